@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['test/**/*.test.ts'],
+    // A test that needs a document says so at its top: `// @vitest-environment happy-dom`.
+    environment: 'node',
+    testTimeout: 20_000,
+    hookTimeout: 60_000,
+    passWithNoTests: true,
+  },
+});
