@@ -1,0 +1,63 @@
+import type {
+  Celsius,
+  CommandId,
+  DayId,
+  Instant,
+  PersonId,
+  ScreenId,
+  Seconds,
+  SlotId,
+  SmokerId,
+  TaskId,
+} from '../kernel/index.ts';
+import type { AdoptedPlan } from './adopted-plan.ts';
+
+/** What happened, in the order it was kept. `Event` is a fact: stored bytes never change. */
+export type Event = EventHead & Fact;
+
+export type EventHead = {
+  readonly seq: number;
+  /** Of the shape of this kind of event; older ones are lifted when read. */
+  readonly version: 1;
+  readonly day: DayId;
+  readonly at: Instant;
+  /** The command it answers. */
+  readonly commandId: CommandId;
+  /** Who did it, on which screen. What the screen may do was decided before and is not stored here. */
+  readonly personId: PersonId | null;
+  readonly screenId: ScreenId | null;
+};
+
+export type Fact =
+  /** Everything that is not a function of the log: the plan, what it was made from, and the schedule taken. */
+  | { readonly kind: 'planAdopted'; readonly plan: AdoptedPlan }
+  /** `hand` is who does the work, who need not be who tapped. */
+  | { readonly kind: 'taskStarted'; readonly task: TaskId; readonly hand: PersonId | null }
+  | { readonly kind: 'taskFinished'; readonly task: TaskId }
+  | { readonly kind: 'startTakenBack'; readonly task: TaskId }
+  | { readonly kind: 'finishTakenBack'; readonly task: TaskId }
+  /** So many pieces done in all; a new count replaces the last. */
+  | { readonly kind: 'piecesCounted'; readonly task: TaskId; readonly done: number }
+  /** The hand says: so much longer than now expected. */
+  | { readonly kind: 'taskRunsLate'; readonly task: TaskId; readonly byS: Seconds }
+  | { readonly kind: 'helpAsked'; readonly task: TaskId }
+  | { readonly kind: 'helpCame'; readonly task: TaskId }
+  | { readonly kind: 'taskGiven'; readonly task: TaskId; readonly hand: PersonId }
+  | { readonly kind: 'temperatureRead'; readonly where: ReadingPlace; readonly tempC: Celsius }
+  /** One decision of a person, however many batches it moves. */
+  | { readonly kind: 'slotsMoved'; readonly moves: readonly SlotMove[] }
+  | { readonly kind: 'noteWritten'; readonly text: string; readonly task: TaskId | null };
+
+export type FactKind = Fact['kind'];
+
+/** Air in a smoker, or the core of a batch in its slot. */
+export type ReadingPlace =
+  | { readonly kind: 'air'; readonly smoker: SmokerId }
+  | { readonly kind: 'core'; readonly stay: TaskId };
+
+/** The load of `stay` (a task whose work is `place`) that fills need number `need` goes to another slot. */
+export type SlotMove = {
+  readonly stay: TaskId;
+  readonly need: number;
+  readonly to: SlotId;
+};

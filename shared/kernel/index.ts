@@ -1,0 +1,36 @@
+export { assert, Bug, must, unreachable } from './assert.ts';
+export type { Brand } from './brand.ts';
+export { canonical } from './canonical.ts';
+export type * from './ids.ts';
+export { after, type Instant, instant, since } from './instant.ts';
+export {
+  isZone,
+  type LocalDay,
+  type LocalReading,
+  resolveLocal,
+  type WallTime,
+  wallTime,
+} from './local-time.ts';
+export { pickBelow, type Random, seeded } from './random.ts';
+export { contains, overlaps, type Span } from './span.ts';
+export {
+  type Celsius,
+  celsius,
+  type Fahrenheit,
+  fahrenheit,
+  fromPounds,
+  hours,
+  type Kilograms,
+  kilograms,
+  type Litres,
+  litres,
+  type Metres,
+  METRES_PER_INCH,
+  metres,
+  minutes,
+  type Seconds,
+  seconds,
+  toCelsius,
+  toFahrenheit,
+  toPounds,
+} from './units.ts';

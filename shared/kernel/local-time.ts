@@ -1,0 +1,59 @@
+import { TZDate } from '@date-fns/tz';
+import { assert } from './assert.ts';
+import type { Instant } from './instant.ts';
+import { instant } from './instant.ts';
+
+/** A calendar day as the kitchen's wall shows it, `2026-11-25`. */
+export type LocalDay = string;
+/** A wall-clock time, `17:00`. Hours from 24 up mean the next day: `26:30` is half past two at night. */
+export type WallTime = string;
+
+/** How a wall-clock time met the time-zone table. */
+export type LocalReading = 'once' | 'skipped' | 'twice';
+
+/**
+ * The instant at which the wall clock of `zone` shows `time` on `day`.
+ *
+ * On the night the clock goes forward a time that the clock skips is read with the offset from before the change
+ * (so it falls as much later as the clock jumps); on the night it goes back the first of the two is taken. Both are
+ * said in `reading`, so that the plan can tell the person.
+ */
+export function resolveLocal(
+  day: LocalDay,
+  time: WallTime,
+  zone: string,
+): { at: Instant; reading: LocalReading } {
+  const [year, month, date] = day.split('-').map(Number);
+  const [hour, minute] = time.split(':').map(Number);
+  assert(year && month && date && hour !== undefined && minute !== undefined, `${day} ${time}`);
+  const asUtcMs = Date.UTC(year, month - 1, date, hour, minute);
+  const candidates = [...new Set([asUtcMs - dayMs, asUtcMs + dayMs].map((ms) => offsetMs(ms, zone)))]
+    .map((offset) => ({ offset, at: asUtcMs - offset }))
+    .sort((a, b) => a.at - b.at);
+  const shown = candidates.filter(({ offset, at }) => offsetMs(at, zone) === offset);
+  const first = shown[0];
+  if (first) return { at: instant(first.at), reading: shown.length > 1 ? 'twice' : 'once' };
+  const before = offsetMs(asUtcMs - dayMs, zone);
+  return { at: instant(asUtcMs - before), reading: 'skipped' };
+}
+
+/** What the wall clock of `zone` shows at `at`. @example wallTime(instant(0), 'UTC') //=> { day: '1970-01-01', time: '00:00' } */
+export function wallTime(at: Instant, zone: string): { day: LocalDay; time: WallTime } {
+  const local = new TZDate(at, zone);
+  const two = (n: number) => String(n).padStart(2, '0');
+  return {
+    day: `${local.getFullYear()}-${two(local.getMonth() + 1)}-${two(local.getDate())}`,
+    time: `${two(local.getHours())}:${two(local.getMinutes())}`,
+  };
+}
+
+/** Whether the time-zone table knows `zone`. */
+export function isZone(zone: string): boolean {
+  return Number.isFinite(offsetMs(0, zone));
+}
+
+const dayMs = 86_400_000;
+
+function offsetMs(at: number, zone: string): number {
+  return -new TZDate(at, zone).getTimezoneOffset() * 60_000;
+}

@@ -1,0 +1,2 @@
+export * from './link.ts';
+export * from './messages.ts';

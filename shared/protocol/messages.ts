@@ -1,0 +1,66 @@
+import type { Command, Refusal } from '../day/index.ts';
+import type { Instant, ScreenId, SlotId, StationId, TaskId } from '../kernel/index.ts';
+import type { MoveOffer, View } from '../view/index.ts';
+
+/** Raised when hub and screen no longer understand each other; an older screen loads itself anew between taps. */
+export const PROTOCOL = 1;
+
+/** What a screen shows. */
+export type Face =
+  | { readonly kind: 'station'; readonly station: StationId }
+  | { readonly kind: 'smoker' };
+
+/** Sent as the socket's handshake. `epoch` and `seq` are the last the screen has seen, if any. */
+export type Hello = {
+  readonly protocol: number;
+  readonly screenId: ScreenId;
+  readonly face: Face;
+  readonly epoch?: string | undefined;
+  readonly seq?: number | undefined;
+};
+
+/** The whole view after a change. A screen keeps the newest (epoch, seq) and drops what is older. */
+export type ViewMessage = {
+  /** Made anew each time the hub opens its log. */
+  readonly epoch: string;
+  readonly seq: number;
+  readonly view: View;
+};
+
+export type CommandMessage = Command;
+
+/** The hub's word on a command, the same however often it is asked. `seq` is the last event it made. */
+export type Answer =
+  | { readonly ok: true; readonly seq: number }
+  | { readonly ok: false; readonly refusal: Refusal };
+
+/** A question changes nothing. */
+export type Question = {
+  readonly kind: 'ifMoved';
+  readonly stay: TaskId;
+  readonly need: number;
+  readonly to: SlotId;
+};
+export type QuestionAnswer =
+  | { readonly ok: true; readonly offer: MoveOffer }
+  | { readonly ok: false; readonly refusal: Refusal };
+
+/** Clock comparison after RFC 5905: sent at t0, received by the hub at t1, answered at t2. */
+export type Beat = { readonly t0: number };
+export type BeatAnswer = { readonly t1: Instant; readonly t2: Instant };
+
+export type ScreenToHub = {
+  command: (message: CommandMessage, ack: (answer: Answer) => void) => void;
+  question: (message: Question, ack: (answer: QuestionAnswer) => void) => void;
+  beat: (message: Beat, ack: (answer: BeatAnswer) => void) => void;
+  /** The screen missed something: send the whole view again. */
+  whole: () => void;
+};
+
+export type HubToScreen = {
+  view: (message: ViewMessage) => void;
+  /** The hub speaks another version; the screen loads itself anew when no tap is under way. */
+  reload: (message: { readonly protocol: number }) => void;
+  /** The log is damaged: what is shown is true up to `atSeq` and nothing more can be kept. */
+  readOnly: (message: { readonly atSeq: number; readonly why: string }) => void;
+};

@@ -1,0 +1,152 @@
+import type {
+  BatchId,
+  Celsius,
+  CutId,
+  Instant,
+  Kilograms,
+  PersonId,
+  Seconds,
+  ServiceId,
+  SlotId,
+  SmokerId,
+  StationId,
+  TaskId,
+} from '../kernel/index.ts';
+import type { Check, Text, Work } from '../plan/index.ts';
+
+/**
+ * The day as one screen may see it. Everything a screen draws is here or is computed from here by this room's pure
+ * functions; no screen decides anything.
+ */
+export type View = StationView | SmokerView;
+
+export type ViewHead = {
+  readonly seq: number;
+  /** The hub's clock when this was made. */
+  readonly at: Instant;
+  readonly zone: string;
+  readonly clock: '12 h' | '24 h';
+  readonly temperature: '°F' | '°C';
+  readonly weight: 'lb' | 'kg';
+  readonly services: readonly ServiceOutlook[];
+  readonly people: readonly Person[];
+};
+
+export type StationView = ViewHead & {
+  readonly face: 'station';
+  readonly station: { readonly id: StationId; readonly name: Text };
+  /** In the order of their projected starts; what is long done is left out. */
+  readonly tasks: readonly TaskView[];
+};
+
+export type SmokerView = ViewHead & {
+  readonly face: 'smoker';
+  readonly smokers: readonly SmokerDrawing[];
+  readonly tasks: readonly TaskView[];
+};
+
+/** What is known of a service's promise; minutes in hand fall below nought when it will be short. */
+export type ServiceOutlook = {
+  readonly id: ServiceId;
+  readonly name: Text;
+  readonly opensAt: Instant;
+  readonly inHandS: Seconds;
+  /** The first task of the chain that decides it. */
+  readonly hangsOn: TaskId | null;
+};
+
+export type Person = {
+  readonly id: PersonId;
+  readonly name: string;
+  readonly onShift: boolean;
+};
+
+export type TaskState = 'waiting' | 'ready' | 'running' | 'done';
+
+export type TaskView = {
+  readonly id: TaskId;
+  readonly batch: BatchId;
+  readonly batchName: Text;
+  readonly service: ServiceId;
+  readonly work: Work;
+  readonly title: Text;
+  readonly mind?: Text;
+  readonly caution?: Text;
+  readonly check?: Check;
+  readonly mix?: { readonly name: Text; readonly weightKg: Kilograms };
+  readonly pieces: number;
+  readonly piece: { readonly one: Text; readonly many: Text };
+  readonly weightKg: Kilograms;
+  readonly hand: PersonId | null;
+  readonly slots: readonly SlotId[];
+  readonly state: TaskState;
+  readonly plannedStartAt: Instant;
+  /** Projected, or the fact once it is one. */
+  readonly startAt: Instant;
+  readonly endAt: Instant;
+  /** The doubt of the end; equal to `endAt` where there is none. */
+  readonly endLowAt: Instant;
+  readonly endHighAt: Instant;
+  readonly counted: number;
+  readonly helpAskedAt: Instant | null;
+  /** What it waits for, or what moved it. */
+  readonly because: Because | null;
+  /** The lags by which a screen that is alone moves times: starts no sooner than `lagS` after that end. */
+  readonly after: readonly { readonly task: TaskId; readonly end: 'start' | 'end'; readonly lagS: Seconds }[];
+};
+
+/** Why a task is when it is, as data; `shared/words` makes the sentence. */
+export type Because =
+  | { readonly kind: 'after'; readonly task: TaskId; readonly title: Text; readonly waitS: Seconds }
+  | { readonly kind: 'hand'; readonly person: PersonId; readonly busyWith: TaskId }
+  | { readonly kind: 'place'; readonly slot: SlotId; readonly until: Instant }
+  | { readonly kind: 'fire'; readonly smoker: SmokerId; readonly until: Instant }
+  | { readonly kind: 'shift'; readonly person: PersonId; readonly from: Instant }
+  | { readonly kind: 'plan'; readonly at: Instant }
+  | { readonly kind: 'now' };
+
+export type SmokerDrawing = {
+  readonly id: SmokerId;
+  readonly name: Text;
+  readonly heat: 'below' | 'above' | 'side';
+  readonly setC: Celsius | null;
+  readonly lastAir: { readonly tempC: Celsius; readonly at: Instant; readonly trendCPerHour: number } | null;
+  readonly racks: readonly RackDrawing[];
+};
+
+export type RackDrawing = {
+  readonly slot: SlotId;
+  readonly label: string;
+  readonly lengthM: number;
+  readonly depthM: number;
+  readonly loads: readonly LoadDrawing[];
+};
+
+/** A load that is in the slot, or that will come. */
+export type LoadDrawing = {
+  readonly stay: TaskId;
+  readonly need: number;
+  readonly batchName: Text;
+  readonly cut: CutId;
+  readonly pieces: number;
+  readonly pieceLengthM: number;
+  readonly pieceWidthM: number;
+  readonly piece: { readonly one: Text; readonly many: Text };
+  readonly fatCap: boolean;
+  readonly here: boolean;
+  readonly inAt: Instant;
+  /** What happens to it next: wrap, check, off; with its range. */
+  readonly next: { readonly title: Text; readonly lowAt: Instant; readonly at: Instant; readonly highAt: Instant } | null;
+  readonly outAt: Instant;
+  readonly lastCore: { readonly tempC: Celsius; readonly at: Instant } | null;
+};
+
+/** What a slot move would do, before it is taken. */
+export type MoveOffer = {
+  readonly basedOnSeq: number;
+  readonly moves: readonly { readonly stay: TaskId; readonly need: number; readonly batchName: Text; readonly pieces: number; readonly piece: { readonly one: Text; readonly many: Text }; readonly from: SlotId; readonly to: SlotId }[];
+  readonly services: readonly { readonly id: ServiceId; readonly name: Text; readonly beforeS: Seconds; readonly afterS: Seconds }[];
+  readonly tasksChanged: number;
+  /** The fat side that changes with the smoker's heat. */
+  readonly fatCap: 'down' | 'up' | null;
+};
