@@ -1,0 +1,13 @@
+import { ensureBuilt } from './build.mjs';
+import { checkNode, ensureInstalled } from './install.mjs';
+
+// `npm start`: whatever is missing is made, then the hub takes over this very process. One
+// process means Ctrl-C, a kill and the exit code are the hub's own, and none is left behind.
+
+checkNode();
+ensureInstalled();
+ensureBuilt();
+
+const { register } = await import('tsx/esm/api');
+register();
+await import('./main.ts');
