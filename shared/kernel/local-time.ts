@@ -27,7 +27,9 @@ export function resolveLocal(
   const [hour, minute] = time.split(':').map(Number);
   assert(year && month && date && hour !== undefined && minute !== undefined, `${day} ${time}`);
   const asUtcMs = Date.UTC(year, month - 1, date, hour, minute);
-  const candidates = [...new Set([asUtcMs - dayMs, asUtcMs + dayMs].map((ms) => offsetMs(ms, zone)))]
+  const candidates = [
+    ...new Set([asUtcMs - dayMs, asUtcMs + dayMs].map((ms) => offsetMs(ms, zone))),
+  ]
     .map((offset) => ({ offset, at: asUtcMs - offset }))
     .sort((a, b) => a.at - b.at);
   const shown = candidates.filter(({ offset, at }) => offsetMs(at, zone) === offset);

@@ -12,7 +12,15 @@ import type {
   StationId,
   TaskId,
 } from '../kernel/index.ts';
-import type { Check, Text, Work } from '../plan/index.ts';
+import type {
+  Check,
+  PersonName,
+  SlotName,
+  SmokerName,
+  TaskName,
+  Text,
+  Work,
+} from '../plan/index.ts';
 
 /**
  * The day as one screen may see it. Everything a screen draws is here or is computed from here by this room's pure
@@ -92,16 +100,21 @@ export type TaskView = {
   /** What it waits for, or what moved it. */
   readonly because: Because | null;
   /** The lags by which a screen that is alone moves times: starts no sooner than `lagS` after that end. */
-  readonly after: readonly { readonly task: TaskId; readonly end: 'start' | 'end'; readonly lagS: Seconds }[];
+  readonly after: readonly {
+    readonly task: TaskId;
+    readonly end: 'start' | 'end';
+    readonly lagS: Seconds;
+  }[];
 };
 
 /** Why a task is when it is, as data; `shared/words` makes the sentence. */
 export type Because =
-  | { readonly kind: 'after'; readonly task: TaskId; readonly title: Text; readonly waitS: Seconds }
-  | { readonly kind: 'hand'; readonly person: PersonId; readonly busyWith: TaskId }
-  | { readonly kind: 'place'; readonly slot: SlotId; readonly until: Instant }
-  | { readonly kind: 'fire'; readonly smoker: SmokerId; readonly until: Instant }
-  | { readonly kind: 'shift'; readonly person: PersonId; readonly from: Instant }
+  | { readonly kind: 'after'; readonly task: TaskName; readonly waitS: Seconds }
+  | { readonly kind: 'hand'; readonly person: PersonName; readonly busyWith: TaskName }
+  | { readonly kind: 'place'; readonly slot: SlotName; readonly until: Instant }
+  | { readonly kind: 'fire'; readonly smoker: SmokerName; readonly until: Instant }
+  | { readonly kind: 'table'; readonly busyWith: TaskName; readonly until: Instant }
+  | { readonly kind: 'shift'; readonly person: PersonName; readonly from: Instant }
   | { readonly kind: 'plan'; readonly at: Instant }
   | { readonly kind: 'now' };
 
@@ -110,13 +123,16 @@ export type SmokerDrawing = {
   readonly name: Text;
   readonly heat: 'below' | 'above' | 'side';
   readonly setC: Celsius | null;
-  readonly lastAir: { readonly tempC: Celsius; readonly at: Instant; readonly trendCPerHour: number } | null;
+  readonly lastAir: {
+    readonly tempC: Celsius;
+    readonly at: Instant;
+    readonly trendCPerHour: number;
+  } | null;
   readonly racks: readonly RackDrawing[];
 };
 
 export type RackDrawing = {
-  readonly slot: SlotId;
-  readonly label: string;
+  readonly slot: SlotName;
   readonly lengthM: number;
   readonly depthM: number;
   readonly loads: readonly LoadDrawing[];
@@ -136,7 +152,12 @@ export type LoadDrawing = {
   readonly here: boolean;
   readonly inAt: Instant;
   /** What happens to it next: wrap, check, off; with its range. */
-  readonly next: { readonly title: Text; readonly lowAt: Instant; readonly at: Instant; readonly highAt: Instant } | null;
+  readonly next: {
+    readonly title: Text;
+    readonly lowAt: Instant;
+    readonly at: Instant;
+    readonly highAt: Instant;
+  } | null;
   readonly outAt: Instant;
   readonly lastCore: { readonly tempC: Celsius; readonly at: Instant } | null;
 };
@@ -144,9 +165,26 @@ export type LoadDrawing = {
 /** What a slot move would do, before it is taken. */
 export type MoveOffer = {
   readonly basedOnSeq: number;
-  readonly moves: readonly { readonly stay: TaskId; readonly need: number; readonly batchName: Text; readonly pieces: number; readonly piece: { readonly one: Text; readonly many: Text }; readonly from: SlotId; readonly to: SlotId }[];
-  readonly services: readonly { readonly id: ServiceId; readonly name: Text; readonly beforeS: Seconds; readonly afterS: Seconds }[];
+  readonly moves: readonly MovedLoad[];
+  readonly services: readonly {
+    readonly id: ServiceId;
+    readonly name: Text;
+    readonly opensAt: Instant;
+    readonly beforeS: Seconds;
+    readonly afterS: Seconds;
+  }[];
+  /** Tasks whose start moves by a minute or more. */
   readonly tasksChanged: number;
-  /** The fat side that changes with the smoker's heat. */
-  readonly fatCap: 'down' | 'up' | null;
+  /** Which side the fat goes to, where the move changes it. */
+  readonly fatSide: 'down' | 'up' | null;
+};
+
+export type MovedLoad = {
+  readonly stay: TaskId;
+  readonly need: number;
+  readonly batchName: Text;
+  readonly pieces: number;
+  readonly piece: { readonly one: Text; readonly many: Text };
+  readonly from: SlotName;
+  readonly to: SlotName;
 };

@@ -1,0 +1,65 @@
+import type { TaskId } from '../kernel/index.ts';
+import { assert, seconds, unreachable } from '../kernel/index.ts';
+import type { Event } from './event.ts';
+import type { DayState, TaskFacts } from './state.ts';
+import { factsOf, loadKey } from './state.ts';
+
+/**
+ * The day after one more event. Pure and total: the same events in the same order give the same day, on the hub, in a
+ * replay and in a test.
+ */
+export function fold(state: DayState, event: Event): DayState {
+  assert(event.seq > state.seq, `event ${event.seq} after ${state.seq}`);
+  return { ...happen(state, event), seq: event.seq, day: event.day, lastAt: event.at };
+}
+
+function happen(state: DayState, event: Event): DayState {
+  const deed = { at: event.at, by: event.personId };
+  switch (event.kind) {
+    case 'planAdopted':
+      return { ...state, plan: event.plan };
+    case 'taskStarted':
+      return withTask(state, event.task, { started: deed, finished: null, hand: event.hand });
+    case 'taskFinished':
+      return withTask(state, event.task, { finished: deed, helpAskedAt: null });
+    case 'startTakenBack':
+      return withTask(state, event.task, { started: null, counted: null, lateByS: seconds(0) });
+    case 'finishTakenBack':
+      return withTask(state, event.task, { finished: null });
+    case 'piecesCounted':
+      return withTask(state, event.task, { counted: { done: event.done, at: event.at } });
+    case 'taskRunsLate':
+      return withTask(state, event.task, {
+        lateByS: seconds(factsOf(state, event.task).lateByS + event.byS),
+      });
+    case 'helpAsked':
+      return withTask(state, event.task, { helpAskedAt: event.at });
+    case 'helpCame':
+      return withTask(state, event.task, { helpAskedAt: null });
+    case 'taskGiven':
+      return withTask(state, event.task, { hand: event.hand });
+    case 'temperatureRead':
+      return {
+        ...state,
+        readings: [...state.readings, { ...deed, where: event.where, tempC: event.tempC }],
+      };
+    case 'slotsMoved':
+      return {
+        ...state,
+        slots: new Map([
+          ...state.slots,
+          ...event.moves.map(({ stay, need, to }) => [loadKey(stay, need), to] as const),
+        ]),
+      };
+    case 'noteWritten':
+      return { ...state, notes: [...state.notes, { ...deed, text: event.text, task: event.task }] };
+    default:
+      return unreachable(event);
+  }
+}
+
+function withTask(state: DayState, task: TaskId, change: Partial<TaskFacts>): DayState {
+  const tasks = new Map(state.tasks);
+  tasks.set(task, { ...factsOf(state, task), ...change });
+  return { ...state, tasks };
+}

@@ -1,0 +1,78 @@
+import type {
+  Celsius,
+  DayId,
+  Instant,
+  PersonId,
+  Seconds,
+  SlotId,
+  TaskId,
+} from '../kernel/index.ts';
+import { instant } from '../kernel/index.ts';
+import type { AdoptedPlan } from './adopted-plan.ts';
+import type { ReadingPlace } from './event.ts';
+
+/** The day as its events tell it: facts only. What is expected is computed from these, never kept. */
+export type DayState = {
+  /** The last event folded in; 0 before the first. */
+  readonly seq: number;
+  readonly day: DayId | null;
+  readonly plan: AdoptedPlan | null;
+  readonly lastAt: Instant;
+  /** Tasks that anything happened to. */
+  readonly tasks: ReadonlyMap<TaskId, TaskFacts>;
+  /** Slots that a person gave to a load, by `loadKey`; the others are as the schedule has them. */
+  readonly slots: ReadonlyMap<LoadKey, SlotId>;
+  readonly readings: readonly Reading[];
+  readonly notes: readonly Note[];
+};
+
+export type TaskFacts = {
+  readonly started: Deed | null;
+  readonly finished: Deed | null;
+  /** Pieces done, of all. */
+  readonly counted: { readonly done: number; readonly at: Instant } | null;
+  /** All that the hand said it would take longer. */
+  readonly lateByS: Seconds;
+  readonly helpAskedAt: Instant | null;
+  /** Whom it was given to, or who started it; null while the schedule's hand stands. */
+  readonly hand: PersonId | null;
+};
+
+export type Deed = { readonly at: Instant; readonly by: PersonId | null };
+
+export type Reading = Deed & { readonly where: ReadingPlace; readonly tempC: Celsius };
+
+export type Note = Deed & { readonly text: string; readonly task: TaskId | null };
+
+export type LoadKey = `${string}#${number}`;
+
+/** The load that fills need number `need` of a stay. @example loadKey('ribs-1/stay', 0) //=> 'ribs-1/stay#0' */
+export const loadKey = (stay: TaskId, need: number): LoadKey => `${stay}#${need}`;
+
+/** The day before anything happened. */
+export function emptyDay(): DayState {
+  return {
+    seq: 0,
+    day: null,
+    plan: null,
+    lastAt: instant(0),
+    tasks: new Map(),
+    slots: new Map(),
+    readings: [],
+    notes: [],
+  };
+}
+
+const untouched: TaskFacts = {
+  started: null,
+  finished: null,
+  counted: null,
+  lateByS: 0 as Seconds,
+  helpAskedAt: null,
+  hand: null,
+};
+
+/** What happened to a task so far; all null where nothing did. */
+export function factsOf(state: DayState, task: TaskId): TaskFacts {
+  return state.tasks.get(task) ?? untouched;
+}

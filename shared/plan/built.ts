@@ -1,0 +1,115 @@
+import type {
+  BatchId,
+  Celsius,
+  CutId,
+  DishId,
+  Instant,
+  Kilograms,
+  MixId,
+  RouteId,
+  Seconds,
+  ServiceId,
+  StationId,
+  StepId,
+  TaskId,
+} from '../kernel/index.ts';
+import type { Problem } from '../schedule/index.ts';
+
+/** What a person reads, in each language the kitchen speaks; English always stands in for a missing one. */
+export type Text = { readonly en: string; readonly es?: string };
+
+/**
+ * A cook plan worked out: what to pull, what to do to it, and the scheduling problem that it makes. Times inside are
+ * seconds from `origin`; services keep the instants that the hub resolved from local time, once.
+ */
+export type BuiltDay = {
+  readonly day: string;
+  readonly zone: string;
+  readonly origin: Instant;
+  readonly services: readonly PlannedService[];
+  readonly batches: readonly Batch[];
+  readonly tasks: readonly Task[];
+  readonly pull: readonly PullLine[];
+  readonly mixes: readonly MixLine[];
+  readonly problem: Problem;
+};
+
+export type PlannedService = {
+  readonly id: ServiceId;
+  readonly name: Text;
+  readonly opensAt: Instant;
+  readonly closesAt: Instant;
+  /** Portions asked for in each quarter of an hour from the opening on. */
+  readonly demand: readonly {
+    readonly dish: DishId;
+    readonly portionsPerQuarter: readonly number[];
+  }[];
+};
+
+/** The pieces that go through a route together, to stand ready together. */
+export type Batch = {
+  readonly id: BatchId;
+  readonly name: Text;
+  readonly service: ServiceId;
+  readonly dish: DishId;
+  readonly cut: CutId;
+  readonly route: RouteId;
+  readonly pieces: number;
+  readonly rawKg: Kilograms;
+  readonly trimmedKg: Kilograms;
+  readonly cookedKg: Kilograms;
+  readonly servedKg: Kilograms;
+  readonly portions: number;
+  /** When its first portion must stand ready. */
+  readonly neededS: Seconds;
+};
+
+/** What a step of one batch is to a person; its times, hands and places are in the schedule under the same id. */
+export type Task = {
+  readonly id: TaskId;
+  readonly batch: BatchId;
+  readonly step: StepId;
+  readonly work: Work;
+  /** The imperative line of a wall: verb and cut, `Square spare ribs`. */
+  readonly title: Text;
+  /** The one thing to mind. */
+  readonly mind?: Text;
+  readonly caution?: Text;
+  readonly pieces: number;
+  /** What one piece is called here: `slab`, `slabs`; `shoulder`, `shoulders`. */
+  readonly piece: { readonly one: Text; readonly many: Text };
+  readonly weightKg: Kilograms;
+  /** The wall it is shown on; pit work is shown on the smoker wall's station. */
+  readonly station: StationId;
+  readonly mix?: { readonly mix: MixId; readonly name: Text; readonly weightKg: Kilograms };
+  /** What the thermometer or the hand must find before it is done. */
+  readonly check?: Check;
+};
+
+/**
+ * Who does the work: `hands` are attended; `fire` is a stage of the cook; `wait` is a set, a rest, a hold; `place` is the
+ * stay of the batch in its slots, from load to off, which the others happen inside of.
+ */
+export type Work = 'hands' | 'fire' | 'wait' | 'place';
+
+export type Check = {
+  readonly feel: Text;
+  readonly coreAtLeastC?: Celsius;
+};
+
+export type PullLine = {
+  readonly cut: CutId;
+  readonly name: Text;
+  readonly pieces: number;
+  readonly weightKg: Kilograms;
+  /** When the first of it is needed out of the cooler. */
+  readonly byS: Seconds;
+};
+
+export type MixLine = {
+  readonly mix: MixId;
+  readonly name: Text;
+  readonly weightKg: Kilograms;
+  readonly parts: readonly { readonly ingredient: Text; readonly weightKg: Kilograms }[];
+  readonly allergens: readonly string[];
+};

@@ -1,0 +1,3 @@
+export type * from './built.ts';
+export type * from './names.ts';
+export { type KitchenResource, kitchenResource, resourceId } from './resources.ts';

@@ -1,0 +1,64 @@
+import type { Phrases } from './phrases.ts';
+
+const by = (person: string | null) => (person ? ` by ${person}` : '');
+
+export const english: Phrases = {
+  slot: (smoker, rack) => `${smoker}, rack ${rack}`,
+  service: {
+    inHand: (service, at, time) => `${service} ${at}: ${time} in hand`,
+    short: (service, at, time) => `${service} ${at}: ${time} short`,
+    onTime: (service, at) => `${service} ${at}: on time, nothing in hand`,
+  },
+  because: {
+    after: (task, wait) => (wait ? `${wait} after “${task}”` : `after “${task}”`),
+    hand: (person) => `waits for ${person}`,
+    place: (slot, until) => `${slot} is taken till ${until}`,
+    fire: (smoker, until) => `${smoker} changes its fire till ${until}`,
+    table: (task, until) => `the table is taken by “${task}” till ${until}`,
+    shift: (person, from) => `${person} is here from ${from}`,
+    plan: (at) => `planned for ${at}`,
+    now: 'can start',
+  },
+  offer: {
+    moves: (pieces, from, to) => `${pieces} from ${from} to ${to}`,
+    serviceChange: (service, before, after) => `${service}: ${before} → ${after}`,
+    serviceSame: (service, time) => `${service}: still ${time}`,
+    tasksChange: (count) =>
+      count === 1 ? '1 task changes its time' : `${count} tasks change their time`,
+    nothingElse: 'nothing else moves',
+    fatDown: 'fat side down there',
+    fatUp: 'fat side up there',
+    inHand: (time) => `${time} in hand`,
+    short: (time) => `${time} short`,
+  },
+  refusal: {
+    noPlan: 'There is no plan for today yet: make one at the desk.',
+    unknownTask: 'This task is no longer in the plan: look at the list again.',
+    alreadyStarted: (at, person) => `Already started${by(person)} at ${at}.`,
+    alreadyDone: (at, person) => `Already done${by(person)} at ${at}.`,
+    notStarted: 'Not started yet: tap start first.',
+    notByHand: (task) =>
+      `“${task}” is not tapped: it begins and ends with the hands' work round it.`,
+    waitsFor: (before) => `“${before}” comes first and is not done.`,
+    alreadyFollowed: (task) => `“${task}” has begun since: take that back first.`,
+    countOutOfRange: (done, pieces) => `${done} is not a count from 0 to ${pieces}: count again.`,
+    lateOutOfRange: (byTime, most) => `${byTime} late cannot be: say up to ${most}.`,
+    notThisScreens: 'This screen may not do that: use the one it belongs to.',
+    unknownPerson: 'Nobody of that name is on the crew list: pick a name from the row.',
+    lacksSkill: (person, task) =>
+      `${person} has not been shown “${task}”: give it to someone who has.`,
+    impossibleTemperature: (temp) => `${temp} cannot be: read it again and type it anew.`,
+    unknownPlace: 'There is no such place in this kitchen: pick one that is drawn.',
+    slotTooSmall: (slot, need, free) =>
+      `${slot} has ${free} free and this load takes ${need}: pick another rack.`,
+    slotTaken: (slot, task, until) => `${slot} holds “${task}” till ${until}: pick another rack.`,
+    fireDiffers: (slot, need, is) =>
+      `${slot} is kept at ${is} and this load cooks at ${need}: pick a rack with its heat.`,
+    offAlready: 'That load is off already: pick one that is in a smoker.',
+    outOfDate: 'The plan has changed since: look at what the move does now.',
+    nothingMoves: 'That load is there already: pick another rack.',
+    readOnly: (atSeq) =>
+      `Nothing can be kept: the log is damaged after entry ${atSeq}. Tell the pitmaster, write on paper.`,
+    badMessage: (where, what) => `Not understood at ${where}: ${what}.`,
+  },
+};

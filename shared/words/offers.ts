@@ -1,0 +1,34 @@
+import type { Seconds } from '../kernel/index.ts';
+import type { MoveOffer } from '../view/index.ts';
+import { clockTime, countPieces, durationWords } from './amounts.ts';
+import { phrasesOf } from './language.ts';
+import { saySlot } from './reasons.ts';
+import type { Say } from './say.ts';
+import { textIn } from './say.ts';
+
+/** What a slot move does, in short sentences: which loads, which services gain or lose, what else shifts. */
+export function sayOffer(offer: MoveOffer, say: Say): string[] {
+  const words = phrasesOf(say).offer;
+  const moves = offer.moves.map((move) =>
+    words.moves(
+      countPieces(move.pieces, move.piece, say),
+      saySlot(move.from, say),
+      saySlot(move.to, say),
+    ),
+  );
+  const fat = offer.fatSide && (offer.fatSide === 'down' ? words.fatDown : words.fatUp);
+  const services = offer.services.map(({ name, opensAt, beforeS, afterS }) => {
+    const service = `${textIn(name, say)} ${clockTime(opensAt, say)}`;
+    const same = Math.abs(afterS - beforeS) < 60;
+    if (same) return words.serviceSame(service, sayMargin(afterS, say));
+    return words.serviceChange(service, sayMargin(beforeS, say), sayMargin(afterS, say));
+  });
+  const shifts =
+    offer.tasksChanged === 0 ? words.nothingElse : words.tasksChange(offer.tasksChanged);
+  return [[...moves, ...(fat ? [fat] : [])].join('; '), ...services, shifts];
+}
+
+function sayMargin(inHandS: Seconds, say: Say): string {
+  const { inHand, short } = phrasesOf(say).offer;
+  return inHandS < 0 ? short(durationWords(inHandS)) : inHand(durationWords(inHandS));
+}

@@ -1,0 +1,58 @@
+/**
+ * The sentences that a language must have. Each takes words already put in the reader's language and units, so that a
+ * translation is one file and knows nothing of the day.
+ */
+export type Phrases = {
+  slot(smoker: string, rack: string): string;
+  readonly service: {
+    inHand(service: string, at: string, time: string): string;
+    short(service: string, at: string, time: string): string;
+    onTime(service: string, at: string): string;
+  };
+  readonly because: {
+    after(task: string, wait: string | null): string;
+    hand(person: string): string;
+    place(slot: string, until: string): string;
+    fire(smoker: string, until: string): string;
+    table(task: string, until: string): string;
+    shift(person: string, from: string): string;
+    plan(at: string): string;
+    readonly now: string;
+  };
+  readonly offer: {
+    moves(pieces: string, from: string, to: string): string;
+    serviceChange(service: string, before: string, after: string): string;
+    serviceSame(service: string, time: string): string;
+    tasksChange(count: number): string;
+    readonly nothingElse: string;
+    readonly fatDown: string;
+    readonly fatUp: string;
+    inHand(time: string): string;
+    short(time: string): string;
+  };
+  readonly refusal: {
+    readonly noPlan: string;
+    readonly unknownTask: string;
+    alreadyStarted(at: string, by: string | null): string;
+    alreadyDone(at: string, by: string | null): string;
+    readonly notStarted: string;
+    notByHand(task: string): string;
+    waitsFor(before: string): string;
+    alreadyFollowed(by: string): string;
+    countOutOfRange(done: number, pieces: number): string;
+    lateOutOfRange(by: string, most: string): string;
+    readonly notThisScreens: string;
+    readonly unknownPerson: string;
+    lacksSkill(person: string, task: string): string;
+    impossibleTemperature(temp: string): string;
+    readonly unknownPlace: string;
+    slotTooSmall(slot: string, need: string, free: string): string;
+    slotTaken(slot: string, by: string, until: string): string;
+    fireDiffers(slot: string, need: string, is: string): string;
+    readonly offAlready: string;
+    readonly outOfDate: string;
+    readonly nothingMoves: string;
+    readOnly(atSeq: number): string;
+    badMessage(where: string, what: string): string;
+  };
+};

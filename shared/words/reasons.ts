@@ -1,0 +1,49 @@
+import { unreachable } from '../kernel/index.ts';
+import type { Because, ServiceOutlook, SlotName } from '../view/index.ts';
+import { clockTime, durationWords } from './amounts.ts';
+import { phrasesOf } from './language.ts';
+import type { Say } from './say.ts';
+import { textIn } from './say.ts';
+
+/** @example saySlot(slot, say) //=> 'Smoker B, rack 2' */
+export function saySlot(slot: SlotName, say: Say): string {
+  return phrasesOf(say).slot(textIn(slot.smoker, say), slot.rack);
+}
+
+/** @example sayInHand(outlook, say) //=> 'dinner 17:00: 35 min in hand' */
+export function sayInHand(outlook: ServiceOutlook, say: Say): string {
+  const { service } = phrasesOf(say);
+  const name = textIn(outlook.name, say);
+  const at = clockTime(outlook.opensAt, say);
+  const minutes = Math.floor(outlook.inHandS / 60);
+  if (minutes === 0) return service.onTime(name, at);
+  const time = durationWords(outlook.inHandS);
+  return minutes > 0 ? service.inHand(name, at, time) : service.short(name, at, time);
+}
+
+/** Why a task is when it is, in one short phrase for the right of its line. */
+export function sayBecause(because: Because, say: Say): string {
+  const words = phrasesOf(say).because;
+  switch (because.kind) {
+    case 'after': {
+      const wait = because.waitS >= 60 ? durationWords(because.waitS) : null;
+      return words.after(textIn(because.task.title, say), wait);
+    }
+    case 'hand':
+      return words.hand(because.person.name);
+    case 'place':
+      return words.place(saySlot(because.slot, say), clockTime(because.until, say));
+    case 'fire':
+      return words.fire(textIn(because.smoker.name, say), clockTime(because.until, say));
+    case 'table':
+      return words.table(textIn(because.busyWith.title, say), clockTime(because.until, say));
+    case 'shift':
+      return words.shift(because.person.name, clockTime(because.from, say));
+    case 'plan':
+      return words.plan(clockTime(because.at, say));
+    case 'now':
+      return words.now;
+    default:
+      return unreachable(because);
+  }
+}

@@ -1,0 +1,93 @@
+import { unreachable } from '../kernel/index.ts';
+import type { Refusal } from '../view/index.ts';
+import { clockTime, durationWords, temperature } from './amounts.ts';
+import { phrasesOf } from './language.ts';
+import { saySlot } from './reasons.ts';
+import type { Say } from './say.ts';
+import { textIn } from './say.ts';
+
+/** A refusal as one plain sentence: what, where, and what to do. */
+export function sayRefusal(refusal: Refusal, say: Say): string {
+  const words = phrasesOf(say).refusal;
+  switch (refusal.rule) {
+    case 'no-plan':
+      return words.noPlan;
+    case 'unknown-task':
+      return words.unknownTask;
+    case 'already-started':
+      return words.alreadyStarted(clockTime(refusal.at, say), refusal.by?.name ?? null);
+    case 'already-done':
+      return words.alreadyDone(clockTime(refusal.at, say), refusal.by?.name ?? null);
+    case 'not-started':
+      return words.notStarted;
+    case 'not-by-hand':
+      return words.notByHand(textIn(refusal.task.title, say));
+    case 'waits-for':
+      return words.waitsFor(textIn(refusal.before.title, say));
+    case 'already-followed':
+      return words.alreadyFollowed(textIn(refusal.by.title, say));
+    case 'count-out-of-range':
+      return words.countOutOfRange(refusal.done, refusal.pieces);
+    case 'late-out-of-range':
+      return words.lateOutOfRange(durationWords(refusal.byS), durationWords(refusal.mostS));
+    case 'not-this-screens':
+      return words.notThisScreens;
+    case 'unknown-person':
+      return words.unknownPerson;
+    case 'lacks-skill':
+      return words.lacksSkill(refusal.person.name, textIn(refusal.task.title, say));
+    case 'impossible-temperature':
+      return words.impossibleTemperature(temperature(refusal.tempC, say));
+    default:
+      return sayPlaceRefusal(refusal, say);
+  }
+}
+
+type PlaceRule =
+  | 'unknown-place'
+  | 'slot-too-small'
+  | 'slot-taken'
+  | 'fire-differs'
+  | 'off-already'
+  | 'out-of-date'
+  | 'nothing-moves'
+  | 'read-only'
+  | 'bad-message';
+
+function sayPlaceRefusal(refusal: Extract<Refusal, { rule: PlaceRule }>, say: Say): string {
+  const words = phrasesOf(say).refusal;
+  switch (refusal.rule) {
+    case 'unknown-place':
+      return words.unknownPlace;
+    case 'slot-too-small':
+      return words.slotTooSmall(
+        saySlot(refusal.slot, say),
+        `${refusal.needCm2} cm²`,
+        `${refusal.freeCm2} cm²`,
+      );
+    case 'slot-taken':
+      return words.slotTaken(
+        saySlot(refusal.slot, say),
+        textIn(refusal.by.title, say),
+        clockTime(refusal.until, say),
+      );
+    case 'fire-differs':
+      return words.fireDiffers(
+        saySlot(refusal.slot, say),
+        temperature(refusal.needC, say),
+        temperature(refusal.isC, say),
+      );
+    case 'off-already':
+      return words.offAlready;
+    case 'out-of-date':
+      return words.outOfDate;
+    case 'nothing-moves':
+      return words.nothingMoves;
+    case 'read-only':
+      return words.readOnly(refusal.atSeq);
+    case 'bad-message':
+      return words.badMessage(refusal.where, refusal.what);
+    default:
+      return unreachable(refusal);
+  }
+}

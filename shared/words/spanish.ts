@@ -1,0 +1,64 @@
+import type { Phrases } from './phrases.ts';
+
+const by = (person: string | null) => (person ? ` por ${person}` : '');
+
+export const spanish: Phrases = {
+  slot: (smoker, rack) => `${smoker}, parrilla ${rack}`,
+  service: {
+    inHand: (service, at, time) => `${service} ${at}: ${time} de margen`,
+    short: (service, at, time) => `${service} ${at}: faltan ${time}`,
+    onTime: (service, at) => `${service} ${at}: justo a tiempo, sin margen`,
+  },
+  because: {
+    after: (task, wait) => (wait ? `${wait} después de «${task}»` : `después de «${task}»`),
+    hand: (person) => `espera a ${person}`,
+    place: (slot, until) => `${slot} ocupado hasta ${until}`,
+    fire: (smoker, until) => `${smoker} cambia el fuego hasta ${until}`,
+    table: (task, until) => `la mesa está ocupada por «${task}» hasta ${until}`,
+    shift: (person, from) => `${person} está desde ${from}`,
+    plan: (at) => `previsto a las ${at}`,
+    now: 'puede empezar',
+  },
+  offer: {
+    moves: (pieces, from, to) => `${pieces} de ${from} a ${to}`,
+    serviceChange: (service, before, after) => `${service}: ${before} → ${after}`,
+    serviceSame: (service, time) => `${service}: sigue ${time}`,
+    tasksChange: (count) =>
+      count === 1 ? '1 tarea cambia de hora' : `${count} tareas cambian de hora`,
+    nothingElse: 'nada más se mueve',
+    fatDown: 'allí con la grasa abajo',
+    fatUp: 'allí con la grasa arriba',
+    inHand: (time) => `${time} de margen`,
+    short: (time) => `faltan ${time}`,
+  },
+  refusal: {
+    noPlan: 'Todavía no hay plan para hoy: hágalo en el escritorio.',
+    unknownTask: 'Esta tarea ya no está en el plan: mire otra vez la lista.',
+    alreadyStarted: (at, person) => `Ya empezada${by(person)} a las ${at}.`,
+    alreadyDone: (at, person) => `Ya hecha${by(person)} a las ${at}.`,
+    notStarted: 'Aún no ha empezado: toque primero empezar.',
+    notByHand: (task) => `«${task}» no se toca: empieza y acaba con el trabajo de las manos.`,
+    waitsFor: (before) => `«${before}» va antes y no está hecha.`,
+    alreadyFollowed: (task) => `«${task}» ya empezó después: deshaga eso primero.`,
+    countOutOfRange: (done, pieces) => `${done} no está entre 0 y ${pieces}: cuente otra vez.`,
+    lateOutOfRange: (byTime, most) => `${byTime} de retraso no puede ser: diga hasta ${most}.`,
+    notThisScreens: 'Esta pantalla no puede hacer eso: use la que corresponde.',
+    unknownPerson: 'Nadie con ese nombre está en la lista: elija un nombre de la fila.',
+    lacksSkill: (person, task) =>
+      `A ${person} no se le ha enseñado «${task}»: déselo a quien lo sepa.`,
+    impossibleTemperature: (temp) => `${temp} no puede ser: léalo y escríbalo otra vez.`,
+    unknownPlace: 'Ese lugar no existe en esta cocina: elija uno de los dibujados.',
+    slotTooSmall: (slot, need, free) =>
+      `${slot} tiene libre ${free} y esta carga ocupa ${need}: elija otra parrilla.`,
+    slotTaken: (slot, task, until) =>
+      `${slot} tiene «${task}» hasta ${until}: elija otra parrilla.`,
+    fireDiffers: (slot, need, is) =>
+      `${slot} está a ${is} y esta carga se cocina a ${need}: elija una parrilla con su calor.`,
+    offAlready: 'Esa carga ya salió: elija una que esté en un ahumador.',
+    outOfDate: 'El plan ha cambiado: mire qué hace ahora el cambio.',
+    nothingMoves: 'Esa carga ya está ahí: elija otra parrilla.',
+    readOnly: (atSeq) =>
+      `No se puede guardar nada: el registro está dañado tras la entrada ${atSeq}. Avise al jefe y anote en papel.`,
+    badMessage: (where, what) => `No se entiende en ${where}: ${what}.`,
+  },
+};
