@@ -1,23 +1,5 @@
-import { spawnSync } from 'node:child_process';
-import { writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { fingerprint, readStamp, root } from './fingerprint.mjs';
-import { giveUp } from './install.mjs';
+import { ensureBuilt } from './ensure-built.mjs';
 
-const STAMP = 'dist/.coalface-built';
-const SOURCES = ['client', 'shared', 'vite.config.ts', 'tsconfig.json', 'package-lock.json'];
+// `npm run build`.
 
-/** Builds the screens into `dist/`, unless what is there was built from these very sources. */
-export function ensureBuilt() {
-  const wanted = fingerprint(SOURCES);
-  if (readStamp(STAMP) === wanted) return;
-  console.log('Building the screens ...');
-  // A process of its own: the hub shall not carry a bundler's memory through the night.
-  const vite = join(root, 'node_modules/vite/bin/vite.js');
-  const { status } = spawnSync(process.execPath, [vite, 'build', '--logLevel', 'warn'], {
-    cwd: root,
-    stdio: 'inherit',
-  });
-  if (status !== 0) giveUp('The screens could not be built; the lines above say why.');
-  writeFileSync(join(root, STAMP), wanted);
-}
+ensureBuilt();

@@ -6,8 +6,8 @@ import { fingerprint, readStamp, root } from './fingerprint.mjs';
 // This file runs before anything is installed, so it may import nothing but Node itself.
 
 const STAMP = 'node_modules/.coalface-installed';
-/** As `engines` in package.json: the oldest Node that vite and rolldown run on. */
-const OLDEST_NODE = [20, 19];
+/** As `engines` in package.json: the oldest Node that vite runs on. */
+const OLDEST_NODE = { major: 20, minor: 19 };
 
 /** SQLite is built for one kind of Node, so another Node needs its packages anew. */
 const wanted = () => {
@@ -24,9 +24,9 @@ export function giveUp(sentence) {
 /** Ends the program with one plain sentence when this Node is too old to run it. */
 export function checkNode() {
   const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
-  const [oldestMajor, oldestMinor] = OLDEST_NODE;
-  if (major > oldestMajor || (major === oldestMajor && minor >= oldestMinor)) return;
-  giveUp(`Coalface needs Node ${OLDEST_NODE.join('.')} or newer; this is ${process.version}.`);
+  const { major: oldest, minor: least } = OLDEST_NODE;
+  if (major > oldest || (major === oldest && minor >= least)) return;
+  giveUp(`Coalface needs Node ${oldest}.${least} or newer; this is ${process.version}.`);
 }
 
 /** Notes that what is installed now is what this lockfile and this Node want. */

@@ -1,4 +1,4 @@
-import { ensureBuilt } from './build.mjs';
+import { ensureBuilt } from './ensure-built.mjs';
 import { checkNode, ensureInstalled } from './install.mjs';
 
 // `npm start`: whatever is missing is made, then the hub takes over this very process. One

@@ -37,7 +37,7 @@ export function launchOptions(): LaunchOptions {
   };
 }
 
-/** Brings a Chromium where there is none, the way this machine allows; false if none was to be had. */
+/** Brings a Chromium where there is none; false if this machine had no way to one. */
 export function ensureBrowser(): boolean {
   if (findChromium() !== undefined) return true;
   console.log('Fetching a Chromium for the browser tests ...');

@@ -30,7 +30,7 @@ const PlaywrightReport = z.object({
   }),
 });
 
-/** What playwright's JSON report says, by the same measure; one that passed at a second try failed. */
+/** What playwright's JSON report says, by the same measure; passing at a second try is failing. */
 export function playwrightCount(report: unknown): Count {
   const { errors, stats } = PlaywrightReport.parse(report);
   const failed = stats.unexpected + stats.flaky + stats.skipped + errors.length;

@@ -20,14 +20,16 @@ type Step = {
 const reports = mkdtempSync(join(tmpdir(), 'coalface-test-'));
 const readReport = (name: string): unknown => JSON.parse(readFileSync(join(reports, name), 'utf8'));
 
+const tool = (name: string) => join(root, 'node_modules/.bin', name);
+
 const steps: readonly Step[] = [
-  { name: 'types', command: ['tsc', '--noEmit'] },
-  { name: 'style and layers', command: ['biome', 'check', '--error-on-warnings'] },
-  { name: 'build', command: ['vite', 'build', '--logLevel', 'warn'] },
+  { name: 'types', command: [tool('tsc'), '--noEmit'] },
+  { name: 'style and layers', command: [tool('biome'), 'check', '--error-on-warnings'] },
+  { name: 'build', command: [process.execPath, 'server/build.mjs'] },
   {
     name: 'tests',
     command: [
-      'vitest',
+      tool('vitest'),
       'run',
       '--reporter=default',
       '--reporter=json',
@@ -37,15 +39,15 @@ const steps: readonly Step[] = [
   },
   {
     name: 'browser tests',
-    command: ['playwright', 'test', '--reporter=list,json', '--pass-with-no-tests'],
+    command: [tool('playwright'), 'test', '--reporter=list,json', '--pass-with-no-tests'],
     env: { PLAYWRIGHT_JSON_OUTPUT_NAME: join(reports, 'playwright.json') },
     count: () => playwrightCount(readReport('playwright.json')),
   },
 ];
 
-function runStep({ name, command: [tool, ...args], env, count }: Step): Count {
+function runStep({ name, command: [file, ...args], env, count }: Step): Count {
   console.log(`\n── ${name} ──`);
-  const { status } = spawnSync(join(root, 'node_modules/.bin', tool), args, {
+  const { status } = spawnSync(file, args, {
     cwd: root,
     stdio: 'inherit',
     env: { ...process.env, ...env },
