@@ -1,0 +1,53 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { z } from 'zod';
+import { ensureBuilt } from '../server/ensure-built.mjs';
+import { root } from '../server/fingerprint.mjs';
+
+// What vite built, for those who measure it or look for faults in it.
+
+const dist = join(root, 'dist');
+
+const Manifest = z.record(
+  z.string(),
+  z.object({
+    file: z.string(),
+    imports: z.array(z.string()).default([]),
+    dynamicImports: z.array(z.string()).default([]),
+    assets: z.array(z.string()).default([]),
+  }),
+);
+
+/** The bytes of one built file, named from `dist/`. */
+export const builtFile = (file: string): Buffer => readFileSync(join(dist, file));
+
+/** Every script in `dist/`, built anew first if the sources have changed. */
+export function builtScripts(): string[] {
+  ensureBuilt();
+  return readdirSync(dist, { recursive: true, encoding: 'utf8' }).filter((file) =>
+    file.endsWith('.js'),
+  );
+}
+
+/** Every script one page loads: at once, by its imports, and late. */
+export function scriptsOf(page: string): string[] {
+  ensureBuilt();
+  if (!existsSync(join(dist, page))) throw new Error(`No page ${page} was built.`);
+  const manifest = Manifest.parse(JSON.parse(builtFile('.vite/manifest.json').toString()));
+  const keyOf = new Map(Object.entries(manifest).map(([key, { file }]) => [file, key]));
+
+  const html = builtFile(page).toString();
+  const named = [...html.matchAll(/(?:src|href)="\/([^"]+\.js)"/g)].map(([, file = '']) => file);
+
+  const scripts = new Set<string>();
+  const visit = (file: string) => {
+    if (!file.endsWith('.js') || scripts.has(file)) return;
+    scripts.add(file);
+    const chunk = manifest[keyOf.get(file) ?? ''];
+    if (chunk === undefined) return;
+    for (const key of [...chunk.imports, ...chunk.dynamicImports]) visit(manifest[key]?.file ?? '');
+    for (const asset of chunk.assets) visit(asset);
+  };
+  for (const file of named) visit(file);
+  return [...scripts];
+}
