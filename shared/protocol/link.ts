@@ -2,10 +2,12 @@ import type {
   Answer,
   Beat,
   BeatAnswer,
+  Blank,
   CommandMessage,
   Hello,
   Question,
   QuestionAnswer,
+  ReadOnly,
   ViewMessage,
 } from './messages.ts';
 
@@ -29,8 +31,9 @@ export type HubLinkListener = {
   up(): void;
   down(): void;
   view(message: ViewMessage): void;
+  blank(message: Blank): void;
   reload(): void;
-  readOnly(message: { readonly atSeq: number; readonly why: string }): void;
+  readOnly(message: ReadOnly): void;
 };
 
 /** Opens a link. `hello` is asked anew at each connection, since what was last seen moves on. */
@@ -45,8 +48,9 @@ export class LinkLost extends Error {
 export type ScreenLink = {
   readonly hello: Hello;
   view(message: ViewMessage): void;
+  blank(message: Blank): void;
   reload(message: { readonly protocol: number }): void;
-  readOnly(message: { readonly atSeq: number; readonly why: string }): void;
+  readOnly(message: ReadOnly): void;
   close(): void;
 };
 

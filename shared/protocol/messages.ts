@@ -47,7 +47,23 @@ export type QuestionAnswer =
 
 /** Clock comparison after RFC 5905: sent at t0, received by the hub at t1, answered at t2. */
 export type Beat = { readonly t0: number };
-export type BeatAnswer = { readonly t1: Instant; readonly t2: Instant };
+export type BeatAnswer = {
+  readonly t1: Instant;
+  readonly t2: Instant;
+  /** The hub's last event: a screen whose view is older asks for the whole. */
+  readonly seq?: number | undefined;
+  /** How many times faster than real time the hub's clock runs; a demo's may, and 1 is meant where it is left out. */
+  readonly speed?: number | undefined;
+};
+
+/** Why a log does not hold any further. `newer`: written by a later version of the program. */
+export type LogBreak = 'altered' | 'missing' | 'unreadable' | 'newer';
+
+/** What is shown is true up to `atSeq`, and nothing more is kept. `taken`: another hub has the kitchen now. */
+export type ReadOnly = { readonly atSeq: number; readonly why: LogBreak | 'taken' };
+
+/** There is nothing for this face to show, and why. A view follows as soon as there is. */
+export type Blank = { readonly epoch: string; readonly seq: number; readonly refusal: Refusal };
 
 export type ScreenToHub = {
   command: (message: CommandMessage, ack: (answer: Answer) => void) => void;
@@ -59,8 +75,8 @@ export type ScreenToHub = {
 
 export type HubToScreen = {
   view: (message: ViewMessage) => void;
+  blank: (message: Blank) => void;
   /** The hub speaks another version; the screen loads itself anew when no tap is under way. */
   reload: (message: { readonly protocol: number }) => void;
-  /** The log is damaged: what is shown is true up to `atSeq` and nothing more can be kept. */
-  readOnly: (message: { readonly atSeq: number; readonly why: string }) => void;
+  readOnly: (message: ReadOnly) => void;
 };

@@ -1,0 +1,13 @@
+export { toBytes } from './entry-bytes.ts';
+export type { Appended, Batch, Entry, EventLog, Head } from './event-log.ts';
+export { type Holder, type Locked, lockFolder } from './lock.ts';
+export { type MemoryDisk, memoryDisk } from './memory-disk.ts';
+export {
+  LogGone,
+  type OnWriteStep,
+  openMemoryLog,
+  WRITE_STEPS,
+  type WriteStep,
+} from './memory-log.ts';
+export { NotOurLog, openSqliteLog } from './sqlite-log.ts';
+export { type Broken, type Walked, walk } from './walk.ts';
