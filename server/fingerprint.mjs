@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
-import { join, relative } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 /** The folder of the project, wherever it was started from. */
-export const root = fileURLToPath(new URL('..', import.meta.url));
+export const root = dirname(dirname(fileURLToPath(import.meta.url)));
 
 /** @param {string} path @returns {string[]} the files at and below a path, in a settled order */
 function filesAt(path) {
