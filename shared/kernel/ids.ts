@@ -13,6 +13,8 @@ export type DishId = Brand<string, 'dish'>;
 export type RouteId = Brand<string, 'route'>;
 export type StepId = Brand<string, 'step'>;
 export type MixId = Brand<string, 'mix'>;
+/** A kind of working place, `trim`, that a route asks for and a kitchen's stations offer. */
+export type BenchId = Brand<string, 'bench'>;
 export type SkillId = Brand<string, 'skill'>;
 
 export type SmokerId = Brand<string, 'smoker'>;

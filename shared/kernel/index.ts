@@ -1,6 +1,15 @@
 export { assert, Bug, must, unreachable } from './assert.ts';
 export type { Brand } from './brand.ts';
+export {
+  addDays,
+  daysBetween,
+  isLocalDay,
+  type Weekday,
+  weekdayOf,
+  weekdays,
+} from './calendar.ts';
 export { canonical } from './canonical.ts';
+export { type FileFault, type FileRead, filePath, meant, shown } from './fault.ts';
 export type * from './ids.ts';
 export { after, type Instant, instant, since } from './instant.ts';
 export {
@@ -11,8 +20,21 @@ export {
   type WallTime,
   wallTime,
 } from './local-time.ts';
+export { parseQuantity, type QuantityKind, quantityExample, quantityPattern } from './quantity.ts';
 export { pickBelow, type Random, seeded } from './random.ts';
+export { checkReferences, type Reference, unknownWord } from './references.ts';
+export {
+  clockSchema,
+  entry,
+  type Frozen,
+  idSchema,
+  quantitySchema,
+  rangeSchema,
+  readEntry,
+  textSchema,
+} from './schema.ts';
 export { contains, overlaps, type Span } from './span.ts';
+export { type Text, textOf } from './text.ts';
 export {
   type Celsius,
   celsius,

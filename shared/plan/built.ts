@@ -1,3 +1,4 @@
+import type { Tub } from '../catalogue/index.ts';
 import type {
   BatchId,
   Celsius,
@@ -12,11 +13,9 @@ import type {
   StationId,
   StepId,
   TaskId,
+  Text,
 } from '../kernel/index.ts';
 import type { Problem } from '../schedule/index.ts';
-
-/** What a person reads, in each language the kitchen speaks; English always stands in for a missing one. */
-export type Text = { readonly en: string; readonly es?: string };
 
 /**
  * A cook plan worked out: what to pull, what to do to it, and the scheduling problem that it makes. Times inside are
@@ -31,6 +30,7 @@ export type BuiltDay = {
   readonly tasks: readonly Task[];
   readonly pull: readonly PullLine[];
   readonly mixes: readonly MixLine[];
+  readonly tubs: readonly TubLine[];
   readonly problem: Problem;
 };
 
@@ -39,6 +39,8 @@ export type PlannedService = {
   readonly name: Text;
   readonly opensAt: Instant;
   readonly closesAt: Instant;
+  /** Where the night's clock change skips or doubles the opening's wall time. */
+  readonly clockChange?: 'skipped' | 'twice';
   /** Portions asked for in each quarter of an hour from the opening on. */
   readonly demand: readonly {
     readonly dish: DishId;
@@ -82,6 +84,8 @@ export type Task = {
   /** The wall it is shown on; pit work is shown on the smoker wall's station. */
   readonly station: StationId;
   readonly mix?: { readonly mix: MixId; readonly name: Text; readonly weightKg: Kilograms };
+  /** Of a stay: the pieces of each rack load, by the number of the need that it fills. */
+  readonly loads?: readonly number[];
   /** What the thermometer or the hand must find before it is done. */
   readonly check?: Check;
 };
@@ -112,4 +116,13 @@ export type MixLine = {
   readonly weightKg: Kilograms;
   readonly parts: readonly { readonly ingredient: Text; readonly weightKg: Kilograms }[];
   readonly allergens: readonly string[];
+};
+
+/** A tub of trim that a batch is expected to leave, weighed once at the end of its trimming. */
+export type TubLine = {
+  readonly batch: BatchId;
+  readonly tub: string;
+  readonly name: Text;
+  readonly weightKg: Kilograms;
+  readonly goes: Tub['goes'];
 };

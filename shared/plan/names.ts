@@ -1,5 +1,4 @@
-import type { PersonId, SlotId, SmokerId, TaskId } from '../kernel/index.ts';
-import type { Text } from './built.ts';
+import type { PersonId, SlotId, SmokerId, TaskId, Text } from '../kernel/index.ts';
 
 /**
  * A thing with the name a person knows it by. Reasons and refusals carry these, so that a sentence can be made of them

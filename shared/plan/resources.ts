@@ -1,12 +1,13 @@
 import type {
   CabinetId,
+  Celsius,
   CoolerId,
   PersonId,
   SlotId,
   SmokerId,
   StationId,
 } from '../kernel/index.ts';
-import { unreachable } from '../kernel/index.ts';
+import { celsius, unreachable } from '../kernel/index.ts';
 import type { ResourceId } from '../schedule/index.ts';
 
 /**
@@ -19,8 +20,11 @@ export type KitchenResource =
   | { readonly kind: 'table'; readonly station: StationId }
   | { readonly kind: 'slot'; readonly slot: SlotId }
   | { readonly kind: 'fire'; readonly smoker: SmokerId }
-  | { readonly kind: 'cabinet'; readonly cabinet: CabinetId }
+  | { readonly kind: 'cabinet'; readonly cabinet: CabinetId; readonly holds: CabinetPlace }
   | { readonly kind: 'cooler'; readonly cooler: CoolerId };
+
+/** A cabinet has places for pans and places for wrapped whole pieces; each is a resource of its own. */
+export type CabinetPlace = 'pans' | 'whole';
 
 /** The schedule's name for a thing of the kitchen. @example resourceId({ kind: 'slot', slot }) //=> 'slot:a/2' */
 export function resourceId(thing: KitchenResource): ResourceId {
@@ -42,7 +46,7 @@ export function kitchenResource(id: ResourceId): KitchenResource {
     case 'fire':
       return { kind, smoker: name as SmokerId };
     case 'cabinet':
-      return { kind, cabinet: name as CabinetId };
+      return cabinetResource(name);
     case 'cooler':
       return { kind, cooler: name as CoolerId };
     default:
@@ -61,10 +65,28 @@ function nameOf(thing: KitchenResource): string {
     case 'fire':
       return thing.smoker;
     case 'cabinet':
-      return thing.cabinet;
+      return `${thing.cabinet}/${thing.holds}`;
     case 'cooler':
       return thing.cooler;
     default:
       return unreachable(thing);
   }
+}
+
+function cabinetResource(name: string): KitchenResource {
+  const [cabinet, holds] = name.split('/');
+  return { kind: 'cabinet', cabinet: cabinet as CabinetId, holds: holds as CabinetPlace };
+}
+
+/**
+ * A smoker's set temperature as the schedule's name of a state, to a tenth of a degree.
+ * @example fireState(celsius(121.111)) //=> '121.1 °C'
+ */
+export function fireState(setC: Celsius): string {
+  return `${setC.toFixed(1)} °C`;
+}
+
+/** The set temperature behind a state's name; the reverse of `fireState`. @example fireOf('121.1 °C') //=> 121.1 */
+export function fireOf(state: string): Celsius {
+  return celsius(Number(state.replace(' °C', '')));
 }

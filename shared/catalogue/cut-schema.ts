@@ -1,0 +1,54 @@
+import { z } from 'zod';
+import type { CutId, Frozen, Kilograms, Metres } from '../kernel/index.ts';
+import { entry, idSchema, quantitySchema, rangeSchema, textSchema } from '../kernel/index.ts';
+
+const piece = entry({
+  one: textSchema().describe('What one is called: "slab"'),
+  many: textSchema().describe('What several are called: "slabs"'),
+});
+
+const footprint = entry({
+  length: quantitySchema<Metres>('length in metres'),
+  width: quantitySchema<Metres>('length in metres'),
+}).transform(({ length, width }) => ({ lengthM: length, widthM: width }));
+
+const share = () => rangeSchema<number>('share of one');
+
+const yields = entry({
+  trim: share().describe('Trimmed weight of raw weight'),
+  cook: share().describe('Cooked weight of trimmed weight'),
+  carve: share().describe('Served weight of cooked weight'),
+});
+
+const tub = entry({
+  id: idSchema<string>(),
+  name: textSchema(),
+  imps: z.exactOptional(z.string()),
+  share: share().describe('Of the raw weight'),
+  goes: z
+    .enum(['cooked', 'sausage', 'rendered', 'stock', 'waste'])
+    .describe('What becomes of it; the pitmaster may choose otherwise'),
+});
+
+export const cutSchema = entry({
+  id: idSchema<CutId>(),
+  name: textSchema(),
+  species: z.enum(['beef', 'pork', 'poultry', 'lamb']),
+  imps: z
+    .exactOptional(z.string().regex(/^P?\d{3,4}[A-E]?$/, 'an IMPS item number such as "416A"'))
+    .describe('The item of the Institutional Meat Purchase Specifications that is bought'),
+  trimmedTo: z
+    .exactOptional(z.string())
+    .describe('The item that it is trimmed to, where there is one'),
+  fatCap: z.boolean().describe('Whether one side is fat, which is laid toward the heat'),
+  piece,
+  weight: rangeSchema<Kilograms>('weight in kilograms').describe('Of one raw piece, as it comes'),
+  footprint: footprint.describe('What one trimmed piece takes up on a rack'),
+  yields,
+  tubs: z.array(tub).describe('What trimming takes off, kept apart and weighed once a batch'),
+}).transform(({ weight, ...cut }) => ({ ...cut, weightKg: weight }));
+
+/** A cut as it is bought, with what is lost of it on the way to the plate. */
+export type Cut = Frozen<z.output<typeof cutSchema>>;
+/** Trim that is kept apart and weighed once, at the end of its batch. */
+export type Tub = Cut['tubs'][number];

@@ -1,0 +1,43 @@
+import { z } from 'zod';
+import type { Frozen, Kilograms, Litres, MixId } from '../kernel/index.ts';
+import { entry, idSchema, quantitySchema, textSchema } from '../kernel/index.ts';
+
+/** The nine major allergens of US law, and those that other laws add. */
+const allergens = [
+  ...['milk', 'egg', 'fish', 'crustacean shellfish', 'tree nuts', 'peanuts', 'wheat', 'soy'],
+  ...['sesame', 'mustard', 'celery', 'sulphites', 'lupin', 'molluscs', 'other gluten cereals'],
+] as const;
+
+const part = entry({
+  ingredient: textSchema(),
+  parts: z.number().positive().describe('By weight, beside the parts of the others'),
+  allergens: z.array(z.enum(allergens)).default([]),
+});
+
+const dose = z.discriminatedUnion('of', [
+  entry({
+    of: z.literal('trimmed weight'),
+    share: quantitySchema<number>('share of one'),
+  }),
+  entry({
+    of: z.literal('piece'),
+    volume: quantitySchema<Litres>('volume in litres'),
+    litreWeighs: quantitySchema<Kilograms>('weight in kilograms'),
+  }).transform(({ of, volume, litreWeighs }) => ({
+    of,
+    volumeL: volume,
+    litreWeighsKg: litreWeighs,
+  })),
+]);
+
+export const mixSchema = entry({
+  id: idSchema<MixId>(),
+  name: textSchema(),
+  kind: z.enum(['rub', 'injection', 'binder', 'sauce']),
+  parts: z.array(part).min(1),
+  dose: dose.describe('How much of it a cut takes'),
+  over: quantitySchema<number>('share of one').describe('Made above the dose, since it runs short'),
+}).transform(({ over, ...mix }) => ({ ...mix, overShare: over }));
+
+/** A rub, an injection, a binder or a sauce, by parts of weight. */
+export type Mix = Frozen<z.output<typeof mixSchema>>;

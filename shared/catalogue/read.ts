@@ -1,0 +1,101 @@
+import type { FileFault, FileRead, Reference } from '../kernel/index.ts';
+import { checkReferences, filePath, readEntry, shown, unknownWord } from '../kernel/index.ts';
+import { routeFaults } from './route-faults.ts';
+import type { Route } from './route-schema.ts';
+import type { Catalogue } from './schema.ts';
+import { catalogueSchema } from './schema.ts';
+
+const ids = [
+  'skills[].id',
+  'benches[].id',
+  'cuts[].id',
+  'mixes[].id',
+  'routes[].id',
+  'dishes[].id',
+];
+
+const references: readonly Reference[] = [
+  { from: 'dishes[].cut', to: 'cuts[].id' },
+  { from: 'dishes[].route', to: 'routes[].id' },
+  { from: 'routes[].cut', to: 'cuts[].id' },
+  { from: 'routes[].steps[].bench', to: 'benches[].id' },
+  { from: 'routes[].steps[].skill', to: 'skills[].id' },
+  { from: 'routes[].steps[].mix', to: 'mixes[].id' },
+];
+
+/** Within one route. */
+const routeIds = ['steps[].id', 'choices[].id'];
+const routeReferences: readonly Reference[] = [
+  { from: 'steps[].after[]', to: 'steps[].id' },
+  { from: 'steps[].spans.from.step', to: 'steps[].id' },
+  { from: 'steps[].spans.to.step', to: 'steps[].id' },
+  { from: 'limits[].from.step', to: 'steps[].id' },
+  { from: 'limits[].to.step', to: 'steps[].id' },
+];
+
+/** Reads a catalogue, or says all that is wrong with it at once, references and routes included. */
+export function readCatalogue(json: unknown): FileRead<Catalogue> {
+  const read = readEntry(catalogueSchema, json);
+  const lost = [...checkReferences(json, { ids, references }), ...faultsWithinRoutes(json)];
+  if (!read.ok) return { ok: false, problems: [...read.problems, ...lost] };
+  const catalogue: Catalogue = read.value;
+  const problems = [...lost, ...catalogue.routes.flatMap(choiceFaults), ...dishFaults(catalogue)];
+  if (problems.length > 0) return { ok: false, problems };
+  const broken = catalogue.routes.flatMap(routeFaults);
+  return broken.length > 0 ? { ok: false, problems: broken } : { ok: true, value: catalogue };
+}
+
+function faultsWithinRoutes(json: unknown): FileFault[] {
+  const routes = (json as { readonly routes?: unknown } | null)?.routes;
+  if (!Array.isArray(routes)) return [];
+  return routes.flatMap((route: unknown, index) =>
+    checkReferences(route, { ids: routeIds, references: routeReferences }).map((fault) => ({
+      ...fault,
+      path: `${filePath(['routes', index])}.${fault.path}`,
+    })),
+  );
+}
+
+/** What a route says of its choices must be one of them. */
+function choiceFaults(route: Route, index: number): FileFault[] {
+  const options = new Map(
+    route.choices.map((choice) => [choice.id, choice.options.map(({ id }) => id)]),
+  );
+  const usual = route.choices.flatMap((choice, n) =>
+    options.get(choice.id)?.includes(choice.usual)
+      ? []
+      : [
+          unknownWord(
+            ['routes', index, 'choices', n, 'usual'],
+            choice.usual,
+            options.get(choice.id) ?? [],
+          ),
+        ],
+  );
+  const conditions = route.steps.flatMap((step, n) =>
+    Object.entries(step.when ?? {}).flatMap(([choice, said]) => {
+      const path = ['routes', index, 'steps', n, 'when', choice];
+      const allowed = options.get(choice);
+      if (allowed === undefined) return [unknownWord(path, choice, [...options.keys()])];
+      return said.flatMap((option, place) =>
+        allowed.includes(option) ? [] : [unknownWord([...path, place], option, allowed)],
+      );
+    }),
+  );
+  return [...usual, ...conditions];
+}
+
+/** A dish is made of the cut that its route is for. */
+function dishFaults({ dishes, routes }: Catalogue): FileFault[] {
+  return dishes.flatMap((dish, index) => {
+    const fitting = routes.filter(({ cut }) => cut === dish.cut).map(({ id }) => id);
+    if (fitting.includes(dish.route) || !routes.some(({ id }) => id === dish.route)) return [];
+    return [
+      {
+        path: filePath(['dishes', index, 'route']),
+        found: shown(dish.route),
+        allowed: `a route for "${dish.cut}": ${fitting.join(', ') || '(none is given)'}`,
+      },
+    ];
+  });
+}

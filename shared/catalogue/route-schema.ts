@@ -1,0 +1,133 @@
+import { z } from 'zod';
+import type {
+  BenchId,
+  Celsius,
+  CutId,
+  Frozen,
+  Kilograms,
+  MixId,
+  RouteId,
+  Seconds,
+  SkillId,
+  StepId,
+} from '../kernel/index.ts';
+import { entry, idSchema, quantitySchema, rangeSchema, textSchema } from '../kernel/index.ts';
+
+const duration = () => quantitySchema<Seconds>('duration in seconds');
+
+const choice = entry({
+  id: idSchema<string>(),
+  name: textSchema(),
+  usual: idSchema<string>().describe('The option that is taken where a cook plan says nothing'),
+  options: z
+    .array(
+      entry({
+        id: idSchema<string>(),
+        name: textSchema(),
+        reason: textSchema().describe('Why one would, in one line'),
+      }),
+    )
+    .min(2),
+});
+
+const moment = entry({ step: idSchema<StepId>(), end: z.enum(['start', 'end']) });
+const spans = entry({ from: moment, to: moment });
+
+const time = entry({
+  per: z.enum(['piece', 'batch']),
+  takes: rangeSchema<Seconds>('duration in seconds'),
+}).transform(({ per, takes }) => ({ per, takesS: takes }));
+
+const check = entry({
+  feel: textSchema().describe('What the hand or the eye must find'),
+  core: z.exactOptional(quantitySchema<Celsius>('temperature in degrees Celsius')),
+}).transform(({ feel, core }) => (core === undefined ? { feel } : { feel, coreAtLeastC: core }));
+
+const keep = z.discriminatedUnion('in', [
+  entry({ in: z.literal('cooler') }),
+  entry({ in: z.literal('cabinet, whole') }),
+  entry({
+    in: z.literal('cabinet, in pans'),
+    panHolds: quantitySchema<Kilograms>('weight in kilograms'),
+  }).transform(({ in: place, panHolds }) => ({ in: place, panHoldsKg: panHolds })),
+]);
+
+/** What every step says, whatever its work. */
+const common = {
+  id: idSchema<StepId>(),
+  title: textSchema().describe('Imperative, verb and cut: "Square spare ribs"'),
+  mind: z.exactOptional(textSchema()).describe('The one thing to mind'),
+  caution: z.exactOptional(textSchema()).describe('Where it can hurt someone'),
+  bench: idSchema<BenchId>().describe('The kind of working place on whose wall it is shown'),
+  when: z
+    .exactOptional(z.record(z.string(), z.array(z.string()).min(1)))
+    .describe('Only if each of these choices falls on one of these options'),
+  after: z
+    .exactOptional(z.array(idSchema<StepId>()))
+    .describe('Steps that must have ended; left out: the one listed before'),
+  leaves: z
+    .exactOptional(z.enum(['trimmed', 'cooked', 'served']))
+    .describe('What the meat is from its end on'),
+};
+
+const hands = entry({
+  work: z.literal('hands'),
+  ...common,
+  time,
+  hands: z.int().min(1).default(1).describe('How many it takes at once'),
+  skill: z.exactOptional(idSchema<SkillId>()),
+  table: z.boolean().default(false).describe('Whether it takes a table of its station'),
+  mix: z.exactOptional(idSchema<MixId>()).describe('What is weighed out or put on'),
+  check: z.exactOptional(check),
+});
+
+const fire = entry({ work: z.literal('fire'), ...common, time });
+
+const wait = entry({
+  work: z.literal('wait'),
+  ...common,
+  atLeast: duration(),
+  atMost: duration(),
+  keep: z.exactOptional(keep).describe('What it takes up meanwhile'),
+  spans: z
+    .exactOptional(spans)
+    .describe('Left out: from the end of the step before to the start of the step after'),
+}).transform(({ atLeast, atMost, ...step }) => ({
+  ...step,
+  atLeastS: atLeast,
+  atMostS: atMost,
+}));
+
+const place = entry({
+  work: z.literal('place'),
+  ...common,
+  set: quantitySchema<Celsius>('temperature in degrees Celsius').describe('Of the smoker'),
+  spans,
+}).transform(({ set, ...step }) => ({ ...step, setC: set }));
+
+const serve = entry({ work: z.literal('serve'), ...common });
+
+const limit = entry({
+  from: moment,
+  to: moment,
+  atMost: duration(),
+  reason: z.enum(['quality', 'safety']),
+  source: z.exactOptional(z.string()),
+}).transform(({ atMost, ...rest }) => ({ ...rest, atMostS: atMost }));
+
+export const routeSchema = entry({
+  id: idSchema<RouteId>(),
+  name: textSchema(),
+  cut: idSchema<CutId>(),
+  choices: z.array(choice),
+  steps: z.array(z.discriminatedUnion('work', [hands, fire, wait, place, serve])).min(1),
+  limits: z.array(limit).describe('Longest times from one moment to another'),
+});
+
+/** The way of a cut from the cooler to the plate. */
+export type Route = Frozen<z.output<typeof routeSchema>>;
+export type Choice = Route['choices'][number];
+export type Step = Route['steps'][number];
+export type StepOf<Kind extends Step['work']> = Extract<Step, { readonly work: Kind }>;
+/** The start or the end of a step. */
+export type Moment = Frozen<z.output<typeof moment>>;

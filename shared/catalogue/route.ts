@@ -1,0 +1,66 @@
+import type { StepId } from '../kernel/index.ts';
+import { must } from '../kernel/index.ts';
+import type { Route, Step } from './route-schema.ts';
+
+/** Which option each choice of a route falls on. */
+export type Chosen = Readonly<Record<string, string>>;
+
+/** A step that is in, with the steps that must have ended before it. */
+export type ChosenStep = { readonly step: Step; readonly after: readonly StepId[] };
+
+/** The usual option of every choice, save those that are said otherwise. */
+export function chosenOptions(route: Route, said: Chosen): Chosen {
+  return Object.fromEntries(route.choices.map(({ id, usual }) => [id, said[id] ?? usual]));
+}
+
+/** Every way the choices of a route can fall. */
+export function allChosen(route: Route): Chosen[] {
+  return route.choices.reduce<Chosen[]>(
+    (ways, { id, options }) =>
+      ways.flatMap((way) => options.map((option) => ({ ...way, [id]: option.id }))),
+    [{}],
+  );
+}
+
+/**
+ * The steps that the chosen options leave in, in the order of the route. A step that is out hands what it waited for on
+ * to those that waited for it. A step that spans others is in no chain: nothing waits for it unless it says so.
+ */
+export function chosenSteps(route: Route, chosen: Chosen): ChosenStep[] {
+  const byId = new Map(route.steps.map((step) => [step.id, step]));
+  const afterOf = listedAfter(route.steps);
+  const ended = (id: StepId): StepId[] =>
+    isIn(must(byId.get(id), id), chosen) ? [id] : (afterOf.get(id) ?? []).flatMap(ended);
+  return route.steps
+    .filter((step) => isIn(step, chosen))
+    .map((step) => ({ step, after: [...new Set((afterOf.get(step.id) ?? []).flatMap(ended))] }));
+}
+
+/** Whether a step takes its time from others, which happen inside of it. */
+export function isSpanning(step: Step): boolean {
+  return spansOf(step) !== undefined;
+}
+
+/** The moments that a spanning step lasts from and to. */
+export function spansOf(step: Step) {
+  return step.work === 'place' || step.work === 'wait' ? step.spans : undefined;
+}
+
+function isIn(step: Step, chosen: Chosen): boolean {
+  const conditions = Object.entries(step.when ?? {});
+  return conditions.every(([choice, options]) => options.includes(chosen[choice] ?? ''));
+}
+
+function listedAfter(steps: readonly Step[]): Map<StepId, readonly StepId[]> {
+  const after = new Map<StepId, readonly StepId[]>();
+  let previous: StepId[] = [];
+  for (const step of steps) {
+    if (isSpanning(step)) {
+      after.set(step.id, step.after ?? []);
+    } else {
+      after.set(step.id, step.after ?? previous);
+      previous = [step.id];
+    }
+  }
+  return after;
+}

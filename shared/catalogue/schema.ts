@@ -1,0 +1,37 @@
+import { z } from 'zod';
+import type {
+  BenchId,
+  CutId,
+  DishId,
+  Frozen,
+  Kilograms,
+  RouteId,
+  SkillId,
+} from '../kernel/index.ts';
+import { entry, idSchema, quantitySchema, textSchema } from '../kernel/index.ts';
+import { cutSchema } from './cut-schema.ts';
+import { mixSchema } from './mix-schema.ts';
+import { routeSchema } from './route-schema.ts';
+
+const dishSchema = entry({
+  id: idSchema<DishId>(),
+  name: textSchema(),
+  cut: idSchema<CutId>(),
+  route: idSchema<RouteId>(),
+  portion: quantitySchema<Kilograms>('weight in kilograms').describe('Served weight of one'),
+}).transform(({ portion, ...dish }) => ({ ...dish, portionKg: portion }));
+
+export const catalogueSchema = entry({
+  skills: z.array(entry({ id: idSchema<SkillId>(), name: textSchema() })),
+  benches: z
+    .array(entry({ id: idSchema<BenchId>(), name: textSchema() }))
+    .describe('Kinds of working place; the kitchen says which of its stations is which'),
+  cuts: z.array(cutSchema),
+  mixes: z.array(mixSchema),
+  routes: z.array(routeSchema),
+  dishes: z.array(dishSchema),
+});
+
+/** All that a kitchen knows how to make. */
+export type Catalogue = Frozen<z.output<typeof catalogueSchema>>;
+export type Dish = Catalogue['dishes'][number];

@@ -1,0 +1,14 @@
+export { workingHours } from './hours.ts';
+export { rackAreaCm2 } from './rack.ts';
+export { readKitchen } from './read.ts';
+export {
+  type Cabinet,
+  type Cooler,
+  type CrewMember,
+  type Kitchen,
+  kitchenSchema,
+  type Rack,
+  type Shift,
+  type Smoker,
+  type Station,
+} from './schema.ts';

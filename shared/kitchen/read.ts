@@ -1,0 +1,48 @@
+import type { FileFault, FileRead } from '../kernel/index.ts';
+import { checkReferences, filePath, readEntry, shown } from '../kernel/index.ts';
+import type { Kitchen, Shift, Smoker } from './schema.ts';
+import { kitchenSchema } from './schema.ts';
+
+const ids = ['stations[].id', 'smokers[].id', 'cabinets[].id', 'coolers[].id', 'crew[].id'];
+
+/** Reads a kitchen, or says all that is wrong with it at once. */
+export function readKitchen(json: unknown): FileRead<Kitchen> {
+  const read = readEntry(kitchenSchema, json);
+  const twice = checkReferences(json, { ids, references: [] });
+  if (!read.ok) return { ok: false, problems: [...read.problems, ...twice] };
+  const kitchen: Kitchen = read.value;
+  const problems = [
+    ...twice,
+    ...kitchen.smokers.flatMap(smokerFaults),
+    ...kitchen.crew.flatMap((person, index) =>
+      person.shifts.flatMap((shift, n) => shiftFaults(shift, ['crew', index, 'shifts', n])),
+    ),
+  ];
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: kitchen };
+}
+
+function smokerFaults({ coolestC, hottestC }: Smoker, index: number): FileFault[] {
+  if (coolestC <= hottestC) return [];
+  const path = filePath(['smokers', index, 'hottest']);
+  return [{ path, found: 'less than the coolest', allowed: 'the highest set temperature' }];
+}
+
+/** Wall times of one kind compare as text. */
+function shiftFaults(shift: Shift, path: readonly PropertyKey[]): FileFault[] {
+  const fault = (key: readonly PropertyKey[], found: string, allowed: string): FileFault => ({
+    path: filePath([...path, ...key]),
+    found: shown(found),
+    allowed,
+  });
+  const { from, to, breaks } = shift;
+  if (from >= to) {
+    return [
+      fault(['to'], to, `a time after ${from}; after midnight add 24 hours: "30:00" is 6:00`),
+    ];
+  }
+  return breaks.flatMap((pause, index) =>
+    from <= pause.from && pause.from < pause.to && pause.to <= to
+      ? []
+      : [fault(['breaks', index], `${pause.from}–${pause.to}`, `a time inside ${from}–${to}`)],
+  );
+}

@@ -1,0 +1,147 @@
+import { z } from 'zod';
+import type {
+  BenchId,
+  CabinetId,
+  Celsius,
+  CoolerId,
+  Frozen,
+  Kilograms,
+  Metres,
+  PersonId,
+  Seconds,
+  SkillId,
+  SlotId,
+  SmokerId,
+  StationId,
+} from '../kernel/index.ts';
+import {
+  clockSchema,
+  entry,
+  idSchema,
+  isLocalDay,
+  isZone,
+  quantitySchema,
+  textSchema,
+  weekdays,
+} from '../kernel/index.ts';
+
+const length = () => quantitySchema<Metres>('length in metres');
+const temperature = () => quantitySchema<Celsius>('temperature in degrees Celsius');
+
+const rack = entry({
+  label: z
+    .exactOptional(z.string())
+    .describe('How it is marked; left out: its number from the top'),
+  length: length(),
+  depth: length(),
+  holds: quantitySchema<Kilograms>('weight in kilograms').describe('The most it may carry'),
+}).transform(({ length, depth, holds, ...rest }) => ({
+  ...rest,
+  lengthM: length,
+  depthM: depth,
+  holdsKg: holds,
+}));
+
+const smoker = entry({
+  id: idSchema<SmokerId>(),
+  name: textSchema(),
+  heat: z.enum(['below', 'above', 'side']).describe('Where the heat comes from'),
+  racks: z.array(rack).min(1).describe('From the top down; the first is slot 1'),
+  coolest: temperature().describe('The lowest set temperature that it holds'),
+  hottest: temperature().describe('The highest set temperature that it holds'),
+  preheat: quantitySchema<Seconds>('duration in seconds').describe('From cold to ready'),
+  change: quantitySchema<number>('heat rate in degrees Celsius per second').describe(
+    'How fast it comes from one set temperature to another',
+  ),
+}).transform(({ racks, coolest, hottest, preheat, change, ...rest }) => ({
+  ...rest,
+  racks: racks.map((rack, index) => ({
+    label: String(index + 1),
+    ...rack,
+    slot: `${rest.id}/${index + 1}` as SlotId,
+  })),
+  coolestC: coolest,
+  hottestC: hottest,
+  preheatS: preheat,
+  changeCPerS: change,
+}));
+
+const station = entry({
+  id: idSchema<StationId>(),
+  name: textSchema(),
+  benches: z.array(idSchema<BenchId>()).min(1).describe('The kinds of work done here'),
+  pit: z.boolean().default(false).describe('Whether its work is shown on the smoker wall'),
+  side: z.enum(['raw', 'clean']).describe('Raw hands touch no panel that clean hands touch'),
+  tables: z.int().min(0).describe('How many can work here at once at a table of their own'),
+});
+
+const cabinet = entry({
+  id: idSchema<CabinetId>(),
+  name: textSchema(),
+  pans: z.int().min(0).describe('Places for pans'),
+  whole: z.int().min(0).describe('Places for wrapped whole pieces'),
+});
+
+const cooler = entry({
+  id: idSchema<CoolerId>(),
+  name: textSchema(),
+  shelves: z.int().min(1),
+  length: length(),
+  depth: length(),
+}).transform(({ length, depth, ...rest }) => ({ ...rest, lengthM: length, depthM: depth }));
+
+const span = { from: clockSchema(), to: clockSchema() };
+
+const workingDay = z
+  .string()
+  .refine((day) => (weekdays as readonly string[]).includes(day) || isLocalDay(day), {
+    error: `a day such as "2026-11-25", or one of: ${weekdays.join(', ')}`,
+  });
+
+const shift = entry({
+  on: z.array(workingDay).min(1).describe('Weekdays or dates'),
+  ...span,
+  breaks: z.array(entry(span)).default([]),
+});
+
+const person = entry({
+  id: idSchema<PersonId>(),
+  name: z.string().trim().min(1),
+  trained: z.array(idSchema<SkillId>()).default([]).describe('Skills that need no help'),
+  learning: z.array(idSchema<SkillId>()).default([]).describe('Skills that are being learnt'),
+  learningFactor: z
+    .number()
+    .min(1)
+    .default(1.5)
+    .describe('How many times as long a skill takes that is being learnt'),
+  shifts: z.array(shift),
+});
+
+export const kitchenSchema = entry({
+  name: z.string().trim().min(1),
+  zone: z.string().refine(isZone, { error: 'a time zone such as "America/Chicago"' }),
+  units: entry({
+    temperature: z.enum(['°F', '°C']),
+    weight: z.enum(['lb', 'kg']),
+    clock: z.enum(['12 h', '24 h']),
+  }),
+  languages: z
+    .array(z.enum(['en', 'es']))
+    .min(1)
+    .describe('The first is the usual one'),
+  stations: z.array(station).min(1),
+  smokers: z.array(smoker).min(1),
+  cabinets: z.array(cabinet),
+  coolers: z.array(cooler),
+  crew: z.array(person).min(1),
+});
+
+/** A kitchen: what it has and who works in it. */
+export type Kitchen = Frozen<z.output<typeof kitchenSchema>>;
+export type Smoker = Kitchen['smokers'][number];
+export type Rack = Smoker['racks'][number];
+export type Station = Kitchen['stations'][number];
+export type Cabinet = Kitchen['cabinets'][number];
+export type Cooler = Kitchen['coolers'][number];
+export type CrewMember = Kitchen['crew'][number];
+export type Shift = CrewMember['shifts'][number];
