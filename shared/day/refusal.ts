@@ -43,4 +43,6 @@ export type Refusal =
   | { readonly rule: 'out-of-date' }
   | { readonly rule: 'nothing-moves' }
   | { readonly rule: 'read-only'; readonly atSeq: number }
+  /** The hub failed at it; whoever looks after the hub finds why in its report. */
+  | { readonly rule: 'hub-fault' }
   | { readonly rule: 'bad-message'; readonly where: string; readonly what: string };

@@ -1,2 +1,3 @@
 export * from './link.ts';
 export * from './messages.ts';
+export { messageSchemas } from './schema.ts';

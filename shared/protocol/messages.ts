@@ -1,14 +1,9 @@
 import type { Command, Refusal } from '../day/index.ts';
-import type { Instant, ScreenId, SlotId, StationId, TaskId } from '../kernel/index.ts';
-import type { MoveOffer, View } from '../view/index.ts';
+import type { Instant, ScreenId, SlotId, TaskId } from '../kernel/index.ts';
+import type { Face, MoveOffer, View } from '../view/index.ts';
 
 /** Raised when hub and screen no longer understand each other; an older screen loads itself anew between taps. */
 export const PROTOCOL = 1;
-
-/** What a screen shows. */
-export type Face =
-  | { readonly kind: 'station'; readonly station: StationId }
-  | { readonly kind: 'smoker' };
 
 /** Sent as the socket's handshake. `epoch` and `seq` are the last the screen has seen, if any. */
 export type Hello = {

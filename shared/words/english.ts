@@ -59,6 +59,7 @@ export const english: Phrases = {
     nothingMoves: 'That load is there already: pick another rack.',
     readOnly: (atSeq) =>
       `Nothing can be kept: the log is damaged after entry ${atSeq}. Tell the pitmaster, write on paper.`,
+    hubFault: 'The hub failed at this and wrote down why: tell whoever looks after it.',
     badMessage: (where, what) => `Not understood at ${where}: ${what}.`,
   },
 };

@@ -53,6 +53,7 @@ export type Phrases = {
     readonly outOfDate: string;
     readonly nothingMoves: string;
     readOnly(atSeq: number): string;
+    hubFault: string;
     badMessage(where: string, what: string): string;
   };
 };

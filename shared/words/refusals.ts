@@ -52,6 +52,7 @@ type PlaceRule =
   | 'out-of-date'
   | 'nothing-moves'
   | 'read-only'
+  | 'hub-fault'
   | 'bad-message';
 
 function sayPlaceRefusal(refusal: Extract<Refusal, { rule: PlaceRule }>, say: Say): string {
@@ -85,6 +86,8 @@ function sayPlaceRefusal(refusal: Extract<Refusal, { rule: PlaceRule }>, say: Sa
       return words.nothingMoves;
     case 'read-only':
       return words.readOnly(refusal.atSeq);
+    case 'hub-fault':
+      return words.hubFault;
     case 'bad-message':
       return words.badMessage(refusal.where, refusal.what);
     default:

@@ -1,0 +1,111 @@
+import { z } from 'zod';
+import type { Command } from '../day/index.ts';
+import type {
+  Celsius,
+  CommandId,
+  Instant,
+  PersonId,
+  ScreenId,
+  Seconds,
+  SlotId,
+  SmokerId,
+  StationId,
+  TaskId,
+} from '../kernel/index.ts';
+import type { Face } from '../view/index.ts';
+import type { Beat, Hello, Question } from './messages.ts';
+
+/** Longest name of anything that a message may carry. */
+const NAME_MAX = 120;
+const NOTE_MAX = 500;
+/** Most loads one decision may move; a kitchen has fewer racks. */
+const MOVES_MAX = 100;
+
+const name = <Id extends string>() =>
+  z
+    .string()
+    .min(1)
+    .max(NAME_MAX)
+    .transform((text) => text as Id);
+const number = <Unit extends number>() => z.number().transform((value) => value as Unit);
+const whole = <Unit extends number>() => z.int().transform((value) => value as Unit);
+
+/**
+ * What the hub lets in, each message with its keys and no other. Made when asked for: a screen takes types from this room
+ * and does not carry the parser.
+ */
+export function messageSchemas() {
+  return {
+    /** Of a hello of any version, what says whether the rest can be understood. */
+    protocol: z.object({ protocol: z.int() }),
+    hello: helloSchema(),
+    command: commandSchema(),
+    question: questionSchema(),
+    beat: z.strictObject({ t0: z.number() }) satisfies z.ZodType<Beat>,
+  };
+}
+
+function helloSchema(): z.ZodType<Hello> {
+  const face: z.ZodType<Face> = z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('station'), station: name<StationId>() }),
+    z.strictObject({ kind: z.literal('smoker') }),
+  ]);
+  return z.strictObject({
+    protocol: z.int(),
+    screenId: name<ScreenId>(),
+    face,
+    epoch: z.string().max(NAME_MAX).optional(),
+    seq: z.int().nonnegative().optional(),
+  });
+}
+
+function questionSchema(): z.ZodType<Question> {
+  return z.strictObject({
+    kind: z.literal('ifMoved'),
+    stay: name<TaskId>(),
+    need: z.int().nonnegative(),
+    to: name<SlotId>(),
+  });
+}
+
+function commandSchema(): z.ZodType<Command> {
+  const head = {
+    id: name<CommandId>(),
+    personId: name<PersonId>().nullable(),
+    screenId: name<ScreenId>().nullable(),
+    tappedAt: whole<Instant>(),
+  };
+  const task = name<TaskId>();
+  const move = z.strictObject({
+    stay: name<TaskId>(),
+    need: z.int().nonnegative(),
+    to: name<SlotId>(),
+  });
+  const where = z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('air'), smoker: name<SmokerId>() }),
+    z.strictObject({ kind: z.literal('core'), stay: name<TaskId>() }),
+  ]);
+  return z.discriminatedUnion('kind', [
+    z.strictObject({ ...head, kind: z.literal('start'), task }),
+    z.strictObject({ ...head, kind: z.literal('finish'), task }),
+    z.strictObject({ ...head, kind: z.literal('takeBack'), task }),
+    z.strictObject({ ...head, kind: z.literal('count'), task, done: z.int() }),
+    z.strictObject({ ...head, kind: z.literal('late'), task, byS: whole<Seconds>() }),
+    z.strictObject({ ...head, kind: z.literal('needHelp'), task }),
+    z.strictObject({ ...head, kind: z.literal('helpCame'), task }),
+    z.strictObject({ ...head, kind: z.literal('giveTo'), task, hand: name<PersonId>() }),
+    z.strictObject({ ...head, kind: z.literal('reading'), where, tempC: number<Celsius>() }),
+    z.strictObject({
+      ...head,
+      kind: z.literal('moveSlots'),
+      moves: z.array(move).min(1).max(MOVES_MAX),
+      basedOnSeq: z.int().nonnegative(),
+    }),
+    z.strictObject({
+      ...head,
+      kind: z.literal('note'),
+      text: z.string().trim().min(1).max(NOTE_MAX),
+      task: task.nullable(),
+    }),
+  ]);
+}
