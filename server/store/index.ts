@@ -1,4 +1,4 @@
-export { toBytes } from './entry-bytes.ts';
+export { fromBytes, toBytes } from './entry-bytes.ts';
 export type { Appended, Batch, Entry, EventLog, Head } from './event-log.ts';
 export { type Holder, type Locked, lockFolder } from './lock.ts';
 export { type MemoryDisk, memoryDisk } from './memory-disk.ts';

@@ -1,0 +1,54 @@
+import type { Command, Decision, Fact } from '../../shared/day/index.ts';
+import type { CommandId, Instant, PersonId, ScreenId } from '../../shared/kernel/index.ts';
+import type { Face } from '../../shared/view/index.ts';
+import type { DayRules } from './rules.ts';
+
+/** Something to be decided and kept: a command of a screen, or a fact that the hub itself brings. */
+export type Ask<State> = {
+  readonly id: CommandId;
+  readonly personId: PersonId | null;
+  readonly screenId: ScreenId | null;
+  /** When it happened, according to whoever asks. */
+  readonly claimedAt: Instant;
+  /** The earliest it can have happened. */
+  earliestAt(state: State): Instant;
+  decide(state: State, now: Instant): Decision;
+};
+
+/** A command that came over the link of a screen with this face. */
+export function askOf<State>(
+  rules: DayRules<State>,
+  face: Face | null,
+  command: Command,
+): Ask<State> {
+  return {
+    id: command.id,
+    personId: command.personId,
+    screenId: command.screenId,
+    claimedAt: command.tappedAt,
+    earliestAt: (state) => rules.changedAt(state, command),
+    decide: (state, now) => {
+      const refusal = face && rules.mayAsk(state, face, command);
+      return refusal ? { ok: false, refusal } : rules.decide(state, command, now);
+    },
+  };
+}
+
+/** Facts that are not for the day to decide, such as the plan it follows. */
+export type Brought = {
+  /** The same facts come under the same id, so that bringing them twice keeps them once. */
+  readonly id: CommandId;
+  readonly at: Instant;
+  readonly facts: readonly Fact[];
+};
+
+export function askToKeep<State>({ id, at, facts }: Brought): Ask<State> {
+  return {
+    id,
+    personId: null,
+    screenId: null,
+    claimedAt: at,
+    earliestAt: () => at,
+    decide: () => ({ ok: true, facts }),
+  };
+}

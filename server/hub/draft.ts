@@ -1,0 +1,85 @@
+import type { Event } from '../../shared/day/index.ts';
+import { type CommandId, type Instant, instant } from '../../shared/kernel/index.ts';
+import type { Answer } from '../../shared/protocol/index.ts';
+import type { Report } from '../report.ts';
+import { type Batch, toBytes } from '../store/index.ts';
+import type { Ask } from './ask.ts';
+import type { DayRules } from './rules.ts';
+
+/** What a batch of asks would make of the day, nothing of which is true before it is appended. */
+export type Draft<State> = {
+  readonly state: State;
+  readonly events: readonly Event[];
+  readonly entries: Batch['entries'];
+  /** Those that were not answered before. */
+  readonly answers: Batch['answers'];
+  /** One for each ask, in their order. */
+  readonly replies: readonly Answer[];
+};
+
+export type From<State> = {
+  readonly rules: DayRules<State>;
+  readonly state: State;
+  readonly seq: number;
+  readonly now: Instant;
+  /** Answers that commands of this batch got before. */
+  readonly known: ReadonlyMap<CommandId, Answer>;
+  readonly report: Report;
+};
+
+/** Decides asks one after the other, each on the day that those before it would leave. */
+export function draft<State>(from: From<State>, asks: readonly Ask<State>[]): Draft<State> {
+  const known = new Map(from.known);
+  const events: Event[] = [];
+  const answers: { commandId: CommandId; answer: Answer }[] = [];
+  let { state } = from;
+  const replies = asks.map((ask): Answer => {
+    const before = known.get(ask.id);
+    if (before) return before;
+    const decided = decideOne({ ...from, state, seq: from.seq + events.length }, ask);
+    state = decided.state;
+    events.push(...decided.events);
+    answers.push({ commandId: ask.id, answer: decided.answer });
+    known.set(ask.id, decided.answer);
+    return decided.answer;
+  });
+  const entries = events.map((event) => ({ commandId: event.commandId, bytes: toBytes(event) }));
+  return { state, events, entries, answers, replies };
+}
+
+type Decided<State> = {
+  readonly state: State;
+  readonly events: readonly Event[];
+  readonly answer: Answer;
+};
+
+function decideOne<State>(from: From<State>, ask: Ask<State>): Decided<State> {
+  const { rules, state, seq, report } = from;
+  const nothing = { state, events: [] };
+  try {
+    const at = timeOf(from, ask);
+    const decision = ask.decide(state, at);
+    if (!decision.ok) return { ...nothing, answer: { ok: false, refusal: decision.refusal } };
+    const { id: commandId, personId, screenId } = ask;
+    const events = decision.facts.map((fact, index): Event => {
+      const day = rules.dayOf(state, fact);
+      return { ...fact, seq: seq + 1 + index, version: 1, day, at, commandId, personId, screenId };
+    });
+    const after = events.reduce((day, event) => rules.fold(day, event), state);
+    return { state: after, events, answer: { ok: true, seq: seq + events.length } };
+  } catch (fault) {
+    // A fault in a rule is ours, not the cook's: said loudly, and answered, so that one command
+    // that we cannot decide does not hold up all that were tapped after it.
+    report({ level: 'fault', what: 'a command could not be decided', commandId: ask.id, fault });
+    return { ...nothing, answer: { ok: false, refusal: { rule: 'hub-fault' } } };
+  }
+}
+
+/**
+ * When it happened: as claimed, for a screen that was alone tells the truth later, unless that lies in the future or
+ * before the last change of the same thing.
+ */
+function timeOf<State>({ state, now }: From<State>, ask: Ask<State>): Instant {
+  const earliest = Math.min(ask.earliestAt(state), now);
+  return instant(ask.claimedAt <= now && ask.claimedAt >= earliest ? ask.claimedAt : now);
+}

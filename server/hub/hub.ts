@@ -1,0 +1,138 @@
+import { type Instant, instant } from '../../shared/kernel/index.ts';
+import type {
+  Answer,
+  CommandMessage,
+  ReadOnly,
+  ScreenLink,
+  ScreenLinkListener,
+} from '../../shared/protocol/index.ts';
+import type { Clock, Stop } from '../clock.ts';
+import { guarded, type Report } from '../report.ts';
+import type { EventLog } from '../store/index.ts';
+import { askOf, askToKeep, type Brought } from './ask.ts';
+import { type Book, openBook } from './book.ts';
+import { createDesk, type Desk } from './desk.ts';
+import type { DayRules } from './rules.ts';
+import { createStage, type Stage } from './stage.ts';
+import { createWalls, type Walls } from './walls.ts';
+
+/** How often the expected times are brought up to the clock. */
+const TICK_MS = 5_000;
+
+/** One kitchen's hub: it decides, keeps, and tells. What carries its words is none of its business. */
+export type Hub<State> = {
+  /** The day as kept so far. */
+  readonly state: State;
+  readonly health: Health;
+  /** Takes a screen in; it is shown its face at once. */
+  accept(link: ScreenLink): ScreenLinkListener;
+  /** A command that came over no link. */
+  command(command: CommandMessage): Promise<Answer>;
+  bring(brought: Brought): Promise<Answer>;
+  /** Lets what is under way be kept, then lets the screens and the log go. */
+  close(): Promise<void>;
+};
+
+export type Health = {
+  readonly epoch: string;
+  readonly seq: number;
+  readonly screens: number;
+  readonly readOnly: ReadOnly | null;
+};
+
+export type HubParts<State> = {
+  readonly log: EventLog;
+  readonly rules: DayRules<State>;
+  readonly clock: Clock;
+  /** Never used before for this log. */
+  readonly epoch: string;
+  readonly report: Report;
+};
+
+/** Opens the log, folds the day, and goes on from there. */
+export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>> {
+  const { log, rules, clock, epoch, report } = parts;
+  let stopShowing: Stop | null = null;
+  const book: Book<State> = await openBook({
+    ...parts,
+    onKept: (events) => {
+      stage.take(events);
+      // Several batches of one turn are shown together, and after their answers.
+      stopShowing ??= clock.after(0, () => {
+        stopShowing = null;
+        walls.showAll();
+      });
+    },
+  });
+  const now = steady(clock, book.openedAt);
+  const stage = createStage({ rules, state: () => book.state, now, report });
+  const walls = createWalls({ epoch, seq: () => book.seq, now, show: stage.show, report });
+  const stopTicking = clock.every(TICK_MS, () => {
+    if (stage.tick()) walls.showChanged();
+  });
+  const desk = createDesk({ book, clock, now, onReadOnly: walls.tellAll, report });
+  return {
+    get state() {
+      return book.state;
+    },
+    get health() {
+      return { epoch, seq: book.seq, screens: walls.count, readOnly: desk.readOnly };
+    },
+    accept: (link) => acceptLink(link, { rules, stage, walls, desk, now, report }),
+    command: (command) => desk.put(askOf(rules, null, command)),
+    bring: (brought) => desk.put(askToKeep(brought)),
+    async close() {
+      stopTicking();
+      await desk.idle();
+      stopShowing?.();
+      walls.closeAll();
+      await log.close();
+    },
+  };
+}
+
+function acceptLink<State>(
+  link: ScreenLink,
+  {
+    rules,
+    stage,
+    walls,
+    desk,
+    now,
+    report,
+  }: {
+    readonly rules: DayRules<State>;
+    readonly stage: Stage;
+    readonly walls: Walls;
+    readonly desk: Desk<State>;
+    readonly now: () => Instant;
+    readonly report: Report;
+  },
+): ScreenLinkListener {
+  const { face, screenId } = link.hello;
+  const showTo = () =>
+    guarded(report, `${screenId} could not be shown its face`, () => walls.showTo(link));
+  walls.join(link);
+  showTo();
+  if (desk.readOnly) link.readOnly(desk.readOnly);
+  return {
+    // Which screen it is, the link knows; a message cannot say otherwise.
+    command: (message) => desk.put(askOf(rules, face, { ...message, screenId })),
+    question: stage.ifMoved,
+    beat: () => {
+      const t1 = now();
+      return { t1, t2: now() };
+    },
+    whole: showTo,
+    gone: () => walls.leave(link),
+  };
+}
+
+/** The clock's time, but never earlier than it was before: not after the machine's clock was set back, nor last time. */
+function steady(clock: Clock, notBefore: Instant | null): () => Instant {
+  let latest = notBefore ?? instant(0);
+  return () => {
+    latest = instant(Math.max(latest, clock.now()));
+    return latest;
+  };
+}

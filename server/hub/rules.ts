@@ -1,0 +1,35 @@
+import type { Command, Decision, Event, Fact, Refusal } from '../../shared/day/index.ts';
+import type { DayId, Instant } from '../../shared/kernel/index.ts';
+import type { Question, QuestionAnswer } from '../../shared/protocol/index.ts';
+import type { Face, View } from '../../shared/view/index.ts';
+
+/**
+ * What the hub must be told about a day to keep one. The hub itself knows only that a day is a list of events: who may
+ * write next, what is durable, who has to be told.
+ */
+export type DayRules<State> = {
+  empty(): State;
+  /** Total and pure. */
+  fold(state: State, event: Event): State;
+  decide(state: State, command: Command, now: Instant): Decision;
+  /** Why a screen with this face may not ask for this, or null. */
+  mayAsk(state: State, face: Face, command: Command): Refusal | null;
+  /** When the thing a command is about last changed: it cannot have been tapped before. */
+  changedAt(state: State, command: Command): Instant;
+  /** The working day a fact belongs to. */
+  dayOf(state: State, fact: Fact): DayId;
+  run(state: State, now: Instant): RunningDay;
+};
+
+/** A day with its expected times, moving with the clock and with every event. */
+export type RunningDay = {
+  apply(event: Event): void;
+  /** Moves to `now`; true when a time that a screen shows has changed. */
+  tick(now: Instant): boolean;
+  show(face: Face, now: Instant): Shown;
+  ifMoved(question: Question, now: Instant): QuestionAnswer;
+};
+
+export type Shown =
+  | { readonly ok: true; readonly view: View }
+  | { readonly ok: false; readonly refusal: Refusal };
