@@ -1,0 +1,256 @@
+import type { CommandId, Instant, PersonId } from '../../shared/kernel/index.ts';
+import type {
+  Answer,
+  HubLink,
+  HubLinkListener,
+  Question,
+  QuestionAnswer,
+  ReadOnly,
+} from '../../shared/protocol/index.ts';
+import { LinkLost, PROTOCOL } from '../../shared/protocol/index.ts';
+import type { Command, Intent, PendingTap, Refusal, View } from '../../shared/view/index.ts';
+import { Drain } from './drain.ts';
+import { HubClock } from './hub-clock.ts';
+import type { Shown } from './newest.ts';
+import { Newest } from './newest.ts';
+import type { OutboxNews, SyncPorts } from './ports.ts';
+import { Pulse } from './pulse.ts';
+import type { RefusedTap } from './taps.ts';
+import { Taps } from './taps.ts';
+
+/** All that a screen draws from. A new object at each change. */
+export type SyncState = {
+  /** The newest view of the hub, without this device's own taps. */
+  readonly view: View | null;
+  /** The log's last event in that view; nought before the first. */
+  readonly seq: number;
+  /** Why the hub has nothing for this face to show. */
+  readonly blank: Refusal | null;
+  readonly pending: readonly PendingTap[];
+  readonly refused: readonly RefusedTap[];
+  readonly isUp: boolean;
+  /** Since when the hub has not been heard; null while it is, or has only just fallen silent. */
+  readonly aloneSince: Instant | null;
+  /** The device's store could not keep the last tap; the page alone holds it. */
+  readonly isOutboxFailing: boolean;
+  readonly readOnly: ReadOnly | null;
+  /** The hub wants the page loaded anew, and nothing would be lost by it now. */
+  readonly isReloadDue: boolean;
+};
+
+export type Sync = {
+  readonly state: SyncState;
+  /** The hub's clock as this screen knows it. */
+  hubNow(): Instant;
+  /** Draws the tap, keeps it, sends it: in this order, and in the order of the taps. */
+  tap(intent: Intent, personId?: PersonId | null): Command;
+  /** Rejects with LinkLost where no answer came: a question is not kept. */
+  ask(question: Question): Promise<QuestionAnswer>;
+  /** Somebody has read why this command was refused. */
+  seen(command: CommandId): void;
+  /** Gives the way to stop. */
+  subscribe(listener: () => void): () => void;
+  close(): void;
+};
+
+/** One screen's side of the talk with the hub; everything outside of it comes in by the ports. */
+export function createSync(ports: SyncPorts): Sync {
+  return new ScreenSync(ports);
+}
+
+class ScreenSync implements Sync {
+  readonly #ports: SyncPorts;
+  readonly #newest = new Newest();
+  readonly #hubClock: HubClock;
+  readonly #taps: Taps;
+  readonly #drain: Drain;
+  readonly #pulse: Pulse;
+  readonly #link: HubLink;
+  readonly #listeners = new Set<() => void>();
+  readonly #stopWaking: () => void;
+  #state: SyncState | null = null;
+  #isUp = false;
+  #isClosed = false;
+  #aloneSince: Instant | null = null;
+  #readOnly: ReadOnly | null = null;
+  #isReloadAsked = false;
+  #behindAtSeq: number | null = null;
+
+  constructor(ports: SyncPorts) {
+    this.#ports = ports;
+    const { clock, timers, outbox, screenId, face } = ports;
+    this.#hubClock = new HubClock(clock);
+    this.#taps = new Taps(outbox, () => this.#changed());
+    this.#drain = new Drain({
+      taps: this.#taps,
+      timers,
+      isOpen: () => this.#isUp && !this.#isClosed && ports.drainer.isMine,
+      send: (command) => this.#link.command(command),
+      settled: (command, answer) => this.#settled(command, answer),
+    });
+    this.#pulse = new Pulse({
+      clock,
+      timers,
+      hubClock: this.#hubClock,
+      beat: (t0) => this.#link.beat({ t0 }),
+      answered: ({ seq }) => this.#catchUpTo(seq ?? 0),
+      silent: () => this.#fellSilent(),
+    });
+    this.#link = ports.openLink(() => this.#hello(screenId, face), this.#listener());
+    ports.drainer.listen({ mine: () => this.#readOutbox(), news: (news) => this.#hear(news) });
+    this.#stopWaking = ports.onWake?.(() => this.#woke()) ?? (() => {});
+    this.#readOutbox();
+  }
+
+  get state(): SyncState {
+    this.#state ??= this.#makeState();
+    return this.#state;
+  }
+
+  hubNow(): Instant {
+    return this.#hubClock.now();
+  }
+
+  tap(intent: Intent, personId: PersonId | null = this.#ports.personId ?? null): Command {
+    const { newId, screenId, drainer } = this.#ports;
+    const id = newId() as CommandId;
+    const command = { ...intent, id, personId, screenId, tappedAt: this.hubNow() };
+    const written = this.#taps.add(command);
+    this.#changed();
+    void written.then(() => (drainer.isMine ? this.#drain.run() : drainer.tell({ kind: 'added' })));
+    return command;
+  }
+
+  async ask(question: Question): Promise<QuestionAnswer> {
+    if (!this.#isUp) throw new LinkLost();
+    return this.#link.question(question);
+  }
+
+  seen(command: CommandId): void {
+    void this.#taps.seen(command);
+    this.#ports.drainer.tell({ kind: 'seen', id: command });
+  }
+
+  subscribe(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  close(): void {
+    this.#isClosed = true;
+    this.#stopWaking();
+    this.#pulse.close();
+    this.#ports.drainer.close();
+    this.#link.close();
+    this.#listeners.clear();
+  }
+
+  #listener(): HubLinkListener {
+    return {
+      up: () => {
+        this.#isUp = true;
+        this.#readOnly = null;
+        this.#newest.connected();
+        this.#heard();
+        this.#pulse.up();
+        void this.#drain.run();
+        this.#changed();
+      },
+      down: () => {
+        this.#isUp = false;
+        this.#pulse.down();
+        this.#changed();
+      },
+      view: (message) => {
+        this.#hubClock.guess(message.view.at);
+        this.#show(message);
+      },
+      blank: (message) => this.#show(message),
+      reload: () => {
+        this.#isReloadAsked = true;
+        this.#changed();
+      },
+      readOnly: (message) => {
+        this.#readOnly = message;
+        this.#changed();
+      },
+    };
+  }
+
+  #hello(screenId: SyncPorts['screenId'], face: SyncPorts['face']) {
+    const shown = this.#newest.shown;
+    return { protocol: PROTOCOL, screenId, face, epoch: shown?.epoch, seq: shown?.seq };
+  }
+
+  #show(message: Shown): void {
+    this.#heard();
+    this.#pulse.heard();
+    if (!this.#newest.take(message)) return;
+    this.#taps.shown(message.seq);
+    this.#changed();
+  }
+
+  #heard(): void {
+    if (this.#aloneSince === null) return;
+    this.#aloneSince = null;
+    this.#changed();
+  }
+
+  #fellSilent(): void {
+    this.#aloneSince = this.#hubClock.at(this.#pulse.heardAtMs);
+    this.#changed();
+  }
+
+  /** The hub is further than this screen, by what a beat or an answer said. */
+  #catchUpTo(seq: number): void {
+    this.#heard();
+    const held = this.#newest.shown?.seq ?? 0;
+    const isBehind = seq > held || this.#taps.awaitedSeq(held) !== null;
+    // Once may only be a view still under way.
+    if (isBehind && this.#behindAtSeq === held) this.#link.whole();
+    this.#behindAtSeq = isBehind ? held : null;
+  }
+
+  #woke(): void {
+    this.#hubClock.forget();
+    if (this.#isUp) this.#pulse.beatNow();
+  }
+
+  #settled(command: Command, answer: Answer): void {
+    this.#pulse.heard();
+    this.#taps.shown(this.#newest.shown?.seq ?? 0);
+    this.#ports.drainer.tell({ kind: 'settled', id: command.id, answer });
+    this.#changed();
+  }
+
+  #hear(news: OutboxNews): void {
+    if (news.kind === 'added') this.#readOutbox();
+    else if (news.kind === 'seen') void this.#taps.seen(news.id, { remember: false });
+    else void this.#taps.settle(news.id, news.answer, { remember: false });
+  }
+
+  #readOutbox(): void {
+    void this.#taps.readAgain().then(() => this.#drain.run());
+  }
+
+  #changed(): void {
+    this.#state = null;
+    for (const listener of this.#listeners) listener();
+  }
+
+  #makeState(): SyncState {
+    const shown = this.#newest.shown;
+    return {
+      view: shown && 'view' in shown ? shown.view : null,
+      seq: shown?.seq ?? 0,
+      blank: shown && 'refusal' in shown ? shown.refusal : null,
+      pending: this.#taps.pending,
+      refused: this.#taps.refused,
+      isUp: this.#isUp,
+      aloneSince: this.#aloneSince,
+      isOutboxFailing: this.#taps.isFailing,
+      readOnly: this.#readOnly,
+      isReloadDue: this.#isReloadAsked && this.#taps.isSafe,
+    };
+  }
+}

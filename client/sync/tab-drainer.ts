@@ -1,0 +1,81 @@
+import type { Drainer, DrainerListener, OutboxNews } from './ports.ts';
+
+const NAME = 'coalface outbox';
+
+/**
+ * Sees to it, by a Web Lock, that of all tabs of this device one sends: the one that somebody looks at takes the lock
+ * over, since a tab in the background may be put to sleep with it. Without locks every tab sends its own, which the hub
+ * bears: a command that comes twice gets the same answer.
+ */
+export function tabDrainer(): Drainer {
+  return 'locks' in navigator ? new TabDrainer(navigator.locks) : new UnlockedDrainer();
+}
+
+class TabDrainer implements Drainer {
+  readonly #locks: LockManager;
+  readonly #channel = new BroadcastChannel(NAME);
+  readonly #closing = new AbortController();
+  #listener: DrainerListener | null = null;
+  #isMine = false;
+  #release: () => void = () => {};
+
+  constructor(locks: LockManager) {
+    this.#locks = locks;
+  }
+
+  get isMine(): boolean {
+    return this.#isMine;
+  }
+
+  listen(listener: DrainerListener): void {
+    this.#listener = listener;
+    const { signal } = this.#closing;
+    this.#channel.addEventListener(
+      'message',
+      ({ data }: MessageEvent<OutboxNews>) => listener.news(data),
+      { signal },
+    );
+    const takeIfSeen = () => {
+      if (document.visibilityState === 'visible' && !this.#isMine) void this.#hold({ steal: true });
+    };
+    document.addEventListener('visibilitychange', takeIfSeen, { signal });
+    if (document.visibilityState === 'visible') takeIfSeen();
+    else void this.#hold({});
+  }
+
+  tell(news: OutboxNews): void {
+    this.#channel.postMessage(news);
+  }
+
+  close(): void {
+    this.#closing.abort();
+    this.#channel.close();
+    this.#release();
+  }
+
+  /** Resolves when the lock is given back or taken away. */
+  async #hold(options: LockOptions): Promise<void> {
+    try {
+      await this.#locks.request(NAME, options, () => {
+        this.#isMine = true;
+        this.#listener?.mine();
+        return new Promise<void>((release) => {
+          this.#release = release;
+        });
+      });
+    } catch {
+      // Taken over by the tab that is looked at now: wait to get it back.
+      this.#isMine = false;
+      if (!this.#closing.signal.aborted) void this.#hold({});
+      return;
+    }
+    this.#isMine = false;
+  }
+}
+
+class UnlockedDrainer implements Drainer {
+  readonly isMine = true;
+  listen() {}
+  tell() {}
+  close() {}
+}

@@ -1,0 +1,163 @@
+import type { CommandId } from '../../shared/kernel/index.ts';
+import type { Answer } from '../../shared/protocol/index.ts';
+import type { Command, PendingTap, Refusal } from '../../shared/view/index.ts';
+import type { KeptTap, Outbox } from './outbox.ts';
+
+/** A tap that the hub refused, until somebody has read why. */
+export type RefusedTap = { readonly command: Command; readonly refusal: Refusal };
+
+export type Entry = {
+  readonly command: Command;
+  /** Whether it is on this device's disk. */
+  stored: boolean;
+  /** Resolves, and never rejects, once the outbox has it or has failed to keep it. */
+  written: Promise<void>;
+  /** The hub's last event for it; it stays laid over the view until the view has come that far. */
+  answeredSeq: number | null;
+};
+
+/** More than a crew could read; the oldest is given up. */
+const MOST_REFUSED = 100;
+
+/** This device's taps that the hub's view does not hold yet, in their order, and those that it refused. */
+export class Taps {
+  readonly #outbox: Outbox;
+  readonly #changed: () => void;
+  #entries: Entry[] = [];
+  #refused: RefusedTap[] = [];
+  /** Writes go one after another, so that the outbox keeps the order of the finger. */
+  #writes: Promise<unknown> = Promise.resolve();
+  #isFailing = false;
+
+  constructor(outbox: Outbox, changed: () => void) {
+    this.#outbox = outbox;
+    this.#changed = changed;
+  }
+
+  get pending(): readonly PendingTap[] {
+    return this.#entries.map(({ command, stored }) => ({
+      command,
+      mark: stored ? 'here' : 'tapped',
+    }));
+  }
+
+  get refused(): readonly RefusedTap[] {
+    return this.#refused;
+  }
+
+  /** The outbox could not keep the last tap: it lives in this page alone. */
+  get isFailing(): boolean {
+    return this.#isFailing;
+  }
+
+  /** Nothing would be lost if the page were loaded anew. */
+  get isSafe(): boolean {
+    return this.#entries.every(({ stored, answeredSeq }) => stored || answeredSeq !== null);
+  }
+
+  next(): Entry | undefined {
+    return this.#entries.find(({ answeredSeq }) => answeredSeq === null);
+  }
+
+  /** The furthest event that the hub promised and the view at `seq` does not show. */
+  awaitedSeq(seq: number): number | null {
+    const awaited = this.#entries.map(({ answeredSeq }) => answeredSeq ?? 0);
+    const furthest = Math.max(0, ...awaited);
+    return furthest > seq ? furthest : null;
+  }
+
+  add(command: Command): Promise<void> {
+    const written = this.#write(() => this.#outbox.put({ command, refusal: null }));
+    const entry: Entry = { command, stored: false, answeredSeq: null, written: Promise.resolve() };
+    entry.written = written.then((kept) => {
+      entry.stored = kept;
+      this.#changed();
+    });
+    this.#entries.push(entry);
+    return entry.written;
+  }
+
+  /** Takes over what the outbox holds: from before the page was loaded, or from another tab. */
+  async readAgain(): Promise<void> {
+    await this.#write(async () => this.#merge(await this.#outbox.all()));
+    this.#changed();
+  }
+
+  /** The hub's word on a tap. `remember: false` where another tab of this device has written it down already. */
+  async settle(id: CommandId, answer: Answer, { remember = true } = {}): Promise<void> {
+    const entry = this.#entries.find(({ command }) => command.id === id);
+    if (!entry || entry.answeredSeq !== null) return;
+    const { command } = entry;
+    if (answer.ok) {
+      entry.answeredSeq = answer.seq;
+    } else {
+      this.#entries = this.#entries.filter((other) => other !== entry);
+      this.#refused = [...this.#refused, { command, refusal: answer.refusal }];
+    }
+    this.#changed();
+    if (!remember) return;
+    await this.#write(() =>
+      answer.ok ? this.#outbox.remove(id) : this.#outbox.put({ command, refusal: answer.refusal }),
+    );
+    const [oldest] = this.#refused;
+    if (oldest && this.#refused.length > MOST_REFUSED) await this.seen(oldest.command.id);
+  }
+
+  /** Somebody has read why it was refused. */
+  async seen(id: CommandId, { remember = true } = {}): Promise<void> {
+    this.#forget(id);
+    if (remember) await this.#write(() => this.#outbox.remove(id));
+    // It may have been read from the disk again meanwhile.
+    this.#forget(id);
+  }
+
+  #forget(id: CommandId): void {
+    this.#refused = this.#refused.filter(({ command }) => command.id !== id);
+    this.#changed();
+  }
+
+  /** The view has come to `seq`: what it holds need not be laid over it any longer. */
+  shown(seq: number): void {
+    this.#entries = this.#entries.filter(
+      ({ answeredSeq }) => answeredSeq === null || answeredSeq > seq,
+    );
+  }
+
+  #merge(kept: readonly KeptTap[]): void {
+    const known = new Map(this.#entries.map((entry) => [entry.command.id, entry]));
+    const waiting = kept.filter(({ refusal }) => refusal === null);
+    const isWaiting = new Set(waiting.map(({ command }) => command.id));
+    const isOpen = ({ command, answeredSeq }: Entry) =>
+      answeredSeq === null && !isWaiting.has(command.id);
+    this.#entries = [
+      ...this.#entries.filter(({ answeredSeq }) => answeredSeq !== null),
+      ...waiting
+        .filter(({ command }) => (known.get(command.id)?.answeredSeq ?? null) === null)
+        .map(({ command }) => known.get(command.id) ?? fromDisk(command)),
+      ...this.#entries.filter(isOpen),
+    ];
+    const refused = kept.flatMap(({ command, refusal }) => (refusal ? [{ command, refusal }] : []));
+    const isRefused = new Set(refused.map(({ command }) => command.id));
+    const unwritten = this.#refused.filter(({ command }) => !isRefused.has(command.id));
+    this.#refused = [...refused, ...unwritten];
+  }
+
+  /** Whether the outbox did it. */
+  async #write(work: () => Promise<void>): Promise<boolean> {
+    const before = this.#writes;
+    const done = before.then(work).then(
+      () => true,
+      () => false,
+    );
+    this.#writes = done;
+    this.#isFailing = !(await done);
+    return done;
+  }
+}
+
+const fromDisk = (command: Command): Entry => ({
+  command,
+  stored: true,
+  written: Promise.resolve(),
+  answeredSeq: null,
+});

@@ -1,0 +1,191 @@
+import type { Command, SlotMove } from '../day/index.ts';
+import type { Instant, SlotId, TaskId } from '../kernel/index.ts';
+import { instant, unreachable } from '../kernel/index.ts';
+import type { LoadDrawing, SmokerView, TaskView, View } from './view.ts';
+
+/** How far a tap has come that the hub's view does not hold: drawn only, or on this device's disk. */
+export type Mark = 'tapped' | 'here';
+
+/** A tap of this device that the hub's view does not hold yet. */
+export type PendingTap = { readonly command: Command; readonly mark: Mark };
+
+/** The view with this device's own taps laid over it, and what they touched. */
+export type Drawn<V extends View = View> = {
+  readonly view: V;
+  /** By task id, smoker id or `loadMark`; what is not in it the hub has. */
+  readonly marks: ReadonlyMap<string, Mark>;
+};
+
+/**
+ * Lays the taps that the hub has not shown yet over its view, in their order, so that a finger sees ink at once. It
+ * decides nothing: a tap that makes no sense any more leaves the view as it is, and the hub's word follows.
+ */
+export function overlay<V extends View>(view: V, pending: readonly PendingTap[]): Drawn<V> {
+  const marks = new Map<string, Mark>();
+  const drawn = pending.reduce<View>((shown, { command, mark }) => {
+    const next = lay(shown, command, view);
+    if (next !== shown) for (const key of touched(command)) marks.set(key, mark);
+    return next;
+  }, view);
+  return { view: drawn as V, marks };
+}
+
+/** The key of a load in `Drawn.marks`. @example loadMark('ribs-1/stay' as TaskId, 0) //=> 'ribs-1/stay#0' */
+export const loadMark = (stay: TaskId, need: number) => `${stay}#${need}`;
+
+function touched(command: Command): readonly string[] {
+  switch (command.kind) {
+    case 'reading':
+      return [command.where.kind === 'air' ? command.where.smoker : command.where.stay];
+    case 'moveSlots':
+      return command.moves.map(({ stay, need }) => loadMark(stay, need));
+    case 'note':
+      return command.task === null ? [] : [command.task];
+    default:
+      return [command.task];
+  }
+}
+
+function lay(view: View, command: Command, hub: View): View {
+  switch (command.kind) {
+    case 'reading':
+      return view.face === 'smoker' ? layReading(view, command) : view;
+    case 'moveSlots':
+      return view.face === 'smoker' ? layMoves(view, command.moves) : view;
+    case 'note':
+      return view;
+    default: {
+      const at = view.tasks.findIndex(({ id }) => id === command.task);
+      const task = view.tasks[at];
+      if (!task) return view;
+      const next = layTask(task, command, hub.tasks.find(({ id }) => id === command.task) ?? task);
+      if (next === task) return view;
+      return { ...view, tasks: withFollowers(view.tasks.with(at, next), task.id) };
+    }
+  }
+}
+
+/** The hub lets a task begin once all before it has happened; so far as the view's lags tell, so does this. */
+function withFollowers(tasks: readonly TaskView[], changed: TaskId): readonly TaskView[] {
+  const states = new Map(tasks.map(({ id, state }) => [id, state]));
+  const hasHappened = ({ task, end }: TaskView['after'][number]) => {
+    const state = states.get(task) ?? 'done';
+    return state === 'done' || (end === 'start' && state === 'running');
+  };
+  return tasks.map((task) => {
+    if (!isOpen(task) || !task.after.some((lag) => lag.task === changed)) return task;
+    return { ...task, state: task.after.every(hasHappened) ? 'ready' : 'waiting' };
+  });
+}
+
+type TaskCommand = Exclude<Command, { kind: 'reading' | 'moveSlots' | 'note' }>;
+
+function layTask(task: TaskView, command: TaskCommand, hub: TaskView): TaskView {
+  const at = command.tappedAt;
+  switch (command.kind) {
+    case 'start':
+      return isOpen(task) ? started(task, at, command.personId) : task;
+    case 'finish':
+      return task.state === 'running' ? { ...task, state: 'done', ...endingAt(at) } : task;
+    case 'takeBack':
+      return takenBack(task, at, hub);
+    case 'count': {
+      if (task.state === 'done') return task;
+      const running = isOpen(task) ? started(task, at, command.personId) : task;
+      return counted(running, command.done, at);
+    }
+    case 'late':
+      return task.state === 'done' ? task : { ...task, ...shifted(task, command.byS * 1000) };
+    case 'needHelp':
+      return task.state === 'done' ? task : { ...task, helpAskedAt: at };
+    case 'helpCame':
+      return { ...task, helpAskedAt: null };
+    case 'giveTo':
+      return { ...task, hand: command.hand };
+    default:
+      return unreachable(command);
+  }
+}
+
+const isOpen = ({ state }: TaskView) => state === 'waiting' || state === 'ready';
+
+function started(task: TaskView, at: Instant, by: TaskView['hand']): TaskView {
+  const moved = shifted(task, at - task.startAt);
+  return { ...task, ...moved, state: 'running', startAt: at, hand: by ?? task.hand, because: null };
+}
+
+/** What the hub has not seen started goes back to where the hub has it; else it may start again now. */
+function takenBack(task: TaskView, at: Instant, hub: TaskView): TaskView {
+  if (isOpen(task)) return task;
+  const times = isOpen(hub)
+    ? { startAt: hub.startAt, ...endsOf(hub), because: hub.because }
+    : { startAt: at, ...shifted(task, at - task.startAt), because: null };
+  if (task.state === 'done') return { ...task, state: 'running', ...lasting(task, at) };
+  return { ...task, state: isOpen(hub) ? hub.state : 'ready', counted: 0, ...times };
+}
+
+/** A finish taken back: it goes on, and ends no sooner than now. */
+const lasting = (task: TaskView, at: Instant) => endingAt(instant(Math.max(task.endAt, at)));
+
+/** Trusts the pace as far as it has been seen: with a quarter done, a quarter pace and three quarters plan. */
+function counted(task: TaskView, done: number, at: Instant): TaskView {
+  const share = task.pieces > 0 ? Math.min(1, done / task.pieces) : 0;
+  if (share === 0 || done < task.counted) return { ...task, counted: done };
+  const byPace = task.startAt + (at - task.startAt) / share;
+  const moved = shifted(task, Math.round((byPace - task.endAt) * share));
+  return { ...task, counted: done, ...moved };
+}
+
+const endingAt = (at: Instant) => ({ endAt: at, endLowAt: at, endHighAt: at });
+
+const endsOf = ({ endAt, endLowAt, endHighAt }: TaskView) => ({ endAt, endLowAt, endHighAt });
+
+const shifted = ({ endAt, endLowAt, endHighAt }: TaskView, byMs: number) => ({
+  endAt: instant(endAt + byMs),
+  endLowAt: instant(endLowAt + byMs),
+  endHighAt: instant(endHighAt + byMs),
+});
+
+function layReading(view: SmokerView, command: Extract<Command, { kind: 'reading' }>): SmokerView {
+  const { where, tempC, tappedAt: at } = command;
+  if (where.kind === 'core') {
+    return withLoads(view, (load) =>
+      load.stay === where.stay ? { ...load, lastCore: { tempC, at } } : load,
+    );
+  }
+  const smokers = view.smokers.map((smoker) =>
+    smoker.id === where.smoker
+      ? { ...smoker, lastAir: { tempC, at, trendCPerHour: smoker.lastAir?.trendCPerHour ?? 0 } }
+      : smoker,
+  );
+  return { ...view, smokers };
+}
+
+function layMoves(view: SmokerView, moves: readonly SlotMove[]): SmokerView {
+  const goal = new Map<string, SlotId>(
+    moves.map(({ stay, need, to }) => [loadMark(stay, need), to]),
+  );
+  const goalOf = ({ stay, need }: LoadDrawing) => goal.get(loadMark(stay, need));
+  const racks = view.smokers.flatMap((smoker) => smoker.racks);
+  const moved = racks.flatMap((rack) => rack.loads).filter((load) => goalOf(load) !== undefined);
+  if (moved.length === 0) return view;
+  const smokers = view.smokers.map((smoker) => ({
+    ...smoker,
+    racks: smoker.racks.map((rack) => ({
+      ...rack,
+      loads: [
+        ...rack.loads.filter((load) => goalOf(load) === undefined),
+        ...moved.filter((load) => goalOf(load) === rack.slot.id),
+      ].sort((a, b) => a.inAt - b.inAt),
+    })),
+  }));
+  return { ...view, smokers };
+}
+
+function withLoads(view: SmokerView, change: (load: LoadDrawing) => LoadDrawing): SmokerView {
+  const smokers = view.smokers.map((smoker) => ({
+    ...smoker,
+    racks: smoker.racks.map((rack) => ({ ...rack, loads: rack.loads.map(change) })),
+  }));
+  return { ...view, smokers };
+}
