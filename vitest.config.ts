@@ -7,6 +7,5 @@ export default defineConfig({
     environment: 'node',
     testTimeout: 20_000,
     hookTimeout: 60_000,
-    passWithNoTests: true,
   },
 });

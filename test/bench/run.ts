@@ -1,11 +1,15 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 
 /** A measurement: named by its file here, its figures are the fields of the last line printed. */
 type Bench = (args: string[]) => Promise<Record<string, unknown>>;
 
-const names = readdirSync(import.meta.dirname)
-  .filter((file) => file.endsWith('.ts') && file !== 'run.ts')
-  .map((file) => file.replace(/\.ts$/, ''));
+const isBench = (file: string) =>
+  /^export (async )?function bench\b/m.test(readFileSync(join(import.meta.dirname, file), 'utf8'));
+
+const names = readdirSync(import.meta.dirname, { withFileTypes: true })
+  .filter((entry) => entry.isFile() && isBench(entry.name))
+  .map((entry) => entry.name.replace(/\.ts$/, ''));
 
 const [name = '', ...args] = process.argv.slice(2);
 if (names.includes(name)) {
