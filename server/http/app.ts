@@ -1,0 +1,47 @@
+import { join, sep } from 'node:path';
+import express, { type ErrorRequestHandler, type Express } from 'express';
+import type { Health } from '../hub/index.ts';
+import type { Report } from '../report.ts';
+import { safeHeaders } from './headers.ts';
+
+export type AppParts = {
+  /** The folder of built screens. */
+  readonly dist: string;
+  readonly health: () => Health;
+  readonly report: Report;
+};
+
+/** The pages of the screens, and a word on how the hub is. Nothing here changes anything. */
+export function createApp({ dist, health, report }: AppParts): Express {
+  const app = express();
+  app.disable('x-powered-by');
+  app.use(safeHeaders);
+  app.get('/health', (_request, response) => {
+    const now = health();
+    response
+      .set('Cache-Control', 'no-store')
+      .status(now.readOnly ? 503 : 200)
+      .json(now);
+  });
+  app.use(
+    express.static(dist, {
+      index: 'index.html',
+      setHeaders: (response, path) => {
+        // The name of an asset carries the hash of what is in it; a page must be asked for anew.
+        const isAsset = path.startsWith(join(dist, 'assets') + sep);
+        const keep = isAsset ? 'public, max-age=31536000, immutable' : 'no-cache';
+        response.set('Cache-Control', keep);
+      },
+    }),
+  );
+  app.use((_request, response) => {
+    response.status(404).type('text/plain').send('There is no such page. The list of screens: /\n');
+  });
+  const onFault: ErrorRequestHandler = (fault, request, response, next) => {
+    report({ level: 'fault', what: 'a page could not be served', path: request.path, fault });
+    if (response.headersSent) return next(fault);
+    response.status(500).type('text/plain').send('The hub failed at this page.\n');
+  };
+  app.use(onFault);
+  return app;
+}

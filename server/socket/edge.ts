@@ -1,0 +1,113 @@
+import type { Server as HttpServer, IncomingMessage } from 'node:http';
+import { Server } from 'socket.io';
+import {
+  type Hello,
+  type HubToScreen,
+  messageSchemas,
+  PROTOCOL,
+  type ScreenLink,
+  type ScreenLinkListener,
+} from '../../shared/protocol/index.ts';
+import { guarded, type Report } from '../report.ts';
+import { createFanOut, type FanOut } from './fan-out.ts';
+import { type Anything, listenTo, type ScreenSocket, type SocketData } from './listen-to.ts';
+import { isOurPage } from './origin.ts';
+import { createVisitors } from './visitors.ts';
+
+/** More screens than a kitchen has; behind one address there may be all of them. */
+const PER_ADDRESS_MAX = 100;
+
+export type EdgeParts = {
+  readonly accept: (link: ScreenLink) => ScreenLinkListener;
+  /** Names this machine goes by, beside its addresses. */
+  readonly names: readonly string[];
+  readonly report: Report;
+};
+
+export type Edge = { close(): Promise<void> };
+
+/** The door for sockets: checks who knocks, parses all they say, and hands it to the hub. */
+export function openEdge(http: HttpServer, { accept, names, report }: EdgeParts): Edge {
+  const visitors = createVisitors(PER_ADDRESS_MAX);
+  const io = new Server<Anything, HubToScreen, Record<string, never>, SocketData>(http, {
+    transports: ['websocket'],
+    serveClient: false,
+    // A message of a screen is some hundred bytes.
+    maxHttpBufferSize: 16 * 1024,
+    // A screen notices a dead link within 9 seconds; by default it would take 45.
+    pingInterval: 5_000,
+    pingTimeout: 4_000,
+    connectTimeout: 5_000,
+    perMessageDeflate: false,
+    allowRequest: (request, decide) => {
+      const refused = whyRefused(request);
+      if (refused) report({ level: 'warning', what: refused, ...whoKnocks(request) });
+      decide(refused, refused === null);
+    },
+  });
+
+  function whyRefused(request: IncomingMessage): string | null {
+    const { origin, host } = request.headers;
+    if (!isOurPage({ origin, host }, names)) return 'a page from elsewhere wanted a socket';
+    return visitors.hasRoom(addressOf(request)) ? null : 'too many sockets from one address';
+  }
+
+  io.engine.on('connection', (visit: { request: IncomingMessage; once: OnClose }) => {
+    const address = addressOf(visit.request);
+    visitors.come(address);
+    visit.once('close', () => visitors.go(address));
+  });
+  io.use((socket, next) => {
+    const hello = readHello(socket.handshake.auth);
+    if (hello.ok) socket.data.hello = hello.hello;
+    next(hello.ok ? undefined : new Error(hello.why));
+  });
+  const fanOut = createFanOut((ids, message) => io.to(ids).emit('view', message));
+  io.on('connection', (socket) => {
+    const { hello } = socket.data;
+    // It speaks another version: it is told so and otherwise left alone until it comes anew.
+    if (hello === null) socket.emit('reload', { protocol: PROTOCOL });
+    else {
+      guarded(report, 'a screen could not be taken in', () =>
+        listenTo(socket, accept(linkOf(socket, hello, fanOut)), report),
+      );
+    }
+  });
+  return { close: () => io.close() };
+}
+
+type OnClose = (event: 'close', run: () => void) => void;
+
+function linkOf(socket: ScreenSocket, hello: Hello, fanOut: FanOut): ScreenLink {
+  return {
+    hello,
+    view: (message) => fanOut(socket.id, message),
+    blank: (message) => void socket.emit('blank', message),
+    reload: (message) => void socket.emit('reload', message),
+    readOnly: (message) => void socket.emit('readOnly', message),
+    close: () => void socket.disconnect(true),
+  };
+}
+
+const schemas = messageSchemas();
+
+type HelloRead =
+  /** Null: of another version, of which nothing more is understood. */
+  | { readonly ok: true; readonly hello: Hello | null }
+  | { readonly ok: false; readonly why: string };
+
+function readHello(raw: unknown): HelloRead {
+  const version = schemas.protocol.safeParse(raw);
+  if (!version.success) return { ok: false, why: 'a screen says which protocol it speaks' };
+  if (version.data.protocol !== PROTOCOL) return { ok: true, hello: null };
+  const hello = schemas.hello.safeParse(raw);
+  return hello.success
+    ? { ok: true, hello: hello.data }
+    : { ok: false, why: 'a screen says who it is and what it shows' };
+}
+
+const addressOf = (request: IncomingMessage) => request.socket.remoteAddress ?? 'nowhere';
+
+function whoKnocks(request: IncomingMessage) {
+  return { address: addressOf(request), origin: request.headers.origin };
+}

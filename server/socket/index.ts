@@ -1,0 +1,1 @@
+export { type Edge, type EdgeParts, openEdge } from './edge.ts';
