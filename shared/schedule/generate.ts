@@ -1,0 +1,245 @@
+import type { Random } from '../kernel/index.ts';
+import { assert } from '../kernel/index.ts';
+import { Board } from './board.ts';
+import type { Net, NetMode, Slot, Window } from './net.ts';
+import { FAR_S } from './net.ts';
+import { activityOf, at, endOf, startOf } from './network.ts';
+import { Places } from './places.ts';
+import type { Precedence } from './precedence.ts';
+import { precedenceOf } from './precedence.ts';
+import { earliestSlot } from './slot.ts';
+import { Windows } from './windows.ts';
+
+/** In which order activities are placed, and how long the attempt may last. */
+export type Attempt = {
+  /** By what is possible soonest, by what is wanted soonest, or by a list of keys. */
+  readonly order: 'soonest' | 'urgent' | ArrayLike<number>;
+  /** Up to so much is added to each key by chance. */
+  readonly noiseS: number;
+  readonly random: Random;
+  /** Activities that found no room in earlier attempts go this much earlier. */
+  readonly boostS: ArrayLike<number>;
+  readonly stepsMost: number;
+  /** Leave all others out. */
+  readonly only?: ReadonlySet<number>;
+  /** Slots to begin with; they may still be pushed later. */
+  readonly placed?: readonly (Slot | undefined)[];
+};
+
+export type Generated =
+  | { readonly ok: true; readonly slots: readonly (Slot | undefined)[] }
+  | { readonly ok: false; readonly failure: Failure };
+
+/** Who found no room, and within what. */
+export type Failure = {
+  readonly activity: number;
+  readonly mode: NetMode;
+  readonly window: Window;
+  /** The need that finds nothing in the window, undefined: none by itself, or it is a state. */
+  readonly need: number | undefined;
+  /** How much later it could be placed, were it allowed to; undefined: never. */
+  readonly shortS: number | undefined;
+  readonly blockers: readonly number[];
+};
+
+/**
+ * Serial schedule generation with unscheduling (Franck, Neumann and Schwindt, OR Spektrum 23,
+ * 2001): one activity after the other gets the earliest slot it can have. If a maximum lag to
+ * something placed shuts it out, that one is taken off and not placed again before it lets it in.
+ */
+export function generate(net: Net, attempt: Attempt): Generated {
+  return new Generation(net, attempt).run();
+}
+
+class Generation {
+  readonly #net: Net;
+  readonly #attempt: Attempt;
+  readonly #floorS: Int32Array;
+  /** Windows from bounds and floors alone, and those that what is placed leaves. */
+  readonly #base: Windows;
+  readonly #windows: Windows;
+  readonly #order: Precedence;
+  readonly #noiseS: Float64Array;
+  readonly #placed: (Slot | undefined)[];
+  readonly #board: Board;
+  readonly #places: Places;
+
+  constructor(net: Net, attempt: Attempt) {
+    this.#net = net;
+    this.#attempt = attempt;
+    this.#floorS = net.loS.slice();
+    this.#base = new Windows(net.arcs, net.loS, net.hiS);
+    this.#windows = new Windows(net.arcs, net.loS, net.hiS);
+    const startLoS = net.modes.map((_, activity) => at(this.#base.loS, startOf(activity)));
+    this.#order = precedenceOf(net, startLoS);
+    this.#noiseS = Float64Array.from(net.modes, () => attempt.random() * attempt.noiseS);
+    this.#placed = net.modes.map(() => undefined);
+    this.#board = new Board(net.resources);
+    this.#places = new Places(net, this.#board, this.#placed);
+  }
+
+  run(): Generated {
+    this.#attempt.placed?.forEach((slot, activity) => {
+      if (slot) this.#place(activity, slot);
+    });
+    for (let step = 0; ; step++) {
+      const activity = this.#next();
+      if (activity === undefined) return { ok: true, slots: this.#placed };
+      const slot = this.#bestSlot(activity);
+      const lost = step >= this.#attempt.stepsMost;
+      if (lost || !slot || !this.#settle(activity, slot)) {
+        return { ok: false, failure: this.#failure(activity) };
+      }
+    }
+  }
+
+  /** The activity to place next: nothing that comes before it is missing, and its key is least. */
+  #next(): number | undefined {
+    let best: number | undefined;
+    let bestKey = Number.POSITIVE_INFINITY;
+    for (let activity = 0; activity < this.#net.size; activity++) {
+      if (this.#placed[activity] || !this.#isIn(activity)) continue;
+      const pinned = this.#net.modes[activity]?.[0]?.anyHour ?? false;
+      if (pinned) return activity;
+      if (this.#order.before[activity]?.some((a) => !this.#placed[a] && this.#isIn(a))) continue;
+      const key = this.#key(activity);
+      if (key < bestKey) [best, bestKey] = [activity, key];
+    }
+    return best;
+  }
+
+  #key(activity: number): number {
+    const { order, boostS } = this.#attempt;
+    const own = at(this.#noiseS, activity) - at(boostS, activity);
+    if (typeof order === 'object') return at(order, activity) + own;
+    const soonest = at(this.#windows.loS, startOf(activity));
+    const urgent = at(this.#base.hiS, startOf(activity));
+    // The other rule, and then the order of the lags, decides between equals.
+    const [first, second] = order === 'soonest' ? [soonest, urgent] : [urgent, soonest];
+    const tie = (second + FAR_S) / (4 * FAR_S) + at(this.#order.rank, activity) / FAR_S;
+    return first + own + tie;
+  }
+
+  #isIn(activity: number): boolean {
+    return this.#attempt.only?.has(activity) ?? true;
+  }
+
+  /** The slot that ends first among the modes, an earlier mode before a later one. */
+  #bestSlot(activity: number): Slot | undefined {
+    let best: Slot | undefined;
+    for (const mode of this.#net.modes[activity] ?? []) {
+      // What is placed may shut this slot out and is pushed then; the bounds may not.
+      const window = this.#window(activity, this.#base.hiS);
+      const slot = earliestSlot(activity, mode, window, this.#board, this.#places);
+      if (slot && (!best || slot.endS < best.endS)) best = slot;
+    }
+    return best;
+  }
+
+  #window(activity: number, hiS: Int32Array): Window {
+    return {
+      startLoS: at(this.#windows.loS, startOf(activity)),
+      startHiS: at(hiS, startOf(activity)),
+      endLoS: at(this.#windows.loS, endOf(activity)),
+      endHiS: at(hiS, endOf(activity)),
+    };
+  }
+
+  /** Places it, or pushes what shuts it out; false if that cannot give way. */
+  #settle(activity: number, slot: Slot): boolean {
+    const { hiS } = this.#windows;
+    const startOverS = slot.startS - at(hiS, startOf(activity));
+    const endOverS = slot.endS - at(hiS, endOf(activity));
+    if (startOverS <= 0 && endOverS <= 0) {
+      this.#place(activity, slot);
+      return this.#windows.firstEmpty() === undefined;
+    }
+    return startOverS >= endOverS
+      ? this.#push(this.#shutBy(startOf(activity)), startOverS)
+      : this.#push(this.#shutBy(endOf(activity)), endOverS);
+  }
+
+  /** The placed node that a window's upper end hangs on. */
+  #shutBy(node: number): number {
+    const own = activityOf(node);
+    let bound = node;
+    while (activityOf(bound) === own || !this.#placed[activityOf(bound)]) {
+      const arc = at(this.#windows.hiBy, bound);
+      assert(arc >= 0, 'a slot within the bounds is shut out by something placed');
+      bound = at(this.#net.arcs.to, arc);
+    }
+    return bound;
+  }
+
+  #push(node: number, byS: number): boolean {
+    const slot = this.#placed[activityOf(node)];
+    assert(slot, 'what is pushed is placed');
+    const timeS = node === startOf(activityOf(node)) ? slot.startS : slot.endS;
+    this.#floorS[node] = timeS + byS;
+    this.#base.reset(this.#floorS, this.#net.hiS);
+    if (this.#base.firstEmpty() !== undefined) return false;
+    this.#unplaceTooEarly();
+    return true;
+  }
+
+  #unplaceTooEarly(): void {
+    const { loS, hiS } = this.#base;
+    this.#windows.reset(loS, hiS);
+    this.#placed.forEach((slot, activity) => {
+      if (!slot) return;
+      const tooEarly =
+        slot.startS < at(loS, startOf(activity)) || slot.endS < at(loS, endOf(activity));
+      if (tooEarly) this.#unplace(activity, slot);
+      else this.#fix(activity, slot);
+    });
+  }
+
+  #place(activity: number, slot: Slot): void {
+    this.#placed[activity] = slot;
+    this.#fix(activity, slot);
+    const { mode, startS, endS } = slot;
+    slot.uses.forEach((resource, need) => {
+      const amount = mode.needs[need]?.amount ?? 0;
+      this.#board.add(resource, { activity, startS, endS, amount, state: -1 });
+    });
+    for (const { resource, state } of mode.states) {
+      this.#board.add(resource, { activity, startS, endS, amount: 0, state });
+    }
+  }
+
+  #unplace(activity: number, { mode, uses }: Slot): void {
+    this.#placed[activity] = undefined;
+    for (const resource of uses) this.#board.remove(resource, activity);
+    for (const { resource } of mode.states) this.#board.remove(resource, activity);
+  }
+
+  #fix(activity: number, { startS, endS }: Slot): void {
+    this.#windows.fix(startOf(activity), startS);
+    this.#windows.fix(endOf(activity), endS);
+  }
+
+  #failure(activity: number): Failure {
+    const mode = this.#net.modes[activity]?.[0];
+    assert(mode, 'every activity has a mode');
+    const window = this.#window(activity, this.#base.hiS);
+    const find = (needs: NetMode['needs'], within: Window) =>
+      earliestSlot(activity, { ...mode, needs }, within, this.#board, this.#places);
+    const need = mode.needs.findIndex((each) => !find([each], window));
+    const free = { ...window, startHiS: FAR_S, endHiS: FAR_S };
+    const later = find(mode.needs, free);
+    const asked = need < 0 ? mode.needs : mode.needs.slice(need, need + 1);
+    const blockers = this.#board.blockers(
+      [...asked.flatMap(({ resources }) => resources), ...mode.states.map((s) => s.resource)],
+      window.startLoS,
+      window.endHiS,
+    );
+    return {
+      activity,
+      mode,
+      window,
+      need: need < 0 ? undefined : need,
+      shortS: later && later.endS - window.endHiS,
+      blockers,
+    };
+  }
+}

@@ -1,0 +1,20 @@
+import type { Net } from './net.ts';
+import { activityOf, at } from './network.ts';
+
+/**
+ * The activities that must be over, or begun, before something that has a date: they are planned
+ * late. The others (sorting trim, cleaning up) are planned early. Pinned ones count as bound.
+ */
+export function goalBound({ arcs, hiS, modes, horizonS }: Net): ReadonlySet<number> {
+  const pinned = modes.flatMap(([mode], activity) => (mode?.anyHour ? [activity * 2] : []));
+  const reached = new Set([...hiS.keys()].filter((node) => at(hiS, node) < horizonS));
+  for (const node of pinned) reached.add(node);
+  for (const node of reached) {
+    for (let i = at(arcs.into.first, node); i < at(arcs.into.first, node + 1); i++) {
+      const arc = at(arcs.into.items, i);
+      const orders = arcs.back[arc] === 0 || at(arcs.weightS, arc) > 0;
+      if (orders) reached.add(at(arcs.from, arc));
+    }
+  }
+  return new Set([...reached].map(activityOf));
+}

@@ -1,0 +1,102 @@
+import type { Board } from './board.ts';
+import type { Net, NetClash, NetMode, NetPart, Slot } from './net.ts';
+
+/** A place down in the order of preference weighs as much as this part of a resource's open time. */
+const LOAD_OF_A_PLACE = 0.25;
+
+/** Which resource may, and which should, fill a need: calendars, capacities, clashes and preference. */
+export class Places {
+  readonly #net: Net;
+  readonly #board: Board;
+  readonly #placed: readonly (Slot | undefined)[];
+
+  constructor(net: Net, board: Board, placed: readonly (Slot | undefined)[]) {
+    this.#net = net;
+    this.#board = board;
+    this.#placed = placed;
+  }
+
+  /** The earliest start at which this resource may have room; `startS` itself if it does. */
+  room(
+    activity: number,
+    mode: NetMode,
+    resource: number,
+    amount: number,
+    startS: number,
+    endS: number,
+  ): number {
+    const openS = mode.anyHour ? startS : this.#board.open(resource, startS, endS, mode.minS);
+    if (openS > startS) return openS;
+    return Math.max(
+      this.#board.room(resource, amount, startS, endS),
+      this.#clear(activity, resource, startS, endS),
+    );
+  }
+
+  /**
+   * Resources for all needs of a mode together, or undefined. The order of preference counts, and
+   * so does what a resource is loaded with already: the lighter sum of both is tried first.
+   */
+  choose(
+    activity: number,
+    mode: NetMode,
+    startS: number,
+    endS: number,
+  ): readonly number[] | undefined {
+    const taken = new Map<number, number>();
+    const uses: number[] = [];
+    const fill = (need: number): boolean => {
+      const asked = mode.needs[need];
+      if (!asked) return true;
+      const heavy = (resource: number, rank: number) =>
+        rank * LOAD_OF_A_PLACE + this.#board.load(resource);
+      const order = asked.resources
+        .map((resource, rank) => ({ resource, weight: heavy(resource, rank) }))
+        .sort((a, b) => a.weight - b.weight);
+      for (const { resource } of order) {
+        const already = taken.get(resource) ?? 0;
+        const amount = already + asked.amount;
+        if (this.room(activity, mode, resource, amount, startS, endS) > startS) continue;
+        taken.set(resource, amount);
+        uses[need] = resource;
+        if (fill(need + 1)) return true;
+        taken.set(resource, already);
+      }
+      return false;
+    };
+    return fill(0) ? uses : undefined;
+  }
+
+  /** The earliest start at which nothing placed clashes with this activity in that place. */
+  #clear(activity: number, resource: number, startS: number, endS: number): number {
+    let possibleS = startS;
+    for (const number of this.#net.clashesOf[activity] ?? []) {
+      const clash = this.#net.clashes[number];
+      if (!clash) continue;
+      const asUpper = clash.upper.activity === activity;
+      const mine = asUpper ? clash.upper : clash.lower;
+      const theirs = asUpper ? clash.lower : clash.upper;
+      const other = this.#placed[theirs.activity];
+      if (!other?.uses.some((place) => this.#isPair(clash, asUpper, resource, place))) continue;
+      const [a, b] = [partTimes(mine, startS, endS), partTimes(theirs, other.startS, other.endS)];
+      if (a.beginS < b.finishS && b.beginS < a.finishS) {
+        possibleS = Math.max(possibleS, startS + b.finishS - a.beginS);
+      }
+    }
+    return possibleS;
+  }
+
+  #isPair(clash: NetClash, asUpper: boolean, mine: number, theirs: number): boolean {
+    const [upper, lower] = asUpper ? [mine, theirs] : [theirs, mine];
+    return clash.pairs.has(upper * this.#net.resources.length + lower);
+  }
+}
+
+/** When a part begins and finishes; it lies within its activity. */
+function partTimes({ begin, finish }: NetPart, startS: number, endS: number) {
+  const timeOf = (end: 0 | 1) => (end === 0 ? startS : endS);
+  return {
+    beginS: Math.max(startS, timeOf(begin.end) + begin.offsetS),
+    finishS: Math.min(endS, timeOf(finish.end) + finish.offsetS),
+  };
+}

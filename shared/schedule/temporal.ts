@@ -1,0 +1,57 @@
+import { lagArcs, lengthArcs, lengthBounds, nodeOf, pinnedLength } from './arcs-of-problem.ts';
+import type { Index } from './index-of.ts';
+import { indexOf } from './index-of.ts';
+import type { Activity, Problem } from './model.ts';
+import type { Net } from './net.ts';
+import { FAR_S } from './net.ts';
+import { arcsOf, at, endOf, startOf } from './network.ts';
+
+export type TemporalOptions = {
+  /** Give waits the length they aim at, not just their minimum. */
+  readonly aiming: boolean;
+  /** By how much to let each goal come late. */
+  readonly lateS: readonly number[];
+};
+
+/** The times of a problem alone: lags and lengths as arcs, dates as bounds. */
+export function temporalNet(
+  problem: Problem,
+  options: TemporalOptions,
+): Pick<Net, 'arcs' | 'loS' | 'hiS'> {
+  const index = indexOf(problem);
+  const lengths = problem.activities.flatMap((activity, i) => {
+    const bounds = possibleLengths(activity, options.aiming);
+    const minS = Math.min(...bounds.map((each) => each.minS));
+    const maxS = Math.max(...bounds.map((each) => each.maxS));
+    return lengthArcs(i, minS, maxS);
+  });
+  const arcs = arcsOf([...lagArcs(problem, index), ...lengths], problem.activities.length * 2);
+  return { arcs, ...dateBounds(problem, index, options.lateS) };
+}
+
+function possibleLengths({ modes, pin }: Activity, aiming: boolean) {
+  const possible = modes.filter(({ id }) => !pin || pin.mode === id);
+  return possible.map(({ length }) => pinnedLength(pin, lengthBounds(length, aiming)));
+}
+
+/** The bounds that dates put on each node; a pinned one may lie before the origin. */
+function dateBounds(problem: Problem, index: Index, lateS: readonly number[]) {
+  const nodes = problem.activities.length * 2;
+  const loS = new Int32Array(nodes);
+  const hiS = new Int32Array(nodes).fill(problem.horizonS);
+  const notAfter = (node: number, s: number) => {
+    hiS[node] = Math.min(at(hiS, node), s);
+  };
+  problem.goals.forEach((goal, i) => {
+    notAfter(nodeOf(goal, index), goal.dueS + at(lateS, i));
+  });
+  problem.activities.forEach(({ releaseS, deadlineS, pin }, i) => {
+    const [start, end] = [startOf(i), endOf(i)];
+    const pinnedInTime = pin?.startS !== undefined || pin?.endS !== undefined;
+    loS[start] = loS[end] = pinnedInTime ? -FAR_S : Math.max(0, releaseS ?? 0);
+    if (deadlineS !== undefined) notAfter(end, deadlineS);
+    if (pin?.startS !== undefined) loS[start] = hiS[start] = pin.startS;
+    if (pin?.endS !== undefined) loS[end] = hiS[end] = pin.endS;
+  });
+  return { loS, hiS };
+}

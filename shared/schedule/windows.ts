@@ -1,0 +1,119 @@
+import type { Arcs, Groups } from './network.ts';
+import { at } from './network.ts';
+
+/** No arc set this bound: it was given. */
+export const GIVEN = -1;
+
+/**
+ * The window of each node: the earliest and latest time that the arcs leave it, given the bounds
+ * and what has been fixed. Any time within its window that a node is then fixed at can be
+ * completed to times that keep all arcs (Dechter, Meiri and Pearl, Artificial Intelligence 49,
+ * 1991). The arcs must have no positive cycle.
+ */
+export class Windows {
+  readonly loS: Int32Array;
+  readonly hiS: Int32Array;
+  /** The arc that set each bound, or `GIVEN`: followed back, it says why. */
+  readonly loBy: Int32Array;
+  readonly hiBy: Int32Array;
+  readonly #arcs: Arcs;
+  readonly #queue: number[] = [];
+  readonly #queued: Uint8Array;
+
+  constructor(arcs: Arcs, loS: Int32Array, hiS: Int32Array) {
+    this.#arcs = arcs;
+    this.loS = loS.slice();
+    this.hiS = hiS.slice();
+    this.loBy = new Int32Array(loS.length).fill(GIVEN);
+    this.hiBy = new Int32Array(loS.length).fill(GIVEN);
+    this.#queued = new Uint8Array(loS.length);
+    this.#settle();
+  }
+
+  /** Begins again from other bounds. */
+  reset(loS: Int32Array, hiS: Int32Array): void {
+    this.loS.set(loS);
+    this.hiS.set(hiS);
+    this.loBy.fill(GIVEN);
+    this.hiBy.fill(GIVEN);
+    this.#settle();
+  }
+
+  /** Narrows a node's window to one time, and every other window accordingly. */
+  fix(node: number, timeS: number): void {
+    if (timeS > at(this.loS, node)) {
+      this.loS[node] = timeS;
+      this.loBy[node] = GIVEN;
+      this.#raise([node]);
+    }
+    if (timeS < at(this.hiS, node)) {
+      this.hiS[node] = timeS;
+      this.hiBy[node] = GIVEN;
+      this.#lower([node]);
+    }
+  }
+
+  isEmpty(node: number): boolean {
+    return at(this.loS, node) > at(this.hiS, node);
+  }
+
+  /** A node that has no time left, if there is one. */
+  firstEmpty(): number | undefined {
+    const node = this.loS.findIndex((_, i) => this.isEmpty(i));
+    return node < 0 ? undefined : node;
+  }
+
+  #settle(): void {
+    const all = Array.from(this.loS.keys());
+    this.#raise(all);
+    this.#lower(all);
+  }
+
+  #raise(from: readonly number[]): void {
+    const { to, weightS, out } = this.#arcs;
+    this.#spread(from, out, (arc, node) => {
+      const head = at(to, arc);
+      const asked = at(this.loS, node) + at(weightS, arc);
+      if (asked <= at(this.loS, head)) return GIVEN;
+      this.loS[head] = asked;
+      this.loBy[head] = arc;
+      return head;
+    });
+  }
+
+  #lower(from: readonly number[]): void {
+    const { from: tails, weightS, into } = this.#arcs;
+    this.#spread(from, into, (arc, node) => {
+      const tail = at(tails, arc);
+      const asked = at(this.hiS, node) - at(weightS, arc);
+      if (asked >= at(this.hiS, tail)) return GIVEN;
+      this.hiS[tail] = asked;
+      this.hiBy[tail] = arc;
+      return tail;
+    });
+  }
+
+  /** First in, first out; `tighten` answers with the node it changed, or `GIVEN`. */
+  #spread(
+    from: readonly number[],
+    groups: Groups,
+    tighten: (arc: number, node: number) => number,
+  ): void {
+    const queue = this.#queue;
+    queue.length = 0;
+    for (const node of from) {
+      queue.push(node);
+      this.#queued[node] = 1;
+    }
+    for (let head = 0; head < queue.length; head++) {
+      const node = at(queue, head);
+      this.#queued[node] = 0;
+      for (let i = at(groups.first, node); i < at(groups.first, node + 1); i++) {
+        const changed = tighten(at(groups.items, i), node);
+        if (changed < 0 || this.#queued[changed] === 1) continue;
+        this.#queued[changed] = 1;
+        queue.push(changed);
+      }
+    }
+  }
+}
