@@ -1,0 +1,8 @@
+export {
+  type FolderFault,
+  type FolderRead,
+  faultLine,
+  type PlanOfDay,
+  readFolder,
+} from './read-folder.ts';
+export { watchFolder } from './watch-folder.ts';

@@ -1,0 +1,91 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Catalogue, readCatalogue } from '../../shared/catalogue/index.ts';
+import {
+  type FileFault,
+  type FileRead,
+  isLocalDay,
+  type LocalDay,
+  shown,
+} from '../../shared/kernel/index.ts';
+import { type Kitchen, readKitchen } from '../../shared/kitchen/index.ts';
+import { type CookPlan, readCookPlan } from '../../shared/plan/index.ts';
+
+/** What a person wrote about a kitchen, as far as it is sound, and all that is not. */
+export type FolderRead = {
+  readonly kitchen: Kitchen | null;
+  readonly catalogue: Catalogue | null;
+  /** In the order of their days. */
+  readonly plans: readonly PlanOfDay[];
+  readonly faults: readonly FolderFault[];
+};
+
+export type PlanOfDay = {
+  readonly day: LocalDay;
+  /** Null when the file is broken: a later plan must not be taken in its place. */
+  readonly plan: CookPlan | null;
+};
+
+export type FolderFault = FileFault & { readonly file: string };
+
+/** Reads all files of a kitchen. */
+export function readFolder(folder: string): FolderRead {
+  const faults: FolderFault[] = [];
+  const fault = (file: string, problems: readonly FileFault[]) =>
+    faults.push(...problems.map((problem) => ({ file, ...problem })));
+
+  function read<T>(file: string, parse: (json: unknown) => FileRead<T>): T | null {
+    const json = readJson(join(folder, file));
+    const parsed = json.ok ? parse(json.value) : json;
+    if (parsed.ok) return parsed.value;
+    fault(file, parsed.problems);
+    return null;
+  }
+
+  const kitchen = read('kitchen.json', readKitchen);
+  const catalogue = read('catalogue.json', readCatalogue);
+  const against = kitchen && catalogue ? { kitchen, catalogue } : undefined;
+  const plans = planFiles(folder).flatMap((file): PlanOfDay[] => {
+    const name = `plans/${file}`;
+    const day = file.replace(/\.json$/, '');
+    if (!isLocalDay(day)) {
+      fault(name, [{ path: NAME, found: shown(file), allowed: 'a day: "2026-11-25.json"' }]);
+      return [];
+    }
+    const plan = read(name, (json) => readCookPlan(json, against));
+    if (plan === null || plan.day === day) return [{ day, plan }];
+    fault(name, [{ path: 'day', found: shown(plan.day), allowed: `as the file: "${day}"` }]);
+    return [{ day, plan: null }];
+  });
+  return { kitchen, catalogue, plans, faults };
+}
+
+const NAME = '(its name)';
+
+function planFiles(folder: string): string[] {
+  try {
+    return readdirSync(join(folder, 'plans'))
+      .filter((name) => name.endsWith('.json'))
+      .sort();
+  } catch (fault) {
+    if (isMissing(fault)) return [];
+    throw fault;
+  }
+}
+
+function readJson(path: string): FileRead<unknown> {
+  try {
+    return { ok: true, value: JSON.parse(readFileSync(path, 'utf8')) };
+  } catch (fault) {
+    const found = isMissing(fault) ? 'no such file' : (fault as Error).message;
+    return { ok: false, problems: [{ path: '(the whole file)', found, allowed: 'a JSON file' }] };
+  }
+}
+
+const isMissing = (fault: unknown) => (fault as NodeJS.ErrnoException).code === 'ENOENT';
+
+/** A fault of a file as a person reads it. */
+export function faultLine({ file, path, found, allowed, meant }: FolderFault): string {
+  const hint = meant === undefined ? '' : ` Maybe ${shown(meant)}.`;
+  return `${file}: ${path}: found ${found}; allowed: ${allowed}.${hint}`;
+}

@@ -1,0 +1,67 @@
+import { once } from 'node:events';
+import type { Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { networkInterfaces } from 'node:os';
+import { USUAL_PORT } from './options.ts';
+
+/** How many ports after the usual one are tried. */
+const PORTS_TRIED = 20;
+
+export type Listening =
+  | { readonly ok: true; readonly port: number; readonly insteadOf: number | null }
+  | { readonly ok: false; readonly why: string };
+
+/** Opens the door on the port that was asked for, or else on the usual one or the next that is free. */
+export async function listen(
+  server: Server,
+  host: string,
+  port: number | null,
+): Promise<Listening> {
+  const ports = port === null ? usualPorts() : [port];
+  for (const candidate of ports) {
+    const fault = await tryListen(server, host, candidate);
+    if (fault === null) {
+      const bound = (server.address() as AddressInfo).port;
+      const isUsual = port !== null || bound === USUAL_PORT;
+      return { ok: true, port: bound, insteadOf: isUsual ? null : USUAL_PORT };
+    }
+    if (fault.code !== 'EADDRINUSE') return { ok: false, why: whyNot(fault, host, candidate) };
+  }
+  const taken =
+    ports.length === 1 ? `Port ${ports[0]} is` : `Ports ${ports[0]} to ${ports.at(-1)} are`;
+  return { ok: false, why: `${taken} taken: say another with --port.` };
+}
+
+const usualPorts = () => Array.from({ length: PORTS_TRIED }, (_, i) => USUAL_PORT + i);
+
+async function tryListen(server: Server, host: string, port: number) {
+  try {
+    const listening = once(server, 'listening');
+    server.listen(port, host);
+    await listening;
+    return null;
+  } catch (fault) {
+    return fault as NodeJS.ErrnoException;
+  }
+}
+
+function whyNot({ code, message }: NodeJS.ErrnoException, host: string, port: number): string {
+  if (code === 'EADDRNOTAVAIL') return `${host} is no address of this machine: leave --host out.`;
+  if (code === 'EACCES') return `Port ${port} is reserved: say one from 1024 up with --port.`;
+  return `The door cannot be opened on ${host}:${port}: ${message}.`;
+}
+
+/** Where the screens are, as other devices or this one can ask for them. */
+export function addresses(host: string, port: number): string[] {
+  const all = host === '0.0.0.0' ? networkAddresses() : [host];
+  return all.map((address) => `http://${address.includes(':') ? `[${address}]` : address}:${port}`);
+}
+
+/** Figures rather than names: a wall panel may not find the machine by its name. */
+function networkAddresses(): string[] {
+  const outside = Object.values(networkInterfaces())
+    .flatMap((each) => each ?? [])
+    .filter(({ family, internal }) => family === 'IPv4' && !internal)
+    .map(({ address }) => address);
+  return [...outside, '127.0.0.1'];
+}

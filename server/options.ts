@@ -1,0 +1,91 @@
+import { isIP } from 'node:net';
+import { parseArgs } from 'node:util';
+
+export const USUAL_PORT = 4600;
+
+export const HELP = `Coalface: a kitchen display and task board for a barbecue line
+
+  npm start                         a demo day that is happening now, thrown away at the end
+  npm start -- --data my-kitchen    a real kitchen, kept in the folder my-kitchen
+  npm start -- --demo my-demo       the demo, kept in the folder my-demo and gone on with next time
+
+Options
+  --data DIR        Where the kitchen is: kitchen.json, catalogue.json, plans/YYYY-MM-DD.json, and
+                    its log in log.sqlite. An empty folder is given the demo's files to start from.
+                    A plan that is changed there is taken up at once, if it is sound.
+  --demo DIR        As --data, for the demo.
+  --demo-speed N    The clock runs N times as fast, to try a day out. Times in the log are that
+                    clock's, so give a kitchen that is tried out a folder of its own.
+  --port N          The port to listen on (usually ${USUAL_PORT}, or the next that is free; 0: any).
+  --lan             Lets the other devices on this network in. Without it only this machine may:
+                    whoever can reach the hub can tap, so letting them is your decision.
+  --host ADDRESS    As --lan, but on this one address of the machine.
+  --help            This.
+
+Ctrl-C stops it. What a screen shows as kept is on disk by then.
+`;
+
+export type Options = {
+  readonly folder: FolderChoice;
+  readonly speed: number;
+  /** Null: the usual one, or the next that is free. */
+  readonly port: number | null;
+  readonly host: string;
+};
+
+export type FolderChoice =
+  | { readonly kind: 'kitchen'; readonly path: string }
+  /** Null: one that is thrown away. */
+  | { readonly kind: 'demo'; readonly path: string | null };
+
+export type OptionsRead =
+  | { readonly ok: true; readonly options: Options }
+  | { readonly ok: false; readonly help: true }
+  | { readonly ok: false; readonly help: false; readonly wrong: readonly string[] };
+
+const known = {
+  data: { type: 'string' },
+  demo: { type: 'string' },
+  'demo-speed': { type: 'string' },
+  port: { type: 'string' },
+  host: { type: 'string' },
+  lan: { type: 'boolean' },
+  help: { type: 'boolean', short: 'h' },
+} as const;
+
+/** Reads the command line, or says all that is wrong with it. */
+export function readOptions(args: readonly string[]): OptionsRead {
+  const given = parse(args);
+  if (typeof given === 'string') return { ok: false, help: false, wrong: [given] };
+  if (given.help) return { ok: false, help: true };
+  const speed = Number(given['demo-speed'] ?? 1);
+  const port = given.port === undefined ? null : Number(given.port);
+  const wrong = [
+    given.data !== undefined && given.demo !== undefined && '--data or --demo, not both',
+    given.lan && given.host !== undefined && '--lan or --host, not both',
+    !(speed >= 1 && speed <= 3600) && '--demo-speed is a number from 1 to 3600',
+    port !== null &&
+      !(Number.isInteger(port) && port >= 0 && port < 65_536) &&
+      '--port is a whole number from 0 to 65535',
+    given.host !== undefined &&
+      isIP(given.host) === 0 &&
+      '--host is an address such as 192.168.1.5',
+    given.data === '' && '--data names a folder',
+    given.demo === '' && '--demo names a folder',
+  ].filter((fault) => typeof fault === 'string');
+  if (wrong.length > 0) return { ok: false, help: false, wrong };
+  const host = given.host ?? (given.lan ? '0.0.0.0' : '127.0.0.1');
+  const folder: FolderChoice =
+    given.data === undefined
+      ? { kind: 'demo', path: given.demo ?? null }
+      : { kind: 'kitchen', path: given.data };
+  return { ok: true, options: { folder, speed, port, host } };
+}
+
+function parse(args: readonly string[]) {
+  try {
+    return parseArgs({ args: [...args], options: known, strict: true }).values;
+  } catch (fault) {
+    return fault instanceof Error ? fault.message : String(fault);
+  }
+}

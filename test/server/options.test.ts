@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { HELP, readOptions } from '../../server/options.ts';
+
+const optionsOf = (...args: string[]) => {
+  const read = readOptions(args);
+  return read.ok ? read.options : null;
+};
+const wrongOf = (...args: string[]) => {
+  const read = readOptions(args);
+  return read.ok || read.help ? null : read.wrong;
+};
+
+describe('the command line', () => {
+  it('runs a demo that is thrown away, for this machine alone, if nothing is said', () => {
+    expect(optionsOf()).toEqual({
+      folder: { kind: 'demo', path: null },
+      speed: 1,
+      port: null,
+      host: '127.0.0.1',
+    });
+  });
+
+  it('keeps a kitchen in the folder it is given', () => {
+    expect(optionsOf('--data', 'mine')?.folder).toEqual({ kind: 'kitchen', path: 'mine' });
+  });
+
+  it('lets the network in when it is told to', () => {
+    expect(optionsOf('--lan')?.host).toBe('0.0.0.0');
+    expect(optionsOf('--host', '192.168.1.5')?.host).toBe('192.168.1.5');
+  });
+
+  it('explains itself, and leaves no option out', () => {
+    expect(readOptions(['--help'])).toEqual({ ok: false, help: true });
+    for (const name of ['data', 'demo', 'demo-speed', 'port', 'lan', 'host', 'help']) {
+      expect(HELP).toContain(`--${name}`);
+    }
+  });
+
+  it('says all that is wrong at once', () => {
+    expect(wrongOf('--data', 'a', '--demo', 'b', '--port', 'x', '--demo-speed', '0')).toHaveLength(
+      3,
+    );
+  });
+
+  it.each([
+    [['--colour']],
+    [['--port', '70000']],
+    [['--host', 'pit']],
+    [['--lan', '--host', '10.0.0.1']],
+    [['--demo-speed', 'fast']],
+    [['--data', '']],
+    [['stray']],
+  ])('does not take %j', (args) => {
+    expect(wrongOf(...args)).toHaveLength(1);
+  });
+});
