@@ -12,3 +12,4 @@ export {
   type Smoker,
   type Station,
 } from './schema.ts';
+export { findSlot, type Slot, slotsOf } from './slots.ts';

@@ -16,6 +16,7 @@ import type {
   Text,
 } from '../kernel/index.ts';
 import type { Problem } from '../schedule/index.ts';
+import type { PlanRefusal } from './refusal.ts';
 
 /**
  * A cook plan worked out: what to pull, what to do to it, and the scheduling problem that it makes. Times inside are
@@ -126,3 +127,8 @@ export type TubLine = {
   readonly weightKg: Kilograms;
   readonly goes: Tub['goes'];
 };
+
+/** A day, or all that keeps it from being one. */
+export type Built =
+  | { readonly ok: true; readonly day: BuiltDay }
+  | { readonly ok: false; readonly refusals: readonly PlanRefusal[] };

@@ -1,6 +1,11 @@
 export type { Text } from '../kernel/index.ts';
+export { taskId } from './activities.ts';
+export { build } from './build.ts';
 export type * from './built.ts';
+export { mixLine } from './lists.ts';
 export type * from './names.ts';
+export { type PlanFileFault, type PlanFiles, readCookPlan, readPlanFiles } from './read.ts';
+export type { PlanRefusal, Unfit } from './refusal.ts';
 export {
   fireOf,
   fireState,

@@ -1,0 +1,70 @@
+import type { Celsius, FileFault, Kilograms, Seconds, Text, WallTime } from '../kernel/index.ts';
+
+/** Why a cook plan cannot be, as data with amounts; `shared/words` makes the sentence. */
+export type PlanRefusal =
+  /** It speaks of something that kitchen and catalogue do not have. */
+  | ({ readonly rule: 'unknown-word' } & FileFault)
+  | {
+      readonly rule: 'closes-before-opening';
+      readonly service: Text;
+      readonly opens: WallTime;
+      readonly closes: WallTime;
+    }
+  /** Sales are counted for more quarters of an hour than the service has. */
+  | (OfDish & {
+      readonly rule: 'sales-after-closing';
+      readonly counted: number;
+      readonly open: number;
+    })
+  | (OfDish & {
+      readonly rule: 'portion-over-piece';
+      readonly portionKg: Kilograms;
+      readonly pieceGivesKg: Kilograms;
+    })
+  /** No smoker can take even one piece; each says why. */
+  | (OfDish & {
+      readonly rule: 'no-smoker';
+      readonly setC: Celsius;
+      readonly smokers: readonly Unfit[];
+    })
+  | (OfStep & {
+      readonly rule: 'no-skill';
+      readonly skill: Text;
+      readonly needs: number;
+      readonly has: number;
+    })
+  | (OfStep & { readonly rule: 'hand-lacks-skill'; readonly hand: string; readonly skill: Text })
+  /** Nobody who can do it is there long enough in one go, even for one piece. */
+  | (OfStep & { readonly rule: 'no-shift'; readonly needS: Seconds; readonly longestS: Seconds })
+  | (OfStep & { readonly rule: 'no-station'; readonly bench: Text })
+  | (OfStep & {
+      readonly rule: 'no-room-to-keep';
+      readonly where: 'cooler' | 'pans' | 'whole';
+      readonly needs: number;
+      readonly has: number;
+    })
+  /** From one moment to another it takes longer than the route allows, even for one piece. */
+  | (OfDish & {
+      readonly rule: 'limit-too-short';
+      readonly from: Text;
+      readonly to: Text;
+      readonly needS: Seconds;
+      readonly allowedS: Seconds;
+    })
+  /** The chain before the first portion is longer than the time there is. */
+  | (OfDish & {
+      readonly rule: 'service-too-early';
+      readonly opens: WallTime;
+      readonly needS: Seconds;
+      readonly hasS: Seconds;
+    });
+
+type OfDish = { readonly service: Text; readonly dish: Text };
+type OfStep = OfDish & { readonly step: Text };
+
+/** Why a smoker cannot take a cut. */
+export type Unfit = { readonly smoker: Text } & (
+  | { readonly why: 'not-wished' }
+  | { readonly why: 'heat'; readonly coolestC: Celsius; readonly hottestC: Celsius }
+  | { readonly why: 'size' | 'weight'; readonly needs: number; readonly most: number }
+);
