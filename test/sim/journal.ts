@@ -1,0 +1,91 @@
+/** Every kind of thing that a run can bring about; what never happens in any run is not tested by one. */
+export const HAPPENINGS = [
+  'message lost',
+  'message doubled',
+  'message overtaken',
+  'message from a line that is gone',
+  'line opened',
+  'line found dead',
+  'hub opened',
+  'hub killed',
+  'hub killed in a write',
+  'hub killed while opening',
+  'power cut',
+  'disk slow',
+  'disk full',
+  'write failed though kept',
+  'hub clock set',
+  'way worse',
+  'way cut',
+  'way cut on one side',
+  'way mended',
+  'page loaded anew',
+  'device asleep',
+  'device awake',
+  'device clock set',
+  'device store full',
+  'tapped',
+  'tapped alone',
+  'tapped twice',
+  'tapped wrong',
+  'moved a load',
+  'asked what a move does',
+  'answered yes',
+  'answered no',
+  'answered again',
+] as const;
+export type Happening = (typeof HAPPENINGS)[number];
+
+/** The last of what happened in a run, in words, and how often each kind of it did. */
+export class Journal {
+  readonly #nowMs: () => number;
+  readonly #kept: number;
+  readonly #lines: string[] = [];
+  readonly #counts = new Map<Happening, number>();
+  #digest = 0;
+
+  constructor(nowMs: () => number, kept = 30) {
+    this.#nowMs = nowMs;
+    this.#kept = kept;
+  }
+
+  /** The last steps, oldest first. */
+  get lines(): readonly string[] {
+    return this.#lines;
+  }
+
+  /** A number that two runs share only if the same was written in both. */
+  get digest(): number {
+    return this.#digest;
+  }
+
+  write(who: string, what: string): void {
+    const line = `${clockText(this.#nowMs())}  ${who.padEnd(8)}  ${what}`;
+    this.#lines.push(line);
+    if (this.#lines.length > this.#kept) this.#lines.shift();
+    for (let i = 0; i < line.length; i++) {
+      this.#digest = (Math.imul(this.#digest, 31) + line.charCodeAt(i)) | 0;
+    }
+  }
+
+  count(happening: Happening): void {
+    this.#counts.set(happening, this.countOf(happening) + 1);
+  }
+
+  /** Writes it down and counts it. */
+  happened(happening: Happening, who: string, what: string = happening): void {
+    this.count(happening);
+    this.write(who, what);
+  }
+
+  countOf(happening: Happening): number {
+    return this.#counts.get(happening) ?? 0;
+  }
+}
+
+/** @example clockText(61_250.4) //=> '0:01:01.250' */
+export function clockText(ms: number): string {
+  const two = (value: number) => String(Math.floor(value)).padStart(2, '0');
+  const millis = String(Math.floor(ms % 1000)).padStart(3, '0');
+  return `${Math.floor(ms / 3_600_000)}:${two((ms / 60_000) % 60)}:${two((ms / 1000) % 60)}.${millis}`;
+}
