@@ -54,6 +54,8 @@ export class Board {
   room(resource: number, amount: number, startS: number, endS: number): number {
     let possibleS = startS;
     const { capacity } = this.#resource(resource);
+    // Two needs of one activity may ask for more together than an empty place has.
+    if (amount > capacity) return Number.POSITIVE_INFINITY;
     const row = this.#row(resource);
     for (const stay of row) {
       if (!meets(stay, startS, endS)) continue;
