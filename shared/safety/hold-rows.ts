@@ -1,0 +1,186 @@
+import { roastTable } from './cook-rows.ts';
+import type { Row } from './row-schema.ts';
+import { foodCode, washington, washington2009, wisconsin } from './sources.ts';
+
+const roast = { appliesTo: ['roast'], severity: 'refuse' } as const;
+const any = { appliesTo: 'any', severity: 'refuse' } as const;
+
+/** Hot, cold, on the way down and on the way up again, and how long anything may be neither. */
+export const holdRows: readonly Row[] = [
+  {
+    id: 'receiving',
+    rule: 'receiving',
+    section: '3-202.11(A)',
+    what: { en: 'Chilled food as it comes in', es: 'Lo refrigerado al llegar' },
+    limit: { atMost: '41 °F' },
+    ...any,
+    ...washington2009,
+    corrective: ['reject-delivery'],
+  },
+  {
+    id: 'cold-hold',
+    rule: 'cold-hold',
+    section: '3-501.16(A)(2)',
+    what: { en: 'Cold holding', es: 'Guardar en frío' },
+    limit: { atMost: '41 °F' },
+    ...any,
+    ...wisconsin,
+    corrective: ['chill-at-once', 'discard'],
+  },
+  {
+    id: 'hot-hold',
+    rule: 'hot-hold',
+    section: '3-501.16(A)(1)',
+    what: { en: 'Hot holding', es: 'Guardar en caliente' },
+    limit: { atLeast: '135 °F' },
+    ...any,
+    ...wisconsin,
+    corrective: ['reheat-at-once', 'discard'],
+  },
+  {
+    id: 'hot-hold-roast',
+    rule: 'hot-hold-roast',
+    section: '3-501.16(A)(1)',
+    what: {
+      en: 'Hot holding of a roast cooked or reheated by the roast table',
+      es: 'Guardar caliente un asado hecho o recalentado según la tabla',
+    },
+    limit: { atLeast: '130 °F' },
+    ...roast,
+    ...wisconsin,
+    corrective: ['reheat-at-once', 'discard'],
+  },
+  {
+    id: 'cooling',
+    rule: 'cooling',
+    section: '3-501.14(A)',
+    what: {
+      en: 'Cooling after the cook, each time counted from the start',
+      es: 'Enfriar después de cocer; cada plazo cuenta desde el principio',
+    },
+    limit: {
+      from: '135 °F',
+      stages: [
+        { to: '70 °F', within: '2 h' },
+        { to: '41 °F', within: '6 h' },
+      ],
+    },
+    ...any,
+    ...wisconsin,
+    corrective: ['pan-shallower', 'ice-bath', 'reheat-at-once', 'discard'],
+  },
+  {
+    id: 'cooling-from-ambient',
+    rule: 'cooling-from-ambient',
+    section: '3-501.14(B)',
+    what: {
+      en: 'Cooling what was made from things at room temperature',
+      es: 'Enfriar lo hecho con cosas a temperatura ambiente',
+    },
+    limit: { from: '70 °F', stages: [{ to: '41 °F', within: '4 h' }] },
+    ...any,
+    ...washington,
+    corrective: ['pan-shallower', 'ice-bath', 'discard'],
+  },
+  {
+    id: 'reheat',
+    rule: 'reheat',
+    section: '3-403.11(A), (D)',
+    what: { en: 'Reheating for hot holding', es: 'Recalentar para guardar caliente' },
+    limit: { way: 'oven', anyOf: [{ temp: '165 °F', time: '15 s' }], within: '2 h' },
+    ...any,
+    ...foodCode('as adopted in Delaware, South Carolina and Wisconsin'),
+    corrective: ['reheat-at-once', 'discard'],
+  },
+  {
+    id: 'reheat-microwave',
+    rule: 'reheat',
+    section: '3-403.11(B)',
+    what: {
+      en: 'Reheating in a microwave, then standing covered',
+      es: 'Recalentar en microondas y dejar tapado',
+    },
+    limit: { way: 'microwave', anyOf: [{ temp: '165 °F', time: '2 min' }], within: '2 h' },
+    ...any,
+    ...foodCode('as adopted in Delaware, South Carolina and Wisconsin'),
+    corrective: ['reheat-at-once', 'discard'],
+  },
+  {
+    id: 'reheat-sealed-package',
+    rule: 'reheat',
+    section: '3-403.11(C)',
+    what: {
+      en: 'Reheating ready food from a sealed package',
+      es: 'Recalentar comida lista de paquete cerrado',
+    },
+    limit: { way: 'sealed package', anyOf: [{ temp: '135 °F', time: '<1 s' }], within: '2 h' },
+    ...any,
+    ...foodCode('as adopted in Delaware, South Carolina and Wisconsin'),
+    corrective: ['reheat-at-once', 'discard'],
+  },
+  {
+    id: 'reheat-whole-roast',
+    rule: 'reheat',
+    section: '3-403.11(E)',
+    what: {
+      en: 'Reheating what is left of a roast, unsliced',
+      es: 'Recalentar el resto de un asado, sin cortar',
+    },
+    limit: { way: 'whole roast', anyOf: roastTable },
+    ...roast,
+    ...foodCode('as adopted in Delaware, South Carolina and Wisconsin'),
+    corrective: ['reheat-at-once', 'discard'],
+  },
+  {
+    id: 'out-of-temperature',
+    rule: 'out-of-temperature',
+    section: '3-501.13, 3-501.19(B)',
+    what: {
+      en: 'Out of the cooler in all, thawing and work included',
+      es: 'Fuera del frío en total, con descongelar y trabajar',
+    },
+    limit: { above: '41 °F', within: '4 h' },
+    ...any,
+    ...washington,
+    corrective: ['serve-now', 'discard'],
+  },
+  {
+    id: 'time-control-4h',
+    rule: 'time-control',
+    section: '3-501.19(B)',
+    what: {
+      en: 'Time instead of temperature, the shorter way; written procedure, marked, then discarded',
+      es: 'Tiempo en vez de temperatura, el plazo corto; por escrito, marcado, y después se tira',
+    },
+    limit: { startAtMost: '41 °F', startAtLeast: '135 °F', within: '4 h' },
+    ...any,
+    ...wisconsin,
+    corrective: ['serve-now', 'discard'],
+  },
+  {
+    id: 'time-control-6h',
+    rule: 'time-control',
+    section: '3-501.19(C)',
+    what: {
+      en: 'Time instead of temperature, the longer way, from cold only; marked, then discarded',
+      es: 'Tiempo en vez de temperatura, el plazo largo, solo desde frío; marcado, y después se tira',
+    },
+    limit: { startAtMost: '41 °F', neverAbove: '70 °F', within: '6 h' },
+    ...any,
+    ...foodCode('as adopted in Minnesota and Florida'),
+    corrective: ['serve-now', 'discard'],
+  },
+  {
+    id: 'date-mark',
+    rule: 'date-mark',
+    section: '3-501.17, 3-501.18',
+    what: {
+      en: 'Ready food kept longer than a day; the day it was made is the first',
+      es: 'Comida lista guardada más de un día; el día en que se hizo es el primero',
+    },
+    limit: { within: '7 d', at: '41 °F' },
+    ...any,
+    ...foodCode('Southern Nevada Health District'),
+    corrective: ['discard'],
+  },
+];
