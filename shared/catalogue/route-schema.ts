@@ -87,16 +87,24 @@ const wait = entry({
   work: z.literal('wait'),
   ...common,
   atLeast: duration(),
+  usual: z
+    .exactOptional(duration())
+    .describe('As long as a plan leaves for it, so that there is time in hand; left out: atLeast'),
   atMost: duration(),
   keep: z.exactOptional(keep).describe('What it takes up meanwhile'),
   spans: z
     .exactOptional(spans)
     .describe('Left out: from the end of the step before to the start of the step after'),
-}).transform(({ atLeast, atMost, ...step }) => ({
-  ...step,
-  atLeastS: atLeast,
-  atMostS: atMost,
-}));
+})
+  .refine(({ atLeast, usual = atLeast, atMost }) => atLeast <= usual && usual <= atMost, {
+    error: 'atLeast, usual and atMost in rising order',
+  })
+  .transform(({ atLeast, usual, atMost, ...step }) => ({
+    ...step,
+    atLeastS: atLeast,
+    usualS: usual ?? atLeast,
+    atMostS: atMost,
+  }));
 
 const place = entry({
   work: z.literal('place'),

@@ -12,4 +12,4 @@ export {
   type Smoker,
   type Station,
 } from './schema.ts';
-export { findSlot, type Slot, slotsOf } from './slots.ts';
+export { findSlot, type Slot } from './slots.ts';

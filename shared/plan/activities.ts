@@ -4,6 +4,7 @@ import type { StepId, TaskId } from '../kernel/index.ts';
 import { must, seconds, unreachable } from '../kernel/index.ts';
 import type { Activity, Goal, GoalId, Lag, Length, Mode, ResourceId } from '../schedule/index.ts';
 import type { OrderedBatch } from './batches.ts';
+import type { Aim } from './built.ts';
 import { handModes, teamsFor, workLength } from './hands.ts';
 import { amountToKeep, needsToKeep, placesToKeep } from './keeping.ts';
 import { fitsOf } from './lacks.ts';
@@ -26,6 +27,15 @@ export function activitiesOf(ordered: OrderedBatch, frame: Frame): Activity[] {
     modes: modesOf(step, ordered, frame),
     ...(step.work === 'serve' ? { releaseS: batch.neededS } : {}),
   }));
+}
+
+/** The waits of a batch that are usually longer than they must be. */
+export function aimsOf({ order, batch }: OrderedBatch): Aim[] {
+  return order.steps.flatMap(({ step }) =>
+    step.work === 'wait' && step.usualS > step.atLeastS
+      ? [{ activity: taskId(batch.id, step.id), usualS: step.usualS }]
+      : [],
+  );
 }
 
 function modesOf(step: Step, ordered: OrderedBatch, frame: Frame): Mode[] {

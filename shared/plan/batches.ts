@@ -26,12 +26,11 @@ export function batchesOf(order: Order, frame: Frame): OrderedBatch[] | PlanRefu
   const refusals = obstacles(order, frame, 1);
   if (refusals.length > 0) return refusals;
   const { cut, dish } = order;
-  const mostPieces = largestBatch(order, frame);
-  const saleS = longestSale(order, serveStep(order.steps).id, mostPieces);
+  const serve = serveStep(order.steps).id;
   const stretches = splitService(order.demand, {
     piecesFor: (portions) => piecesFor(cut, dish.portionKg, portions),
-    mostPieces,
-    mostQuarters: Math.max(1, Math.floor(saleS / QUARTER_S)),
+    mostPieces: largestBatch(order, frame),
+    mostQuarters: (pieces) => Math.floor(longestSale(order, serve, pieces) / QUARTER_S),
   });
   const batches = stretches.map((stretch, index) =>
     orderedBatch(order, stretch, stretches.length > 1 ? index + 1 : null),

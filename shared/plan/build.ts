@@ -3,7 +3,7 @@ import { chosenOptions, chosenSteps } from '../catalogue/index.ts';
 import type { Instant } from '../kernel/index.ts';
 import { must, resolveLocal, since } from '../kernel/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
-import { activitiesOf, goalOf, lagsOf } from './activities.ts';
+import { activitiesOf, aimsOf, goalOf, lagsOf } from './activities.ts';
 import { batchesOf, isRefused, type OrderedBatch } from './batches.ts';
 import type { Built, BuiltDay, PlannedService } from './built.ts';
 import { portionsPerQuarter, QUARTER_S } from './demand.ts';
@@ -126,6 +126,7 @@ function dayOf(
       clashes: [],
       goals: batches.map(goalOf),
     },
+    aims: batches.flatMap(aimsOf),
   };
 }
 

@@ -33,7 +33,11 @@ export type BuiltDay = {
   readonly mixes: readonly MixLine[];
   readonly tubs: readonly TubLine[];
   readonly problem: Problem;
+  /** Waits that a plan should leave longer than they must be: the time in hand. */
+  readonly aims: readonly Aim[];
 };
+
+export type Aim = { readonly activity: TaskId; readonly usualS: Seconds };
 
 export type PlannedService = {
   readonly id: ServiceId;

@@ -4,6 +4,7 @@ export { build } from './build.ts';
 export type * from './built.ts';
 export { mixLine } from './lists.ts';
 export type * from './names.ts';
+export { planDay } from './plan-day.ts';
 export { type PlanFileFault, type PlanFiles, readCookPlan, readPlanFiles } from './read.ts';
 export type { PlanRefusal, Unfit } from './refusal.ts';
 export {
@@ -14,3 +15,4 @@ export {
   resourceId,
 } from './resources.ts';
 export { type CookPlan, cookPlanSchema, type PlannedDish, type Sales } from './schema.ts';
+export { unknownInKitchen } from './unknown.ts';

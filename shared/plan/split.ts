@@ -10,8 +10,8 @@ type Limits = {
   /** Whole pieces that so many portions ask for. */
   readonly piecesFor: (portions: number) => number;
   readonly mostPieces: number;
-  /** How long the pieces of a batch may stand for sale. */
-  readonly mostQuarters: number;
+  /** How long a batch of so many pieces may sell. */
+  readonly mostQuarters: (pieces: number) => number;
 };
 
 type Split = { readonly stretches: readonly Stretch[]; readonly largest: number };
@@ -25,27 +25,27 @@ export function splitService(demand: readonly number[], limits: Limits): Stretch
   const last = demand.findLastIndex((portions) => portions > 0);
   const best: Split[] = [{ stretches: [], largest: 0 }];
   for (let to = 1; to <= last + 1; to++) {
-    const from = Array.from({ length: Math.min(to, limits.mostQuarters) }, (_, n) => to - 1 - n);
-    const splits = from.flatMap((start) => {
-      const stretches = stretchesOf(demand, start, to, limits);
-      const before = best[start];
-      return stretches && before ? [joined(before, stretches)] : [];
+    const splits = best.flatMap((before, from) => {
+      const stretches = stretchesOf(demand, from, to, limits);
+      return stretches ? [joined(before, stretches)] : [];
     });
     best.push(splits.reduce(better));
   }
-  return readyAtOpening(best.at(-1)?.stretches ?? [], limits.mostQuarters);
+  return readyAtOpening(best.at(-1)?.stretches ?? [], limits);
 }
 
 function stretchesOf(
   demand: readonly number[],
   fromQuarter: number,
   toQuarter: number,
-  { piecesFor, mostPieces }: Limits,
+  { piecesFor, mostPieces, mostQuarters }: Limits,
 ): Stretch[] | null {
   const portions = demand.slice(fromQuarter, toQuarter).reduce((a, b) => a + b, 0);
   if (portions === 0) return [];
-  const count = Math.ceil(piecesFor(portions) / mostPieces);
-  if (count > 1 && toQuarter - fromQuarter > 1) return null;
+  const pieces = piecesFor(portions);
+  const count = Math.ceil(pieces / mostPieces);
+  const isLong = toQuarter - fromQuarter > 1;
+  if (isLong && (count > 1 || toQuarter - fromQuarter > mostQuarters(pieces))) return null;
   return evenly(portions, count).map((share) => ({
     fromQuarter,
     toQuarter,
@@ -72,10 +72,10 @@ function better(a: Split, b: Split): Split {
 }
 
 /** The first batch stands ready when the doors open, also where the first portion sells a little later. */
-function readyAtOpening(stretches: readonly Stretch[], mostQuarters: number): Stretch[] {
+function readyAtOpening(stretches: readonly Stretch[], { mostQuarters }: Limits): Stretch[] {
   const first = stretches[0]?.fromQuarter;
   return stretches.map((stretch) =>
-    stretch.fromQuarter === first && stretch.toQuarter <= mostQuarters
+    stretch.fromQuarter === first && stretch.toQuarter <= mostQuarters(stretch.pieces)
       ? { ...stretch, fromQuarter: 0 }
       : stretch,
   );
