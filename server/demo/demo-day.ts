@@ -58,11 +58,13 @@ function movedShift(
   const start = moved(shift.on, shift.from);
   const { day } = wallTime(start, zone);
   const on = (time: WallTime) => wallOn(day, moved(shift.on, time), zone);
+  // A pause that lies within the doubled hour has no wall time of its own.
+  const breaks = shift.breaks.map(({ from, to }) => ({ from: on(from), to: on(to) }));
   return {
     on: [day],
     from: on(shift.from),
     to: on(shift.to),
-    breaks: shift.breaks.map(({ from, to }) => ({ from: on(from), to: on(to) })),
+    breaks: breaks.filter(({ from, to }) => from < to),
   };
 }
 
