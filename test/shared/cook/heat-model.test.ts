@@ -1,0 +1,132 @@
+import { describe, expect, it } from 'vitest';
+import {
+  latentHeatJPerKg,
+  SEA_LEVEL_PA,
+  vapourPressurePa,
+} from '../../../shared/cook/moist-air.ts';
+import { convection, modelTheta, type PlainCook, runPlain } from './plain-cook.ts';
+import { bodies, exponentOf, theta } from './series.ts';
+
+const shoulder: PlainCook = {
+  body: {
+    halfThicknessM: 0.05,
+    shape: 1,
+    conductivityWPerMK: 0.494,
+    heatCapacityJPerM3K: 3.47e6,
+    startC: 5,
+  },
+  around: {
+    filmWPerM2K: 9.5,
+    emissivity: 0.7,
+    wallsBelowAirK: 5,
+    vapourPa: vapourPressurePa(0.06),
+    pressurePa: SEA_LEVEL_PA,
+    wrapM2KPerW: 0,
+    wrapPasses: 1,
+  },
+  airC: 110,
+  drying: { wetness: 0.18, halfDryKgPerM2: 4.3, sharpness: 8 },
+};
+
+const foil = { wrapM2KPerW: 1 / 60, wrapPasses: 0.02, emissivity: 0.08 };
+
+describe('conduction, at the grid and the steps of the product', () => {
+  const cases = bodies.flatMap((body) => [0.1, 0.3, 1, 3, 10].map((biot) => ({ body, biot })));
+
+  it.each(cases)('is within 0.002 of the series for a $body at Bi $biot', ({ body, biot }) => {
+    for (const fourier of [0.05, 0.07, 0.1, 0.2, 0.5, 1, 2, 5]) {
+      const model = modelTheta(exponentOf(body), biot, fourier);
+      expect(Math.abs(model.core - theta(body, biot, fourier))).toBeLessThan(2e-3);
+      expect(Math.abs(model.surface - theta(body, biot, fourier, 1))).toBeLessThan(2e-3);
+    }
+  });
+
+  it('lies between slab, cylinder and sphere for the shapes between them', () => {
+    const at = (shape: number) => modelTheta(shape, 1, 0.5).core;
+    expect(at(0.5)).toBeLessThan(at(0));
+    expect(at(1)).toBeLessThan(at(0.5));
+    expect(at(1.5)).toBeLessThan(at(1));
+    expect(at(2)).toBeLessThan(at(1.5));
+  });
+});
+
+describe('the heat that arrives', () => {
+  const storedJPerM2 = (cook: PlainCook, meanC: number) => {
+    const { halfThicknessM, shape, heatCapacityJPerM3K, startC } = cook.body;
+    return ((heatCapacityJPerM3K * halfThicknessM) / (shape + 1)) * (meanC - startC);
+  };
+
+  it.each([
+    ['bare', shoulder],
+    ['in foil', { ...shoulder, around: { ...shoulder.around, ...foil } }],
+    ['cooling', { ...shoulder, airC: 4, body: { ...shoulder.body, startC: 90 } }],
+  ])('is stored or goes off as vapour, to a millionth: %s', (_, cook) => {
+    const { model } = runPlain(cook, 12 * 3600);
+    const stored = storedJPerM2(cook, model.meanC());
+    const vapour = model.arrivedJPerM2 - model.intoMeatJPerM2;
+    const scale = Math.abs(stored) + Math.abs(vapour);
+    expect(Math.abs(model.intoMeatJPerM2 - stored) / scale).toBeLessThan(1e-6);
+    // Vapour carries its latent heat: between that at the coldest and at the hottest the surface was.
+    const latent = [5, 110].map((tempC) => latentHeatJPerKg(tempC) * model.goneKgPerM2);
+    expect(vapour).toBeGreaterThan(Math.min(...latent));
+    expect(vapour).toBeLessThan(Math.max(...latent));
+  });
+});
+
+describe('a cook', () => {
+  const hoursTo = (cook: PlainCook, coreC: number) => {
+    const run = runPlain(cook, 30 * 3600);
+    const index = run.coresC.findIndex((tempC) => tempC >= coreC);
+    return (run.timesS[index] ?? Number.NaN) / 3600;
+  };
+
+  it('stalls: the core of a bare shoulder takes longer from 65 to 75 °C than from 5 to 65', () => {
+    const to65 = hoursTo(shoulder, 65);
+    expect(hoursTo(shoulder, 75) - to65).toBeGreaterThan(to65);
+  });
+
+  it('does not stall where nothing evaporates', () => {
+    const dry = { ...shoulder, around: { ...shoulder.around, wrapPasses: 0 } };
+    const to65 = hoursTo(dry, 65);
+    expect(hoursTo(dry, 75) - to65).toBeLessThan(to65 / 3);
+  });
+
+  it('goes on faster in foil', () => {
+    const wrapped = { ...shoulder, around: { ...shoulder.around, ...foil } };
+    expect(hoursTo(wrapped, 96)).toBeLessThan(hoursTo(shoulder, 96));
+  });
+
+  it('is faster in a hotter smoker, and never hotter inside than out', () => {
+    const hours = [105, 110, 115, 120, 130].map((airC) => hoursTo({ ...shoulder, airC }, 90));
+    expect(hours).toEqual([...hours].sort((a, b) => b - a));
+    const run = runPlain(shoulder, 30 * 3600);
+    for (let i = 0; i < run.length; i++) {
+      expect(run.coresC[i]).toBeLessThan(110);
+    }
+  });
+
+  it('ends where radiation and convection agree, whatever they weigh, if nothing evaporates', () => {
+    const around = { ...convection(9.5), emissivity: 0.9 };
+    const { model } = runPlain({ ...shoulder, around, airC: 110 }, 200 * 3600);
+    expect(model.depthC(0)).toBeCloseTo(110, 4);
+    expect(model.surfaceC).toBeCloseTo(110, 4);
+  });
+
+  it('of a small body is the slow exponential of one temperature', () => {
+    // Bi = 0.001: the inside follows the surface, T∞ - T = (T∞ - T0)·exp(-h·A·t/(ρ·c·V)).
+    const body = { ...shoulder.body, halfThicknessM: 0.005, conductivityWPerMK: 50 };
+    const { model } = runPlain({ ...shoulder, body, around: convection(10) }, 1800);
+    const rate = (10 * 2) / (body.heatCapacityJPerM3K * 0.005);
+    expect(model.depthC(0)).toBeCloseTo(110 - 105 * Math.exp(-rate * 1800), 1);
+  });
+
+  it('comes out the same with steps a tenth as long', () => {
+    const run = runPlain(shoulder, 12 * 3600);
+    const fine = runPlain(shoulder, 0).model;
+    fine.begin(shoulder.body, shoulder.drying ?? { wetness: 0, halfDryKgPerM2: 1, sharpness: 1 });
+    fine.meet(shoulder.around);
+    for (let timeS = 0; timeS < 12 * 3600; timeS += 30) fine.step(30, 110, 110);
+    expect(run.model.depthC(0)).toBeCloseTo(fine.depthC(0), 1);
+    expect(run.model.goneKgPerM2).toBeCloseTo(fine.goneKgPerM2, 2);
+  });
+});
