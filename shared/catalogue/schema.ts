@@ -8,7 +8,7 @@ import type {
   RouteId,
   SkillId,
 } from '../kernel/index.ts';
-import { entry, idSchema, quantitySchema, textSchema } from '../kernel/index.ts';
+import { entry, idSchema, quantitySchema, schemaLink, textSchema } from '../kernel/index.ts';
 import { cutSchema } from './cut-schema.ts';
 import { mixSchema } from './mix-schema.ts';
 import { routeSchema } from './route-schema.ts';
@@ -22,6 +22,7 @@ const dishSchema = entry({
 }).transform(({ portion, ...dish }) => ({ ...dish, portionKg: portion }));
 
 export const catalogueSchema = entry({
+  $schema: schemaLink(),
   skills: z.array(entry({ id: idSchema<SkillId>(), name: textSchema() })),
   benches: z
     .array(entry({ id: idSchema<BenchId>(), name: textSchema() }))
@@ -30,7 +31,7 @@ export const catalogueSchema = entry({
   mixes: z.array(mixSchema),
   routes: z.array(routeSchema),
   dishes: z.array(dishSchema),
-});
+}).transform(({ $schema: _link, ...catalogue }) => catalogue);
 
 /** All that a kitchen knows how to make. */
 export type Catalogue = Frozen<z.output<typeof catalogueSchema>>;

@@ -31,6 +31,7 @@ export {
   quantitySchema,
   rangeSchema,
   readEntry,
+  schemaLink,
   textSchema,
 } from './schema.ts';
 export { contains, overlaps, type Span } from './span.ts';

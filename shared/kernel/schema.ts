@@ -34,6 +34,11 @@ export function textSchema() {
   return entry({ en: words(), es: z.exactOptional(words()) }).transform((text): Text => text);
 }
 
+/** Where a file says which JSON Schema it keeps to, for the editor that it is written in. */
+export function schemaLink() {
+  return z.exactOptional(z.string()).describe('For the editor; not read here');
+}
+
 /** A wall-clock time, which may run on into the day after. */
 export function clockSchema() {
   const allowed = 'a wall-clock time such as "17:00"; from "24:00" on it is the day after';
@@ -46,6 +51,7 @@ export function quantitySchema<Amount extends number>(kind: QuantityKind) {
   return z
     .string({ error: allowed })
     .regex(quantityPattern(kind), allowed)
+    .meta({ description: allowed })
     .transform((text) => parseQuantity(kind, text) as Amount);
 }
 

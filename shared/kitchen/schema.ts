@@ -21,6 +21,7 @@ import {
   isLocalDay,
   isZone,
   quantitySchema,
+  schemaLink,
   textSchema,
   weekdays,
 } from '../kernel/index.ts';
@@ -118,6 +119,7 @@ const person = entry({
 });
 
 export const kitchenSchema = entry({
+  $schema: schemaLink(),
   name: z.string().trim().min(1),
   zone: z.string().refine(isZone, { error: 'a time zone such as "America/Chicago"' }),
   units: entry({
@@ -134,7 +136,7 @@ export const kitchenSchema = entry({
   cabinets: z.array(cabinet),
   coolers: z.array(cooler),
   crew: z.array(person).min(1),
-});
+}).transform(({ $schema: _link, ...kitchen }) => kitchen);
 
 /** A kitchen: what it has and who works in it. */
 export type Kitchen = Frozen<z.output<typeof kitchenSchema>>;

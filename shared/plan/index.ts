@@ -16,3 +16,5 @@ export {
 } from './resources.ts';
 export { type CookPlan, cookPlanSchema, type PlannedDish, type Sales } from './schema.ts';
 export { unknownInKitchen } from './unknown.ts';
+export { rawFor, type Weights, weightsOf } from './weights.ts';
+export { type ButchersTest, butchersTest, cutTest } from './yield-test.ts';

@@ -1,6 +1,13 @@
 import { z } from 'zod';
 import type { DishId, Frozen, PersonId, ServiceId, SlotId } from '../kernel/index.ts';
-import { clockSchema, entry, idSchema, isLocalDay, textSchema } from '../kernel/index.ts';
+import {
+  clockSchema,
+  entry,
+  idSchema,
+  isLocalDay,
+  schemaLink,
+  textSchema,
+} from '../kernel/index.ts';
 
 const slotId = z
   .string()
@@ -50,12 +57,13 @@ const service = entry({
 });
 
 export const cookPlanSchema = entry({
+  $schema: schemaLink(),
   day: z
     .string()
     .refine(isLocalDay, { error: 'a day such as "2026-11-25"' })
     .describe('The local day that the first service falls on; work may start the day before'),
   services: z.array(service).min(1),
-});
+}).transform(({ $schema: _link, ...cookPlan }) => cookPlan);
 
 /** What a kitchen means to serve on one day. */
 export type CookPlan = Frozen<z.output<typeof cookPlanSchema>>;

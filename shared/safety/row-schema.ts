@@ -122,8 +122,13 @@ const fatTable = entry({
 
 const anyOven = entry({ anyOven: z.literal(true) });
 
-const row = <const R extends string, Limit extends z.ZodType>(rule: R, limit: Limit) =>
+const row = <const R extends string, Limit extends z.ZodType, Which extends z.ZodRawShape>(
+  rule: R,
+  limit: Limit,
+  which: Which,
+) =>
   entry({
+    ...which,
     id: idSchema<string>(),
     rule: z.literal(rule),
     section: z.string().describe('Where in the source it stands'),
@@ -141,30 +146,30 @@ const always = entry({ always: z.literal(true) });
 const within = entry({ within: time });
 
 const rowSchema = z.discriminatedUnion('rule', [
-  row('end-temperature', entry({ anyOf: points })),
-  row('lethality', entry({ tables: z.array(fatTable).min(1) })),
-  row('roast-oven', z.union([entry({ ovens: z.array(oven).min(1) }), anyOven])),
-  row('come-up', entry({ from: temp, to: temp, within: time })),
-  row('probe-at-centre', always),
-  row('sample-interval', within),
-  row('first-heat', within),
-  row('receiving', entry({ atMost: temp })),
-  row('cold-hold', entry({ atMost: temp })),
-  row('hot-hold', entry({ atLeast: temp })),
-  row('hot-hold-roast', entry({ atLeast: temp })),
-  row('cooling', cooling),
-  row('cooling-from-ambient', cooling),
-  row('reheat', entry({ way: reheatWay, anyOf: points, within: z.exactOptional(time) })),
-  row('out-of-temperature', entry({ above: temp, within: time })),
-  row('time-control', timeControl),
-  row('date-mark', entry({ within: time, at: temp })),
-  row('raw-above-ready', always),
-  row('raw-poultry-above', always),
-  row('clean-interval', within),
-  row('thermometer', entry({ measures: z.enum(['food', 'air']), within: temp })),
-  row('variance', entry({ process: z.enum(processes) })),
-  row('nitrite', entry({ method: z.enum(cureMethods), atMost: share })),
-  row('nitrite-at-least', entry({ atLeast: share })),
+  row('end-temperature', entry({ anyOf: points }), {}),
+  row('lethality', entry({ tables: z.array(fatTable).min(1) }), {}),
+  row('roast-oven', z.union([entry({ ovens: z.array(oven).min(1) }), anyOven]), {}),
+  row('come-up', entry({ from: temp, to: temp, within: time }), {}),
+  row('probe-at-centre', always, {}),
+  row('sample-interval', within, {}),
+  row('first-heat', within, {}),
+  row('receiving', entry({ atMost: temp }), {}),
+  row('cold-hold', entry({ atMost: temp }), {}),
+  row('hot-hold', entry({ atLeast: temp }), {}),
+  row('hot-hold-roast', entry({ atLeast: temp }), {}),
+  row('cooling', cooling, {}),
+  row('cooling-from-ambient', cooling, {}),
+  row('reheat', entry({ anyOf: points, within: z.exactOptional(time) }), { way: reheatWay }),
+  row('out-of-temperature', entry({ above: temp, within: time }), {}),
+  row('time-control', timeControl, {}),
+  row('date-mark', entry({ within: time, at: temp }), {}),
+  row('raw-above-ready', always, {}),
+  row('raw-poultry-above', always, {}),
+  row('clean-interval', within, {}),
+  row('thermometer', entry({ within: temp }), { measures: z.enum(['food', 'air']) }),
+  row('variance', always, { process: z.enum(processes) }),
+  row('nitrite', entry({ atMost: share }), { method: z.enum(cureMethods) }),
+  row('nitrite-at-least', entry({ atLeast: share }), {}),
 ]);
 
 export const profileSchema = entry({

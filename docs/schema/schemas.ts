@@ -1,0 +1,22 @@
+import { z } from 'zod';
+import { catalogueSchema } from '../../shared/catalogue/index.ts';
+import { kitchenSchema } from '../../shared/kitchen/index.ts';
+import { cookPlanSchema } from '../../shared/plan/index.ts';
+
+const files = {
+  catalogue: { schema: catalogueSchema, title: 'What a kitchen knows how to make' },
+  kitchen: { schema: kitchenSchema, title: 'A kitchen and its crew' },
+  'cook-plan': { schema: cookPlanSchema, title: 'What a kitchen means to serve on one day' },
+} as const;
+
+/** One JSON Schema for each kind of file that a person writes, by the name of its file here. */
+export function schemaFiles(): Map<string, string> {
+  const entries = Object.entries(files).map(([name, { schema, title }]) => {
+    const { $schema, ...json } = z.toJSONSchema(schema, { io: 'input' });
+    return [
+      `${name}.schema.json`,
+      `${JSON.stringify({ $schema, title, ...json }, null, 2)}\n`,
+    ] as const;
+  });
+  return new Map(entries);
+}

@@ -1,0 +1,1 @@
+export { keepsLimit, type Limit, type LimitId, limitOf, limits } from './limits.ts';
