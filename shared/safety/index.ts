@@ -1,1 +1,0 @@
-export { keepsLimit, type Limit, type LimitId, limitOf, limits } from './limits.ts';
