@@ -23,6 +23,12 @@ const QUARTER_MS = 900_000;
  * dinner opens in five hours, and the shoulders went on in the night. Services keep to quarters of an hour.
  */
 export function demoDay(now: Instant, zone: string): PlanFiles {
+  const files = readPlanFiles(demoFiles(now, zone));
+  return must(files.ok ? files.value : null, 'a sound demo');
+}
+
+/** The same as a person would write it into files. */
+export function demoFiles(now: Instant, zone: string) {
   const shiftMs = Math.floor(now / QUARTER_MS) * QUARTER_MS - REFERENCE;
   const moved = (day: LocalDay, time: WallTime) =>
     instant(resolveLocal(day, time, kitchen.zone).at + shiftMs);
@@ -39,12 +45,11 @@ export function demoDay(now: Instant, zone: string): PlanFiles {
       shift.on.map((on) => movedShift({ ...shift, on }, moved, zone)),
     ),
   }));
-  const files = readPlanFiles({
+  return {
     catalogue,
     kitchen: { ...kitchen, zone, crew },
     cookPlan: { ...cookPlan, day, services },
-  });
-  return must(files.ok ? files.value : null, 'a sound demo');
+  };
 }
 
 type Moved = (day: LocalDay, time: WallTime) => Instant;

@@ -1,2 +1,2 @@
-export { demoDay } from './demo-day.ts';
+export { demoDay, demoFiles } from './demo-day.ts';
 export { type DemoTap, demoLog } from './demo-log.ts';

@@ -1,3 +1,4 @@
+export { type OpenFolder, openFolder } from './open-folder.ts';
 export {
   type FolderFault,
   type FolderRead,

@@ -2,17 +2,20 @@ import { join, sep } from 'node:path';
 import express, { type ErrorRequestHandler, type Express } from 'express';
 import type { Health } from '../hub/index.ts';
 import type { Report } from '../report.ts';
+import type { ScreenAddress } from '../screens.ts';
 import { safeHeaders } from './headers.ts';
 
 export type AppParts = {
   /** The folder of built screens. */
   readonly dist: string;
   readonly health: () => Health;
+  /** For the page that lists the screens. */
+  readonly screens: () => readonly ScreenAddress[];
   readonly report: Report;
 };
 
 /** The pages of the screens, and a word on how the hub is. Nothing here changes anything. */
-export function createApp({ dist, health, report }: AppParts): Express {
+export function createApp({ dist, health, screens, report }: AppParts): Express {
   const app = express();
   app.disable('x-powered-by');
   app.use(safeHeaders);
@@ -22,6 +25,9 @@ export function createApp({ dist, health, report }: AppParts): Express {
       .set('Cache-Control', 'no-store')
       .status(now.readOnly ? 503 : 200)
       .json(now);
+  });
+  app.get('/screens.json', (_request, response) => {
+    response.set('Cache-Control', 'no-store').json(screens());
   });
   app.use(
     express.static(dist, {

@@ -29,6 +29,8 @@ export type Hub<State> = {
   /** A command that came over no link. */
   command(command: CommandMessage): Promise<Answer>;
   bring(brought: Brought): Promise<Answer>;
+  /** Resolves when all that was asked so far is kept and answered. */
+  rest(): Promise<void>;
   /** Lets what is under way be kept, then lets the screens and the log go. */
   close(): Promise<void>;
 };
@@ -81,6 +83,7 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     accept: (link) => acceptLink(link, { rules, stage, walls, desk, now, report }),
     command: (command) => desk.put(askOf(rules, null, command)),
     bring: (brought) => desk.put(askToKeep(brought)),
+    rest: desk.idle,
     async close() {
       stopTicking();
       await desk.idle();

@@ -31,6 +31,7 @@ export function createStage<State>({
     take(events) {
       try {
         for (const event of events) day.apply(event);
+        day.tick(now());
       } catch (fault) {
         report({ level: 'fault', what: 'the running day stumbled and is made anew', fault });
         guarded(report, 'the day could not be made anew', () => {

@@ -1,5 +1,8 @@
 export { clockTime, countPieces, durationWords, temperature, weight } from './amounts.ts';
+export type { Interface } from './interface.ts';
 export { sayOffer } from './offers.ts';
 export { sayBecause, sayInHand, saySlot } from './reasons.ts';
 export { sayRefusal } from './refusals.ts';
 export { type Language, type Say, textIn } from './say.ts';
+export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
+export { ui } from './ui.ts';

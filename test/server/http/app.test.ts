@@ -19,7 +19,8 @@ beforeEach(async () => {
   writeFileSync(join(dist, 'index.html'), '<title>screens</title>');
   writeFileSync(join(dist, 'assets/wall-0f3a.js'), 'export {};');
   health = { epoch: 'e1', seq: 7, screens: 2, readOnly: null };
-  server = createServer(createApp({ dist, health: () => health, report: () => {} }));
+  const screens = () => [{ path: '/smoker.html', name: { en: 'Smokers' } }];
+  server = createServer(createApp({ dist, health: () => health, screens, report: () => {} }));
   server.listen(0, '127.0.0.1');
   await once(server, 'listening');
   base = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
@@ -54,6 +55,11 @@ it('says how the hub is, and that it is not well when it keeps nothing more', as
   expect([well.status, await well.json()]).toEqual([200, health]);
   health = { ...health, readOnly: { atSeq: 7, why: 'altered' } };
   expect((await fetch(`${base}/health`)).status).toBe(503);
+});
+
+it('lists the screens that there are', async () => {
+  const listed = await fetch(`${base}/screens.json`);
+  expect(await listed.json()).toEqual([{ path: '/smoker.html', name: { en: 'Smokers' } }]);
 });
 
 it('says in words that there is no such page', async () => {

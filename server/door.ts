@@ -1,0 +1,55 @@
+import { createServer } from 'node:http';
+import { hostname } from 'node:os';
+import { resolve } from 'node:path';
+import type { DayState } from '../shared/day/index.ts';
+import { CannotStart } from './cannot-start.ts';
+import type { Closing } from './closing.ts';
+import { createApp } from './http/index.ts';
+import type { Hub } from './hub/index.ts';
+import { addresses, listen } from './listen.ts';
+import type { Report } from './report.ts';
+import { screensOf } from './screens.ts';
+import { openEdge } from './socket/index.ts';
+
+const DIST = resolve(import.meta.dirname, '../dist');
+
+export type Door = {
+  readonly address: string;
+  /** Where each screen is, for a person to read. */
+  readonly lines: readonly string[];
+};
+
+/** Serves the screens of a hub, over HTTP and over sockets. */
+export async function openDoor(
+  hub: Hub<DayState>,
+  { host, port }: { readonly host: string; readonly port: number | null },
+  { closing, report }: { readonly closing: Closing; readonly report: Report },
+): Promise<Door> {
+  const kitchen = () => hub.state.plan?.kitchen;
+  const screens = () => {
+    const known = kitchen();
+    return known ? screensOf(known) : [];
+  };
+  const app = createApp({ dist: DIST, health: () => hub.health, screens, report });
+  const http = createServer(app);
+  const name = hostname().toLowerCase();
+  const edge = openEdge(http, { accept: hub.accept, names: [name, `${name}.local`], report });
+  closing.add(async () => {
+    await hub.rest();
+    http.closeAllConnections();
+    await edge.close();
+  });
+  const listening = await listen(http, host, port);
+  if (!listening.ok) throw new CannotStart(listening.why);
+  const [address = '', ...others] = addresses(host, listening.port);
+  const { insteadOf } = listening;
+  return {
+    address,
+    lines: [
+      ...(insteadOf === null ? [] : [`Port ${insteadOf} is taken: this is ${listening.port}.`]),
+      `All screens: ${address}/`,
+      ...screens().map((screen) => `  ${screen.name.en}: ${address}${screen.path}`),
+      ...others.map((other) => `The same from this machine: ${other}/`),
+    ],
+  };
+}

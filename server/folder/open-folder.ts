@@ -1,0 +1,74 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { hostname, tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { CannotStart } from '../cannot-start.ts';
+import type { Closing } from '../closing.ts';
+import type { FolderChoice } from '../options.ts';
+import {
+  type EventLog,
+  type Holder,
+  lockFolder,
+  NotOurLog,
+  openSqliteLog,
+} from '../store/index.ts';
+import { furnish } from './furnish.ts';
+
+/** A kitchen's folder, held by this process alone. */
+export type OpenFolder = {
+  readonly path: string;
+  readonly log: EventLog;
+  /** Said to whoever opens it, for a person to read. */
+  readonly lines: readonly string[];
+  /** Tells a second hub where the screens of this one are. */
+  sayAddress(address: string): void;
+};
+
+/** Opens the folder that was chosen, gives it a kitchen if it is empty, and keeps every other hub out of it. */
+export function openFolder(choice: FolderChoice, closing: Closing): OpenFolder {
+  const path = choice.path === null ? passingFolder(closing) : resolve(choice.path);
+  const furnished = furnish(path);
+  if (furnished === 'foreign') {
+    throw new CannotStart(`${path} holds other things and no kitchen.json: name an empty folder.`);
+  }
+  const holder: Holder = {
+    pid: process.pid,
+    host: hostname(),
+    since: new Date().toISOString(),
+    address: null,
+  };
+  const lock = lockFolder(path, holder);
+  if (!lock.ok) throw new CannotStart(heldBy(path, lock.holder));
+  closing.add(lock.release);
+  return {
+    path,
+    log: openLog(join(path, 'log.sqlite')),
+    lines: [
+      choice.path === null
+        ? `A demo, thrown away at the end. (${path})`
+        : `Kept in ${path}${furnished === 'furnished' ? ', which was empty: the demo’s kitchen, catalogue and plan are in it now, for you to change.' : '.'}`,
+    ],
+    sayAddress: (address) => lock.say({ ...holder, address }),
+  };
+}
+
+function passingFolder(closing: Closing): string {
+  const path = mkdtempSync(join(tmpdir(), 'coalface-demo-'));
+  closing.add(() => rmSync(path, { recursive: true, force: true }));
+  return path;
+}
+
+function heldBy(path: string, holder: Holder | null): string {
+  if (holder === null) return `${path} is held by another hub that is just starting.`;
+  const { pid, host, since, address } = holder;
+  const where = address === null ? 'its door is not open yet' : `its screens are at ${address}`;
+  return `${path} is held by another hub: process ${pid} on ${host}, since ${since}; ${where}.`;
+}
+
+function openLog(file: string): EventLog {
+  try {
+    return openSqliteLog(file);
+  } catch (fault) {
+    if (fault instanceof NotOurLog) throw new CannotStart(`${fault.message}.`);
+    throw new CannotStart(`${file} cannot be opened: ${(fault as Error).message}.`);
+  }
+}

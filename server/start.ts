@@ -1,0 +1,117 @@
+import { randomUUID } from 'node:crypto';
+import type { DayState } from '../shared/day/index.ts';
+import { must } from '../shared/kernel/index.ts';
+import { CannotStart } from './cannot-start.ts';
+import type { Clock } from './clock.ts';
+import { type Closing, createClosing } from './closing.ts';
+import { dayRules } from './day-rules.ts';
+import { openDoor } from './door.ts';
+import { openFolder, watchFolder } from './folder/index.ts';
+import { type Hub, openHub } from './hub/index.ts';
+import { keptClock } from './kept-clock.ts';
+import type { Options } from './options.ts';
+import { createPlanning, type Planning } from './planning.ts';
+import { playDemo } from './play-demo.ts';
+import type { Report } from './report.ts';
+
+/** How often the folder is looked into for a plan that has become due. */
+const LOOK_MS = 5 * 60_000;
+
+export type Started =
+  | { readonly ok: true; stop(): Promise<void> }
+  /** Why not, for whoever started it. */
+  | { readonly ok: false; readonly lines: readonly string[] };
+
+type Tools = {
+  /** Gets what a person should read. */
+  readonly say: (line: string) => void;
+  readonly report: Report;
+};
+
+/** Opens a kitchen's folder, takes up its plan, and serves its screens. */
+export async function startHub(options: Options, tools: Tools): Promise<Started> {
+  const closing = createClosing();
+  try {
+    await open(options, { ...tools, closing });
+    return { ok: true, stop: closing.run };
+  } catch (fault) {
+    await closing.run();
+    if (fault instanceof CannotStart) return { ok: false, lines: fault.lines };
+    throw fault;
+  }
+}
+
+async function open(options: Options, tools: Tools & { readonly closing: Closing }) {
+  const { say, report, closing } = tools;
+  const folder = openFolder(options.folder, closing);
+  folder.lines.forEach(say);
+  const clock = keptClock(folder.path, options.speed);
+  if (options.speed > 1) say(`The clock runs ${options.speed} times as fast.`);
+  const { log } = folder;
+  const hub = await openHub({ log, rules: dayRules, clock, epoch: randomUUID(), report });
+  closing.add(hub.close);
+  const planning = createPlanning(hub, folder.path);
+  await begin({ hub, planning, clock, say, isDemo: options.folder.kind === 'demo' });
+  const door = await openDoor(hub, options, tools);
+  folder.sayAddress(door.address);
+  keepLooking(folder.path, { planning, clock, ...tools });
+  door.lines.forEach(say);
+  say('Ready.');
+}
+
+type Beginning = {
+  readonly hub: Hub<DayState>;
+  readonly planning: Planning;
+  readonly clock: Clock;
+  readonly say: (line: string) => void;
+  readonly isDemo: boolean;
+};
+
+/** The day as the folder has it; the demo's has been going on since last night. */
+async function begin({ hub, planning, clock, say, isDemo }: Beginning) {
+  const { readOnly, seq } = hub.health;
+  if (readOnly) {
+    say(`The log is damaged (${readOnly.why}) after entry ${readOnly.atSeq}.`);
+    say('Its screens show the day up to there, and nothing more is kept.');
+    return;
+  }
+  const isNewDemo = isDemo && seq === 0;
+  const { what, lines } = await planning.look(clock.now(), (plan) =>
+    isNewDemo ? plan.built.origin : clock.now(),
+  );
+  if (hub.state.plan === null && (what === 'broken' || what === 'impossible')) {
+    throw new CannotStart(...lines);
+  }
+  lines.forEach(say);
+  if (what === 'nothing-due') say('No plan is due: the screens wait for one in plans/.');
+  if (isNewDemo) await playDemo(hub, must(hub.state.plan, 'the plan of the demo'), clock.now());
+}
+
+/** Takes up plans that are changed, or become due, while the hub runs. */
+function keepLooking(
+  path: string,
+  {
+    planning,
+    clock,
+    say,
+    report,
+    closing,
+  }: Tools & {
+    readonly planning: Planning;
+    readonly clock: Clock;
+    readonly closing: Closing;
+  },
+) {
+  async function look() {
+    try {
+      const { what, lines } = await planning.look(clock.now());
+      lines.forEach(say);
+      if (what === 'adopted') say('A new plan was taken up.');
+      else if (lines.length > 0) say('The running day stays as it is.');
+    } catch (fault) {
+      report({ level: 'fault', what: 'the folder could not be looked into', path, fault });
+    }
+  }
+  closing.add(watchFolder(path, () => void look(), report));
+  closing.add(clock.every(LOOK_MS, () => void look()));
+}

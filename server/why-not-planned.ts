@@ -1,0 +1,58 @@
+import { after, must, seconds, type Text } from '../shared/kernel/index.ts';
+import type { Kitchen } from '../shared/kitchen/index.ts';
+import { type BuiltDay, type KitchenResource, kitchenResource } from '../shared/plan/index.ts';
+import {
+  type ConflictNames,
+  type Say,
+  sayConflict,
+  sayPlanRefusal,
+} from '../shared/words/index.ts';
+import type { PlanMade } from './adopt.ts';
+
+/** Why a plan cannot be, one sentence for each reason, in the first language of its kitchen. */
+export function whyNotPlanned(made: Extract<PlanMade, { ok: false }>, kitchen: Kitchen): string[] {
+  const say = sayFor(kitchen);
+  if (made.why === 'refused') return made.refusals.map((refusal) => sayPlanRefusal(refusal, say));
+  const names = namesIn(made.built, kitchen);
+  return made.conflicts.map((conflict) => sayConflict(conflict, names, say));
+}
+
+function sayFor({ languages, zone, units }: Kitchen): Say {
+  return { language: languages[0] ?? 'en', zone, ...units };
+}
+
+function namesIn(built: BuiltDay, kitchen: Kitchen): ConflictNames {
+  const tasks = new Map(built.tasks.map((task) => [task.id, task]));
+  const batches = new Map(built.batches.map((batch) => [batch.id, batch]));
+  return {
+    task: (id) => {
+      const task = must(tasks.get(id), id);
+      const batch = must(batches.get(task.batch), task.batch);
+      return joined(batch.name, task.title);
+    },
+    resource: (id) => nameOf(kitchenResource(id), kitchen),
+    at: (fromOriginS) => after(built.origin, seconds(fromOriginS)),
+  };
+}
+
+function joined(a: Text, b: Text): Text {
+  const en = `${a.en}: ${b.en}`;
+  return a.es && b.es ? { en, es: `${a.es}: ${b.es}` } : { en };
+}
+
+function nameOf(thing: KitchenResource, kitchen: Kitchen): Text {
+  const named: readonly { readonly id: string; readonly name: Text }[] = [
+    ...kitchen.stations,
+    ...kitchen.smokers,
+    ...kitchen.cabinets,
+    ...kitchen.coolers,
+    ...kitchen.crew.map(({ id, name }) => ({ id, name: { en: name } })),
+  ];
+  const id = Object.values(thing)[1] ?? '';
+  // A slot is named after its smoker: `a/2` is rack 2 of smoker `a`.
+  const [owner = '', rack] = id.split('/');
+  const name: Text = named.find((candidate) => candidate.id === owner)?.name ?? { en: id };
+  return rack === undefined
+    ? name
+    : { en: `${name.en} ${rack}`, es: `${name.es ?? name.en} ${rack}` };
+}

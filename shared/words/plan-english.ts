@@ -1,0 +1,48 @@
+import type { PlanPhrases } from './plan-phrases.ts';
+
+export const planEnglish: PlanPhrases = {
+  unknownWord: (path, found, allowed) => `${path}: found ${found}; allowed: ${allowed}.`,
+  closesBeforeOpening: (service, opens, closes) =>
+    `${service} opens at ${opens} and closes at ${closes}: after midnight, add 24 hours.`,
+  salesAfterClosing: (of, counted, open) =>
+    `${of}: sales are counted for ${counted} quarters of an hour, and it is open for ${open}.`,
+  portionOverPiece: (of, portion, piece) =>
+    `${of}: a portion is ${portion}, and one piece gives ${piece}: make the portion smaller.`,
+  noSmoker: (of, set, each) => `${of}: no smoker can take it at ${set}: ${each}.`,
+  unfit: {
+    notWished: (smoker) => `${smoker} is not among its slots`,
+    heat: (smoker, coolest, hottest) => `${smoker} holds ${coolest} to ${hottest}`,
+    size: (smoker, needs, most) => `${smoker} has ${most} on a rack and a piece takes ${needs}`,
+    weight: (smoker, needs, most) => `${smoker} carries ${most} on a rack and a piece is ${needs}`,
+  },
+  noSkill: (of, step, skill, needs, has) =>
+    `${of}, “${step}” needs ${needs} with the skill “${skill}”; the crew has ${has}.`,
+  handLacksSkill: (of, step, hand, skill) =>
+    `${of}, “${step}” is given to ${hand}, who has not been shown “${skill}”.`,
+  noShift: (of, step, needs, longest) =>
+    `${of}, “${step}” takes ${needs} for one piece; the longest anyone who can do it is there in one go is ${longest}.`,
+  noStation: (of, step, bench) =>
+    `${of}, “${step}” needs a bench for “${bench}”; no station has one.`,
+  noRoomToKeep: {
+    cooler: (of, step, needs, has) =>
+      `${of}, “${step}” needs ${needs} cooler shelves; there are ${has}.`,
+    pans: (of, step, needs, has) =>
+      `${of}, “${step}” needs ${needs} pan places in the cabinets; there are ${has}.`,
+    whole: (of, step, needs, has) =>
+      `${of}, “${step}” needs ${needs} places for whole pieces in the cabinets; there are ${has}.`,
+  },
+  limitTooShort: (of, from, to, needs, allowed) =>
+    `${of}: from “${from}” to “${to}” takes ${needs} even for one piece; at most ${allowed} is allowed.`,
+  serviceTooEarly: (of, opens, needs, has) =>
+    `${of} needs ${needs} before it opens at ${opens}, and there are ${has}: open later or plan it for a later day.`,
+  conflict: {
+    lagsContradict: (tasks, excess) =>
+      `The times between ${tasks} cannot all be kept: they are ${excess} too long together.`,
+    noResource: (task, amount, most) =>
+      `“${task}” needs ${amount} at once of what there is ${most} of.`,
+    noRoom: (task, places, from, to, short, by) =>
+      `“${task}” finds no room on ${places} between ${from} and ${to}: ${short} are lacking, taken by ${by}.`,
+    goalTooEarly: (chain, short) => `The chain ${chain} is ${short} too long for its service.`,
+    malformed: (where, what) => `The plan makes no sense at ${where}: ${what}.`,
+  },
+};

@@ -1,0 +1,38 @@
+/** What a language needs to say why a cook plan cannot be. Every argument is already in words. */
+export type PlanPhrases = {
+  unknownWord(path: string, found: string, allowed: string): string;
+  closesBeforeOpening(service: string, opens: string, closes: string): string;
+  salesAfterClosing(of: string, counted: number, open: number): string;
+  portionOverPiece(of: string, portion: string, piece: string): string;
+  noSmoker(of: string, set: string, each: string): string;
+  unfit: {
+    notWished(smoker: string): string;
+    heat(smoker: string, coolest: string, hottest: string): string;
+    size(smoker: string, needs: string, most: string): string;
+    weight(smoker: string, needs: string, most: string): string;
+  };
+  noSkill(of: string, step: string, skill: string, needs: number, has: number): string;
+  handLacksSkill(of: string, step: string, hand: string, skill: string): string;
+  noShift(of: string, step: string, needs: string, longest: string): string;
+  noStation(of: string, step: string, bench: string): string;
+  noRoomToKeep: Record<
+    'cooler' | 'pans' | 'whole',
+    (of: string, step: string, needs: number, has: number) => string
+  >;
+  limitTooShort(of: string, from: string, to: string, needs: string, allowed: string): string;
+  serviceTooEarly(of: string, opens: string, needs: string, has: string): string;
+  conflict: {
+    lagsContradict(tasks: string, excess: string): string;
+    noResource(task: string, amount: number, most: number): string;
+    noRoom(
+      task: string,
+      places: string,
+      from: string,
+      to: string,
+      short: string,
+      by: string,
+    ): string;
+    goalTooEarly(chain: string, short: string): string;
+    malformed(where: string, what: string): string;
+  };
+};

@@ -1,0 +1,51 @@
+import type { PlanPhrases } from './plan-phrases.ts';
+
+export const planSpanish: PlanPhrases = {
+  unknownWord: (path, found, allowed) => `${path}: se encontró ${found}; se admite: ${allowed}.`,
+  closesBeforeOpening: (service, opens, closes) =>
+    `${service} abre a las ${opens} y cierra a las ${closes}: después de medianoche, sume 24 horas.`,
+  salesAfterClosing: (of, counted, open) =>
+    `${of}: hay ventas contadas para ${counted} cuartos de hora y está abierto ${open}.`,
+  portionOverPiece: (of, portion, piece) =>
+    `${of}: una porción pesa ${portion} y una pieza da ${piece}: haga la porción más pequeña.`,
+  noSmoker: (of, set, each) => `${of}: ningún ahumador puede con ello a ${set}: ${each}.`,
+  unfit: {
+    notWished: (smoker) => `${smoker} no está entre sus lugares`,
+    heat: (smoker, coolest, hottest) => `${smoker} mantiene de ${coolest} a ${hottest}`,
+    size: (smoker, needs, most) =>
+      `${smoker} tiene ${most} por parrilla y una pieza ocupa ${needs}`,
+    weight: (smoker, needs, most) =>
+      `${smoker} aguanta ${most} por parrilla y una pieza pesa ${needs}`,
+  },
+  noSkill: (of, step, skill, needs, has) =>
+    `${of}, «${step}» pide ${needs} con la destreza «${skill}»; el equipo tiene ${has}.`,
+  handLacksSkill: (of, step, hand, skill) =>
+    `${of}, «${step}» se dio a ${hand}, a quien no se le ha enseñado «${skill}».`,
+  noShift: (of, step, needs, longest) =>
+    `${of}, «${step}» dura ${needs} por pieza; quien sabe hacerlo está como mucho ${longest} seguidas.`,
+  noStation: (of, step, bench) =>
+    `${of}, «${step}» pide un puesto de «${bench}»; ninguna estación lo tiene.`,
+  noRoomToKeep: {
+    cooler: (of, step, needs, has) =>
+      `${of}, «${step}» pide ${needs} estantes de la cámara; hay ${has}.`,
+    pans: (of, step, needs, has) =>
+      `${of}, «${step}» pide ${needs} lugares de bandeja en los armarios; hay ${has}.`,
+    whole: (of, step, needs, has) =>
+      `${of}, «${step}» pide ${needs} lugares para piezas enteras en los armarios; hay ${has}.`,
+  },
+  limitTooShort: (of, from, to, needs, allowed) =>
+    `${of}: de «${from}» a «${to}» pasan ${needs} aun con una pieza; se admite como mucho ${allowed}.`,
+  serviceTooEarly: (of, opens, needs, has) =>
+    `${of} pide ${needs} antes de abrir a las ${opens} y hay ${has}: abra más tarde o pase a otro día.`,
+  conflict: {
+    lagsContradict: (tasks, excess) =>
+      `Los tiempos entre ${tasks} no caben juntos: sobran ${excess}.`,
+    noResource: (task, amount, most) =>
+      `«${task}» pide ${amount} a la vez de lo que solo hay ${most}.`,
+    noRoom: (task, places, from, to, short, by) =>
+      `«${task}» no cabe en ${places} entre ${from} y ${to}: faltan ${short}, ocupados por ${by}.`,
+    goalTooEarly: (chain, short) =>
+      `La cadena ${chain} es ${short} demasiado larga para su servicio.`,
+    malformed: (where, what) => `El plan no tiene sentido en ${where}: ${what}.`,
+  },
+};
