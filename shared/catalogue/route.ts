@@ -31,9 +31,20 @@ export function chosenSteps(route: Route, chosen: Chosen): ChosenStep[] {
   const afterOf = listedAfter(route.steps);
   const ended = (id: StepId): StepId[] =>
     isIn(must(byId.get(id), id), chosen) ? [id] : (afterOf.get(id) ?? []).flatMap(ended);
-  return route.steps
+  const steps = route.steps
     .filter((step) => isIn(step, chosen))
     .map((step) => ({ step, after: [...new Set((afterOf.get(step.id) ?? []).flatMap(ended))] }));
+  return withoutDetours(steps);
+}
+
+/** Leaves out of each step's list what one of the others there waited for already. */
+function withoutDetours(steps: readonly ChosenStep[]): ChosenStep[] {
+  const before = new Map<StepId, ReadonlySet<StepId>>();
+  return steps.map(({ step, after }) => {
+    const implied = new Set(after.flatMap((id) => [...(before.get(id) ?? [])]));
+    before.set(step.id, new Set([...implied, ...after]));
+    return { step, after: after.filter((id) => !implied.has(id)) };
+  });
 }
 
 /** Whether a step takes its time from others, which happen inside of it. */

@@ -50,7 +50,7 @@ export function quantitySchema<Amount extends number>(kind: QuantityKind) {
   const allowed = `${kind.startsWith('share') ? 'a share' : `a ${kind.split(' in ')[0]}`} such as ${quantityExample(kind)}`;
   return z
     .string({ error: allowed })
-    .regex(quantityPattern(kind), allowed)
+    .regex(quantityPattern(kind), { error: allowed, abort: true })
     .meta({ description: allowed })
     .transform((text) => parseQuantity(kind, text) as Amount);
 }
@@ -85,10 +85,16 @@ function faultsOf(issue: z.core.$ZodIssue, json: unknown): FileFault[] {
     const allowed = message.split(', ');
     return issue.keys.map((key) => unknownWord([...path, key], key, allowed));
   }
-  if (issue.code === 'invalid_value' && typeof found === 'string') {
-    return [unknownWord(path, found, issue.values.map(String))];
-  }
+  const words = wordsAllowed(issue);
+  if (words && typeof found === 'string') return [unknownWord(path, found, words)];
   return [{ path: filePath(path), found: shown(found), allowed: message }];
+}
+
+/** The words of a closed list, where one of them was wanted. */
+function wordsAllowed(issue: z.core.$ZodIssue): string[] | undefined {
+  if (issue.code === 'invalid_value') return issue.values.map(String);
+  if (issue.code !== 'invalid_union' || !('options' in issue)) return undefined;
+  return Array.isArray(issue.options) ? issue.options.map(String) : undefined;
 }
 
 function valueAt(json: unknown, path: readonly PropertyKey[]): unknown {

@@ -1,0 +1,76 @@
+import cataloguePlain from '../../../server/demo/catalogue.json' with { type: 'json' };
+import cookPlanPlain from '../../../server/demo/cook-plan.json' with { type: 'json' };
+import kitchenPlain from '../../../server/demo/kitchen.json' with { type: 'json' };
+import { must } from '../../../shared/kernel/index.ts';
+import {
+  type Built,
+  type BuiltDay,
+  build,
+  type PlanFiles,
+  readPlanFiles,
+} from '../../../shared/plan/index.ts';
+
+/** The invented kitchen's files as they are written. */
+export const plain = {
+  catalogue: cataloguePlain,
+  kitchen: kitchenPlain,
+  cookPlan: cookPlanPlain,
+} as const;
+
+/**
+ * A file with some places changed, or taken away where the new value is undefined. An entry of a list is named by its
+ * place or by its id: `routes[0].steps[serve].when`.
+ */
+export function spoilt(file: unknown, changes: Readonly<Record<string, unknown>>): unknown {
+  const copy: unknown = structuredClone(file);
+  for (const [path, value] of Object.entries(changes)) {
+    const keys = path.split(/[.[\]]+/).filter((key) => key !== '');
+    const last = must(keys.at(-1), path);
+    const parent = keys.slice(0, -1).reduce(child, copy) as Record<string, unknown>;
+    if (value === undefined) delete parent[last];
+    else parent[last] = value;
+  }
+  return copy;
+}
+
+function child(parent: unknown, key: string): unknown {
+  if (Array.isArray(parent) && Number.isNaN(Number(key))) {
+    return parent.find((entry: { readonly id?: string }) => entry.id === key);
+  }
+  return (parent as Record<string, unknown>)[key];
+}
+
+/** The invented kitchen's files, some of them changed, read. */
+export function filesWith(changed: Partial<Record<keyof PlanFiles, unknown>> = {}): PlanFiles {
+  const read = readPlanFiles({ ...plain, ...changed });
+  return must(read.ok ? read.value : null, JSON.stringify(read));
+}
+
+type Line = (typeof cookPlanPlain)['services'][number]['dishes'][number];
+
+/** A plan of one service with one line, from noon to two. */
+export function onePlan(
+  line: Partial<Record<keyof Line | 'slots' | 'hands', unknown>>,
+  times = {},
+) {
+  const dish = { dish: 'ribs', sales: { by: 'shape', portions: 20, shape: 'even' }, ...line };
+  const service = { id: 'noon', name: { en: 'Noon' }, opens: '12:00', closes: '14:00', ...times };
+  return { day: cookPlanPlain.day, services: [{ ...service, dishes: [dish] }] };
+}
+
+export function buildWith(changed: Partial<Record<keyof PlanFiles, unknown>> = {}): Built {
+  const { cookPlan, kitchen, catalogue } = filesWith(changed);
+  return build(cookPlan, kitchen, catalogue);
+}
+
+/** The built day, or a loud failure with its refusals. */
+export function dayWith(changed: Partial<Record<keyof PlanFiles, unknown>> = {}): BuiltDay {
+  const built = buildWith(changed);
+  return must(built.ok ? built.day : null, JSON.stringify(built));
+}
+
+/** What keeps these files from being a day. */
+export function refusalsWith(changed: Partial<Record<keyof PlanFiles, unknown>>) {
+  const built = buildWith(changed);
+  return built.ok ? [] : built.refusals;
+}
