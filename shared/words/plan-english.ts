@@ -1,6 +1,7 @@
 import type { PlanPhrases } from './plan-phrases.ts';
 
 export const planEnglish: PlanPhrases = {
+  quoted: (title) => `“${title}”`,
   unknownWord: (path, found, allowed) => `${path}: found ${found}; allowed: ${allowed}.`,
   closesBeforeOpening: (service, opens, closes) =>
     `${service} opens at ${opens} and closes at ${closes}: after midnight, add 24 hours.`,

@@ -1,5 +1,6 @@
 /** What a language needs to say why a cook plan cannot be. Every argument is already in words. */
 export type PlanPhrases = {
+  quoted(title: string): string;
   unknownWord(path: string, found: string, allowed: string): string;
   closesBeforeOpening(service: string, opens: string, closes: string): string;
   salesAfterClosing(of: string, counted: number, open: number): string;

@@ -1,6 +1,7 @@
 import type { PlanPhrases } from './plan-phrases.ts';
 
 export const planSpanish: PlanPhrases = {
+  quoted: (title) => `«${title}»`,
   unknownWord: (path, found, allowed) => `${path}: se encontró ${found}; se admite: ${allowed}.`,
   closesBeforeOpening: (service, opens, closes) =>
     `${service} abre a las ${opens} y cierra a las ${closes}: después de medianoche, sume 24 horas.`,

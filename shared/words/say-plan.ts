@@ -113,12 +113,13 @@ export type ConflictNames = {
 
 /** Why hands, slots and time do not suffice for a plan, in one plain sentence with its amounts. */
 export function sayConflict(conflict: Conflict, names: ConflictNames, say: Say): string {
-  const words = languages[say.language].conflict;
+  const { conflict: words, quoted } = languages[say.language];
   const task = (id: ActivityId) => textIn(names.task(id), say);
+  const listed = (ids: readonly ActivityId[]) => unique(ids.map((id) => quoted(task(id))));
   switch (conflict.kind) {
     case 'lags-contradict': {
-      const tasks = conflict.activities.map((id) => `“${task(id)}”`);
-      return words.lagsContradict(unique(tasks).join(', '), durationWords(conflict.excessS));
+      const tasks = listed(conflict.activities).join(', ');
+      return words.lagsContradict(tasks, durationWords(conflict.excessS));
     }
     case 'no-resource':
       return words.noResource(task(conflict.activity), conflict.amount, conflict.most);
@@ -126,21 +127,18 @@ export function sayConflict(conflict: Conflict, names: ConflictNames, say: Say):
       const { window, resources, blockedBy, shortS } = conflict;
       const places = unique(resources.map((id) => textIn(names.resource(id), say)));
       const [from, to] = [window.start, window.end].map((s) => clockTime(names.at(s), say));
-      const by = unique(blockedBy.map((id) => `“${task(id)}”`)).slice(0, 3);
+      const by = listed(blockedBy).slice(0, 3).join(', ') || '–';
       return words.noRoom(
         task(conflict.activity),
         places.join(', '),
         from ?? '',
         to ?? '',
         durationWords(shortS),
-        by.join(', ') || '–',
+        by,
       );
     }
     case 'goal-too-early':
-      return words.goalTooEarly(
-        unique(conflict.chain.map((id) => `“${task(id)}”`)).join(' → '),
-        durationWords(conflict.shortS),
-      );
+      return words.goalTooEarly(listed(conflict.chain).join(' → '), durationWords(conflict.shortS));
     case 'malformed':
       return words.malformed(conflict.where, conflict.what);
     default:
