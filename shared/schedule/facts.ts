@@ -1,0 +1,36 @@
+/** Where an activity is in its life. */
+export const WAITING = 0;
+export const RUNNING = 1;
+export const DONE = 2;
+
+/** What has happened, and what is now known of lengths; the projection is a function of these. */
+export class Facts {
+  readonly stage: Uint8Array;
+  readonly startS: Int32Array;
+  readonly endS: Int32Array;
+  readonly minS: Int32Array;
+  readonly maxS: Int32Array;
+  /** Its finish was told without its start. */
+  readonly unseen: Uint8Array;
+  nowS: number;
+
+  constructor(minS: Int32Array, maxS: Int32Array, nowS: number) {
+    const size = minS.length;
+    this.stage = new Uint8Array(size);
+    this.startS = new Int32Array(size);
+    this.endS = new Int32Array(size);
+    this.unseen = new Uint8Array(size);
+    this.minS = minS;
+    this.maxS = maxS;
+    this.nowS = nowS;
+  }
+
+  copy(): Facts {
+    const copy = new Facts(this.minS.slice(), this.maxS.slice(), this.nowS);
+    copy.stage.set(this.stage);
+    copy.startS.set(this.startS);
+    copy.endS.set(this.endS);
+    copy.unseen.set(this.unseen);
+    return copy;
+  }
+}

@@ -1,0 +1,192 @@
+import { must } from '../kernel/index.ts';
+import { nodeOf } from './arcs-of-problem.ts';
+import { components } from './components.ts';
+import { bothOpen, type Hours, mirroredHours } from './hours.ts';
+import { type Index, indexOf } from './index-of.ts';
+import { type Ceilings, type LiveArcs, type LiveNet, UNBOUND } from './live-net.ts';
+import type { Link, Mode, Placement, Problem } from './model.ts';
+import { arcsOf, at, endOf, grouped, otherEnd, startOf } from './network.ts';
+import { precedenceOf } from './precedence.ts';
+import { changeTimeS } from './state-change.ts';
+
+/** Where an arc of the live net comes from: a lag or a link, by its place in its list. */
+export type Origin =
+  | { readonly kind: 'lag'; readonly number: number }
+  | { readonly kind: 'link'; readonly number: number };
+
+type Source = {
+  readonly from: number;
+  readonly to: number;
+  readonly weightS: number;
+  readonly back: boolean;
+  readonly handsOn: number;
+  readonly origin: Origin;
+};
+
+export type LiveParts = {
+  readonly net: LiveNet;
+  /** The same without maximum lags: what can make what late. */
+  readonly onward: LiveNet;
+  /** By arc. */
+  readonly origins: readonly Origin[];
+  /** The lag of each ceiling. */
+  readonly ceilingLags: readonly number[];
+};
+
+/** The live net of a schedule, facing forward; `plannedS` are the published times of each node. */
+export function liveNetOf(
+  problem: Problem,
+  placements: readonly Placement[],
+  links: readonly Link[],
+): LiveParts {
+  const index = indexOf(problem);
+  const size = problem.activities.length;
+  const modes = placements.map(({ activity, mode }, i) =>
+    must(
+      problem.activities[i]?.modes.find(({ id }) => id === mode),
+      activity,
+    ),
+  );
+  const sources = [...lagSources(problem, index), ...linkSources(links, index)];
+  const arcs = liveArcs(sources, size);
+  const startsS = placements.map(({ startS }) => startS);
+  const { rank } = precedenceOf({ arcs, size }, startsS);
+  const order = Int32Array.from(rank.keys()).sort((a, b) => at(rank, a) - at(rank, b));
+  const { ceilings, lags } = ceilingsOf(problem, index, rank);
+  const net: LiveNet = {
+    facing: 'forward',
+    size,
+    arcs,
+    ceilings,
+    hardS: hardStarts(problem, modes, links, index),
+    plannedS: Int32Array.from(placements.flatMap(({ startS, endS }) => [startS, endS])),
+    hours: placements.map((placement) => hoursOf(problem, placement, index)),
+    isWork: Uint8Array.from(modes, ({ length }) => (length.kind === 'work' ? 1 : 0)),
+    rank,
+    order,
+    component: components(size, neighbours(size, arcs, ceilings)),
+  };
+  const onward = {
+    ...net,
+    arcs: liveArcs(
+      sources.filter(({ back }) => !back),
+      size,
+    ),
+  };
+  return { net, onward, origins: sources.map(({ origin }) => origin), ceilingLags: lags };
+}
+
+function liveArcs(sources: readonly Source[], size: number): LiveArcs {
+  const handsOn = Int32Array.from(sources, (source) => source.handsOn);
+  return { ...arcsOf(sources, size * 2), handsOn };
+}
+
+function lagSources(problem: Problem, index: Index): Source[] {
+  return problem.lags.flatMap((lag, number) => {
+    // A lag between an activity's own ends is in its length.
+    if (lag.from.activity === lag.to.activity) return [];
+    const [from, to] = [nodeOf(lag.from, index), nodeOf(lag.to, index)];
+    const origin = { kind: 'lag', number } as const;
+    const least = { from, to, weightS: lag.minS ?? 0, back: false, handsOn: -1, origin };
+    const most = { ...least, from: to, to: from, weightS: -(lag.maxS ?? 0), back: true };
+    return [...(lag.minS === undefined ? [] : [least]), ...(lag.maxS === undefined ? [] : [most])];
+  });
+}
+
+function linkSources(links: readonly Link[], index: Index): Source[] {
+  return links.map(({ from, to, resource, gapS, after, reason }, number) => {
+    const first = index.activity(from);
+    return {
+      from: after === 'start' ? startOf(first) : endOf(first),
+      to: startOf(index.activity(to)),
+      weightS: gapS,
+      back: false,
+      handsOn: reason === undefined ? index.resource(resource) : -1,
+      origin: { kind: 'link', number },
+    };
+  });
+}
+
+/** Releases, and the time it takes to bring a resource into the first state that is needed. */
+function hardStarts(
+  problem: Problem,
+  modes: readonly Mode[],
+  links: readonly Link[],
+  index: Index,
+): Int32Array {
+  const hardS = new Int32Array(problem.activities.length * 2).fill(UNBOUND);
+  const follows = new Set(links.map(({ to, resource }) => `${to} ${resource}`));
+  problem.activities.forEach(({ id, releaseS, pin }, i) => {
+    if (pin?.startS !== undefined || pin?.endS !== undefined) return;
+    const changes = modes[i]?.states.map(({ resource, state }) => {
+      const its = problem.resources[index.resource(resource)];
+      if (its?.kind !== 'state' || its.initial === undefined) return 0;
+      return follows.has(`${id} ${resource}`) ? 0 : changeTimeS(its, its.initial, state);
+    });
+    hardS[startOf(i)] = Math.max(0, releaseS ?? 0, ...(changes ?? []));
+  });
+  return hardS;
+}
+
+function hoursOf(problem: Problem, { uses }: Placement, index: Index): Hours | undefined {
+  let both: Hours | undefined;
+  for (const { resource } of uses) {
+    const its = problem.resources[index.resource(resource)];
+    if (its?.kind !== 'capacity' || !its.open) continue;
+    const hours = Int32Array.from(its.open.flatMap(({ start, end }) => [start, end]));
+    both = both ? bothOpen(both, hours) : hours;
+  }
+  return both;
+}
+
+/** Maximum lags from what comes first: published times after it yield to them. */
+function ceilingsOf(problem: Problem, index: Index, rank: Int32Array) {
+  const found = problem.lags.flatMap((lag, number) => {
+    const [from, to] = [nodeOf(lag.from, index), nodeOf(lag.to, index)];
+    const isOnward = at(rank, from >> 1) < at(rank, to >> 1);
+    return lag.maxS !== undefined && isOnward ? [{ from, to, mostS: lag.maxS, number }] : [];
+  });
+  const from = Int32Array.from(found, (each) => each.from);
+  const to = Int32Array.from(found, (each) => each.to);
+  const nodes = problem.activities.length * 2;
+  const ceilings: Ceilings = {
+    from,
+    to,
+    mostS: Int32Array.from(found, ({ mostS }) => mostS),
+    out: grouped(from, nodes),
+    into: grouped(to, nodes),
+  };
+  return { ceilings, lags: found.map(({ number }) => number) };
+}
+
+function neighbours(size: number, arcs: LiveArcs, ceilings: Ceilings): number[][] {
+  const after: number[][] = Array.from({ length: size }, () => []);
+  const add = (from: number, to: number) => after[from >> 1]?.push(to >> 1);
+  for (let arc = 0; arc < arcs.count; arc++) add(at(arcs.from, arc), at(arcs.to, arc));
+  for (let i = 0; i < ceilings.from.length; i++) add(at(ceilings.from, i), at(ceilings.to, i));
+  return after;
+}
+
+/**
+ * The same net facing backward: what is asked of an end is now how late it may be. Published times
+ * ask nothing there; deadlines and goals, as `latestS` of each node, are what does.
+ */
+export function mirroredLive(net: LiveNet, latestS: Int32Array): LiveNet {
+  const nodes = net.size * 2;
+  const from = net.arcs.to.map(otherEnd);
+  const to = net.arcs.from.map(otherEnd);
+  const none = new Int32Array();
+  const noGroups = grouped(none, nodes);
+  const rank = net.rank.map((each) => net.size - 1 - each);
+  return {
+    ...net,
+    facing: 'backward',
+    arcs: { ...net.arcs, from, to, out: grouped(from, nodes), into: grouped(to, nodes) },
+    ceilings: { from: none, to: none, mostS: none, out: noGroups, into: noGroups },
+    hardS: latestS.map((_, node) => -at(latestS, otherEnd(node))),
+    plannedS: new Int32Array(nodes).fill(UNBOUND),
+    hours: net.hours.map((hours) => hours && mirroredHours(hours)),
+    rank,
+    order: net.order.slice().reverse(),
+  };
+}

@@ -1,0 +1,45 @@
+import type { Hours } from './hours.ts';
+import type { Arcs, Groups } from './network.ts';
+
+/**
+ * A published schedule as a network of what may move what. It faces forward for earliest times; seen
+ * in a mirror (`mirroredLive`) it gives latest times. Facing either way, an activity has a near end,
+ * reached first, and a far end: `near` is its start when facing forward, its end when backward.
+ */
+export type LiveNet = {
+  readonly facing: 'forward' | 'backward';
+  readonly size: number;
+  readonly arcs: LiveArcs;
+  /** What a published time yields to: it may be early so that a maximum lag holds. */
+  readonly ceilings: Ceilings;
+  /** Not before, whatever the arcs say; `UNBOUND` for none. */
+  readonly hardS: Int32Array;
+  /** Published times, kept as long as nothing moves them; `UNBOUND` for none. */
+  readonly plannedS: Int32Array;
+  readonly hours: readonly (Hours | undefined)[];
+  /** 1 for work, 0 for a wait. */
+  readonly isWork: Uint8Array;
+  /** An order that mostly follows the arcs: where in it an activity is. */
+  readonly rank: Int32Array;
+  /** Activities in that order. */
+  readonly order: Int32Array;
+  /** The strong component of each activity: only within one can an arc come back. */
+  readonly component: Int32Array;
+};
+
+export type LiveArcs = Arcs & {
+  /** The resource that is handed on, for a link; -1 otherwise. */
+  readonly handsOn: Int32Array;
+};
+
+/** `to` need not wait for its published time beyond `mostS` after `from`. */
+export type Ceilings = {
+  readonly from: Int32Array;
+  readonly to: Int32Array;
+  readonly mostS: Int32Array;
+  readonly out: Groups;
+  readonly into: Groups;
+};
+
+/** Earlier than any time. */
+export const UNBOUND = -(1 << 30);

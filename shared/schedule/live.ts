@@ -1,0 +1,98 @@
+import { nodeOf } from './arcs-of-problem.ts';
+import type { Facts } from './facts.ts';
+import { rise } from './from-scratch.ts';
+import type { Index } from './index-of.ts';
+import { indexOf } from './index-of.ts';
+import { Labels } from './labels.ts';
+import { UNBOUND } from './live-net.ts';
+import { type LiveParts, liveNetOf, mirroredLive } from './live-net-of.ts';
+import type { Goal, Link, Placement, Problem } from './model.ts';
+import { at, endOf } from './network.ts';
+import { Rule } from './rule.ts';
+import { sharedUnits } from './shared-units.ts';
+
+/** What is published: the problem, who does what where, and the order this makes. */
+export type Published = {
+  readonly problem: Problem;
+  readonly index: Index;
+  /** One for each activity, in the problem's order, with the times that were published. */
+  readonly placements: readonly Placement[];
+  readonly links: readonly Link[];
+};
+
+/** A published schedule together with what has happened, and all times that follow from both. */
+export type Live = {
+  readonly published: Published;
+  readonly parts: LiveParts;
+  readonly facts: Facts;
+  /** See `Rule.shared`. */
+  readonly shared: Uint8Array;
+  readonly earliest: Labels;
+  readonly latest: Labels;
+};
+
+/** Works out all times of a published schedule, given what has happened. */
+export function liveFrom(published: Published, facts: Facts): Live {
+  const { problem, placements, links } = published;
+  const parts = liveNetOf(problem, placements, links);
+  const shared = sharedUnits(parts.net, facts);
+  const backward = mirroredLive(parts.net, latestOf(problem, published.index, problem.goals));
+  return {
+    published,
+    parts,
+    facts,
+    shared,
+    earliest: new Labels(new Rule(parts.net, facts, shared)),
+    latest: new Labels(new Rule(backward, facts, shared)),
+  };
+}
+
+/** A copy that can change by itself; what never changes is common to both. */
+export function copyOf(live: Live): Live {
+  const facts = live.facts.copy();
+  const shared = live.shared.slice();
+  return {
+    ...live,
+    facts,
+    shared,
+    earliest: live.earliest.copy(new Rule(live.parts.net, facts, shared)),
+    latest: live.latest.copy(new Rule(live.latest.rule.net, facts, shared)),
+  };
+}
+
+/**
+ * The latest times on account of one goal alone: by node of the mirrored net, and negated; `UNBOUND`
+ * where the goal does not wait. Maximum lags are left out: they make nothing late.
+ */
+export function latestForGoal({ published, parts, facts, shared }: Live, goal: Goal): Int32Array {
+  const latestS = new Int32Array(facts.stage.length * 2).fill(-UNBOUND);
+  latestS[nodeOf(goal, published.index)] = goal.dueS;
+  const rule = new Rule(mirroredLive(parts.onward, latestS), facts, shared);
+  rise(rule);
+  return rule.timeS;
+}
+
+function latestOf(problem: Problem, index: Index, goals: readonly Goal[]): Int32Array {
+  const latestS = new Int32Array(problem.activities.length * 2).fill(-UNBOUND);
+  problem.activities.forEach(({ deadlineS }, i) => {
+    latestS[endOf(i)] = Math.min(problem.horizonS, deadlineS ?? problem.horizonS);
+  });
+  for (const goal of goals) {
+    const node = nodeOf(goal, index);
+    latestS[node] = Math.min(at(latestS, node), goal.dueS);
+  }
+  return latestS;
+}
+
+/** What is published of a schedule, in the problem's order. */
+export function publishedOf(
+  problem: Problem,
+  placements: readonly Placement[],
+  links: readonly Link[],
+): Published {
+  const index = indexOf(problem);
+  const inOrder = placements
+    .slice()
+    .sort((a, b) => index.activity(a.activity) - index.activity(b.activity));
+  return { problem, index, placements: inOrder, links };
+}

@@ -1,0 +1,53 @@
+import { must, seconds } from '../kernel/index.ts';
+import { nodeOf } from './arcs-of-problem.ts';
+import { RUNNING, WAITING } from './facts.ts';
+import { type Live, latestForGoal } from './live.ts';
+import { UNBOUND } from './live-net.ts';
+import type { Goal } from './model.ts';
+import { at } from './network.ts';
+import type { GoalOutlook } from './timeline-types.ts';
+
+/** How a goal stands: when it will be, and how much may still slip before it is late. */
+export function goalOutlook(live: Live, goal: Goal): GoalOutlook {
+  const { published, earliest } = live;
+  const atS = at(earliest.rule.timeS, nodeOf(goal, published.index));
+  const latestS = latestForGoal(live, goal);
+  let least: { activity: number; spareS: number } | undefined;
+  for (const activity of published.placements.keys()) {
+    if (!isNext(live, activity)) continue;
+    const spareS = spareOf(live, activity, latestS);
+    if (spareS < -UNBOUND / 2 && !(least && least.spareS <= spareS)) least = { activity, spareS };
+  }
+  const aheadS = goal.dueS - atS;
+  return {
+    goal: goal.id,
+    dueS: goal.dueS,
+    atS: seconds(atS),
+    inHandS: seconds(Math.min(aheadS, least?.spareS ?? aheadS)),
+    hangsOn: least ? must(published.placements[least.activity], 'placed').activity : null,
+  };
+}
+
+/** Whether it runs, or waits for nothing that has not begun: what may slip now. */
+function isNext({ facts, parts }: Live, activity: number): boolean {
+  const stage = facts.stage[activity];
+  if (stage !== WAITING) return stage === RUNNING;
+  const { arcs } = parts.onward;
+  for (const node of [activity * 2, activity * 2 + 1]) {
+    for (let i = at(arcs.into.first, node); i < at(arcs.into.first, node + 1); i++) {
+      const before = at(arcs.from, at(arcs.into.items, i)) >> 1;
+      if (facts.stage[before] === WAITING) return false;
+    }
+  }
+  return true;
+}
+
+/** How much later it can be; a wait that runs can be cut short, but to its least. */
+function spareOf({ facts, parts, earliest }: Live, activity: number, latestS: Int32Array): number {
+  const { timeS } = earliest.rule;
+  const [near, far] = [activity * 2, activity * 2 + 1];
+  if (facts.stage[activity] === WAITING) return -at(latestS, far) - at(timeS, near);
+  const isWait = parts.net.isWork[activity] === 0;
+  const leastEndS = Math.max(at(facts.startS, activity) + at(facts.minS, activity), facts.nowS);
+  return -at(latestS, near) - (isWait ? leastEndS : at(timeS, far));
+}

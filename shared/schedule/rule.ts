@@ -1,0 +1,263 @@
+import { BY, NOWHERE } from './by.ts';
+import type { Facts } from './facts.ts';
+import { DONE, RUNNING, WAITING } from './facts.ts';
+import { BREAK_MOST_S, nextFit } from './hours.ts';
+import type { LiveNet } from './live-net.ts';
+import { UNBOUND } from './live-net.ts';
+import { activityOf, at } from './network.ts';
+
+/** Which sources to believe: those that do not hang on the node itself, all, or the grounded. */
+export type Trust = 'others' | 'all' | 'grounded';
+
+/**
+ * The rule that says what one activity's times are, given all others': the greatest of what is
+ * asked of them. A time never falls when another rises, so the least times that obey the rule
+ * everywhere are well defined, in whatever order they are worked out. Facing backward it is the same
+ * rule on the mirrored net.
+ */
+export class Rule {
+  readonly net: LiveNet;
+  readonly facts: Facts;
+  readonly timeS: Int32Array;
+  /** The arc that each time hangs on, or one of `BY`; and the node that this comes from. */
+  readonly by: Int32Array;
+  readonly source: Int32Array;
+  /** Arcs that cannot hold together with the others, and waits that cannot but be too long. */
+  readonly givenUp: Uint8Array;
+  readonly tooLong: Uint8Array;
+  /** Started activities whose units others still hold too: who follows waits for both. */
+  readonly shared: Uint8Array;
+  readonly grounded: Uint8Array;
+  /** Arcs not believed, by `trust`, since the last time this was emptied. */
+  readonly doubted: number[] = [];
+  trust: Trust = 'all';
+  /** How often an activity was asked for, in all. */
+  asked = 0;
+  /** The answer to the last question. */
+  bestS = UNBOUND;
+  bestBy: number = BY.hard;
+  bestSource = NOWHERE;
+  readonly #forward: boolean;
+  /** Whether the near end, as it was just worked out, hangs on its own far end in the end. */
+  #echoes = false;
+  #passesFarEnd = false;
+
+  constructor(net: LiveNet, facts: Facts, shared: Uint8Array) {
+    this.net = net;
+    this.facts = facts;
+    this.shared = shared;
+    this.#forward = net.facing === 'forward';
+    const nodes = net.size * 2;
+    this.timeS = new Int32Array(nodes).fill(UNBOUND);
+    this.by = new Int32Array(nodes).fill(BY.hard);
+    this.source = new Int32Array(nodes).fill(NOWHERE);
+    this.givenUp = new Uint8Array(net.arcs.count);
+    this.tooLong = new Uint8Array(net.size);
+    this.grounded = new Uint8Array(nodes);
+  }
+
+  /** Works out the near end. */
+  askNear(activity: number, heedingHours = true): void {
+    const near = activity * 2;
+    const far = near + 1;
+    const { facts, net } = this;
+    this.asked++;
+    this.#begin();
+    if (this.isNearFact(activity)) {
+      this.#offer(this.#forward ? at(facts.startS, activity) : -at(facts.endS, activity), BY.fact);
+      return;
+    }
+    this.#offer(at(net.hardS, near), BY.hard);
+    if (this.#forward) {
+      this.#offerPlanned(near, UNBOUND, NOWHERE);
+      if (facts.nowS > this.bestS) this.#offer(facts.nowS, BY.now);
+    }
+    this.#offerArcs(near, near, 0);
+    if (this.isDriven(activity)) {
+      const mostS = at(facts.maxS, activity);
+      if (this.isFarFact(activity)) this.#offer(this.#farFact(activity) - mostS, BY.fact);
+      else {
+        this.#offer(at(net.hardS, far) - mostS, BY.hard);
+        this.#offerArcs(far, near, mostS);
+      }
+    }
+    const hours = net.hours[activity];
+    if (!heedingHours || !hours) return;
+    if (net.isWork[activity] === 0 || facts.stage[activity] !== WAITING) return;
+    const gapMostS = this.#forward ? BREAK_MOST_S : -UNBOUND;
+    this.bestS = nextFit(hours, this.bestS, at(facts.minS, activity), gapMostS);
+  }
+
+  /** Works out the far end, once the near end is known. */
+  askFar(activity: number): void {
+    const near = activity * 2;
+    const far = near + 1;
+    const { facts, net } = this;
+    const nearEchoes = this.#echoes;
+    this.#begin();
+    if (this.isFarFact(activity)) {
+      this.#offer(this.#farFact(activity), BY.fact);
+      return;
+    }
+    const nearS = at(this.timeS, near);
+    this.#offer(at(net.hardS, far), BY.hard);
+    if (this.#forward) {
+      const planned = net.isWork[activity] === 0;
+      if (planned) this.#offerPlanned(far, nearS + at(facts.maxS, activity), near);
+      const running = facts.stage[activity] === RUNNING;
+      if (running && facts.nowS > this.bestS) this.#offer(facts.nowS, BY.now);
+    }
+    const leastS = nearS + at(facts.minS, activity);
+    if (leastS > this.bestS) {
+      const doubtful = this.trust === 'grounded' ? this.grounded[near] === 0 : nearEchoes;
+      if (doubtful) this.doubted.push(NOWHERE);
+      else this.#set(leastS, BY.length, near);
+    }
+    this.#offerArcs(far, far, 0);
+  }
+
+  /** Takes the last answer over for a node; whether its time is another now. */
+  take(node: number): boolean {
+    const moved = this.timeS[node] !== this.bestS;
+    this.timeS[node] = this.bestS;
+    this.by[node] = this.bestBy;
+    this.source[node] = this.bestSource;
+    return moved;
+  }
+
+  isNearFact(activity: number): boolean {
+    const stage = at(this.facts.stage, activity);
+    return this.#forward ? stage !== WAITING : stage === DONE;
+  }
+
+  /** Whether what is asked of its far end drives its near end on, since it may be so long at most. */
+  isDriven(activity: number): boolean {
+    if (this.tooLong[activity] === 1 || this.isNearFact(activity)) return false;
+    // How long running work will take is a forecast: nothing can ask it to be shorter or longer.
+    return this.net.isWork[activity] === 0 || this.facts.stage[activity] !== RUNNING;
+  }
+
+  isFarFact(activity: number): boolean {
+    const stage = at(this.facts.stage, activity);
+    return this.#forward ? stage === DONE : stage !== WAITING;
+  }
+
+  isFact(node: number): boolean {
+    return (node & 1) === 0 ? this.isNearFact(node >> 1) : this.isFarFact(node >> 1);
+  }
+
+  /** Whether an arc asks anything, as things are. */
+  holds(arc: number): boolean {
+    if (this.givenUp[arc] === 1) return false;
+    const { from, to, back } = this.net.arcs;
+    const isBack = at(back, arc) === 1;
+    // What has happened does not hold back what it came after; only a maximum still counts from it.
+    if (!this.#forward && !isBack && this.isFact(at(from, arc))) return false;
+    return !(isBack && this.#isRunningWorksEnd(this.#forward ? at(to, arc) : at(from, arc)));
+  }
+
+  #isRunningWorksEnd(node: number): boolean {
+    const isEnd = (node & 1) === (this.#forward ? 1 : 0);
+    const activity = activityOf(node);
+    return isEnd && this.facts.stage[activity] === RUNNING && this.net.isWork[activity] === 1;
+  }
+
+  #farFact(activity: number): number {
+    return this.#forward ? at(this.facts.endS, activity) : -at(this.facts.startS, activity);
+  }
+
+  #begin(): void {
+    this.bestS = UNBOUND;
+    this.bestBy = BY.hard;
+    this.bestSource = NOWHERE;
+    this.#echoes = false;
+  }
+
+  #offer(timeS: number, by: number): void {
+    if (timeS > this.bestS) this.#set(timeS, by, NOWHERE);
+  }
+
+  #set(timeS: number, by: number, source: number): void {
+    this.bestS = timeS;
+    this.bestBy = by;
+    this.bestSource = source;
+  }
+
+  /** The published time, or less if a maximum lag asks for less, or the length that may be at most. */
+  #offerPlanned(node: number, mostS: number, mostFrom: number): void {
+    const { ceilings, plannedS } = this.net;
+    let timeS = at(plannedS, node);
+    let by: number = BY.plan;
+    let source = NOWHERE;
+    if (timeS <= this.bestS) return;
+    if (mostFrom !== NOWHERE && mostS < timeS) {
+      if (this.#isDoubtful(mostFrom, node)) return;
+      [timeS, by, source] = [mostS, BY.most, mostFrom];
+    }
+    const { first, items } = ceilings.into;
+    for (let i = at(first, node); i < at(first, node + 1); i++) {
+      const ceiling = at(items, i);
+      const from = at(ceilings.from, ceiling);
+      const asked = at(this.timeS, from) + at(ceilings.mostS, ceiling);
+      if (asked >= timeS) continue;
+      if (this.#isDoubtful(from, node)) return;
+      [timeS, by, source] = [asked, BY.ceiling - ceiling, from];
+    }
+    if (timeS > this.bestS) this.#set(timeS, by, source);
+  }
+
+  /** What the arcs into a node ask of `self`, less so much. */
+  #offerArcs(node: number, self: number, lessS: number): void {
+    const { arcs } = this.net;
+    const { first, items } = arcs.into;
+    for (let i = at(first, node), end = at(first, node + 1); i < end; i++) {
+      const arc = at(items, i);
+      const from = at(arcs.from, arc);
+      const asked = at(this.timeS, from) + at(arcs.weightS, arc) - lessS;
+      if (asked > this.bestS && this.holds(arc)) {
+        if (this.#isDoubtful(from, self)) this.doubted.push(arc);
+        else {
+          this.#set(asked, arc, from);
+          this.#echoes = this.#passesFarEnd;
+        }
+      }
+      if (at(arcs.handsOn, arc) >= 0 && this.shared[from >> 1] === 1) {
+        this.#offerShared(from >> 1, arc, arc, lessS);
+      }
+    }
+  }
+
+  /** What those ask who still hold the units of a started activity together with it. */
+  #offerShared(activity: number, last: number, arc: number, lessS: number): void {
+    const { arcs } = this.net;
+    const { first, items } = arcs.into;
+    const near = activity * 2;
+    for (let i = at(first, near); i < at(first, near + 1); i++) {
+      const earlier = at(items, i);
+      if (at(arcs.handsOn, earlier) !== at(arcs.handsOn, arc)) continue;
+      const from = at(arcs.from, earlier);
+      const gapS = Math.max(at(arcs.weightS, last), at(arcs.weightS, earlier));
+      const asked = at(this.timeS, from) + gapS - lessS;
+      if (asked > this.bestS && !this.isFact(from) && !this.#isDoubtful(from, NOWHERE)) {
+        this.#set(asked, last, from);
+      }
+      if (this.shared[from >> 1] === 1) this.#offerShared(from >> 1, last, arc, lessS);
+    }
+  }
+
+  /** Whether the time of `from` may be no more than an echo of that of `self`. */
+  #isDoubtful(from: number, self: number): boolean {
+    this.#passesFarEnd = false;
+    if (this.trust === 'all') return false;
+    if (this.trust === 'grounded') return this.grounded[from] === 0;
+    if (self === NOWHERE) return false;
+    const { component, size } = this.net;
+    if (component[from >> 1] !== component[self >> 1]) return false;
+    let node = from;
+    for (let steps = 0; node !== NOWHERE; node = at(this.source, node)) {
+      if (node === self || steps++ > size * 2) return true;
+      if (node === (self | 1)) this.#passesFarEnd = true;
+    }
+    return false;
+  }
+}

@@ -1,0 +1,223 @@
+import type { ActivityId, Seconds } from '../kernel/index.ts';
+import { assert, must, seconds } from '../kernel/index.ts';
+import { brokenIn } from './broken.ts';
+import { criticalChain } from './critical-chain.ts';
+import { DONE, RUNNING, WAITING } from './facts.ts';
+import { Heap } from './heap.ts';
+import { initialFacts } from './initial-facts.ts';
+import { copyOf, type Live, liveFrom, publishedOf } from './live.ts';
+import { UNBOUND } from './live-net.ts';
+import type { End, GoalId, Placement, Problem, Schedule } from './model.ts';
+import { at } from './network.ts';
+import { goalOutlook } from './outlook.ts';
+import { reasonOf } from './reasons.ts';
+import { relinked } from './relink.ts';
+import { linkedFrom, linkedTo, lookAgain } from './shared-units.ts';
+import type {
+  Broken,
+  GoalOutlook,
+  Move,
+  Reason,
+  Stage,
+  Step,
+  Timeline,
+  Times,
+  Update,
+} from './timeline-types.ts';
+
+const STAGES: readonly Stage[] = ['waiting', 'running', 'done'];
+
+/**
+ * Brings a published schedule to life. It must keep the problem (see `check`), for its times are
+ * taken as they are: with no news, nothing moves.
+ */
+export function createTimeline(problem: Problem, { placements, links }: Schedule): Timeline {
+  const published = publishedOf(problem, placements, links);
+  assert(published.placements.length === problem.activities.length, 'every activity is placed');
+  return new LiveTimeline(liveFrom(published, initialFacts(problem, published.placements)));
+}
+
+class LiveTimeline implements Timeline {
+  #live: Live;
+  /** Activities by when the clock will move them: those waiting by start, those running by end. */
+  #due: Heap;
+
+  constructor(live: Live) {
+    this.#live = live;
+    this.#due = new Heap(live.facts.stage.length);
+    for (let activity = 0; activity < live.facts.stage.length; activity++) this.#setDue(activity);
+  }
+
+  get schedule(): Schedule {
+    const { published } = this.#live;
+    const placements = published.placements.map(
+      (placement, i): Placement => ({ ...placement, ...this.#projected(i) }),
+    );
+    return { placements, links: published.links };
+  }
+
+  get nowS(): Seconds | null {
+    const { nowS } = this.#live.facts;
+    return nowS === UNBOUND ? null : seconds(nowS);
+  }
+
+  times(id: ActivityId): Times {
+    const activity = this.#number(id);
+    const { facts, latest } = this.#live;
+    const stage = at(facts.stage, activity);
+    const { startS, endS } = this.#projected(activity);
+    const latestStartS = -at(latest.rule.timeS, activity * 2 + 1);
+    const latestEndS = -at(latest.rule.timeS, activity * 2);
+    const endSlackS = latestEndS - endS;
+    const slackS = stage === WAITING ? Math.min(endSlackS, latestStartS - startS) : endSlackS;
+    return {
+      stage: must(STAGES[stage], 'a stage'),
+      startS,
+      endS,
+      latestStartS: seconds(latestStartS),
+      latestEndS: seconds(latestEndS),
+      slackS: seconds(slackS),
+    };
+  }
+
+  reason(id: ActivityId, end: End): Reason {
+    return reasonOf(this.#live, this.#number(id) * 2 + (end === 'start' ? 0 : 1));
+  }
+
+  goal(id: GoalId): GoalOutlook {
+    return goalOutlook(this.#live, this.#goal(id));
+  }
+
+  criticalChain(id: GoalId): Step[] {
+    return criticalChain(this.#live, this.#goal(id));
+  }
+
+  broken(): Broken[] {
+    return brokenIn(this.#live);
+  }
+
+  started(id: ActivityId, atS: Seconds): Update {
+    const activity = this.#number(id);
+    const { facts } = this.#live;
+    facts.startS[activity] = atS;
+    facts.unseen[activity] = 0;
+    const stage = at(facts.stage, activity);
+    if (stage === DONE) facts.endS[activity] = Math.max(atS, at(facts.endS, activity));
+    return this.#restage(activity, Math.max(stage, RUNNING));
+  }
+
+  finished(id: ActivityId, atS: Seconds): Update {
+    const activity = this.#number(id);
+    const { facts } = this.#live;
+    if (facts.stage[activity] === WAITING) {
+      facts.startS[activity] = Math.min(this.#projected(activity).startS, atS);
+      facts.unseen[activity] = 1;
+    }
+    facts.endS[activity] = Math.max(at(facts.startS, activity), atS);
+    return this.#restage(activity, DONE);
+  }
+
+  takenBack(id: ActivityId): Update {
+    const activity = this.#number(id);
+    const { facts } = this.#live;
+    const wasRunning = facts.stage[activity] === DONE && facts.unseen[activity] === 0;
+    facts.unseen[activity] = 0;
+    return this.#restage(activity, wasRunning ? RUNNING : WAITING);
+  }
+
+  lengthIs(id: ActivityId, totalS: Seconds): Update {
+    const activity = this.#number(id);
+    const { facts, parts } = this.#live;
+    facts.minS[activity] = totalS;
+    const isWork = parts.net.isWork[activity] === 1;
+    facts.maxS[activity] = isWork ? totalS : Math.max(totalS, at(facts.maxS, activity));
+    this.#mark(activity);
+    return this.#settle();
+  }
+
+  notBefore(nowS: Seconds): Update {
+    const { facts, earliest } = this.#live;
+    facts.nowS = Math.max(facts.nowS, nowS);
+    const due: number[] = [];
+    while (this.#due.size > 0 && this.#due.least < nowS) due.push(this.#due.pop());
+    for (const activity of due) earliest.mark(activity);
+    const update = this.#settle();
+    for (const activity of due) this.#setDue(activity);
+    return update;
+  }
+
+  moved(changes: readonly Move[]): Update {
+    const before = this.#live;
+    this.#live = relinked(before, changes);
+    for (let a = 0; a < before.facts.stage.length; a++) this.#setDue(a);
+    const differs = (a: number, of: (live: Live) => Int32Array) =>
+      of(before)[a * 2] !== of(this.#live)[a * 2] ||
+      of(before)[a * 2 + 1] !== of(this.#live)[a * 2 + 1];
+    const all = before.published.placements.map((_, activity) => activity);
+    const earlier = all.filter((a) => differs(a, ({ earliest }) => earliest.rule.timeS));
+    const later = all.filter((a) => differs(a, ({ latest }) => latest.rule.timeS));
+    return this.#update(earlier, later, all.length * 2);
+  }
+
+  fork(): Timeline {
+    return new LiveTimeline(copyOf(this.#live));
+  }
+
+  /** Makes a stage known, and all that changes with it. */
+  #restage(activity: number, stage: number): Update {
+    const { facts, shared, parts, earliest, latest } = this.#live;
+    facts.stage[activity] = stage;
+    lookAgain(activity, parts.net, facts, shared, (other) => {
+      for (const next of linkedTo(parts.net, other)) earliest.mark(next);
+      for (const before of linkedFrom(parts.net, other)) latest.mark(before);
+    });
+    this.#setDue(activity);
+    this.#mark(activity, true);
+    return this.#settle();
+  }
+
+  #mark(activity: number, restaged = false): void {
+    this.#live.earliest.mark(activity, restaged);
+    this.#live.latest.mark(activity, restaged);
+  }
+
+  #settle(): Update {
+    const { earliest, latest } = this.#live;
+    const askedBefore = earliest.rule.asked + latest.rule.asked;
+    const earlier = earliest.settle();
+    const later = latest.settle();
+    for (const activity of earlier) this.#setDue(activity);
+    return this.#update(earlier, later, earliest.rule.asked + latest.rule.asked - askedBefore);
+  }
+
+  #update(earlier: readonly number[], later: readonly number[], touched: number): Update {
+    const { placements } = this.#live.published;
+    const changed = [...new Set([...earlier, ...later])].map(
+      (activity) => must(placements[activity], 'a placed activity').activity,
+    );
+    return { changed, touched, moved: earlier.length + later.length };
+  }
+
+  #setDue(activity: number): void {
+    const stage = at(this.#live.facts.stage, activity);
+    const { startS, endS } = this.#projected(activity);
+    if (stage === DONE) this.#due.delete(activity);
+    else this.#due.set(activity, stage === WAITING ? startS : endS);
+  }
+
+  #projected(activity: number) {
+    const { timeS } = this.#live.earliest.rule;
+    return { startS: seconds(at(timeS, activity * 2)), endS: seconds(at(timeS, activity * 2 + 1)) };
+  }
+
+  #number(id: ActivityId): number {
+    return this.#live.published.index.activity(id);
+  }
+
+  #goal(id: GoalId) {
+    return must(
+      this.#live.published.problem.goals.find((goal) => goal.id === id),
+      id,
+    );
+  }
+}
