@@ -1,6 +1,13 @@
 export type { Cut, Tub } from './cut-schema.ts';
 export type { Mix } from './mix-schema.ts';
 export { readCatalogue } from './read.ts';
-export { type Chosen, type ChosenStep, chosenOptions, chosenSteps, spansOf } from './route.ts';
-export type { Choice, Moment, Route, Step, StepOf } from './route-schema.ts';
+export {
+  type Chosen,
+  type ChosenStep,
+  chosenLimits,
+  chosenOptions,
+  chosenSteps,
+  spansOf,
+} from './route.ts';
+export type { Choice, Moment, Route, RouteLimit, Step, StepOf } from './route-schema.ts';
 export { type Catalogue, catalogueSchema, type Dish } from './schema.ts';

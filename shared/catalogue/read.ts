@@ -72,17 +72,26 @@ function choiceFaults(route: Route, index: number): FileFault[] {
           ),
         ],
   );
-  const conditions = route.steps.flatMap((step, n) =>
-    Object.entries(step.when ?? {}).flatMap(([choice, said]) => {
-      const path = ['routes', index, 'steps', n, 'when', choice];
-      const allowed = options.get(choice);
-      if (allowed === undefined) return [unknownWord(path, choice, [...options.keys()])];
-      return said.flatMap((option, place) =>
-        allowed.includes(option) ? [] : [unknownWord([...path, place], option, allowed)],
-      );
-    }),
+  const conditions = (['steps', 'limits'] as const).flatMap((list) =>
+    route[list].flatMap(({ when = {} }, n) =>
+      conditionFaults(when, options, ['routes', index, list, n, 'when']),
+    ),
   );
   return [...usual, ...conditions];
+}
+
+function conditionFaults(
+  when: NonNullable<Route['steps'][number]['when']>,
+  options: ReadonlyMap<string, readonly string[]>,
+  path: readonly PropertyKey[],
+): FileFault[] {
+  return Object.entries(when).flatMap(([choice, said]) => {
+    const allowed = options.get(choice);
+    if (allowed === undefined) return [unknownWord([...path, choice], choice, [...options.keys()])];
+    return said.flatMap((option, place) =>
+      allowed.includes(option) ? [] : [unknownWord([...path, choice, place], option, allowed)],
+    );
+  });
 }
 
 /** A dish is made of the cut that its route is for. */

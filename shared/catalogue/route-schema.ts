@@ -52,6 +52,10 @@ const keep = z.discriminatedUnion('in', [
   }).transform(({ in: place, panHolds }) => ({ in: place, panHoldsKg: panHolds })),
 ]);
 
+const when = z
+  .exactOptional(z.record(z.string(), z.array(z.string()).min(1)))
+  .describe('Only if each of these choices falls on one of these options');
+
 /** What every step says, whatever its work. */
 const common = {
   id: idSchema<StepId>(),
@@ -59,9 +63,7 @@ const common = {
   mind: z.exactOptional(textSchema()).describe('The one thing to mind'),
   caution: z.exactOptional(textSchema()).describe('Where it can hurt someone'),
   bench: idSchema<BenchId>().describe('The kind of working place on whose wall it is shown'),
-  when: z
-    .exactOptional(z.record(z.string(), z.array(z.string()).min(1)))
-    .describe('Only if each of these choices falls on one of these options'),
+  when,
   after: z
     .exactOptional(z.array(idSchema<StepId>()))
     .describe('Steps that must have ended; left out: the one listed before'),
@@ -116,6 +118,7 @@ const place = entry({
 const serve = entry({ work: z.literal('serve'), ...common });
 
 const limit = entry({
+  when,
   from: moment,
   to: moment,
   atMost: duration(),
@@ -134,6 +137,8 @@ export const routeSchema = entry({
 
 /** The way of a cut from the cooler to the plate. */
 export type Route = Frozen<z.output<typeof routeSchema>>;
+/** A longest time from one moment to another. */
+export type RouteLimit = Route['limits'][number];
 export type Choice = Route['choices'][number];
 export type Step = Route['steps'][number];
 export type StepOf<Kind extends Step['work']> = Extract<Step, { readonly work: Kind }>;

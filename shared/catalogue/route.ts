@@ -1,6 +1,6 @@
 import type { StepId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
-import type { Route, Step } from './route-schema.ts';
+import type { Route, RouteLimit, Step } from './route-schema.ts';
 
 /** Which option each choice of a route falls on. */
 export type Chosen = Readonly<Record<string, string>>;
@@ -57,8 +57,17 @@ export function spansOf(step: Step) {
   return step.work === 'place' || step.work === 'wait' ? step.spans : undefined;
 }
 
-function isIn(step: Step, chosen: Chosen): boolean {
-  const conditions = Object.entries(step.when ?? {});
+/** The limits that bind with these options: those whose moments both come about. */
+export function chosenLimits(route: Route, chosen: Chosen): RouteLimit[] {
+  const steps = route.steps.filter((step) => isIn(step, chosen)).map(({ id }) => id);
+  return route.limits.filter(
+    (limit) =>
+      isIn(limit, chosen) && steps.includes(limit.from.step) && steps.includes(limit.to.step),
+  );
+}
+
+function isIn({ when = {} }: Pick<Step, 'when'>, chosen: Chosen): boolean {
+  const conditions = Object.entries(when);
   return conditions.every(([choice, options]) => options.includes(chosen[choice] ?? ''));
 }
 

@@ -1,5 +1,5 @@
 import type { ChosenStep, Step, StepOf } from '../catalogue/index.ts';
-import { spansOf } from '../catalogue/index.ts';
+import { chosenLimits, spansOf } from '../catalogue/index.ts';
 import type { StepId, TaskId } from '../kernel/index.ts';
 import { must, seconds, unreachable } from '../kernel/index.ts';
 import type { Activity, Goal, GoalId, Lag, Length, Mode, ResourceId } from '../schedule/index.ts';
@@ -107,17 +107,14 @@ function stayModes(stay: StepOf<'place'>, { order, batch }: OrderedBatch, frame:
 /** How the steps of a batch follow one another, and how far apart they may come. */
 export function lagsOf({ order, batch }: OrderedBatch): Lag[] {
   const id = (step: StepId) => taskId(batch.id, step);
-  const isIn = (step: StepId) => order.steps.some((chosen) => chosen.step.id === step);
-  const limits = order.route.limits
-    .filter(({ from, to }) => isIn(from.step) && isIn(to.step))
-    .map(
-      ({ from, to, atMostS, reason }): Lag => ({
-        from: { activity: id(from.step), end: from.end },
-        to: { activity: id(to.step), end: to.end },
-        maxS: atMostS,
-        reason,
-      }),
-    );
+  const limits = chosenLimits(order.route, order.chosen).map(
+    ({ from, to, atMostS, reason }): Lag => ({
+      from: { activity: id(from.step), end: from.end },
+      to: { activity: id(to.step), end: to.end },
+      maxS: atMostS,
+      reason,
+    }),
+  );
   return [...order.steps.flatMap((chosen) => stepLags(chosen, order.steps, id)), ...limits];
 }
 

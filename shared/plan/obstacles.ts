@@ -1,5 +1,5 @@
 import type { Moment, StepOf } from '../catalogue/index.ts';
-import { spansOf } from '../catalogue/index.ts';
+import { chosenLimits, spansOf } from '../catalogue/index.ts';
 import type { Seconds } from '../kernel/index.ts';
 import { must, seconds } from '../kernel/index.ts';
 import { QUARTER_S } from './demand.ts';
@@ -63,13 +63,12 @@ function keepObstacles(
 /** A longest time between two moments of a route: a limit, or the most that a wait spans. */
 type Bound = { readonly from: Moment; readonly to: Moment; readonly atMostS: Seconds };
 
-function boundsOf({ route, steps }: Order): Bound[] {
-  const isIn = ({ step: id }: Moment) => steps.some(({ step }) => step.id === id);
+function boundsOf({ route, chosen, steps }: Order): Bound[] {
   const spanning = steps.flatMap(({ step }): Bound[] => {
     const spans = spansOf(step);
     return spans && step.work === 'wait' ? [{ ...spans, atMostS: step.atMostS }] : [];
   });
-  return [...route.limits.filter(({ from, to }) => isIn(from) && isIn(to)), ...spanning];
+  return [...chosenLimits(route, chosen), ...spanning];
 }
 
 function boundObstacles(order: Order, bound: Bound, pieces: number): PlanRefusal[] {

@@ -1,7 +1,7 @@
 import cataloguePlain from '../../../server/demo/catalogue.json' with { type: 'json' };
 import cookPlanPlain from '../../../server/demo/cook-plan.json' with { type: 'json' };
 import kitchenPlain from '../../../server/demo/kitchen.json' with { type: 'json' };
-import { must } from '../../../shared/kernel/index.ts';
+import { must, weekdays } from '../../../shared/kernel/index.ts';
 import {
   type Built,
   type BuiltDay,
@@ -46,15 +46,24 @@ export function filesWith(changed: Partial<Record<keyof PlanFiles, unknown>> = {
   return must(read.ok ? read.value : null, JSON.stringify(read));
 }
 
+/** The same kitchen with its two days' shifts worked on every day. */
+export const kitchenEveryDay = {
+  ...kitchenPlain,
+  crew: kitchenPlain.crew.map((person) => ({
+    ...person,
+    shifts: person.shifts.map((shift) => ({ ...shift, on: weekdays })),
+  })),
+};
+
 type Line = (typeof cookPlanPlain)['services'][number]['dishes'][number];
 
-/** A plan of one service with one line, from noon to two. */
+/** A plan of one service with one line, from noon to half past one. */
 export function onePlan(
   line: Partial<Record<keyof Line | 'slots' | 'hands', unknown>>,
   times = {},
 ) {
   const dish = { dish: 'ribs', sales: { by: 'shape', portions: 20, shape: 'even' }, ...line };
-  const service = { id: 'noon', name: { en: 'Noon' }, opens: '12:00', closes: '14:00', ...times };
+  const service = { id: 'noon', name: { en: 'Noon' }, opens: '12:00', closes: '13:30', ...times };
   return { day: cookPlanPlain.day, services: [{ ...service, dishes: [dish] }] };
 }
 
