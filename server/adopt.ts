@@ -27,7 +27,7 @@ export function makePlan(files: PlanFiles, version: number): PlanMade {
   const built = build(cookPlan, kitchen, catalogue);
   if (!built.ok) return { ok: false, why: 'refused', refusals: built.refusals };
   const { problem } = built.day;
-  const planned = construct(problem, { seed: SEED });
+  const planned = planDay(built.day, construct, { seed: SEED });
   if (!planned.ok) {
     return { ok: false, why: 'no-schedule', built: built.day, conflicts: planned.conflicts };
   }
