@@ -17,7 +17,7 @@ function happen(state: DayState, event: Event): DayState {
   const deed = { at: event.at, by: event.personId };
   switch (event.kind) {
     case 'planAdopted':
-      return { ...state, plan: event.plan };
+      return { ...state, plan: event.plan, arrangedSeq: event.seq };
     case 'taskStarted':
       return withTask(state, event.task, { started: deed, finished: null, hand: event.hand });
     case 'taskFinished':
@@ -37,7 +37,10 @@ function happen(state: DayState, event: Event): DayState {
     case 'helpCame':
       return withTask(state, event.task, { helpAskedAt: null });
     case 'taskGiven':
-      return withTask(state, event.task, { hand: event.hand });
+      return {
+        ...withTask(state, event.task, { hand: event.hand }),
+        arrangedSeq: event.seq,
+      };
     case 'temperatureRead':
       return {
         ...state,
@@ -46,6 +49,7 @@ function happen(state: DayState, event: Event): DayState {
     case 'slotsMoved':
       return {
         ...state,
+        arrangedSeq: event.seq,
         slots: new Map([
           ...state.slots,
           ...event.moves.map(({ stay, need, to }) => [loadKey(stay, need), to] as const),

@@ -1,4 +1,23 @@
 export type * from './adopted-plan.ts';
+export {
+  currentHand,
+  handsFor,
+  heatNeededC,
+  loadsOf,
+  modeOf,
+  placementOf,
+} from './arrangement.ts';
+export { type Because, because } from './because.ts';
 export type * from './command.ts';
+export { decide } from './decide.ts';
+export type { Decision } from './decision.ts';
 export type * from './event.ts';
+export { fold } from './fold.ts';
+export { type IfMoved, ifMoved } from './if-moved.ts';
+export { type Live, type Outlook, openLive } from './live.ts';
+export type * from './offer.ts';
+export { type Passage, passagesOf } from './passage.ts';
+export { type PlanIndex, slotName } from './plan-index.ts';
+export { mayStart } from './ready.ts';
 export type * from './refusal.ts';
+export { type DayState, emptyDay, factsOf, type TaskFacts } from './state.ts';

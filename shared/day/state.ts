@@ -18,6 +18,8 @@ export type DayState = {
   readonly day: DayId | null;
   readonly plan: AdoptedPlan | null;
   readonly lastAt: Instant;
+  /** The last event that changed who does what or what sits where; an offer made before it is out of date. */
+  readonly arrangedSeq: number;
   /** Tasks that anything happened to. */
   readonly tasks: ReadonlyMap<TaskId, TaskFacts>;
   /** Slots that a person gave to a load, by `loadKey`; the others are as the schedule has them. */
@@ -56,6 +58,7 @@ export function emptyDay(): DayState {
     day: null,
     plan: null,
     lastAt: instant(0),
+    arrangedSeq: 0,
     tasks: new Map(),
     slots: new Map(),
     readings: [],

@@ -3,9 +3,10 @@ import { instant } from '../kernel/index.ts';
 import type { TaskView, View } from './view.ts';
 
 /**
- * The view with its times moved on to `now` by the lags that it carries, for a screen that has not heard the hub or has
- * taps the hub has not answered: what runs ends no sooner than now, what waits starts no sooner than its lags and its
- * hand allow. It knows less than the hub, so it never draws a start forward past anything else that held it.
+ * The view with its times moved on to `now` by the lags that it carries, for a screen that has not
+ * heard the hub or has taps the hub has not answered: what runs ends no sooner than now, what waits
+ * starts no sooner than its lags and its hand allow. It knows less than the hub, so it never draws
+ * a start forward past anything else that held it.
  * @example moveTimes(view, view.at) // the same times: the hub had moved them to then itself
  */
 export function moveTimes<V extends View>(view: V, now: Instant): V {
@@ -30,7 +31,7 @@ class Mover {
     const known = this.#moved.get(id);
     if (known) return known;
     const task = this.#tasks[place] as TaskView;
-    // Entered before it is worked out, so that a ring of lags would end instead of turning for ever.
+    // Entered before it is worked out, so that a ring of lags would end.
     this.#moved.set(id, task);
     const moved = this.#move(task);
     this.#moved.set(id, moved);
@@ -55,7 +56,10 @@ class Mover {
     return busy ? [...lags, busy.endAt] : lags;
   }
 
-  /** Whether all that fixed its start is among the tasks shown, so that the start may also move forward. */
+  /**
+   * Whether all that fixed its start is among the tasks shown, so that the start may also move
+   * forward.
+   */
   #isExplained({ because, after }: TaskView): boolean {
     if (because?.kind === 'after') {
       const { id } = because.task;

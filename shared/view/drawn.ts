@@ -5,8 +5,8 @@ import { overlay } from './overlay.ts';
 import type { View } from './view.ts';
 
 /**
- * What a screen draws: the hub's view, its own unanswered taps laid over it, and times moved by the lags where the hub
- * has not moved them itself.
+ * What a screen draws: the hub's view, its own unanswered taps laid over it, and times moved by the
+ * lags where the hub has not moved them itself.
  */
 export function drawnView<V extends View>(
   view: V,

@@ -1,7 +1,19 @@
-export type { Command, Intent, Refusal } from '../day/index.ts';
-export type { PersonName, SlotName, SmokerName, TaskName, Text } from '../plan/index.ts';
+export type {
+  Because,
+  Command,
+  Intent,
+  MovedLoad,
+  MoveOffer,
+  Refusal,
+} from '../day/index.ts';
+export type { Text } from '../kernel/index.ts';
+export type { PersonName, SlotName, SmokerName, TaskName } from '../plan/index.ts';
 export { moveTimes } from './alone.ts';
 export { drawnView } from './drawn.ts';
+export { type LaidOut, layOut } from './laid-out.ts';
 export { type Drawn, loadMark, type Mark, overlay, type PendingTap } from './overlay.ts';
+export { type PitRule, pitRule, shareOf } from './pit-rule.ts';
+export { type RuledMinutes, ruledMinutes } from './ruled-minutes.ts';
+export { type NowTask, type Room, type StationPage, stationPage } from './station-page.ts';
 export type * from './view.ts';
 export { type Face, viewOf } from './view-of.ts';

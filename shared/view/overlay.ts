@@ -3,7 +3,9 @@ import type { Instant, SlotId, TaskId } from '../kernel/index.ts';
 import { instant, unreachable } from '../kernel/index.ts';
 import type { LoadDrawing, SmokerView, TaskView, View } from './view.ts';
 
-/** How far a tap has come that the hub's view does not hold: drawn only, or on this device's disk. */
+/**
+ * How far a tap has come that the hub's view does not hold: drawn only, or on this device's disk.
+ */
 export type Mark = 'tapped' | 'here';
 
 /** A tap of this device that the hub's view does not hold yet. */
@@ -17,8 +19,9 @@ export type Drawn<V extends View = View> = {
 };
 
 /**
- * Lays the taps that the hub has not shown yet over its view, in their order, so that a finger sees ink at once. It
- * decides nothing: a tap that makes no sense any more leaves the view as it is, and the hub's word follows.
+ * Lays the taps that the hub has not shown yet over its view, in their order, so that a finger sees
+ * ink at once. It decides nothing: a tap that makes no sense any more leaves the view as it is, and
+ * the hub's word follows.
  */
 export function overlay<V extends View>(view: V, pending: readonly PendingTap[]): Drawn<V> {
   const marks = new Map<string, Mark>();
@@ -30,7 +33,10 @@ export function overlay<V extends View>(view: V, pending: readonly PendingTap[])
   return { view: drawn as V, marks };
 }
 
-/** The key of a load in `Drawn.marks`. @example loadMark('ribs-1/stay' as TaskId, 0) //=> 'ribs-1/stay#0' */
+/**
+ * The key of a load in `Drawn.marks`. @example loadMark('ribs-1/stay' as TaskId, 0) //=>
+ * 'ribs-1/stay#0'
+ */
 export const loadMark = (stay: TaskId, need: number) => `${stay}#${need}`;
 
 function touched(command: Command): readonly string[] {
@@ -65,7 +71,10 @@ function lay(view: View, command: Command, hub: View): View {
   }
 }
 
-/** The hub lets a task begin once all before it has happened; so far as the view's lags tell, so does this. */
+/**
+ * The hub lets a task begin once all before it has happened; so far as the view's lags tell, so
+ * does this.
+ */
 function withFollowers(tasks: readonly TaskView[], changed: TaskId): readonly TaskView[] {
   const states = new Map(tasks.map(({ id, state }) => [id, state]));
   const hasHappened = ({ task, end }: TaskView['after'][number]) => {
@@ -114,7 +123,9 @@ function started(task: TaskView, at: Instant, by: TaskView['hand']): TaskView {
   return { ...task, ...moved, state: 'running', startAt: at, hand: by ?? task.hand, because: null };
 }
 
-/** What the hub has not seen started goes back to where the hub has it; else it may start again now. */
+/**
+ * What the hub has not seen started goes back to where the hub has it; else it may start again now.
+ */
 function takenBack(task: TaskView, at: Instant, hub: TaskView): TaskView {
   if (isOpen(task)) return task;
   const times = isOpen(hub)
@@ -127,7 +138,10 @@ function takenBack(task: TaskView, at: Instant, hub: TaskView): TaskView {
 /** A finish taken back: it goes on, and ends no sooner than now. */
 const lasting = (task: TaskView, at: Instant) => endingAt(instant(Math.max(task.endAt, at)));
 
-/** Trusts the pace as far as it has been seen: with a quarter done, a quarter pace and three quarters plan. */
+/**
+ * Trusts the pace as far as it has been seen: with a quarter done, a quarter pace and three
+ * quarters plan.
+ */
 function counted(task: TaskView, done: number, at: Instant): TaskView {
   const share = task.pieces > 0 ? Math.min(1, done / task.pieces) : 0;
   if (share === 0 || done < task.counted) return { ...task, counted: done };

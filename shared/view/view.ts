@@ -1,3 +1,4 @@
+import type { Because } from '../day/index.ts';
 import type {
   BatchId,
   Celsius,
@@ -11,16 +12,9 @@ import type {
   SmokerId,
   StationId,
   TaskId,
-} from '../kernel/index.ts';
-import type {
-  Check,
-  PersonName,
-  SlotName,
-  SmokerName,
-  TaskName,
   Text,
-  Work,
-} from '../plan/index.ts';
+} from '../kernel/index.ts';
+import type { Check, SlotName, Work } from '../plan/index.ts';
 
 /**
  * The day as one screen may see it. Everything a screen draws is here or is computed from here by this room's pure
@@ -30,6 +24,8 @@ export type View = StationView | SmokerView;
 
 export type ViewHead = {
   readonly seq: number;
+  /** The last event that changed who does what or what sits where: offers made before are stale. */
+  readonly arrangedSeq: number;
   /** The hub's clock when this was made. */
   readonly at: Instant;
   readonly zone: string;
@@ -45,12 +41,15 @@ export type StationView = ViewHead & {
   readonly station: { readonly id: StationId; readonly name: Text };
   /** In the order of their projected starts; what is long done is left out. */
   readonly tasks: readonly TaskView[];
+  /** Tasks further on than those. */
+  readonly later: number;
 };
 
 export type SmokerView = ViewHead & {
   readonly face: 'smoker';
   readonly smokers: readonly SmokerDrawing[];
   readonly tasks: readonly TaskView[];
+  readonly later: number;
 };
 
 /** What is known of a service's promise; minutes in hand fall below nought when it will be short. */
@@ -107,17 +106,6 @@ export type TaskView = {
   }[];
 };
 
-/** Why a task is when it is, as data; `shared/words` makes the sentence. */
-export type Because =
-  | { readonly kind: 'after'; readonly task: TaskName; readonly waitS: Seconds }
-  | { readonly kind: 'hand'; readonly person: PersonName; readonly busyWith: TaskName }
-  | { readonly kind: 'place'; readonly slot: SlotName; readonly until: Instant }
-  | { readonly kind: 'fire'; readonly smoker: SmokerName; readonly until: Instant }
-  | { readonly kind: 'table'; readonly busyWith: TaskName; readonly until: Instant }
-  | { readonly kind: 'shift'; readonly person: PersonName; readonly from: Instant }
-  | { readonly kind: 'plan'; readonly at: Instant }
-  | { readonly kind: 'now' };
-
 export type SmokerDrawing = {
   readonly id: SmokerId;
   readonly name: Text;
@@ -160,31 +148,4 @@ export type LoadDrawing = {
   } | null;
   readonly outAt: Instant;
   readonly lastCore: { readonly tempC: Celsius; readonly at: Instant } | null;
-};
-
-/** What a slot move would do, before it is taken. */
-export type MoveOffer = {
-  readonly basedOnSeq: number;
-  readonly moves: readonly MovedLoad[];
-  readonly services: readonly {
-    readonly id: ServiceId;
-    readonly name: Text;
-    readonly opensAt: Instant;
-    readonly beforeS: Seconds;
-    readonly afterS: Seconds;
-  }[];
-  /** Tasks whose start moves by a minute or more. */
-  readonly tasksChanged: number;
-  /** Which side the fat goes to, where the move changes it. */
-  readonly fatSide: 'down' | 'up' | null;
-};
-
-export type MovedLoad = {
-  readonly stay: TaskId;
-  readonly need: number;
-  readonly batchName: Text;
-  readonly pieces: number;
-  readonly piece: { readonly one: Text; readonly many: Text };
-  readonly from: SlotName;
-  readonly to: SlotName;
 };

@@ -14,7 +14,7 @@ export const english: Phrases = {
     hand: (person) => `waits for ${person}`,
     place: (slot, until) => `${slot} is taken till ${until}`,
     fire: (smoker, until) => `${smoker} changes its fire till ${until}`,
-    table: (task, until) => `the table is taken by “${task}” till ${until}`,
+    room: (task, until) => `no room till ${until}: “${task}”`,
     shift: (person, from) => `${person} is here from ${from}`,
     plan: (at) => `planned for ${at}`,
     now: 'can start',

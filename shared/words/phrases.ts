@@ -14,7 +14,7 @@ export type Phrases = {
     hand(person: string): string;
     place(slot: string, until: string): string;
     fire(smoker: string, until: string): string;
-    table(task: string, until: string): string;
+    room(task: string, until: string): string;
     shift(person: string, from: string): string;
     plan(at: string): string;
     readonly now: string;

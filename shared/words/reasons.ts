@@ -35,8 +35,8 @@ export function sayBecause(because: Because, say: Say): string {
       return words.place(saySlot(because.slot, say), clockTime(because.until, say));
     case 'fire':
       return words.fire(textIn(because.smoker.name, say), clockTime(because.until, say));
-    case 'table':
-      return words.table(textIn(because.busyWith.title, say), clockTime(because.until, say));
+    case 'room':
+      return words.room(textIn(because.busyWith.title, say), clockTime(because.until, say));
     case 'shift':
       return words.shift(because.person.name, clockTime(because.from, say));
     case 'plan':

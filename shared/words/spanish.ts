@@ -14,7 +14,7 @@ export const spanish: Phrases = {
     hand: (person) => `espera a ${person}`,
     place: (slot, until) => `${slot} ocupado hasta ${until}`,
     fire: (smoker, until) => `${smoker} cambia el fuego hasta ${until}`,
-    table: (task, until) => `la mesa está ocupada por «${task}» hasta ${until}`,
+    room: (task, until) => `sin sitio hasta ${until}: «${task}»`,
     shift: (person, from) => `${person} está desde ${from}`,
     plan: (at) => `previsto a las ${at}`,
     now: 'puede empezar',

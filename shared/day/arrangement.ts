@@ -1,0 +1,118 @@
+import type { Celsius, PersonId, SlotId, TaskId } from '../kernel/index.ts';
+import { must } from '../kernel/index.ts';
+import { fireOf, kitchenResource, resourceId } from '../plan/index.ts';
+import type { Mode, Move, Placement, ResourceId, Use } from '../schedule/index.ts';
+import type { PlanIndex } from './plan-index.ts';
+import type { DayState } from './state.ts';
+import { factsOf, loadKey } from './state.ts';
+
+/** One load of a stay: how much of which slot it takes. */
+export type Load = {
+  readonly stay: TaskId;
+  readonly need: number;
+  readonly areaCm2: number;
+  readonly slot: SlotId;
+};
+
+/**
+ * Who does a task and where its loads are, as it now stands: the schedule's choice, but for what persons have decided
+ * since. Its times are the plan's; the live times come from the timeline.
+ */
+export function placementOf(state: DayState, index: PlanIndex, task: TaskId): Placement {
+  const planned = must(index.placements.get(task), task);
+  const hand = factsOf(state, task).hand;
+  const mode = hand ? modeFor(index, task, planned, hand) : modeOf(index, planned);
+  const uses = planned.uses.map(({ need, resource }): Use => {
+    const slot = state.slots.get(loadKey(task, need));
+    if (slot) return { need, resource: resourceId({ kind: 'slot', slot }) };
+    const given = hand && isHand(resource) && resourceId({ kind: 'hand', person: hand });
+    if (given && mode.needs[need]?.oneOf.includes(given)) return { need, resource: given };
+    return { need, resource };
+  });
+  return { ...planned, mode: mode.id, uses };
+}
+
+/** The tasks that stand otherwise than the schedule has them. */
+export function rearranged(state: DayState, index: PlanIndex): TaskId[] {
+  const moved = [...state.slots.keys()].map((key) => key.slice(0, key.lastIndexOf('#')) as TaskId);
+  const given = [...state.tasks].filter(([, { hand }]) => hand !== null).map(([id]) => id);
+  return [...new Set([...moved, ...given])].filter((task) => {
+    const planned = index.placements.get(task);
+    return planned !== undefined && !sameArrangement(planned, placementOf(state, index, task));
+  });
+}
+
+/** Whether two placements of a task have it done by the same hands in the same places. */
+export function sameArrangement(a: Placement, b: Placement): boolean {
+  return (
+    a.mode === b.mode &&
+    a.uses.every(({ need, resource }) =>
+      b.uses.some((other) => other.need === need && other.resource === resource),
+    )
+  );
+}
+
+/** The same as changes that the timeline can be told. */
+export function movesTo(state: DayState, index: PlanIndex, tasks: readonly TaskId[]): Move[] {
+  return tasks.map((task) => {
+    const { activity, mode, uses } = placementOf(state, index, task);
+    return { activity, mode, uses };
+  });
+}
+
+/** Who does it, as it now stands; null where no hand is needed. */
+export function currentHand(state: DayState, index: PlanIndex, task: TaskId): PersonId | null {
+  const { uses } = placementOf(state, index, task);
+  for (const { resource } of uses) {
+    const thing = kitchenResource(resource);
+    if (thing.kind === 'hand') return thing.person;
+  }
+  return null;
+}
+
+/** Everybody who has been shown this work. */
+export function handsFor(index: PlanIndex, task: TaskId): PersonId[] {
+  const { modes } = must(index.activities.get(task), task);
+  const hands = modes.flatMap(({ needs }) => needs.flatMap(({ oneOf }) => oneOf));
+  return [...new Set(hands)].flatMap((resource) => {
+    const thing = kitchenResource(resource);
+    return thing.kind === 'hand' ? [thing.person] : [];
+  });
+}
+
+/** The loads of a stay in the slots that they are in, or will come to. */
+export function loadsOf(state: DayState, index: PlanIndex, stay: TaskId): Load[] {
+  const placement = placementOf(state, index, stay);
+  const { needs } = modeOf(index, placement);
+  return placement.uses.flatMap(({ need, resource }) => {
+    const thing = kitchenResource(resource);
+    const areaCm2 = must(needs[need], `${stay}#${need}`).amount;
+    return thing.kind === 'slot' ? [{ stay, need, areaCm2, slot: thing.slot }] : [];
+  });
+}
+
+/** The set temperature that a stay needs of its smoker; null where any will do. */
+export function heatNeededC(state: DayState, index: PlanIndex, stay: TaskId): Celsius | null {
+  const [need] = modeOf(index, placementOf(state, index, stay)).states;
+  return need ? fireOf(need.state) : null;
+}
+
+/** The mode a placement was placed in. */
+export function modeOf(index: PlanIndex, placement: Placement): Mode {
+  const { modes } = must(index.activities.get(placement.activity), placement.activity);
+  return must(
+    modes.find(({ id }) => id === placement.mode),
+    `${placement.activity} ${placement.mode}`,
+  );
+}
+
+/** The planned mode if that hand can work in it, else the first one it can. */
+function modeFor(index: PlanIndex, task: TaskId, planned: Placement, hand: PersonId): Mode {
+  const resource = resourceId({ kind: 'hand', person: hand });
+  const able = ({ needs }: Mode) => needs.some(({ oneOf }) => oneOf.includes(resource));
+  const mode = modeOf(index, planned);
+  if (able(mode)) return mode;
+  return must(index.activities.get(task), task).modes.find(able) ?? mode;
+}
+
+const isHand = (resource: ResourceId) => kitchenResource(resource).kind === 'hand';

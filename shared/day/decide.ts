@@ -1,0 +1,169 @@
+import type { Instant, PersonId } from '../kernel/index.ts';
+import { hours, unreachable } from '../kernel/index.ts';
+import type { Task } from '../plan/index.ts';
+import { currentHand, handsFor } from './arrangement.ts';
+import type { Command } from './command.ts';
+import type { Decision } from './decision.ts';
+import { happen, refuse } from './decision.ts';
+import type { Fact } from './event.ts';
+import { decideMove } from './moves.ts';
+import { passagesOf } from './passage.ts';
+import type { PlanIndex } from './plan-index.ts';
+import { indexOf, personName, taskName } from './plan-index.ts';
+import { decideReading } from './readings.ts';
+import { begunAfter, undoneBefore } from './ready.ts';
+import type { DayState } from './state.ts';
+import { factsOf } from './state.ts';
+
+/** A hand that says it runs later than this means something else. */
+export const MOST_LATE_S = hours(12);
+
+/**
+ * What a command makes happen, or why it does not. Pure: the answer depends on the day and the command alone; `now` is the
+ * hub's clock when it decides, for what may not lie in the future.
+ */
+export function decide(state: DayState, command: Command, now: Instant): Decision {
+  if (!state.plan) return refuse({ rule: 'no-plan' });
+  const index = indexOf(state.plan);
+  switch (command.kind) {
+    case 'reading':
+      return decideReading(index, command);
+    case 'moveSlots':
+      return decideMove(state, index, command, now);
+    case 'note':
+      return decideNote(index, command);
+    default: {
+      const task = index.tasks.get(command.task);
+      if (!task) return refuse({ rule: 'unknown-task' });
+      return decideTask({ state, index, task, command });
+    }
+  }
+}
+
+type TaskCommand = Exclude<Command, { kind: 'reading' | 'moveSlots' | 'note' }>;
+type Asked<C extends TaskCommand = TaskCommand> = {
+  readonly state: DayState;
+  readonly index: PlanIndex;
+  readonly task: Task;
+  readonly command: C;
+};
+type AskedFor<K extends TaskCommand['kind']> = Asked<Extract<TaskCommand, { kind: K }>>;
+
+function decideTask(asked: Asked): Decision {
+  const { command } = asked;
+  const task = asked.task.id;
+  switch (command.kind) {
+    case 'start':
+      return decideStart({ ...asked, command });
+    case 'finish':
+      return decideFinish(asked);
+    case 'takeBack':
+      return decideTakeBack(asked);
+    case 'count':
+      return decideCount({ ...asked, command });
+    case 'late':
+      return decideLate({ ...asked, command });
+    case 'needHelp':
+      return refuseIfDone(asked) ?? happen({ kind: 'helpAsked', task });
+    case 'helpCame':
+      return refuseIfDone(asked) ?? happen({ kind: 'helpCame', task });
+    case 'giveTo':
+      return decideGiveTo({ ...asked, command });
+    default:
+      return unreachable(command);
+  }
+}
+
+function decideStart(asked: AskedFor<'start'>): Decision {
+  const { state, index, task, command } = asked;
+  const { started } = factsOf(state, task.id);
+  const refused = refuseIfNotByHand(asked) ?? refuseIfDone(asked) ?? refuseIfWaiting(asked);
+  if (refused) return refused;
+  if (started) {
+    const by = personName(index.plan.kitchen, started.by);
+    return refuse({ rule: 'already-started', at: started.at, by });
+  }
+  const hand = command.personId ?? currentHand(state, index, task.id);
+  return happen({ kind: 'taskStarted', task: task.id, hand });
+}
+
+function decideFinish(asked: Asked): Decision {
+  const { state, task } = asked;
+  const refused = refuseIfNotByHand(asked) ?? refuseIfDone(asked);
+  if (refused) return refused;
+  if (!factsOf(state, task.id).started) return refuse({ rule: 'not-started' });
+  return happen({ kind: 'taskFinished', task: task.id });
+}
+
+function decideTakeBack(asked: Asked): Decision {
+  const { state, index, task } = asked;
+  const { started, finished } = factsOf(state, task.id);
+  if (!started) return refuse({ rule: 'not-started' });
+  if (!finished) return happen({ kind: 'startTakenBack', task: task.id });
+  const follower = begunAfter(state, task.id);
+  if (follower) return refuse({ rule: 'already-followed', by: taskName(index, follower) });
+  return happen({ kind: 'finishTakenBack', task: task.id });
+}
+
+/** A count also starts the work that nobody tapped: wet hands count the tray they finished. */
+function decideCount(asked: AskedFor<'count'>): Decision {
+  const { state, index, task, command } = asked;
+  const { pieces } = task;
+  const refused = refuseIfNotByHand(asked) ?? refuseIfDone(asked);
+  if (refused) return refused;
+  if (command.done < 0 || command.done > pieces) {
+    return refuse({ rule: 'count-out-of-range', done: command.done, pieces });
+  }
+  const counted: Fact = { kind: 'piecesCounted', task: task.id, done: command.done };
+  if (factsOf(state, task.id).started) return happen(counted);
+  const waiting = refuseIfWaiting(asked);
+  if (waiting) return waiting;
+  const hand = command.personId ?? currentHand(state, index, task.id);
+  return happen({ kind: 'taskStarted', task: task.id, hand }, counted);
+}
+
+function decideLate(asked: AskedFor<'late'>): Decision {
+  const { task, command } = asked;
+  const refused = refuseIfDone(asked);
+  if (refused) return refused;
+  if (command.byS <= 0 || command.byS > MOST_LATE_S) {
+    return refuse({ rule: 'late-out-of-range', byS: command.byS, mostS: MOST_LATE_S });
+  }
+  return happen({ kind: 'taskRunsLate', task: task.id, byS: command.byS });
+}
+
+function decideGiveTo(asked: AskedFor<'giveTo'>): Decision {
+  const { index, task, command } = asked;
+  const refused = refuseIfNotByHand(asked) ?? refuseIfDone(asked);
+  if (refused) return refused;
+  const person = personName(index.plan.kitchen, command.hand);
+  if (!person) return refuse({ rule: 'unknown-person' });
+  if (!handsFor(index, task.id).includes(command.hand)) {
+    return refuse({ rule: 'lacks-skill', person, task: taskName(index, task.id) });
+  }
+  return happen({ kind: 'taskGiven', task: task.id, hand: command.hand });
+}
+
+function decideNote(index: PlanIndex, command: Extract<Command, { kind: 'note' }>): Decision {
+  if (command.task !== null && !index.tasks.has(command.task)) {
+    return refuse({ rule: 'unknown-task' });
+  }
+  return happen({ kind: 'noteWritten', text: command.text, task: command.task });
+}
+
+function refuseIfNotByHand({ index, task }: Asked): Decision | null {
+  if (task.work === 'hands') return null;
+  return refuse({ rule: 'not-by-hand', task: taskName(index, task.id) });
+}
+
+function refuseIfDone({ state, index, task }: Asked): Decision | null {
+  const finished = passagesOf(state).get(task.id)?.finishedAt ?? null;
+  if (finished === null) return null;
+  const by: PersonId | null = factsOf(state, task.id).finished?.by ?? null;
+  return refuse({ rule: 'already-done', at: finished, by: personName(index.plan.kitchen, by) });
+}
+
+function refuseIfWaiting({ state, index, task }: Asked): Decision | null {
+  const before = undoneBefore(state, task.id);
+  return before ? refuse({ rule: 'waits-for', before: taskName(index, before) }) : null;
+}

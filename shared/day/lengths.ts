@@ -1,0 +1,21 @@
+import type { Seconds, TaskId } from '../kernel/index.ts';
+import { must, seconds } from '../kernel/index.ts';
+import { modeOf, placementOf } from './arrangement.ts';
+import type { PlanIndex } from './plan-index.ts';
+import type { DayState } from './state.ts';
+import { factsOf } from './state.ts';
+
+/**
+ * How long a task is now expected to take in all. The plan's length to begin with; as pieces are counted, more and more
+ * the pace that the count shows, by the share that is done; and on top what the hand said it runs late.
+ */
+export function expectedLengthS(state: DayState, index: PlanIndex, task: TaskId): Seconds {
+  const { length } = modeOf(index, placementOf(state, index, task));
+  const plannedS = length.kind === 'work' ? length.typicalS : length.minS;
+  const { started, counted, lateByS } = factsOf(state, task);
+  const { pieces } = must(index.tasks.get(task), task);
+  if (!started || !counted || counted.done === 0) return seconds(plannedS + lateByS);
+  const share = counted.done / pieces;
+  const paceS = (counted.at - started.at) / 1000 / share;
+  return seconds(Math.round((1 - share) * plannedS + share * paceS) + lateByS);
+}

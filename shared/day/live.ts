@@ -1,0 +1,223 @@
+import type {
+  BatchId,
+  Instant,
+  PersonId,
+  Seconds,
+  ServiceId,
+  Span,
+  TaskId,
+} from '../kernel/index.ts';
+import { after, must, seconds, since } from '../kernel/index.ts';
+import { resourceId } from '../plan/index.ts';
+import type { Lag, Reason, Timeline } from '../schedule/index.ts';
+import { createTimeline } from '../schedule/index.ts';
+import { modeOf, movesTo, placementOf, rearranged, sameArrangement } from './arrangement.ts';
+import type { Event } from './event.ts';
+import { fold } from './fold.ts';
+import { expectedLengthS } from './lengths.ts';
+import type { Passage } from './passage.ts';
+import { passagesOf } from './passage.ts';
+import type { PlanIndex } from './plan-index.ts';
+import { indexOf } from './plan-index.ts';
+import type { DayState } from './state.ts';
+import { factsOf } from './state.ts';
+
+/** How a service's promise stands, by its batch that has least in hand. */
+export type Outlook = { readonly inHandS: Seconds; readonly hangsOn: TaskId | null };
+
+/** The times of a task: facts once they are, projected until then. */
+export type TaskTimes = { readonly startS: Seconds; readonly endS: Seconds };
+
+/**
+ * The day together with the times that follow from it: a state, and a timeline kept true to it event by event. It can be
+ * thrown away at any moment and opened anew from the state, with the same times.
+ */
+export class Live {
+  #state: DayState;
+  #now: Instant;
+  #timeline: Timeline | null;
+  #outlooks: ReadonlyMap<ServiceId, Outlook> | null = null;
+
+  constructor(state: DayState, now: Instant, timeline: Timeline | null) {
+    this.#state = state;
+    this.#now = now;
+    this.#timeline = timeline;
+  }
+
+  get state(): DayState {
+    return this.#state;
+  }
+
+  get now(): Instant {
+    return this.#now;
+  }
+
+  get nowS(): Seconds {
+    return since(this.index.plan.built.origin, this.#now);
+  }
+
+  /** The running plan; a Bug before there is one. */
+  get index(): PlanIndex {
+    return indexOf(must(this.#state.plan, 'a plan'));
+  }
+
+  get timeline(): Timeline {
+    return must(this.#timeline, 'a plan');
+  }
+
+  /** Folds one more event in and moves what hangs on it. */
+  apply(event: Event): void {
+    const before = this.#state;
+    this.#state = fold(before, event);
+    this.#outlooks = null;
+    if (event.at > this.#now) this.#now = event.at;
+    if (event.kind === 'planAdopted') this.#timeline = timelineOf(this.#state, this.#now);
+    else this.#follow(before, event);
+  }
+
+  /** Moves the clock on; whether a time may have changed that a screen shows. */
+  tick(now: Instant): boolean {
+    const minuteWas = Math.floor(this.#now / 60_000);
+    if (now > this.#now) this.#now = now;
+    if (!this.#timeline) return false;
+    const { changed } = this.#timeline.notBefore(this.nowS);
+    if (changed.length > 0) this.#outlooks = null;
+    return changed.length > 0 || Math.floor(this.#now / 60_000) > minuteWas;
+  }
+
+  instantOf(timeS: Seconds): Instant {
+    return after(this.index.plan.built.origin, timeS);
+  }
+
+  timesOf(task: TaskId): TaskTimes {
+    return this.timeline.times(task);
+  }
+
+  /** The doubt of its end, from the spread of its length; none for what is done. */
+  endRangeOf(task: TaskId): { readonly lowS: Seconds; readonly highS: Seconds } {
+    const { stage, startS, endS } = this.timeline.times(task);
+    const { length } = modeOf(this.index, placementOf(this.#state, this.index, task));
+    if (stage === 'done' || length.kind === 'wait') return { lowS: endS, highS: endS };
+    const notBeforeS = stage === 'running' ? this.nowS : startS;
+    const lasting = (lengthS: Seconds) => {
+      const share = (endS - startS) * (lengthS / length.typicalS);
+      return seconds(Math.max(startS + Math.round(share), notBeforeS));
+    };
+    return { lowS: lasting(length.lowS), highS: lasting(length.highS) };
+  }
+
+  reasonFor(task: TaskId): Reason {
+    return this.timeline.reason(task, 'start');
+  }
+
+  outlookOf(service: ServiceId): Outlook {
+    this.#outlooks ??= outlooksOn(this.timeline, this.index);
+    return this.#outlooks.get(service) ?? { inHandS: seconds(0), hangsOn: null };
+  }
+
+  /** When a person works, in seconds of the plan; breaks left out. */
+  shiftsOf(person: PersonId): readonly Span[] {
+    const id = resourceId({ kind: 'hand', person });
+    const hand = this.index.plan.built.problem.resources.find((resource) => resource.id === id);
+    return hand?.kind === 'capacity' ? (hand.open ?? []) : [];
+  }
+
+  /** The lags into a task, those that sharing a hand or a place makes among them. */
+  leastLagsInto(task: TaskId): { from: Lag['from']; to: Lag['to']; minS: Seconds }[] {
+    const lags = (this.index.lagsInto.get(task) ?? []).flatMap(({ from, to, minS }) =>
+      minS === undefined ? [] : [{ from, to, minS }],
+    );
+    const links = this.timeline.schedule.links
+      .filter(({ to }) => to === task)
+      .map(({ from, to, gapS, after: end }) => ({
+        from: { activity: from, end: end ?? ('end' as const) },
+        to: { activity: to, end: 'start' as const },
+        minS: gapS,
+      }));
+    return [...lags, ...links];
+  }
+
+  #follow(before: DayState, event: Event): void {
+    if (!this.#timeline) return;
+    if (event.kind === 'slotsMoved') {
+      this.#move([...new Set(event.moves.map(({ stay }) => stay))]);
+    } else if ('task' in event && event.task !== null) {
+      const was = factsOf(before, event.task);
+      const is = factsOf(this.#state, event.task);
+      if (was.hand !== is.hand) this.#moveIfOther(before, event.task);
+      if (was.counted !== is.counted || was.lateByS !== is.lateByS) {
+        tellLength(this.#timeline, this.#state, event.task);
+      }
+    }
+    tellPassages(this.#timeline, passagesOf(before), passagesOf(this.#state), this.index);
+    this.#timeline.notBefore(this.nowS);
+  }
+
+  #moveIfOther(before: DayState, task: TaskId): void {
+    const was = placementOf(before, this.index, task);
+    if (!sameArrangement(was, placementOf(this.#state, this.index, task))) this.#move([task]);
+  }
+
+  #move(tasks: readonly TaskId[]): void {
+    this.#timeline?.moved(movesTo(this.#state, this.index, tasks));
+  }
+}
+
+/** How each service stands on a timeline: as its batch with least in hand does. */
+export function outlooksOn(timeline: Timeline, index: PlanIndex): Map<ServiceId, Outlook> {
+  const outlooks = new Map<ServiceId, Outlook>();
+  for (const { id } of index.plan.built.problem.goals) {
+    // A goal of the schedule is a batch that must stand ready, and has its name.
+    const { service } = must(index.batches.get(id as string as BatchId), id);
+    const { inHandS, hangsOn } = timeline.goal(id);
+    const least = outlooks.get(service);
+    if (!least || inHandS < least.inHandS) outlooks.set(service, { inHandS, hangsOn });
+  }
+  return outlooks;
+}
+
+/** A live day as of `now`, from nothing but its state. */
+export function openLive(state: DayState, now: Instant): Live {
+  return new Live(state, now, timelineOf(state, now));
+}
+
+function timelineOf(state: DayState, now: Instant): Timeline | null {
+  if (!state.plan) return null;
+  const index = indexOf(state.plan);
+  const timeline = createTimeline(state.plan.built.problem, state.plan.schedule);
+  const moves = movesTo(state, index, rearranged(state, index));
+  if (moves.length > 0) timeline.moved(moves);
+  for (const task of state.tasks.keys()) {
+    if (index.tasks.has(task)) tellLength(timeline, state, task);
+  }
+  tellPassages(timeline, new Map(), passagesOf(state), index);
+  timeline.notBefore(since(state.plan.built.origin, now));
+  return timeline;
+}
+
+function tellLength(timeline: Timeline, state: DayState, task: TaskId): void {
+  const lengthS = expectedLengthS(state, indexOf(must(state.plan, 'a plan')), task);
+  timeline.lengthIs(task, lengthS);
+}
+
+/** Tells what began and ended since, taking back what did not after all. */
+function tellPassages(
+  timeline: Timeline,
+  before: ReadonlyMap<TaskId, Passage>,
+  now: ReadonlyMap<TaskId, Passage>,
+  { plan }: PlanIndex,
+): void {
+  const { origin } = plan.built;
+  for (const [task, is] of now) {
+    const was = before.get(task);
+    if (was?.startedAt === is.startedAt && was?.finishedAt === is.finishedAt) continue;
+    if (was?.finishedAt != null && is.finishedAt === null) timeline.takenBack(task);
+    if (was?.startedAt != null && is.startedAt === null) timeline.takenBack(task);
+    if (is.startedAt !== null && is.startedAt !== was?.startedAt) {
+      timeline.started(task, since(origin, is.startedAt));
+    }
+    if (is.finishedAt !== null && is.finishedAt !== was?.finishedAt) {
+      timeline.finished(task, since(origin, is.finishedAt));
+    }
+  }
+}

@@ -1,0 +1,137 @@
+import type { Instant, Seconds, SlotId, SmokerId, Span } from '../kernel/index.ts';
+import { must, overlaps, seconds } from '../kernel/index.ts';
+import { findSlot } from '../kitchen/index.ts';
+import { resourceId } from '../plan/index.ts';
+import type { Load } from './arrangement.ts';
+import { heatNeededC, loadsOf } from './arrangement.ts';
+import type { Command } from './command.ts';
+import type { Decision } from './decision.ts';
+import { happen, refuse } from './decision.ts';
+import type { SlotMove } from './event.ts';
+import type { Live } from './live.ts';
+import { openLive } from './live.ts';
+import { passagesOf } from './passage.ts';
+import type { PlanIndex } from './plan-index.ts';
+import { slotName, taskName } from './plan-index.ts';
+import type { Refusal } from './refusal.ts';
+import type { DayState } from './state.ts';
+
+/** Takes a move that was shown before, unless what it was shown on has changed or it no longer fits. */
+export function decideMove(
+  state: DayState,
+  index: PlanIndex,
+  command: Extract<Command, { kind: 'moveSlots' }>,
+  now: Instant,
+): Decision {
+  if (command.basedOnSeq < state.arrangedSeq) return refuse({ rule: 'out-of-date' });
+  for (const move of command.moves) {
+    const refusal = impossible(state, index, move);
+    if (refusal) return refuse(refusal);
+  }
+  const refusal = whyNot(openLive(state, now), command.moves);
+  return refusal ? refuse(refusal) : happen({ kind: 'slotsMoved', moves: command.moves });
+}
+
+/** A load that is not there, or is where it is asked to go. */
+export function impossible(state: DayState, index: PlanIndex, move: SlotMove): Refusal | null {
+  if (index.tasks.get(move.stay)?.work !== 'place') return { rule: 'unknown-place' };
+  if (!slotName(index.plan.kitchen, move.to)) return { rule: 'unknown-place' };
+  const load = loadsOf(state, index, move.stay).find(({ need }) => need === move.need);
+  if (!load) return { rule: 'unknown-place' };
+  if (passagesOf(state).get(move.stay)?.finishedAt) return { rule: 'off-already' };
+  return load.slot === move.to ? { rule: 'nothing-moves' } : null;
+}
+
+/** The first thing that speaks against these moves, taken together; null where they fit. */
+export function whyNot(live: Live, moves: readonly SlotMove[]): Refusal | null {
+  const loads = loadsAfter(live, moves);
+  for (const move of moves) {
+    const load = loads.find(({ stay, need }) => stay === move.stay && need === move.need);
+    const moved = must(load, move.stay);
+    const others = loads.filter((other) => other !== load && overlaps(other.span, moved.span));
+    const refusal = heatAgainst(live, moved, others) ?? areaAgainst(live, moved, others);
+    if (refusal) return refusal;
+  }
+  return null;
+}
+
+/** Loads that keep another from a slot, and could still go elsewhere since they are not in yet. */
+export function inTheWay(live: Live, move: SlotMove): Load[] {
+  const loads = loadsAfter(live, [move]);
+  const moved = must(
+    loads.find(({ stay, need }) => stay === move.stay && need === move.need),
+    move.stay,
+  );
+  return loads.filter(
+    (other) =>
+      other !== moved &&
+      other.slot === moved.slot &&
+      overlaps(other.span, moved.span) &&
+      !passagesOf(live.state).get(other.stay)?.startedAt,
+  );
+}
+
+type TimedLoad = Load & { readonly span: Span<Seconds> };
+
+/** Every load not yet off, in its slot after the moves, for the time it will still be there. */
+function loadsAfter(live: Live, moves: readonly SlotMove[]): TimedLoad[] {
+  const { state, index } = live;
+  const passages = passagesOf(state);
+  return index.plan.built.tasks
+    .filter(({ id, work }) => work === 'place' && !passages.get(id)?.finishedAt)
+    .flatMap(({ id }) => {
+      const { startS, endS } = live.timesOf(id);
+      const span = { start: seconds(Math.max(startS, live.nowS)), end: endS };
+      return loadsOf(state, index, id).map((load) => {
+        const move = moves.find(({ stay, need }) => stay === id && need === load.need);
+        return { ...load, span, slot: move?.to ?? load.slot };
+      });
+    });
+}
+
+function areaAgainst(live: Live, moved: TimedLoad, others: readonly TimedLoad[]): Refusal | null {
+  const { index } = live;
+  const here = others.filter(({ slot }) => slot === moved.slot);
+  const taken = Math.max(
+    0,
+    ...[moved, ...here].map(({ span }) =>
+      here
+        .filter((other) => other.span.start <= span.start && span.start < other.span.end)
+        .reduce((sum, { areaCm2 }) => sum + areaCm2, 0),
+    ),
+  );
+  const capacity = capacityCm2(index, moved.slot);
+  if (moved.areaCm2 + taken <= capacity) return null;
+  const slot = must(slotName(index.plan.kitchen, moved.slot), moved.slot);
+  const last = [...here].sort((a, b) => b.span.end - a.span.end)[0];
+  if (!last || moved.areaCm2 > capacity) {
+    return { rule: 'slot-too-small', slot, needCm2: moved.areaCm2, freeCm2: capacity - taken };
+  }
+  const batch = taskName(index, last.stay);
+  return { rule: 'slot-taken', slot, by: batch, until: live.instantOf(last.span.end) };
+}
+
+function heatAgainst(live: Live, moved: TimedLoad, others: readonly TimedLoad[]): Refusal | null {
+  const { index, state } = live;
+  const needC = heatNeededC(state, index, moved.stay);
+  if (needC === null) return null;
+  const smoker = smokerOf(index, moved.slot);
+  for (const other of others) {
+    if (smokerOf(index, other.slot) !== smoker) continue;
+    const isC = heatNeededC(state, index, other.stay);
+    if (isC === null || isC === needC) continue;
+    const slot = must(slotName(index.plan.kitchen, moved.slot), moved.slot);
+    return { rule: 'fire-differs', slot, needC, isC };
+  }
+  return null;
+}
+
+function smokerOf(index: PlanIndex, slot: SlotId): SmokerId | undefined {
+  return findSlot(index.plan.kitchen, slot)?.smoker.id;
+}
+
+function capacityCm2(index: PlanIndex, slot: SlotId): number {
+  const id = resourceId({ kind: 'slot', slot });
+  const resource = index.plan.built.problem.resources.find((candidate) => candidate.id === id);
+  return resource?.kind === 'capacity' ? resource.capacity : 0;
+}

@@ -1,0 +1,65 @@
+import type { BatchId, PersonId, SlotId, TaskId } from '../kernel/index.ts';
+import { must } from '../kernel/index.ts';
+import type { Kitchen } from '../kitchen/index.ts';
+import { findSlot } from '../kitchen/index.ts';
+import type { Batch, PersonName, SlotName, Task, TaskName } from '../plan/index.ts';
+import type { Activity, Lag, Placement } from '../schedule/index.ts';
+import type { AdoptedPlan } from './adopted-plan.ts';
+
+/** An adopted plan, to be looked things up in. */
+export type PlanIndex = {
+  readonly plan: AdoptedPlan;
+  readonly tasks: ReadonlyMap<TaskId, Task>;
+  readonly batches: ReadonlyMap<BatchId, Batch>;
+  readonly activities: ReadonlyMap<TaskId, Activity>;
+  readonly placements: ReadonlyMap<TaskId, Placement>;
+  readonly lagsInto: ReadonlyMap<TaskId, readonly Lag[]>;
+  readonly lagsOutOf: ReadonlyMap<TaskId, readonly Lag[]>;
+};
+
+const indexes = new WeakMap<AdoptedPlan, PlanIndex>();
+
+/** The index of a plan, made once for each plan. */
+export function indexOf(plan: AdoptedPlan): PlanIndex {
+  const known = indexes.get(plan);
+  if (known) return known;
+  const { tasks, batches, problem } = plan.built;
+  const index: PlanIndex = {
+    plan,
+    tasks: new Map(tasks.map((task) => [task.id, task])),
+    batches: new Map(batches.map((batch) => [batch.id, batch])),
+    activities: new Map(problem.activities.map((activity) => [activity.id, activity])),
+    placements: new Map(plan.schedule.placements.map((placed) => [placed.activity, placed])),
+    lagsInto: groupBy(problem.lags, (lag) => lag.to.activity),
+    lagsOutOf: groupBy(problem.lags, (lag) => lag.from.activity),
+  };
+  indexes.set(plan, index);
+  return index;
+}
+
+function groupBy<Key, Item>(items: readonly Item[], keyOf: (item: Item) => Key) {
+  const groups = new Map<Key, Item[]>();
+  for (const item of items) {
+    const group = groups.get(keyOf(item));
+    if (group) group.push(item);
+    else groups.set(keyOf(item), [item]);
+  }
+  return groups;
+}
+
+/** A task with the words on its line. */
+export function taskName(index: PlanIndex, id: TaskId): TaskName {
+  return { id, title: must(index.tasks.get(id), id).title };
+}
+
+/** A member of the crew by name, or null for somebody not on the list. */
+export function personName(kitchen: Kitchen, id: PersonId | null): PersonName | null {
+  const person = kitchen.crew.find((member) => member.id === id);
+  return person ? { id: person.id, name: person.name } : null;
+}
+
+/** A rack with the names it goes by, or null where there is no such rack. */
+export function slotName(kitchen: Kitchen, id: SlotId): SlotName | null {
+  const slot = findSlot(kitchen, id);
+  return slot && { id, smoker: slot.smoker.name, rack: String(slot.number) };
+}

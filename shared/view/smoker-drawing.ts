@@ -1,0 +1,111 @@
+import type { Live } from '../day/index.ts';
+import { heatNeededC, loadsOf, passagesOf, slotName } from '../day/index.ts';
+import type { SlotId, SmokerId, TaskId } from '../kernel/index.ts';
+import { must } from '../kernel/index.ts';
+import type { Smoker } from '../kitchen/index.ts';
+import type { LoadDrawing, SmokerDrawing } from './view.ts';
+
+/** One smoker as its cutaway: what is in each rack, what comes after, and how its fire stands. */
+export function smokerDrawing(live: Live, smoker: Smoker): SmokerDrawing {
+  const { kitchen } = live.index.plan;
+  return {
+    id: smoker.id,
+    name: smoker.name,
+    heat: smoker.heat,
+    setC: fireNow(live, smoker),
+    lastAir: lastAir(live, smoker.id),
+    racks: smoker.racks.map((rack) => ({
+      slot: must(slotName(kitchen, rack.slot), rack.slot),
+      lengthM: rack.lengthM,
+      depthM: rack.depthM,
+      loads: loadsIn(live, rack.slot),
+    })),
+  };
+}
+
+/** Loads not yet off, in the order they come. */
+function loadsIn(live: Live, slot: SlotId): LoadDrawing[] {
+  return stays(live)
+    .flatMap((stay) => loadsOf(live.state, live.index, stay))
+    .filter((load) => load.slot === slot)
+    .map(({ stay, need }) => loadDrawing(live, stay, need))
+    .sort((a, b) => a.inAt - b.inAt);
+}
+
+function stays(live: Live): TaskId[] {
+  const passages = passagesOf(live.state);
+  return live.index.plan.built.tasks
+    .filter(({ id, work }) => work === 'place' && !passages.get(id)?.finishedAt)
+    .map(({ id }) => id);
+}
+
+function loadDrawing(live: Live, stay: TaskId, need: number): LoadDrawing {
+  const { index, state } = live;
+  const task = must(index.tasks.get(stay), stay);
+  const batch = must(index.batches.get(task.batch), task.batch);
+  const cut = must(
+    index.plan.catalogue.cuts.find(({ id }) => id === batch.cut),
+    batch.cut,
+  );
+  const { startS, endS } = live.timesOf(stay);
+  const core = state.readings.findLast(({ where }) => where.kind === 'core' && where.stay === stay);
+  return {
+    stay,
+    need,
+    batchName: batch.name,
+    cut: cut.id,
+    pieces: must(task.loads?.[need], `${stay}#${need}`),
+    pieceLengthM: cut.footprint.lengthM,
+    pieceWidthM: cut.footprint.widthM,
+    piece: task.piece,
+    fatCap: cut.fatCap,
+    here: passagesOf(state).get(stay)?.startedAt != null,
+    inAt: live.instantOf(startS),
+    next: nextFor(live, stay),
+    outAt: live.instantOf(endS),
+    lastCore: core ? { tempC: core.tempC, at: core.at } : null,
+  };
+}
+
+/** The stage of the fire that the load is in, or comes to, and the hands' task that ends it. */
+function nextFor(live: Live, stay: TaskId): LoadDrawing['next'] {
+  const { index, state } = live;
+  const passages = passagesOf(state);
+  const batch = index.tasks.get(stay)?.batch;
+  const stage = index.plan.built.tasks.find(
+    ({ id, work, batch: of }) => work === 'fire' && of === batch && !passages.get(id)?.finishedAt,
+  );
+  if (!stage) return null;
+  const ends = (index.lagsOutOf.get(stage.id) ?? []).find(
+    ({ from, to }) => from.end === 'end' && index.tasks.get(to.activity)?.work === 'hands',
+  );
+  const { lowS, highS } = live.endRangeOf(stage.id);
+  return {
+    title: must(index.tasks.get(ends?.to.activity ?? stage.id), stage.id).title,
+    lowAt: live.instantOf(lowS),
+    at: live.instantOf(live.timesOf(stage.id).endS),
+    highAt: live.instantOf(highS),
+  };
+}
+
+/** The set temperature asked for by what is in now, or by what comes next. */
+function fireNow(live: Live, smoker: Smoker): SmokerDrawing['setC'] {
+  const slots = new Set(smoker.racks.map(({ slot }) => slot));
+  const here = stays(live)
+    .filter((stay) => loadsOf(live.state, live.index, stay).some(({ slot }) => slots.has(slot)))
+    .sort((a, b) => live.timesOf(a).startS - live.timesOf(b).startS)[0];
+  if (!here) return null;
+  return heatNeededC(live.state, live.index, here);
+}
+
+function lastAir(live: Live, smoker: SmokerId): SmokerDrawing['lastAir'] {
+  const air = live.state.readings.filter(
+    ({ where }) => where.kind === 'air' && where.smoker === smoker,
+  );
+  const last = air.at(-1);
+  if (!last) return null;
+  const before = air.at(-2);
+  const hours = before ? (last.at - before.at) / 3_600_000 : 0;
+  const trendCPerHour = before && hours > 0 ? (last.tempC - before.tempC) / hours : 0;
+  return { tempC: last.tempC, at: last.at, trendCPerHour };
+}

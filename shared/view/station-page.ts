@@ -1,0 +1,67 @@
+import type { Instant, TaskId } from '../kernel/index.ts';
+import { minutes } from '../kernel/index.ts';
+import type { StationView, TaskView } from './view.ts';
+
+/** How many lines a wall has room for. */
+export type Room = { readonly now: number; readonly next: number; readonly further: number };
+
+export type StationPage = {
+  readonly now: readonly NowTask[];
+  readonly next: readonly TaskView[];
+  readonly further: readonly TaskView[];
+  readonly laterCount: number;
+};
+
+/** `isDue`: it needs a hand now; otherwise it is only what comes first. */
+export type NowTask = { readonly task: TaskView; readonly isDue: boolean };
+
+/**
+ * A task that may start within this time stands under *Now*: long enough to wash hands and fetch
+ * the tray.
+ */
+const SOON_S = minutes(5);
+
+/**
+ * What a station wall shows where.
+ *
+ * *Now* holds, as far as there is room, and in this order of claim: what a finger has just touched
+ * or picked, what help is asked for, what runs, what is due; and if there is nothing of all that,
+ * the one thing that comes first. Its lines stand in the order of the plan, whatever state they are
+ * in, so that no line moves under a finger. The rest follows by time.
+ */
+export function stationPage(
+  view: Pick<StationView, 'tasks' | 'later'>,
+  now: Instant,
+  { room, held }: { readonly room: Room; readonly held: ReadonlySet<TaskId> },
+): StationPage {
+  const open = view.tasks.filter(({ id, state }) => state !== 'done' || held.has(id));
+  const claims = open
+    .map((task) => ({ task, claim: claimOf(task, now, held) }))
+    .sort((a, b) => a.claim - b.claim || byTime(a.task, b.task));
+  const due = claims.filter(({ claim }) => claim < NO_CLAIM).slice(0, Math.max(1, room.now));
+  const first = claims.slice(0, due.length === 0 ? 1 : 0);
+  const shown = new Set([...due, ...first].map(({ task }) => task.id));
+  const rest = open.filter(({ id }) => !shown.has(id)).sort(byTime);
+  return {
+    now: [...due, ...first]
+      .map(({ task, claim }) => ({ task, isDue: claim < NO_CLAIM && task.state !== 'done' }))
+      .sort((a, b) => byPlan(a.task, b.task)),
+    next: rest.slice(0, room.next),
+    further: rest.slice(room.next, room.next + room.further),
+    laterCount: Math.max(0, rest.length - room.next - room.further) + view.later,
+  };
+}
+
+const NO_CLAIM = 4;
+
+function claimOf(task: TaskView, now: Instant, held: ReadonlySet<TaskId>): number {
+  if (held.has(task.id)) return 0;
+  if (task.state === 'done' || task.state === 'waiting') return NO_CLAIM;
+  if (task.helpAskedAt !== null) return 1;
+  if (task.state === 'running') return 2;
+  return task.startAt <= now + SOON_S * 1000 ? 3 : NO_CLAIM;
+}
+
+const byTime = (a: TaskView, b: TaskView) => a.startAt - b.startAt || byName(a, b);
+const byPlan = (a: TaskView, b: TaskView) => a.plannedStartAt - b.plannedStartAt || byName(a, b);
+const byName = (a: TaskView, b: TaskView) => (a.id < b.id ? -1 : 1);

@@ -1,0 +1,80 @@
+import type { Live } from '../day/index.ts';
+import {
+  because,
+  currentHand,
+  factsOf,
+  loadsOf,
+  mayStart,
+  passagesOf,
+  placementOf,
+} from '../day/index.ts';
+import type { Seconds, TaskId } from '../kernel/index.ts';
+import { must, seconds } from '../kernel/index.ts';
+import type { TaskState, TaskView } from './view.ts';
+
+/** A task as its line on a wall, with the lags to the others that are shown beside it. */
+export function taskView(live: Live, id: TaskId, shown: ReadonlySet<TaskId>): TaskView {
+  const { index, state } = live;
+  const task = must(index.tasks.get(id), id);
+  const batch = must(index.batches.get(task.batch), task.batch);
+  const facts = factsOf(state, id);
+  const { startS, endS } = live.timesOf(id);
+  const { lowS, highS } = live.endRangeOf(id);
+  return {
+    id,
+    batch: batch.id,
+    batchName: batch.name,
+    service: batch.service,
+    work: task.work,
+    title: task.title,
+    ...(task.mind && { mind: task.mind }),
+    ...(task.caution && { caution: task.caution }),
+    ...(task.check && { check: task.check }),
+    ...(task.mix && { mix: { name: task.mix.name, weightKg: task.mix.weightKg } }),
+    pieces: task.pieces,
+    piece: task.piece,
+    weightKg: task.weightKg,
+    hand: currentHand(state, index, id),
+    slots: loadsOf(state, index, id).map(({ slot }) => slot),
+    state: stateOf(live, id),
+    plannedStartAt: live.instantOf(placementOf(state, index, id).startS),
+    startAt: live.instantOf(startS),
+    endAt: live.instantOf(endS),
+    endLowAt: live.instantOf(lowS),
+    endHighAt: live.instantOf(highS),
+    counted: facts.counted?.done ?? 0,
+    helpAskedAt: facts.helpAskedAt,
+    because: because(live, id),
+    after: lagsAmong(live, id, shown),
+  };
+}
+
+function stateOf(live: Live, id: TaskId): TaskState {
+  const passage = must(passagesOf(live.state).get(id), id);
+  if (passage.finishedAt !== null) return 'done';
+  if (passage.startedAt !== null) return 'running';
+  return mayStart(live, id) ? 'ready' : 'waiting';
+}
+
+/**
+ * The lags from shown tasks to this one, also through the smoke and the rests between them, which are not shown: so a
+ * screen that is alone can move the times of what it shows.
+ */
+function lagsAmong(live: Live, id: TaskId, shown: ReadonlySet<TaskId>): TaskView['after'] {
+  const longest = new Map<TaskId, Seconds>();
+  const walk = (to: TaskId, lagS: number, depth: number) => {
+    for (const lag of live.leastLagsInto(to)) {
+      if (lag.from.end !== 'end' || lag.to.end !== 'start') continue;
+      const from = lag.from.activity;
+      const totalS = seconds(lagS + lag.minS);
+      if (shown.has(from)) {
+        if (totalS > (longest.get(from) ?? -1)) longest.set(from, totalS);
+      } else if (depth > 0) {
+        const { startS, endS } = live.timesOf(from);
+        walk(from, totalS + endS - startS, depth - 1);
+      }
+    }
+  };
+  walk(id, 0, 4);
+  return [...longest].map(([task, lagS]) => ({ task, end: 'end', lagS }));
+}

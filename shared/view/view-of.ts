@@ -1,0 +1,76 @@
+import type { Live } from '../day/index.ts';
+import { passagesOf } from '../day/index.ts';
+import type { StationId, TaskId } from '../kernel/index.ts';
+import { minutes, must, unreachable } from '../kernel/index.ts';
+import type { Task } from '../plan/index.ts';
+import { viewHead } from './head.ts';
+import { smokerDrawing } from './smoker-drawing.ts';
+import { taskView } from './task-view.ts';
+import type { SmokerView, StationView, TaskView, View } from './view.ts';
+
+/** What a screen shows. */
+export type Face =
+  | { readonly kind: 'station'; readonly station: StationId }
+  | { readonly kind: 'smoker' };
+
+/** More than a wall can hold, and enough to go on alone for hours; the rest is counted. */
+const MOST_TASKS = 24;
+/** Done work stays so long, to be taken back. */
+const KEPT_DONE_S = minutes(10);
+
+/** The day as this face shows it, at the live day's now. Pure; the same for every screen with that face. */
+export function viewOf(live: Live, face: Face): View {
+  switch (face.kind) {
+    case 'station':
+      return stationView(live, face.station);
+    case 'smoker':
+      return smokerView(live);
+    default:
+      return unreachable(face);
+  }
+}
+
+function stationView(live: Live, id: StationId): StationView {
+  const station = must(
+    live.index.plan.kitchen.stations.find((candidate) => candidate.id === id),
+    id,
+  );
+  const page = tasksShown(live, (task) => task.station === id);
+  return {
+    face: 'station',
+    ...viewHead(live),
+    station: { id: station.id, name: station.name },
+    ...page,
+  };
+}
+
+function smokerView(live: Live): SmokerView {
+  const pits = new Set(
+    live.index.plan.kitchen.stations.filter(({ pit }) => pit).map(({ id }) => id),
+  );
+  const page = tasksShown(live, (task) => pits.has(task.station));
+  return {
+    face: 'smoker',
+    ...viewHead(live),
+    smokers: live.index.plan.kitchen.smokers.map((smoker) => smokerDrawing(live, smoker)),
+    ...page,
+  };
+}
+
+type TaskPage = { readonly tasks: readonly TaskView[]; readonly later: number };
+
+/** The work of hands that this face shows, by start; what was done some time ago is left out. */
+function tasksShown(live: Live, belongs: (task: Task) => boolean): TaskPage {
+  const passages = passagesOf(live.state);
+  const keptFrom = live.now - KEPT_DONE_S * 1000;
+  const open = live.index.plan.built.tasks
+    .filter((task) => task.work === 'hands' && belongs(task))
+    .filter(({ id }) => (passages.get(id)?.finishedAt ?? live.now) >= keptFrom)
+    .map(({ id }) => ({ id, startS: live.timesOf(id).startS }))
+    .sort((a, b) => a.startS - b.startS || (a.id < b.id ? -1 : 1));
+  const shown = new Set<TaskId>(open.slice(0, MOST_TASKS).map(({ id }) => id));
+  return {
+    tasks: [...shown].map((id) => taskView(live, id, shown)),
+    later: open.length - shown.size,
+  };
+}

@@ -1,0 +1,85 @@
+/**
+ * The fixed words of the screens; what is counted or named comes in already in the reader's
+ * language.
+ */
+export type Interface = {
+  readonly start: string;
+  readonly finish: string;
+  readonly undo: string;
+  readonly late: string;
+  readonly help: string;
+  readonly helpAsked: string;
+  readonly helped: string;
+  readonly more: string;
+  readonly giveTo: string;
+  readonly takeBack: string;
+  readonly note: string;
+  readonly keep: string;
+  readonly close: string;
+  readonly seen: string;
+  laterBy(minutes: number): string;
+  readonly doneAbout: string;
+
+  readonly doneAt: string;
+  readonly ready: string;
+  readonly waits: string;
+  readonly anyone: string;
+  countOne(piece: string, done: number, pieces: number): string;
+  countLess(piece: string): string;
+
+  readonly nowBand: string;
+  readonly nextBand: string;
+  readonly thenBand: string;
+  later(count: number): string;
+  readonly nothingNow: string;
+  readonly nothingLeft: string;
+  taskName(title: string, who: string | null): string;
+
+  aloneSince(time: string): string;
+  keptHere(taps: number): string;
+  readonly notKept: string;
+  readonly looking: string;
+  readonly broken: string;
+  refusedTap(title: string, why: string): string;
+
+  readonly smokers: string;
+  setTo(temp: string): string;
+  airIs(temp: string): string;
+  readonly rising: string;
+  readonly falling: string;
+  readonly noReading: string;
+  readonly heatBelow: string;
+  readonly heatAbove: string;
+  readonly heatSide: string;
+  readonly free: string;
+  freeTill(time: string): string;
+  comesAt(pieces: string, time: string): string;
+  thenComes(pieces: string, time: string): string;
+  core(temp: string): string;
+  readonly coreReading: string;
+  readonly airReading: string;
+  readonly whereTo: string;
+  moveTo(place: string): string;
+  readonly asking: string;
+  readonly takeIt: string;
+  readonly leaveIt: string;
+  readonly cannotAsk: string;
+  readonly erase: string;
+  between(low: string, high: string): string;
+
+  readonly whichScreen: string;
+  readonly stationWall: string;
+  readonly smokerWall: string;
+  readonly whichStation: string;
+  readonly otherScreen: string;
+  readonly thisScreen: string;
+  readonly diagonal: string;
+  readonly distance: string;
+  readonly metres: string;
+  readonly inches: string;
+  readonly unmeasured: string;
+  readonly language: string;
+  readonly paperOrNight: string;
+  readonly paper: string;
+  readonly night: string;
+};
