@@ -18,7 +18,9 @@ export type DrainPorts = {
   readonly settled: (command: Command, answer: Answer) => void;
 };
 
-/** Empties the outbox: strictly in order, one at a time, each kept on the disk before it is sent. */
+/**
+ * Empties the outbox: strictly in order, one at a time, each kept on the disk before it is sent.
+ */
 export class Drain {
   readonly #ports: DrainPorts;
   #isRunning = false;

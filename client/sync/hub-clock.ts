@@ -2,7 +2,10 @@ import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { LocalClock } from './ports.ts';
 
-/** One beat there and back: sent at t0 and back at t3 by the monotonic clock here, at the hub from t1 to t2. */
+/**
+ * One beat there and back: sent at t0 and back at t3 by the monotonic clock here, at the hub from
+ * t1 to t2.
+ */
 export type BeatTimes = {
   readonly t0: number;
   readonly t1: Instant;
@@ -17,14 +20,18 @@ type Sample = { readonly offsetMs: number; readonly tripMs: number; readonly atM
 const SAMPLE_LIFE_MS = 5 * 60_000;
 const MOST_SAMPLES = 200;
 const DRIFT = 200e-6;
-/** How fast what is shown nears what was measured; a clock that runs 5 % off for a moment is not seen. */
+/**
+ * How fast what is shown nears what was measured; a clock that runs 5 % off for a moment is not
+ * seen.
+ */
 const SLEW = 0.05;
 const STEP_FROM_MS = 2000;
 
 /**
- * The hub's clock as a screen knows it, from beats after RFC 5905 (offset = ((t1 − t0) + (t2 − t3)) / 2, trip =
- * (t3 − t0) − (t2 − t1)); the true offset lies within half a trip of it, so the shortest trip of the last minutes counts.
- * It stands on the monotonic clock: a wrong device clock moves nothing, and it goes on with the hub away.
+ * The hub's clock as a screen knows it, from beats after RFC 5905 (offset = ((t1 − t0) + (t2 − t3))
+ * / 2, trip = (t3 − t0) − (t2 − t1)); the true offset lies within half a trip of it, so the
+ * shortest trip of the last minutes counts. It stands on the monotonic clock: a wrong device clock
+ * moves nothing, and it goes on with the hub away.
  */
 export class HubClock {
   readonly #local: LocalClock;
@@ -54,14 +61,19 @@ export class HubClock {
     return instant(Math.round(monotonicMs * this.#speed + this.#shownMs));
   }
 
-  /** Until a beat has come back, a view's stamp is nearer to the truth than the device's own clock. */
+  /**
+   * Until a beat has come back, a view's stamp is nearer to the truth than the device's own clock.
+   */
   guess(hubAt: Instant): void {
     if (!this.#isGuess) return;
     this.#targetMs = hubAt - this.#local.monotonicMs() * this.#speed;
     this.#shownMs = this.#targetMs;
   }
 
-  /** The monotonic clock may have stood still, as it does on some devices asleep: old samples mean nothing. */
+  /**
+   * The monotonic clock may have stood still, as it does on some devices asleep: old samples mean
+   * nothing.
+   */
   forget(): void {
     this.#samples = [];
   }

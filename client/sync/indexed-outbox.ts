@@ -10,11 +10,13 @@ interface OutboxSchema extends DBSchema {
 }
 type Database = IDBPDatabase<OutboxSchema>;
 
-/** Asks the browser to have the bytes on the medium, not only with the system, before it says so. */
+/**
+ * Asks the browser to have the bytes on the medium, not only with the system, before it says so.
+ */
 const STRICT = { durability: 'strict' } as const;
 
-/** The outbox in the browser's IndexedDB, one for all tabs of the device. */
-export function indexedOutbox(name = 'coalface'): Outbox {
+/** The outbox in the browser's IndexedDB, in a database of this name. */
+export function indexedOutbox(name: string): Outbox {
   let opened: Promise<Database> | null = null;
   const database = () => {
     opened ??= openOutbox(name, forget).catch((fault: unknown) => {
@@ -47,7 +49,9 @@ export function indexedOutbox(name = 'coalface'): Outbox {
   };
 }
 
-/** `lost` is called when the browser takes the database away, so that the next use opens it anew. */
+/**
+ * `lost` is called when the browser takes the database away, so that the next use opens it anew.
+ */
 async function openOutbox(name: string, lost: () => void): Promise<Database> {
   const database: Database = await openDB<OutboxSchema>(name, 1, {
     upgrade(db) {

@@ -4,8 +4,8 @@ import type { Blank, ViewMessage } from '../../shared/protocol/index.ts';
 export type Shown = ViewMessage | Blank;
 
 /**
- * Holds the newest of what the hub sent. Messages may come late, twice and in another order, also across the hub's own
- * restarts; an epoch once left does not come back.
+ * Holds the newest of what the hub sent. Messages may come late, twice and in another order, also
+ * across the hub's own restarts; an epoch once left does not come back.
  */
 export class Newest {
   #shown: Shown | null = null;
@@ -16,7 +16,10 @@ export class Newest {
     return this.#shown;
   }
 
-  /** A new connection: whatever the hub says first on it may begin an epoch, even one whose log is shorter. */
+  /**
+   * A new connection: whatever the hub says first on it may begin an epoch, even one whose log is
+   * shorter.
+   */
   connected(): void {
     this.#isFirst = true;
     this.#left.clear();

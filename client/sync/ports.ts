@@ -3,7 +3,10 @@ import type { Answer, OpenLink } from '../../shared/protocol/index.ts';
 import type { Face } from '../../shared/view/index.ts';
 import type { Outbox } from './outbox.ts';
 
-/** Everything that a screen's sync needs from outside. It touches no global: a test brings its own clock and link. */
+/**
+ * Everything that a screen's sync needs from outside. It touches no global: a test brings its own
+ * clock and link.
+ */
 export type SyncPorts = {
   readonly openLink: OpenLink;
   readonly outbox: Outbox;
@@ -34,7 +37,8 @@ export type Timers = {
 };
 
 /**
- * The tabs of one device share one outbox. One of them, the drainer, sends; it tells the others what became of a tap.
+ * The tabs of one device share one outbox. One of them, the drainer, sends; it tells the others
+ * what became of a tap.
  */
 export type Drainer = {
   /** Whether this one is to send now. */

@@ -20,8 +20,9 @@ export type SocketLinkOptions = {
 };
 
 /**
- * The link over socket.io, by web socket alone. It looks after its own connection: tries again with back-off and jitter,
- * at once when the device wakes, and hangs up on a hub that has gone silent, so that a half-open line is noticed.
+ * The link over socket.io, by web socket alone. It looks after its own connection: tries again with
+ * back-off and jitter, at once when the device wakes, and hangs up on a hub that has gone silent,
+ * so that a half-open line is noticed.
  */
 export function socketLink({ url = '', onWake }: SocketLinkOptions = {}): OpenLink {
   return (hello, listener) => {
@@ -81,7 +82,9 @@ class SocketLink implements HubLink {
     this.#socket.disconnect();
   }
 
-  /** Nothing is left to the library's own buffer: what gets no answer is put again by whoever asked. */
+  /**
+   * Nothing is left to the library's own buffer: what gets no answer is put again by whoever asked.
+   */
   async #ask<T>(emit: (socket: Pick<HubSocket, 'emitWithAck'>) => Promise<T>): Promise<T> {
     if (!this.#socket.connected) throw new LinkLost();
     try {

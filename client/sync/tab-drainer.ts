@@ -1,26 +1,28 @@
 import type { Drainer, DrainerListener, OutboxNews } from './ports.ts';
 
-const NAME = 'coalface outbox';
-
 /**
- * Sees to it, by a Web Lock, that of all tabs of this device one sends: the one that somebody looks at takes the lock
- * over, since a tab in the background may be put to sleep with it. Without locks every tab sends its own, which the hub
- * bears: a command that comes twice gets the same answer.
+ * Sees to it, by a Web Lock named as the outbox, that of all tabs which share it one sends: the one
+ * that somebody looks at takes the lock over, since a tab in the background may be put to sleep
+ * with it. Without locks every tab sends its own, which the hub bears: a command that comes twice
+ * gets the same answer.
  */
-export function tabDrainer(): Drainer {
-  return 'locks' in navigator ? new TabDrainer(navigator.locks) : new UnlockedDrainer();
+export function tabDrainer(outbox: string): Drainer {
+  return 'locks' in navigator ? new TabDrainer(outbox, navigator.locks) : new UnlockedDrainer();
 }
 
 class TabDrainer implements Drainer {
+  readonly #outbox: string;
   readonly #locks: LockManager;
-  readonly #channel = new BroadcastChannel(NAME);
+  readonly #channel: BroadcastChannel;
   readonly #closing = new AbortController();
   #listener: DrainerListener | null = null;
   #isMine = false;
   #release: () => void = () => {};
 
-  constructor(locks: LockManager) {
+  constructor(outbox: string, locks: LockManager) {
+    this.#outbox = outbox;
     this.#locks = locks;
+    this.#channel = new BroadcastChannel(outbox);
   }
 
   get isMine(): boolean {
@@ -56,7 +58,7 @@ class TabDrainer implements Drainer {
   /** Resolves when the lock is given back or taken away. */
   async #hold(options: LockOptions): Promise<void> {
     try {
-      await this.#locks.request(NAME, options, () => {
+      await this.#locks.request(this.#outbox, options, () => {
         this.#isMine = true;
         this.#listener?.mine();
         return new Promise<void>((release) => {

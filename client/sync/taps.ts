@@ -19,7 +19,10 @@ export type Entry = {
 /** More than a crew could read; the oldest is given up. */
 const MOST_REFUSED = 100;
 
-/** This device's taps that the hub's view does not hold yet, in their order, and those that it refused. */
+/**
+ * This device's taps that the hub's view does not hold yet, in their order, and those that it
+ * refused.
+ */
 export class Taps {
   readonly #outbox: Outbox;
   readonly #changed: () => void;
@@ -83,7 +86,10 @@ export class Taps {
     this.#changed();
   }
 
-  /** The hub's word on a tap. `remember: false` where another tab of this device has written it down already. */
+  /**
+   * The hub's word on a tap. `remember: false` where another tab of this device has written it down
+   * already.
+   */
   async settle(id: CommandId, answer: Answer, { remember = true } = {}): Promise<void> {
     const entry = this.#entries.find(({ command }) => command.id === id);
     if (!entry || entry.answeredSeq !== null) return;

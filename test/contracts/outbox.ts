@@ -15,7 +15,10 @@ const tap = (id: string): KeptTap => ({
   refusal: null,
 });
 
-/** What every outbox keeps to. `open` gives a fresh outbox, and the same again as after the page was loaded anew. */
+/**
+ * What every outbox keeps to. `open` gives a fresh outbox, and the same again as after the page was
+ * loaded anew.
+ */
 export function outboxContract(name: string, open: () => { outbox: Outbox; again: () => Outbox }) {
   describe(`the outbox in ${name}`, () => {
     it('gives the taps back in the order of the finger, not of their ids', async () => {

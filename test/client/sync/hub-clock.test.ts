@@ -12,7 +12,10 @@ class Device {
 
 const HUB = 1_795_600_000_000;
 
-/** A beat that takes `outMs` to the hub and `backMs` from it; the hub is at HUB when the device is at 0. */
+/**
+ * A beat that takes `outMs` to the hub and `backMs` from it; the hub is at HUB when the device is
+ * at 0.
+ */
 function beat(device: Device, outMs: number, backMs: number, hub = HUB, speed = 1) {
   const t0 = device.monotonic;
   const atHub = instant(hub + (t0 + outMs) * speed);

@@ -1,0 +1,68 @@
+import { css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { classMap } from 'lit/directives/class-map.js';
+import { base } from '../theme/index.ts';
+import { Part } from './part.ts';
+
+export type Choice = {
+  readonly label: string;
+  readonly choose: () => void;
+  /** Drawn dashed: leaves things as they are. */
+  readonly leaves?: boolean;
+  /** Drawn heavy: does what the sentence beside says. */
+  readonly takes?: boolean;
+};
+
+/**
+ * Boxes in a row, drawn where the finger is; no dialog. One is tapped, or the last, which leaves
+ * things be.
+ */
+@customElement('choice-strip')
+export class ChoiceStrip extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: flex;
+        align-items: center;
+        gap: var(--gap);
+        flex-wrap: wrap;
+      }
+      button {
+        border: var(--line) solid var(--ink);
+        padding: 0 0.6em;
+        min-height: var(--touch);
+        font-weight: 700;
+        white-space: nowrap;
+      }
+      .leaves {
+        border-style: dashed;
+        font-weight: 600;
+      }
+      .takes {
+        border-width: var(--heavy);
+        font-weight: 800;
+      }
+    `,
+  ];
+
+  /** What the boxes are about, for a screen reader, and written before them unless it is hidden. */
+  @property() name = '';
+  @property({ attribute: false }) choices: readonly Choice[] = [];
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.role = 'group';
+  }
+
+  protected override willUpdate(): void {
+    this.ariaLabel = this.name;
+  }
+
+  protected override draw() {
+    return this.choices.map(
+      ({ label, choose, leaves = false, takes = false }) =>
+        html`<button class=${classMap({ leaves, takes })} @click=${choose}>${label}</button>`,
+    );
+  }
+}

@@ -1,0 +1,112 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { CommandId, PersonId } from '../../shared/kernel/index.ts';
+import { minutes } from '../../shared/kernel/index.ts';
+import type { Person, Refusal, TaskView } from '../../shared/view/index.ts';
+import { sayRefusal } from '../../shared/words/index.ts';
+import { base } from '../theme/index.ts';
+import type { Choice } from './choice-strip.ts';
+import './choice-strip.ts';
+import './note-pad.ts';
+import { Part } from './part.ts';
+import './people-row.ts';
+
+/** A tap on this line that the hub refused. */
+export type LineRefusal = { readonly id: CommandId; readonly refusal: Refusal };
+
+/** What a line can open in place of its small rows. */
+export type Strip = 'late' | 'who' | 'note';
+
+const LATE_MIN = [5, 10, 15];
+
+/**
+ * What is opened in a line, where the finger is: how much later, to whom, a note; or why a tap was
+ * refused, which comes first. It asks for what is chosen (`ask`), tells what to show instead
+ * (`show`) and which refusal was read (`seen`).
+ */
+@customElement('line-strip')
+export class LineStrip extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: block;
+        font-size: var(--small);
+        padding-top: calc(3px * var(--arcmin));
+      }
+      .refused {
+        display: flex;
+        align-items: center;
+        gap: var(--gap);
+        font-weight: 700;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) task: TaskView | null = null;
+  @property({ attribute: false }) people: readonly Person[] = [];
+  @property({ attribute: false }) open: Strip | null = null;
+  @property({ attribute: false }) refused: LineRefusal | null = null;
+
+  protected override draw() {
+    const { task, refused } = this;
+    if (refused) return this.#refusal(refused);
+    if (!task) return nothing;
+    switch (this.open) {
+      case 'late':
+        return this.#late(task);
+      case 'who':
+        return this.#who(task);
+      case 'note':
+        return html`<note-pad
+          .say=${this.say}
+          @note=${({ detail }: CustomEvent<string>) =>
+            this.ask({ kind: 'note', task: task.id, text: detail })}
+          @close=${() => this.tell('show', null)}
+        ></note-pad>`;
+      default:
+        return nothing;
+    }
+  }
+
+  #refusal({ id, refusal }: LineRefusal) {
+    const choices = [{ label: this.words.seen, choose: () => this.tell('seen', id) }];
+    return html`<div class="refused">
+      <span>${sayRefusal(refusal, this.say)}</span>
+      ${this.#choices(this.words.seen, choices)}
+    </div>`;
+  }
+
+  #late(task: TaskView) {
+    const choices = LATE_MIN.map((min) => ({
+      label: this.words.laterBy(min),
+      choose: () => this.ask({ kind: 'late', task: task.id, byS: minutes(min) }),
+    }));
+    return this.#choices(this.words.late, [...choices, this.#close]);
+  }
+
+  #who(task: TaskView) {
+    const takeBack = {
+      label: this.words.takeBack,
+      choose: () => this.ask({ kind: 'takeBack', task: task.id }),
+    };
+    const note = { label: this.words.note, choose: () => this.tell('show', 'note') };
+    const others = task.state === 'running' ? [takeBack, note] : [note];
+    return html`<people-row
+      .say=${this.say}
+      .people=${this.people}
+      .except=${task.hand}
+      .others=${[...others, this.#close]}
+      @person=${({ detail }: CustomEvent<PersonId>) =>
+        this.ask({ kind: 'giveTo', task: task.id, hand: detail })}
+    ></people-row>`;
+  }
+
+  get #close(): Choice {
+    return { label: this.words.close, choose: () => this.tell('show', null), leaves: true };
+  }
+
+  #choices(name: string, choices: readonly Choice[]) {
+    return html`<choice-strip .say=${this.say} .name=${name} .choices=${choices}></choice-strip>`;
+  }
+}

@@ -1,0 +1,110 @@
+import { css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Person, TaskView } from '../../shared/view/index.ts';
+import { countPieces, sayBecause, textIn } from '../../shared/words/index.ts';
+import { base } from '../theme/index.ts';
+import './clock-time.ts';
+import { Part } from './part.ts';
+
+/**
+ * One row under *Next*: when it can start, what, and what it waits for. A tap brings it up to *Now*
+ * (`pick`).
+ */
+@customElement('next-row')
+export class NextRow extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: block;
+      }
+      button {
+        width: 100%;
+        min-height: var(--row-height, var(--touch));
+        display: grid;
+        grid-template-columns: calc(204px * var(--arcmin)) minmax(0, 1fr) auto;
+        align-items: center;
+        padding-right: var(--edge);
+        line-height: 1.1;
+      }
+      clock-time {
+        padding-left: calc(26px * var(--arcmin));
+        font-weight: 700;
+      }
+      .what {
+        border-top: var(--hair) solid var(--pencil);
+        grid-column: 2 / 4;
+        align-self: stretch;
+        display: flex;
+        align-items: center;
+        justify-content: space-between;
+        gap: 1em;
+      }
+      :host([first]) .what {
+        border-top-color: transparent;
+      }
+      b {
+        font-weight: 700;
+        overflow: hidden;
+        text-overflow: ellipsis;
+        white-space: nowrap;
+        flex: 0 1 auto;
+      }
+      .many {
+        font-weight: 600;
+        color: var(--soft);
+      }
+      .why {
+        font-size: var(--small);
+        color: var(--soft);
+        text-align: right;
+        flex: 1 1 0;
+        min-width: 0;
+        overflow: hidden;
+        text-overflow: ellipsis;
+        white-space: nowrap;
+      }
+      :host([narrow]) button {
+        grid-template-columns: calc(126px * var(--arcmin)) minmax(0, 1fr);
+        padding: calc(6px * var(--arcmin)) var(--edge) calc(6px * var(--arcmin)) 0;
+      }
+      :host([narrow]) .what {
+        grid-column: 2;
+        flex-direction: column;
+        align-items: flex-start;
+        justify-content: center;
+        gap: 0;
+      }
+      :host([narrow]) b,
+      :host([narrow]) .why {
+        max-width: 100%;
+        flex: none;
+        text-align: left;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) task: TaskView | null = null;
+  @property({ attribute: false }) people: readonly Person[] = [];
+  @property({ type: Boolean, reflect: true }) narrow = false;
+
+  protected override draw() {
+    const { task, say } = this;
+    if (!task) return null;
+    const many = countPieces(task.pieces, task.piece, say);
+    return html`<button @click=${() => this.tell('pick', task.id)}>
+      <clock-time .say=${say} .at=${task.startAt}></clock-time>
+      <span class="what">
+        <b>${textIn(task.title, say)} <span class="many">${many}</span></b>
+        <span class="why">${this.#why(task)}</span>
+      </span>
+    </button>`;
+  }
+
+  #why({ state, because, hand }: TaskView): string {
+    if (state === 'waiting' && because?.kind === 'hand') return sayBecause(because, this.say);
+    const waitsFor = state === 'waiting' && because ? sayBecause(because, this.say) : '';
+    const who = this.people.find(({ id }) => id === hand)?.name;
+    return [state === 'ready' ? this.words.ready : waitsFor, who].filter(Boolean).join(' · ');
+  }
+}

@@ -1,0 +1,186 @@
+import { css } from 'lit';
+
+export const nowLineStyles = css`
+  :host {
+    display: grid;
+    grid-template-columns:
+      calc(14px * var(--arcmin)) calc(190px * var(--arcmin)) minmax(0, 1fr)
+      auto;
+    grid-template-rows: minmax(0, 1fr) auto;
+    position: relative;
+    min-height: 0;
+    border-bottom: var(--line) solid var(--ink);
+  }
+  .bar {
+    grid-row: 1 / 3;
+  }
+  :host([due]) .bar {
+    background: var(--brick);
+  }
+  .side {
+    grid-row: 1 / 3;
+    display: flex;
+    flex-direction: column;
+    align-items: flex-start;
+    justify-content: center;
+    padding: 0 0 calc(10px * var(--arcmin)) calc(12px * var(--arcmin));
+    line-height: 1.12;
+    min-width: 0;
+    white-space: nowrap;
+  }
+  .who {
+    font-size: var(--strong);
+    font-weight: 800;
+    max-width: 100%;
+    overflow: hidden;
+    text-overflow: ellipsis;
+    text-decoration: underline;
+    text-decoration-thickness: var(--line);
+    text-underline-offset: 0.14em;
+  }
+  .when {
+    font-size: var(--strong);
+    font-weight: 700;
+  }
+  .under {
+    font-size: var(--small);
+    font-weight: 700;
+  }
+  :host([height='low']) :is(.who, .when) {
+    font-size: var(--body);
+  }
+  .what {
+    container-type: size;
+    grid-row: 1;
+    min-width: 0;
+    overflow: hidden;
+    margin: calc(5px * var(--arcmin)) calc(12px * var(--arcmin)) calc(16px * var(--arcmin)) 0;
+  }
+  .page {
+    height: 100%;
+    display: flex;
+    flex-direction: column;
+    justify-content: center;
+  }
+  h2 {
+    --row: calc(1.28 * var(--row-size));
+    font-weight: 800;
+    line-height: 1.04;
+    letter-spacing: -0.01em;
+    font-size: clamp(
+      var(--strong),
+      min((100cqh - var(--rows) * var(--row)) / 1.08, 100cqw / (var(--chars) * 0.52)),
+      var(--highest)
+    );
+  }
+  .page {
+    --row-size: var(--body);
+  }
+  :host([height='low']) .page {
+    --row-size: var(--small);
+  }
+  :host([height='high']) .page {
+    --row-size: var(--strong);
+  }
+  :host([height='high']) .caution {
+    font-size: var(--body);
+  }
+  .row {
+    font-size: var(--row-size);
+    font-weight: 700;
+    line-height: 1.28;
+    display: flex;
+    align-items: center;
+    flex-wrap: wrap;
+    column-gap: 0.7em;
+  }
+  .mind {
+    border-bottom: var(--heavy) solid var(--ink);
+    line-height: 1.1;
+  }
+  .asked {
+    font-weight: 800;
+    border-bottom: var(--heavy) solid var(--brick);
+    line-height: 1.1;
+  }
+  .caution {
+    font-size: var(--small);
+    font-weight: 600;
+    line-height: 1.3;
+  }
+  tally-strokes {
+    margin: calc((1.28em - var(--touch)) / 2) 0;
+  }
+  .place {
+    grid-column: 4;
+    grid-row: 1 / 3;
+    width: calc(172px * var(--arcmin));
+    border-left: var(--line) solid var(--ink);
+    display: grid;
+    grid-template-rows: minmax(0, 1fr) auto;
+    min-height: 0;
+    container-type: inline-size;
+  }
+  .acts {
+    display: flex;
+    gap: 8px;
+    justify-content: space-evenly;
+  }
+  .acts button {
+    flex: 1 1 auto;
+    text-align: center;
+    font-size: var(--small);
+    font-weight: 700;
+    line-height: 1;
+    padding: 0 4px;
+  }
+  ruled-line {
+    position: absolute;
+    left: 0;
+    right: calc(172px * var(--arcmin));
+    bottom: calc(-1 * var(--line));
+  }
+
+  :host([narrow]) {
+    grid-template-columns: calc(14px * var(--arcmin)) minmax(0, 1fr) calc(158px * var(--arcmin));
+    grid-template-rows: auto 1fr;
+  }
+  :host([narrow]) .side {
+    grid-row: 1;
+    grid-column: 2;
+    flex-flow: row wrap;
+    align-items: center;
+    justify-content: flex-start;
+    align-content: center;
+    column-gap: 0.6em;
+    padding-bottom: 0;
+  }
+  :host([narrow]) .what {
+    container-type: inline-size;
+    grid-column: 2;
+    grid-row: 2;
+    margin-left: calc(12px * var(--arcmin));
+    overflow: visible;
+    margin-bottom: calc(26px * var(--arcmin));
+  }
+  :host([narrow]) h2 {
+    font-size: clamp(var(--strong), 100cqw / (min(var(--chars), 14) * 0.54), var(--highest));
+  }
+  :host([narrow]) .row {
+    display: block;
+  }
+  :host([narrow]) .place {
+    grid-column: 3;
+    width: auto;
+    grid-template-rows: minmax(96px, 1fr) auto;
+  }
+  @container (max-width: 136px) {
+    .acts {
+      flex-direction: column;
+      gap: 0;
+    }
+  }
+  :host([narrow]) ruled-line {
+    right: calc(158px * var(--arcmin));
+  }
+`;

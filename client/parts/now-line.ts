@@ -1,0 +1,250 @@
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Instant, PersonId } from '../../shared/kernel/index.ts';
+import { instant } from '../../shared/kernel/index.ts';
+import type { Intent, Mark, Person, TaskView } from '../../shared/view/index.ts';
+import { countPieces, sayBecause, temperature, textIn, weight } from '../../shared/words/index.ts';
+import { base } from '../theme/index.ts';
+import './clock-time.ts';
+import type { LineRefusal, Strip } from './line-strip.ts';
+import './line-strip.ts';
+import { nowLineStyles } from './now-line.css.ts';
+import { Part } from './part.ts';
+import './ruled-line.ts';
+import { styled } from './styled.ts';
+import './tally-strokes.ts';
+import type { Ring } from './tap-ring.ts';
+import './tap-ring.ts';
+
+/** An open strip that nobody taps closes again, so that it hides nothing. */
+const STRIP_MS = 20_000;
+const LOW_ARCMIN = 150;
+const HIGH_ARCMIN = 240;
+const TIGHT_ARCMIN = 760;
+const WIDE_ARCMIN = 900;
+
+/**
+ * One line under *Now*: who and when, what, how many, the one thing to mind, its minutes, and the
+ * place to tap. It asks for what is to be done (`ask`) and tells which refusal was read (`seen`).
+ */
+@customElement('now-line')
+export class NowLine extends Part {
+  static override styles = [base, nowLineStyles];
+
+  @property({ attribute: false }) task: TaskView | null = null;
+  /** Needs a hand now. */
+  @property({ type: Boolean, reflect: true }) due = false;
+  @property({ type: Number }) now: Instant = instant(0);
+  @property({ attribute: false }) people: readonly Person[] = [];
+  /** How far this line's last tap has come; null when the hub has it. */
+  @property({ attribute: false }) mark: Mark | null = null;
+  /** Pieces that the hub knows of. */
+  @property({ type: Number }) kept = 0;
+  /** What a finger has just done here and may still undo. */
+  @property({ attribute: false }) undo: 'start' | 'finish' | null = null;
+  @property({ attribute: false }) refused: LineRefusal | null = null;
+  @property({ type: Boolean, reflect: true }) narrow = false;
+  /** So low that the rows are written small, or so high that they can be larger. */
+  @property({ reflect: true }) height: 'low' | 'high' | '' = '';
+  @state() private open: Strip | null = null;
+
+  #closing: ReturnType<typeof setTimeout> | undefined;
+
+  readonly #measuring = new ResizeObserver(() => this.#measure());
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#measuring.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#measuring.disconnect();
+    clearTimeout(this.#closing);
+  }
+
+  #measure(): void {
+    const arcmin = Number.parseFloat(getComputedStyle(this).getPropertyValue('--arcmin')) || 1;
+    const [wide, high] = [this.offsetWidth / arcmin, this.offsetHeight / arcmin];
+    const isLow = high < LOW_ARCMIN || wide < TIGHT_ARCMIN;
+    const isHigh = high > HIGH_ARCMIN && wide > WIDE_ARCMIN;
+    this.height = this.narrow ? '' : isLow ? 'low' : isHigh ? 'high' : '';
+  }
+
+  protected override draw() {
+    const { task } = this;
+    if (!task) return nothing;
+    return html`<span class="bar"></span>
+      ${this.#side(task)}
+      <div class="what">${this.#what(task)}</div>
+      ${this.#place(task)}
+      ${
+        task.state === 'running'
+          ? html`<ruled-line
+              .startAt=${task.startAt}
+              .endAt=${task.endAt}
+              .now=${this.now}
+            ></ruled-line>`
+          : nothing
+      }`;
+  }
+
+  /** Who and when; the whole of it opens the names. */
+  #side(task: TaskView) {
+    const { words, say } = this;
+    const [under, at] = {
+      waiting: [words.waits, null],
+      ready: [words.ready, null],
+      running: [words.doneAbout, Math.max(task.endAt, this.now)],
+      done: [words.doneAt, task.endAt],
+    }[task.state] as [string, Instant | null];
+    return html`<button
+      class="side"
+      aria-expanded=${this.open === 'who'}
+      @click=${() => this.#show('who')}
+    >
+      <b class="who">${this.#nameOf(task.hand) ?? words.anyone}</b>
+      <clock-time class="when" .say=${say} .at=${task.startAt}></clock-time>
+      <span class="under">
+        ${under} ${at === null ? nothing : html`<clock-time .say=${say} .at=${at}></clock-time>`}
+      </span>
+    </button>`;
+  }
+
+  #what(task: TaskView) {
+    const title = textIn(task.title, this.say);
+    const rows = [this.#how(task), this.#second(task), this.#caution(task)].filter(
+      (row) => row !== nothing,
+    );
+    const strip = this.refused || this.open ? this.#strip(task) : nothing;
+    const size = styled({
+      '--chars': String(title.length),
+      // As if every line had its two rows, so that the letters of neighbours are alike.
+      '--rows': String(Math.max(2, rows.length)),
+    });
+    return html`<div class="page" ${size}>
+      <h2>${title}</h2>
+      ${strip === nothing ? rows : strip}
+    </div>`;
+  }
+
+  #how(task: TaskView) {
+    const { say } = this;
+    const words = [
+      countPieces(task.pieces, task.piece, say),
+      weight(task.weightKg, say),
+      task.mix && `${textIn(task.mix.name, say)}, ${weight(task.mix.weightKg, say)}`,
+      task.check?.coreAtLeastC && `≥ ${temperature(task.check.coreAtLeastC, say)}`,
+    ].filter(Boolean);
+    const counts = task.pieces > 1 && task.state === 'running';
+    return html`<p class="row">
+      <span>${words.join(' · ')}</span>
+      ${
+        counts
+          ? html`<tally-strokes
+              .say=${say}
+              .done=${task.counted}
+              .kept=${this.kept}
+              .pieces=${task.pieces}
+              .piece=${textIn(task.piece.one, say)}
+              @count=${({ detail }: CustomEvent<number>) =>
+                this.ask({ kind: 'count', task: task.id, done: detail })}
+            ></tally-strokes>`
+          : nothing
+      }
+    </p>`;
+  }
+
+  /** Under how many and how heavy: a call for help, why it waits, or the one thing to mind. */
+  #second(task: TaskView) {
+    const { say, words } = this;
+    if (task.helpAskedAt !== null) {
+      return html`<p class="row"><span class="asked">${words.helpAsked}</span></p>`;
+    }
+    const mind = task.mind ?? task.check?.feel;
+    if (task.state === 'waiting' && task.because) {
+      return html`<p class="row">${sayBecause(task.because, say)}</p>`;
+    }
+    return mind ? html`<p class="row"><span class="mind">${textIn(mind, say)}</span></p>` : nothing;
+  }
+
+  #caution({ caution, state }: TaskView) {
+    if (!caution || this.height === 'low' || state === 'done') return nothing;
+    return html`<p class="caution">${textIn(caution, this.say)}</p>`;
+  }
+
+  #strip(task: TaskView) {
+    return html`<line-strip
+      .say=${this.say}
+      .task=${task}
+      .people=${this.people}
+      .open=${this.open}
+      .refused=${this.refused}
+      @ask=${() => this.#show(null)}
+      @show=${({ detail }: CustomEvent<Strip | null>) => this.#show(detail)}
+    ></line-strip>`;
+  }
+
+  #place(task: TaskView) {
+    return html`<div class="place">
+      ${this.#ring(task)}
+      <div class="acts">${this.#acts(task)}</div>
+    </div>`;
+  }
+
+  #ring(task: TaskView) {
+    const { words } = this;
+    const title = words.taskName(textIn(task.title, this.say), this.#nameOf(task.hand));
+    const tap = (ring: Ring, word: string, kind: 'start' | 'finish' | 'takeBack', under = '') =>
+      html`<tap-ring
+        .say=${this.say}
+        .ring=${ring}
+        .word=${word}
+        .under=${under}
+        .name=${`${word}: ${title}`}
+        @tap=${() => this.#do({ kind, task: task.id })}
+      ></tap-ring>`;
+    if (this.undo) return tap(ringOf(this.mark, 'filled'), words.undo, 'takeBack');
+    if (task.state === 'running') return tap(ringOf(this.mark, 'heavy'), words.finish, 'finish');
+    if (task.state === 'ready') return tap(ringOf(this.mark, 'thin'), words.start, 'start');
+    return html`<span></span>`;
+  }
+
+  #acts(task: TaskView) {
+    const { words } = this;
+    if (this.undo === 'finish' || task.state === 'done') return nothing;
+    if (this.undo === 'start') {
+      const finish = () => this.#do({ kind: 'finish', task: task.id });
+      return html`<button @click=${finish}>${words.finish}</button>`;
+    }
+    const asked = task.helpAskedAt !== null;
+    const help = () => this.#do({ kind: asked ? 'helpCame' : 'needHelp', task: task.id });
+    return html`<button aria-expanded=${this.open === 'late'} @click=${() => this.#show('late')}>
+        ${words.late}
+      </button>
+      <button @click=${help}>${asked ? words.helped : words.help}</button>`;
+  }
+
+  #do(intent: Intent): void {
+    this.#show(null);
+    this.ask(intent);
+  }
+
+  /** Shows a strip in place of the small rows, or hides it where it is shown already. */
+  #show(strip: Strip | null): void {
+    this.open = this.open === strip ? null : strip;
+    clearTimeout(this.#closing);
+    if (this.open && this.open !== 'note') {
+      this.#closing = setTimeout(() => this.#show(null), STRIP_MS);
+    }
+  }
+
+  #nameOf(hand: PersonId | null): string | null {
+    return this.people.find(({ id }) => id === hand)?.name ?? null;
+  }
+}
+
+function ringOf(mark: Mark | null, kept: Ring): Ring {
+  if (mark === null) return kept;
+  return mark === 'here' ? 'hollow' : 'tapped';
+}

@@ -1,0 +1,49 @@
+import type { CSSResultGroup } from 'lit';
+import { html, LitElement } from 'lit';
+import { property } from 'lit/decorators.js';
+import type { Intent } from '../../shared/view/index.ts';
+import type { Interface, Say } from '../../shared/words/index.ts';
+import { ui } from '../../shared/words/index.ts';
+import { base } from '../theme/index.ts';
+
+/**
+ * What every part of a screen has: how its reader wants things said, and the promise that a part
+ * which cannot be drawn says so in its own place and leaves the rest of the screen alone.
+ */
+export abstract class Part extends LitElement {
+  static override styles: CSSResultGroup = base;
+
+  /** Whose language, clock and units. */
+  @property({ attribute: false }) say: Say = {
+    language: 'en',
+    zone: 'UTC',
+    clock: '24 h',
+    temperature: '°C',
+    weight: 'kg',
+  };
+
+  protected get words(): Interface {
+    return ui[this.say.language];
+  }
+
+  /** What `render` is to other elements. */
+  protected abstract draw(): unknown;
+
+  protected override render(): unknown {
+    try {
+      return this.draw();
+    } catch (fault) {
+      reportError(fault);
+      return html`<p role="status">${this.words.broken}</p>`;
+    }
+  }
+
+  /** Asks the screen to have something done. */
+  protected ask(intent: Intent): void {
+    this.tell('ask', intent);
+  }
+
+  protected tell<Detail>(name: string, detail: Detail): void {
+    this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
+  }
+}

@@ -1,0 +1,27 @@
+import { html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { PersonId } from '../../shared/kernel/index.ts';
+import type { Person } from '../../shared/view/index.ts';
+import type { Choice } from './choice-strip.ts';
+import './choice-strip.ts';
+import { Part } from './part.ts';
+
+/** The names a task can be given to: who is on shift, without whoever has it. Tells `person`. */
+@customElement('people-row')
+export class PeopleRow extends Part {
+  @property({ attribute: false }) people: readonly Person[] = [];
+  @property({ attribute: false }) except: PersonId | null = null;
+  /** Boxes behind the names. */
+  @property({ attribute: false }) others: readonly Choice[] = [];
+
+  protected override draw() {
+    const names = this.people
+      .filter(({ id, onShift }) => onShift && id !== this.except)
+      .map(({ id, name }) => ({ label: name, choose: () => this.tell('person', id) }));
+    return html`<choice-strip
+      .say=${this.say}
+      .name=${this.words.giveTo}
+      .choices=${[...names, ...this.others]}
+    ></choice-strip>`;
+  }
+}

@@ -1,0 +1,28 @@
+import { css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { ServiceOutlook } from '../../shared/view/index.ts';
+import { sayInHand } from '../../shared/words/index.ts';
+import { base } from '../theme/index.ts';
+import { Part } from './part.ts';
+
+/** A service's minutes in hand; short of them it is heavier, over a stroke of brick. */
+@customElement('service-line')
+export class ServiceLine extends Part {
+  static override styles = [
+    base,
+    css`
+      .short {
+        font-weight: 800;
+        border-bottom: var(--heavy) solid var(--brick);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) outlook: ServiceOutlook | null = null;
+
+  protected override draw() {
+    if (!this.outlook) return null;
+    const isShort = this.outlook.inHandS < 0;
+    return html`<span class=${isShort ? 'short' : ''}>${sayInHand(this.outlook, this.say)}</span>`;
+  }
+}

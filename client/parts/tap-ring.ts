@@ -1,0 +1,92 @@
+import { css, html, svg } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { base } from '../theme/index.ts';
+import { Part } from './part.ts';
+
+/**
+ * Thin: may start. Heavy: running. Dashed: tapped, on its way to this device's disk. Hollow: kept
+ * here, the hub has not answered. Filled: the hub has it.
+ */
+export type Ring = 'thin' | 'heavy' | 'tapped' | 'hollow' | 'filled';
+
+/** Two taps of one wet finger come closer together than this; the second is not meant. */
+const TWICE_MS = 700;
+
+/** The place to tap: the whole right edge of a line, with a ring drawn in it. Tells `tap`. */
+@customElement('tap-ring')
+export class TapRing extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: block;
+        container-type: size;
+      }
+      button {
+        width: 100%;
+        height: 100%;
+        display: flex;
+        flex-direction: column;
+        align-items: center;
+        justify-content: center;
+        gap: 2cqh;
+        font-size: var(--strong);
+        font-weight: 800;
+        line-height: 1;
+        text-align: center;
+      }
+      svg {
+        height: min(52cqh, calc(78px * var(--arcmin)));
+        flex: none;
+        fill: none;
+        stroke: var(--ink);
+      }
+      small {
+        font-size: var(--small);
+        font-weight: 700;
+        line-height: 1.1;
+      }
+    `,
+  ];
+
+  @property() ring: Ring = 'thin';
+  /** The one word under the ring. */
+  @property() word = '';
+  /** A small second line, such as when it was started. */
+  @property() under = '';
+  /** What a screen reader says of the whole place. */
+  @property() name = '';
+
+  #tappedAtMs = Number.NEGATIVE_INFINITY;
+
+  protected override draw() {
+    return html`<button aria-label=${this.name} @click=${this.#tap}>
+      <svg viewBox="0 0 100 100" aria-hidden="true">${drawing(this.ring)}</svg>
+      <span>${this.word}</span>
+      ${this.under ? html`<small>${this.under}</small>` : null}
+    </button>`;
+  }
+
+  #tap(event: Event): void {
+    const isTwice = event.timeStamp - this.#tappedAtMs < TWICE_MS;
+    this.#tappedAtMs = event.timeStamp;
+    if (!isTwice) this.tell('tap', null);
+  }
+}
+
+function drawing(ring: Ring) {
+  switch (ring) {
+    case 'thin':
+      return svg`<circle cx="50" cy="50" r="45" stroke-width="4" />`;
+    case 'heavy':
+      return svg`<circle cx="50" cy="50" r="43" stroke-width="11" />`;
+    case 'filled':
+      return svg`<circle cx="50" cy="50" r="48" stroke="none" fill="var(--ink)" />`;
+    default: {
+      const dash = ring === 'tapped' ? '9 7' : 'none';
+      return svg`<g stroke-width="3" stroke-dasharray=${dash}>
+        <circle cx="50" cy="50" r="48" /><circle cx="50" cy="50" r="36" />
+      </g>`;
+    }
+  }
+}

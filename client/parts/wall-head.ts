@@ -1,0 +1,90 @@
+import { css, html } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Instant } from '../../shared/kernel/index.ts';
+import { instant } from '../../shared/kernel/index.ts';
+import type { ServiceOutlook } from '../../shared/view/index.ts';
+import { base } from '../theme/index.ts';
+import './choice-strip.ts';
+import './clock-time.ts';
+import { Part } from './part.ts';
+import './service-line.ts';
+
+/** The head of a wall: what it shows, how the service nearest to its limit stands, and the time. */
+@customElement('wall-head')
+export class WallHead extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: flex;
+        align-items: baseline;
+        justify-content: space-between;
+        flex-wrap: wrap;
+        column-gap: 0.5em;
+        padding: 0 var(--edge);
+        border-bottom: var(--heavy) solid var(--ink);
+        font-size: var(--body);
+        font-weight: 700;
+        line-height: 1.2;
+      }
+      h1 {
+        font-size: var(--body);
+        font-weight: 800;
+      }
+      h1 button {
+        min-height: max(44px, calc(50px * var(--arcmin) / 1.76));
+      }
+      clock-time {
+        font-size: var(--strong);
+        font-weight: 800;
+      }
+      service-line {
+        flex: 0 1 auto;
+      }
+      :host([narrow]) service-line {
+        order: 3;
+        flex-basis: 100%;
+        padding-bottom: 0.2em;
+      }
+      :host([tight]) service-line {
+        font-size: var(--small);
+      }
+      :host([tight]) clock-time {
+        font-size: var(--body);
+      }
+      choice-strip {
+        flex-basis: 100%;
+        padding-bottom: var(--gap);
+        font-size: var(--small);
+      }
+    `,
+  ];
+
+  @property() name = '';
+  @property({ attribute: false }) outlook: ServiceOutlook | null = null;
+  @property({ type: Number }) now: Instant = instant(0);
+  @property({ type: Boolean, reflect: true }) narrow = false;
+  @property({ type: Boolean, reflect: true }) tight = false;
+  @state() private isOpen = false;
+
+  protected override draw() {
+    const { say, words } = this;
+    const toggle = () => {
+      this.isOpen = !this.isOpen;
+    };
+    const choices = [
+      { label: words.otherScreen, choose: () => location.assign('/') },
+      { label: words.close, choose: toggle, leaves: true },
+    ];
+    return html`<h1>
+        <button aria-expanded=${this.isOpen} @click=${toggle}>${this.name}</button>
+      </h1>
+      <service-line .say=${say} .outlook=${this.outlook}></service-line>
+      <clock-time .say=${say} .at=${this.now}></clock-time>
+      ${
+        this.isOpen
+          ? html`<choice-strip .say=${say} .name=${this.name} .choices=${choices}></choice-strip>`
+          : null
+      }`;
+  }
+}

@@ -1,0 +1,77 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { CommandId, Instant } from '../../shared/kernel/index.ts';
+import type { ReadOnly } from '../../shared/protocol/index.ts';
+import type { Refusal } from '../../shared/view/index.ts';
+import { clockTime, sayRefusal } from '../../shared/words/index.ts';
+import { base } from '../theme/index.ts';
+import './choice-strip.ts';
+import { Part } from './part.ts';
+
+/** A refused tap whose line is not on the page. */
+export type StrayRefusal = {
+  readonly id: CommandId;
+  readonly title: string;
+  readonly refusal: Refusal;
+};
+
+/**
+ * What a wall has to say of itself: since when it is alone and what it keeps, that nothing can be
+ * kept, or a refusal whose line is gone. Ink turned round, as on the back of the paper; gone when
+ * there is nothing to say.
+ */
+@customElement('wall-notice')
+export class WallNotice extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: block;
+        font-size: var(--small);
+        font-weight: 700;
+        line-height: 1.25;
+      }
+      p {
+        background: var(--ink);
+        color: var(--ground);
+        padding: 0.25em var(--edge);
+      }
+      .stray {
+        background: none;
+        color: var(--ink);
+        display: flex;
+        align-items: center;
+        justify-content: space-between;
+        gap: var(--gap);
+        border-bottom: var(--line) solid var(--ink);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) aloneSince: Instant | null = null;
+  @property({ type: Number }) kept = 0;
+  @property({ type: Boolean }) failing = false;
+  @property({ attribute: false }) readOnly: ReadOnly | null = null;
+  @property({ attribute: false }) stray: StrayRefusal | null = null;
+
+  protected override draw() {
+    const { words, say, aloneSince, readOnly, stray } = this;
+    const sentences = [
+      aloneSince !== null && words.aloneSince(clockTime(aloneSince, say)),
+      aloneSince !== null && this.kept > 0 && words.keptHere(this.kept),
+      this.failing && words.notKept,
+      readOnly && sayRefusal({ rule: 'read-only', atSeq: readOnly.atSeq }, say),
+    ].filter(Boolean);
+    return html`${sentences.length > 0 ? html`<p>${sentences.join(' ')}</p>` : nothing}
+      ${stray ? this.#stray(stray) : nothing}`;
+  }
+
+  #stray({ id, title, refusal }: StrayRefusal) {
+    const { words, say } = this;
+    const choices = [{ label: words.seen, choose: () => this.tell('seen', id) }];
+    return html`<p class="stray">
+      <span>${words.refusedTap(title, sayRefusal(refusal, say))}</span>
+      <choice-strip .say=${say} .name=${words.seen} .choices=${choices}></choice-strip>
+    </p>`;
+  }
+}

@@ -1,0 +1,101 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { Instant } from '../../shared/kernel/index.ts';
+import { seconds } from '../../shared/kernel/index.ts';
+import type { Drawn, Mark, View } from '../../shared/view/index.ts';
+import { drawnView } from '../../shared/view/index.ts';
+import type { Language, Say } from '../../shared/words/index.ts';
+import type { Sync, SyncState } from '../sync/index.ts';
+
+const TICK_MS = 1000;
+
+/**
+ * Keeps a wall drawn: at each word from the hub, at each tap, and once a second for what only time
+ * moves.
+ */
+export class DayController<V extends View> implements ReactiveController {
+  readonly sync: Sync;
+  readonly #host: ReactiveControllerHost;
+  readonly #language: Language;
+  readonly #isOurs: (view: View) => view is V;
+  #stop: () => void = () => {};
+  #ticking: ReturnType<typeof setInterval> | undefined;
+
+  constructor(
+    host: ReactiveControllerHost,
+    parts: { sync: Sync; language: Language; isOurs: (view: View) => view is V },
+  ) {
+    this.#host = host;
+    this.sync = parts.sync;
+    this.#language = parts.language;
+    this.#isOurs = parts.isOurs;
+    host.addController(this);
+  }
+
+  hostConnected(): void {
+    this.#stop = this.sync.subscribe(() => this.#host.requestUpdate());
+    this.#ticking = setInterval(() => this.#host.requestUpdate(), TICK_MS);
+  }
+
+  hostDisconnected(): void {
+    this.#stop();
+    clearInterval(this.#ticking);
+  }
+
+  get state(): SyncState {
+    return this.sync.state;
+  }
+
+  get now(): Instant {
+    return this.sync.hubNow();
+  }
+
+  /** The hub's own view, without this screen's taps. */
+  get hub(): V | null {
+    const { view } = this.state;
+    return view && this.#isOurs(view) ? view : null;
+  }
+
+  /** What is to be drawn now; null before the first view. */
+  get drawn(): Drawn<V> | null {
+    const { pending, aloneSince } = this.state;
+    const { hub, now } = this;
+    return hub && drawnView(hub, pending, { now, isAlone: aloneSince !== null });
+  }
+
+  get say(): Say {
+    const { zone, clock, temperature, weight } = this.hub ?? {
+      ...unknownKitchen,
+      zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+    };
+    return { language: this.#language, zone, clock, temperature, weight };
+  }
+}
+
+/** Before the hub has said how its kitchen measures. */
+const unknownKitchen = { clock: '24 h', temperature: '°C', weight: 'kg' } as const;
+
+/** How far the last tap on something has come; null when the hub has it. */
+export const markOf = ({ marks }: Drawn, key: string): Mark | null => marks.get(key) ?? null;
+
+/** The service that is nearest to falling short. */
+export function worstService({ services }: View) {
+  const byMargin = [...services].sort((a, b) => a.inHandS - b.inHandS);
+  return byMargin[0] ?? null;
+}
+
+/**
+ * Brings a wall to load itself anew when the hub wants it to, between taps, and at most once in a
+ * while.
+ */
+export function reloadWhenDue(sync: Sync): void {
+  const key = 'coalface reloaded';
+  sync.subscribe(() => {
+    if (!sync.state.isReloadDue) return;
+    const last = Number(sessionStorage.getItem(key) ?? 0);
+    if (Date.now() - last < RELOAD_REST_S * 1000) return;
+    sessionStorage.setItem(key, String(Date.now()));
+    location.reload();
+  });
+}
+
+const RELOAD_REST_S = seconds(60);

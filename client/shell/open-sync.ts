@@ -1,0 +1,30 @@
+import { nanoid } from 'nanoid';
+import type { Face } from '../../shared/view/index.ts';
+import type { Sync } from '../sync/index.ts';
+import { createSync, indexedOutbox, socketLink, tabDrainer } from '../sync/index.ts';
+import type { Settings } from './settings.ts';
+import { onWake } from './wake.ts';
+
+/** The sync of one face on this device, on the browser's own clock, store and network. */
+export function openSync(face: Face, { screenId, personId }: Settings): Sync {
+  // A face has an outbox of its own: the hub takes a tap only over a link of the face it was
+  // made on.
+  const name = `coalface ${face.kind === 'station' ? `station ${face.station}` : face.kind}`;
+  return createSync({
+    openLink: socketLink({ onWake }),
+    outbox: indexedOutbox(name),
+    drainer: tabDrainer(name),
+    clock: { monotonicMs: () => performance.now(), wallMs: () => Date.now() },
+    timers: {
+      after(delayMs, run) {
+        const timer = setTimeout(run, delayMs);
+        return () => clearTimeout(timer);
+      },
+    },
+    newId: () => nanoid(),
+    screenId,
+    face,
+    onWake,
+    ...(personId && { personId }),
+  });
+}

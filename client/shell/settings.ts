@@ -1,0 +1,69 @@
+import { nanoid } from 'nanoid';
+import type { PersonId, ScreenId } from '../../shared/kernel/index.ts';
+import type { Language } from '../../shared/words/index.ts';
+import type { Ground, Panel } from '../theme/index.ts';
+
+/** What this device knows of itself. A word in the page's address stands before what is stored. */
+export type Settings = {
+  readonly screenId: ScreenId;
+  readonly panel: Panel | null;
+  readonly language: Language;
+  readonly ground: Ground;
+  /** Whose own screen it is, as a phone may be. */
+  readonly personId: PersonId | null;
+};
+
+type Stored = {
+  screenId?: string;
+  diagonal?: string;
+  distance?: string;
+  language?: string;
+  ground?: string;
+};
+export type Setting = Exclude<keyof Stored, 'screenId'>;
+
+const KEY = 'coalface screen';
+
+/** Reads what is stored; the screen gets its id the first time. */
+export function readSettings(address: URLSearchParams): Settings {
+  const stored = readStored();
+  const screenId = stored.screenId ?? nanoid();
+  if (stored.screenId === undefined) writeStored({ ...stored, screenId });
+  const word = (key: Setting) => address.get(key) ?? stored[key];
+  return {
+    screenId: screenId as ScreenId,
+    panel: panelFrom(Number(word('diagonal')), Number(word('distance'))),
+    language: word('language') === 'es' ? 'es' : 'en',
+    ground: word('ground') === 'night' ? 'night' : 'paper',
+    personId: address.get('person') as PersonId | null,
+  };
+}
+
+/** Remembers one setting of this device; an empty word forgets it. */
+export function remember(setting: Setting, word: string): void {
+  const { [setting]: _, ...others } = readStored();
+  writeStored(word === '' ? others : { ...others, [setting]: word });
+}
+
+function panelFrom(diagonalIn: number, distanceM: number): Panel | null {
+  const isPanel = diagonalIn >= 3 && diagonalIn <= 200 && distanceM >= 0.2 && distanceM <= 20;
+  return isPanel ? { diagonalIn, distanceM } : null;
+}
+
+function readStored(): Stored {
+  try {
+    const stored: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
+    return typeof stored === 'object' && stored !== null ? stored : {};
+  } catch {
+    // A private window may keep nothing: the screen works, and has another id next time.
+    return {};
+  }
+}
+
+function writeStored(stored: Stored): void {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(stored));
+  } catch {
+    // As above.
+  }
+}

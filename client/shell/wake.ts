@@ -1,0 +1,12 @@
+/** Calls back when the device woke, the page is looked at again or the network returned. */
+export function onWake(woke: () => void): () => void {
+  const stop = new AbortController();
+  const { signal } = stop;
+  const ifSeen = () => {
+    if (document.visibilityState === 'visible') woke();
+  };
+  document.addEventListener('visibilitychange', ifSeen, { signal });
+  addEventListener('online', woke, { signal });
+  addEventListener('pageshow', woke, { signal });
+  return () => stop.abort();
+}

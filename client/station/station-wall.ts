@@ -1,0 +1,219 @@
+import type { PropertyValues } from 'lit';
+import { css, html } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { CommandId, TaskId } from '../../shared/kernel/index.ts';
+import type {
+  Drawn,
+  Intent,
+  NowTask,
+  StationPage,
+  StationView,
+  View,
+} from '../../shared/view/index.ts';
+import { stationPage } from '../../shared/view/index.ts';
+import type { Language } from '../../shared/words/index.ts';
+import { sayRefusal, textIn } from '../../shared/words/index.ts';
+import '../parts/next-row.ts';
+import '../parts/now-line.ts';
+import { Part } from '../parts/part.ts';
+import '../parts/then-foot.ts';
+import '../parts/wall-head.ts';
+import '../parts/wall-notice.ts';
+import { DayController, markOf, worstService } from '../shell/day-controller.ts';
+import { SeenSize } from '../shell/seen-size.ts';
+import type { RefusedTap, Sync } from '../sync/index.ts';
+import { base } from '../theme/index.ts';
+import { isNarrow, isTight, linesOf, roomOf } from './room.ts';
+import { Touched } from './touched.ts';
+
+const isStation = (view: View): view is StationView => view.face === 'station';
+
+/** The wall of a station: Now, Next and Then, read from top to bottom like a page. */
+@customElement('station-wall')
+export class StationWall extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: grid;
+        grid-template-rows: auto auto minmax(0, 1fr) auto auto;
+        height: 100dvh;
+        overflow: hidden;
+        background: var(--ground);
+      }
+      :host([narrow]) {
+        height: auto;
+        min-height: 100dvh;
+        grid-template-rows: auto auto 1fr auto auto;
+      }
+      .now {
+        display: grid;
+        grid-auto-rows: minmax(0, 1fr);
+        min-height: 0;
+      }
+      :host([narrow]) .now {
+        grid-auto-rows: minmax(min-content, 1fr);
+      }
+      .quiet {
+        align-self: center;
+        padding: var(--edge);
+        font-size: var(--figure);
+        font-weight: 800;
+      }
+      .next {
+        border-bottom: var(--line) solid var(--ink);
+        font-size: var(--body);
+        --row-height: max(var(--touch), calc(40px * var(--arcmin)));
+      }
+      then-foot {
+        min-height: calc(38px * var(--arcmin));
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) sync!: Sync;
+  @property() language: Language = 'en';
+  @property({ type: Boolean, reflect: true }) narrow = false;
+  @state() private announced = '';
+
+  readonly #size = new SeenSize(this);
+  readonly #touched = new Touched(() => this.requestUpdate());
+  #day: DayController<StationView> | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    const { sync, language } = this;
+    this.#day ??= new DayController(this, { sync, language, isOurs: isStation });
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#touched.stop();
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    if (this.#day) this.say = this.#day.say;
+    this.narrow = isNarrow(this.#size.seen);
+  }
+
+  protected override draw() {
+    const drawn = this.#day?.drawn ?? null;
+    return html`<div class="unseen" role="status" aria-live="polite">${this.announced}</div>
+      ${this.#head(drawn)} ${drawn ? this.#page(drawn) : this.#nothing()}`;
+  }
+
+  #head(drawn: Drawn<StationView> | null) {
+    const { say, narrow } = this;
+    const name = drawn ? textIn(drawn.view.station.name, say) : '';
+    return html`<wall-head
+      .say=${say}
+      .name=${name}
+      .outlook=${drawn && worstService(drawn.view)}
+      .now=${this.sync.hubNow()}
+      ?narrow=${narrow}
+      ?tight=${isTight(this.#size.seen)}
+    ></wall-head>`;
+  }
+
+  #nothing() {
+    const { blank } = this.sync.state;
+    return html`<span></span>
+      <p class="quiet">${blank ? sayRefusal(blank, this.say) : this.words.looking}</p>`;
+  }
+
+  #page(drawn: Drawn<StationView>) {
+    const { say, narrow } = this;
+    const page = this.#fill(drawn.view);
+    return html`${this.#notice(page)}
+      <main class="now" aria-label=${this.words.nowBand}>${this.#now(page, drawn)}</main>
+      <section class="next" aria-label=${this.words.nextBand}>
+        ${repeat(
+          page.next,
+          ({ id }) => id,
+          (task, row) => html`<next-row
+            .say=${say}
+            .task=${task}
+            .people=${drawn.view.people}
+            ?first=${row === 0}
+            ?narrow=${narrow}
+            @pick=${({ detail }: CustomEvent<TaskId>) => this.#touched.picked(detail)}
+          ></next-row>`,
+        )}
+      </section>
+      <then-foot .say=${say} .tasks=${page.further} .later=${page.laterCount}></then-foot>`;
+  }
+
+  /** First how many lines stand under *Now*, then what they leave room for. */
+  #fill(view: StationView): StationPage {
+    const { held } = this.#touched;
+    const now = this.sync.hubNow();
+    const wall = this.#size.seen;
+    const lines = { now: linesOf(wall), next: 0, further: 0 };
+    const first = stationPage(view, now, { room: lines, held });
+    return stationPage(view, now, { room: roomOf(wall, first.now.length), held });
+  }
+
+  #now(page: StationPage, drawn: Drawn<StationView>) {
+    if (page.now.length === 0) return html`<p class="quiet">${this.words.nothingLeft}</p>`;
+    return repeat(
+      page.now,
+      ({ task }) => task.id,
+      (line) => this.#line(line, drawn),
+    );
+  }
+
+  #line({ task, isDue }: NowTask, drawn: Drawn<StationView>) {
+    const refused = this.sync.state.refused.find((tap) => taskOf(tap) === task.id);
+    const kept = this.#day?.hub?.tasks.find(({ id }) => id === task.id)?.counted ?? 0;
+    return html`<now-line
+      .say=${this.say}
+      .task=${task}
+      ?due=${isDue}
+      .now=${this.sync.hubNow()}
+      .people=${drawn.view.people}
+      .mark=${markOf(drawn, task.id)}
+      .kept=${kept}
+      .undo=${refused ? null : this.#touched.undoOf(task.id)}
+      .refused=${refused ? { id: refused.command.id, refusal: refused.refusal } : null}
+      ?narrow=${this.narrow}
+      @ask=${({ detail }: CustomEvent<Intent>) => this.#do(detail)}
+      @seen=${({ detail }: CustomEvent<CommandId>) => this.sync.seen(detail)}
+    ></now-line>`;
+  }
+
+  #notice(page: StationPage) {
+    const { aloneSince, pending, isOutboxFailing, readOnly, refused } = this.sync.state;
+    const onPage = new Set<TaskId | null>(page.now.map(({ task }) => task.id));
+    const stray = refused.find((tap) => !onPage.has(taskOf(tap)));
+    const told = stray && {
+      id: stray.command.id,
+      title: this.#titleOf(stray),
+      refusal: stray.refusal,
+    };
+    return html`<wall-notice
+      .say=${this.say}
+      .aloneSince=${aloneSince}
+      .kept=${pending.length}
+      ?failing=${isOutboxFailing}
+      .readOnly=${readOnly}
+      .stray=${told ?? null}
+      @seen=${({ detail }: CustomEvent<CommandId>) => this.sync.seen(detail)}
+    ></wall-notice>`;
+  }
+
+  #titleOf(tap: RefusedTap): string {
+    const id = taskOf(tap);
+    const task = this.#day?.hub?.tasks.find((each) => each.id === id);
+    return task ? textIn(task.title, this.say) : (id ?? this.words.note);
+  }
+
+  #do(intent: Intent): void {
+    this.#touched.did(intent);
+    this.sync.tap(intent);
+  }
+}
+
+const taskOf = ({ command }: RefusedTap): TaskId | null =>
+  'task' in command ? command.task : null;

@@ -1,0 +1,58 @@
+/** A panel as it hangs: its glass from corner to corner in inches, and how far off it is read. */
+export type Panel = { readonly diagonalIn: number; readonly distanceM: number };
+
+export type Glass = { readonly widthPx: number; readonly heightPx: number };
+
+/** CSS pixels per minute of arc at the reader's eye, and per millimetre of glass. */
+export type Scale = { readonly arcminPx: number; readonly mmPx: number };
+
+/**
+ * What is taken for true until somebody measures: a wall of 43 inches read from 3 m, or a phone in
+ * the hand.
+ */
+const WALL: Panel = { diagonalIn: 43, distanceM: 3 };
+const PHONE: Panel = { diagonalIn: 6.1, distanceM: 0.4 };
+const PHONE_FROM_PX = 600;
+
+/**
+ * A gloved finger wants so much glass. On a phone held in the hand that would be a third of its
+ * width.
+ */
+const FINGER_MM = 22;
+const FINGER_LEAST_PX = 60;
+const FINGER_MOST_SHARE = 1 / 6;
+
+const MM_PER_INCH = 25.4;
+const ARCMIN_RAD = Math.PI / (180 * 60);
+
+/**
+ * The scale of everything on a screen. One minute of arc at distance d is 2 d tan(½′) of glass
+ * (NUREG-0700 §1.3.1-4 in other words: height = 6.283 · distance · minutes / 21600).
+ * @example scaleOf({ diagonalIn: 43, distanceM: 3 }, fullHd).arcminPx //=> about 1.76 px
+ */
+export function scaleOf(panel: Panel, screen: Glass): Scale {
+  const diagonalPx = Math.hypot(screen.widthPx, screen.heightPx);
+  const mmPx = diagonalPx / (panel.diagonalIn * MM_PER_INCH);
+  const arcminMm = 2 * panel.distanceM * 1000 * Math.tan(ARCMIN_RAD / 2);
+  return { mmPx, arcminPx: mmPx * arcminMm };
+}
+
+/** The scale of a window on a panel that nobody measured: it follows the window. */
+export function assumedScale(window: Glass): Scale {
+  const isPhone = Math.min(window.widthPx, window.heightPx) < PHONE_FROM_PX && isUpright(window);
+  return scaleOf(isPhone ? PHONE : WALL, isPhone ? window : wide(window));
+}
+
+const isUpright = ({ widthPx, heightPx }: Glass) => heightPx > widthPx;
+
+/** Taken as 16 to 9 over its longer side, so that a browser's bars do not change the letters. */
+function wide({ widthPx, heightPx }: Glass): Glass {
+  const longPx = Math.max(widthPx, heightPx);
+  return { widthPx: longPx, heightPx: (longPx * 9) / 16 };
+}
+
+/** How wide and high a place to tap must be, in CSS pixels, in a window on glass of this scale. */
+export function touchPx({ mmPx }: Scale, { widthPx, heightPx }: Glass): number {
+  const mostPx = Math.min(widthPx, heightPx) * FINGER_MOST_SHARE;
+  return Math.max(FINGER_LEAST_PX, Math.min(FINGER_MM * mmPx, mostPx));
+}

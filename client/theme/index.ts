@@ -1,0 +1,11 @@
+export {
+  assumedScale,
+  type Glass,
+  type Panel,
+  type Scale,
+  scaleOf,
+  touchPx,
+} from './calibration.ts';
+export { type Ground, grounds, type Inks } from './grounds.ts';
+export { lay } from './lay.ts';
+export { base, CAP_HEIGHT, LETTERS_ARCMIN, tokens } from './tokens.css.ts';

@@ -1,0 +1,25 @@
+import type { Panel, Scale } from './calibration.ts';
+import { assumedScale, scaleOf, touchPx } from './calibration.ts';
+import type { Ground } from './grounds.ts';
+import { tokens } from './tokens.css.ts';
+
+/**
+ * Lays ground, ink and letters over the page, and keeps the letters right when the window changes.
+ */
+export function lay({ panel, ground }: { panel: Panel | null; ground: Ground }): void {
+  const { styleSheet } = tokens;
+  if (styleSheet) document.adoptedStyleSheets = [...document.adoptedStyleSheets, styleSheet];
+  document.documentElement.dataset['ground'] = ground;
+  const measure = () => setScale(panel ? scaleOf(panel, glassOfScreen()) : assumedScale(window_()));
+  measure();
+  addEventListener('resize', measure);
+}
+
+function setScale(scale: Scale): void {
+  const { style } = document.documentElement;
+  style.setProperty('--arcmin', scale.arcminPx.toFixed(4));
+  style.setProperty('--touch', `${touchPx(scale, window_()).toFixed(1)}px`);
+}
+
+const window_ = () => ({ widthPx: innerWidth, heightPx: innerHeight });
+const glassOfScreen = () => ({ widthPx: screen.width, heightPx: screen.height });

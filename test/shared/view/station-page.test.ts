@@ -1,0 +1,97 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { TaskId } from '../../../shared/kernel/index.ts';
+import type { TaskState, TaskView } from '../../../shared/view/index.ts';
+import { stationPage } from '../../../shared/view/index.ts';
+import {
+  at,
+  injectShoulders,
+  loadRibs,
+  NOW,
+  rubRibs,
+  silverskin,
+  squareRibs,
+  stationView,
+  task,
+} from '../../client/fixtures.ts';
+
+const room = { now: 3, next: 3, further: 2 };
+const nothing = new Set<TaskId>();
+const page = (tasks: readonly TaskView[], more: Partial<Parameters<typeof stationPage>[2]> = {}) =>
+  stationPage({ tasks, later: 0 }, NOW, { room, held: nothing, ...more });
+const ids = (tasks: readonly TaskView[]) => tasks.map(({ id }) => id);
+const nowIds = (...asked: Parameters<typeof page>) =>
+  ids(page(...asked).now.map((line) => line.task));
+
+describe('the page of a station wall', () => {
+  it('has under Now what runs and what may start within minutes, the rest by time', () => {
+    const shown = stationPage(stationView, NOW, { room, held: nothing });
+    expect(ids(shown.now.map((line) => line.task))).toEqual([squareRibs.id, injectShoulders.id]);
+    expect(ids(shown.next)).toEqual([rubRibs.id, loadRibs.id, silverskin.id]);
+    expect(ids(shown.further)).toEqual(['trim-1/grind', 'trim-1/wash']);
+    expect(shown.laterCount).toBe(7);
+  });
+
+  it('leaves what may start, but only in a while, among what is next', () => {
+    const later = task('a/rub', 'Rub', [40, 10], { state: 'ready' });
+    expect(nowIds([squareRibs, later])).toEqual([squareRibs.id]);
+  });
+
+  it('shows what comes first where nothing needs a hand, and does not call it due', () => {
+    const [first, ...others] = page([loadRibs, rubRibs]).now;
+    expect(others).toEqual([]);
+    expect(first).toEqual({ task: rubRibs, isDue: false });
+  });
+
+  it('shows nothing at all when nothing is left', () => {
+    expect(page([]).now).toEqual([]);
+  });
+
+  it('puts what asks for help before what only runs', () => {
+    const running = [1, 2, 3].map((n) => task(`a/${n}`, 'Trim', [-n, 30], { state: 'running' }));
+    const asking = task('b/1', 'Trim', [0, 30], { state: 'running', helpAskedAt: at(-1) });
+    expect(nowIds([...running, asking])).toContain(asking.id);
+  });
+
+  it('keeps a finished line while the finger may take it back, and lets it go then', () => {
+    const done = { ...squareRibs, state: 'done' as const };
+    const held = new Set([done.id]);
+    expect(page([done, injectShoulders], { held }).now[0]).toEqual({ task: done, isDue: false });
+    expect(nowIds([done, injectShoulders])).toEqual([injectShoulders.id]);
+  });
+
+  it('brings up what a finger picked, even if it must wait', () => {
+    expect(nowIds([squareRibs, loadRibs], { held: new Set([loadRibs.id]) })).toEqual([
+      squareRibs.id,
+      loadRibs.id,
+    ]);
+  });
+
+  it('does not move a line when the one beside it is started', () => {
+    const ready = [1, 2, 3].map((n) => task(`a/${n}`, 'Trim', [-n, 30], { state: 'ready' }));
+    const before = nowIds(ready);
+    for (const started of ready) {
+      const changed = { ...started, state: 'running' as const, startAt: NOW };
+      expect(nowIds(ready.map((each) => (each === started ? changed : each)))).toEqual(before);
+    }
+  });
+
+  it('loses no task and shows none twice, in whatever room', () => {
+    const state = fc.constantFrom<TaskState>('waiting', 'ready', 'running', 'done');
+    const lines = fc.array(fc.tuple(state, fc.integer({ min: -60, max: 300 })), { maxLength: 24 });
+    const rooms = fc.record({ now: fc.nat(3), next: fc.nat(6), further: fc.nat(4) });
+    fc.assert(
+      fc.property(lines, rooms, fc.nat(9), (drawn, anyRoom, later) => {
+        const tasks = drawn.map(([each, start], n) =>
+          task(`a/${n}`, 'T', [start, 9], { state: each }),
+        );
+        const shown = stationPage({ tasks, later }, NOW, { room: anyRoom, held: nothing });
+        const all = [...shown.now.map((line) => line.task), ...shown.next, ...shown.further];
+        const open = tasks.filter((each) => each.state !== 'done').length;
+        expect(new Set(ids(all)).size).toBe(all.length);
+        expect(all.length + shown.laterCount).toBe(open + later);
+        expect(shown.now.length).toBeLessThanOrEqual(Math.max(1, anyRoom.now));
+      }),
+    );
+  });
+});
