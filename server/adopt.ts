@@ -1,7 +1,13 @@
 import { createHash } from 'node:crypto';
 import type { AdoptedPlan } from '../shared/day/index.ts';
 import { assert, type CommandId, canonical, type Instant } from '../shared/kernel/index.ts';
-import { type BuiltDay, build, type PlanFiles, type PlanRefusal } from '../shared/plan/index.ts';
+import {
+  type BuiltDay,
+  build,
+  type PlanFiles,
+  type PlanRefusal,
+  planDay,
+} from '../shared/plan/index.ts';
 import { type Conflict, check, construct } from '../shared/schedule/index.ts';
 import type { Brought } from './hub/index.ts';
 
