@@ -46,8 +46,8 @@ export const cookRows: readonly Row[] = [
     rule: 'end-temperature',
     section: '3-401.11(B)(1)',
     what: {
-      en: 'End of cooking: whole roasts, by the roast table; the time may include the rise after the fire',
-      es: 'Fin de la cocción: asados enteros, por la tabla; el tiempo puede incluir lo que sube al sacarlos',
+      en: 'End of cooking: whole roasts, by the table; the rise after the fire may count',
+      es: 'Fin de la cocción: asados enteros, por la tabla; lo que sube al sacarlos cuenta',
     },
     limit: {
       anyOf: roastTable,

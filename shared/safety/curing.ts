@@ -11,9 +11,9 @@ export const CURE_STRENGTH = 0.0625;
 const PPM = 1e6;
 
 /**
- * Ingoing nitrite of meat that is pumped with, or steeped to take up, a share of its green weight in pickle. FSIS
- * Processing Inspectors' Calculations Handbook, chapter 3 (1995).
- * @example pumpedPpm({ nitriteKg: kilograms(0.032), pump: 0.1, pickleKg: kilograms(1.266) }) //=> 2527.6…
+ * Ingoing nitrite of meat that is pumped with, or steeped to take up, a share of its green weight
+ * in pickle. FSIS Processing Inspectors' Calculations Handbook, chapter 3 (1995).
+ * @example pumpedPpm({ nitriteKg: kilograms(2), pump: 0.1, pickleKg: kilograms(1000) }) //=> 200
  */
 export function pumpedPpm({
   nitriteKg,
@@ -51,8 +51,8 @@ export function cureGramsPerKg(ppm: number, strength = CURE_STRENGTH): number {
 }
 
 /**
- * Whether ingoing nitrite is neither more than the method allows nor less than meat kept chilled must have. It is weighed
- * by two people, whatever this says.
+ * Whether ingoing nitrite is neither more than the method allows nor less than meat kept chilled
+ * must have. It is weighed by two people, whatever this says.
  * @example judgeNitrite(foodCode, { method: 'comminuted', ppm: 156 }).ok //=> true
  */
 export function judgeNitrite(

@@ -154,7 +154,7 @@ export const holdRows: readonly Row[] = [
     section: '3-501.19(B)',
     what: {
       en: 'Time instead of temperature, the shorter way; written procedure, marked, then discarded',
-      es: 'Tiempo en vez de temperatura, el plazo corto; por escrito, marcado, y después se tira',
+      es: 'Tiempo en vez de temperatura, el plazo corto; por escrito, marcado, y se tira',
     },
     limit: { startAtMost: '41 °F', startAtLeast: '135 °F', within: '4 h' },
     ...any,
@@ -167,7 +167,7 @@ export const holdRows: readonly Row[] = [
     section: '3-501.19(C)',
     what: {
       en: 'Time instead of temperature, the longer way, from cold only; marked, then discarded',
-      es: 'Tiempo en vez de temperatura, el plazo largo, solo desde frío; marcado, y después se tira',
+      es: 'Tiempo en vez de temperatura, el plazo largo, solo desde frío; marcado, y se tira',
     },
     limit: { startAtMost: '41 °F', neverAbove: '70 °F', within: '6 h' },
     ...any,

@@ -13,13 +13,13 @@ import type { Kind, Point, ReheatWay } from './row-schema.ts';
 type Heat = { readonly coreC: Celsius; readonly heldS?: Seconds; readonly errorK?: number };
 
 /**
- * Whether a piece was cooked to the end its kind asks for. A roast whose oven does not let the table count, or was not
- * named, must reach the row that asks for no time.
- * @example judgeEndTemperature(foodCode, { kind: 'chicken', coreC: toCelsius(fahrenheit(165)) }).ok //=> true
+ * Whether a piece was cooked to the end its kind asks for. A roast whose oven does not let the
+ * table count, or was not named, must reach the row that asks for no time.
+ * @example judgeEndTemperature(foodCode, { kind: 'chicken', coreC: celsius(75) }).ok //=> true
  */
 export function judgeEndTemperature(
   profile: Profile,
-  { kind, oven, ...heat }: Heat & { readonly kind: Kind; readonly oven?: Oven },
+  { kind, oven, ...heat }: Heat & { readonly kind: Kind; readonly oven?: Oven | undefined },
 ): Judgement {
   const timed = kind !== 'roast' || creditsRoastTable(profile, kind, oven) === true;
   return judge(
@@ -31,7 +31,10 @@ export function judgeEndTemperature(
   );
 }
 
-/** Whether food brought back to heat, to be held hot, got hot enough for long enough and soon enough. */
+/**
+ * Whether food brought back to heat, to be held hot, got hot enough for long enough and soon
+ * enough.
+ */
 export function judgeReheat(
   profile: Profile,
   { way, tookS, ...heat }: Heat & { readonly way: ReheatWay; readonly tookS: Seconds },
@@ -56,7 +59,8 @@ export function judgeComeUp(profile: Profile, tookS: Seconds): Judgement {
 }
 
 /**
- * Whether a temperature that was taken there speaks for the piece: what a needle went through is not clean inside.
+ * Whether a temperature that was taken there speaks for the piece: what a needle went through is
+ * not clean inside.
  * @example judgeProbePlace(foodCode, { kind: 'intact', place: 'surface' }).ok //=> true
  */
 export function judgeProbePlace(

@@ -19,7 +19,10 @@ export function judgeColdHold(profile: Profile, { coreC, errorK }: Taken): Judge
   return judge(profile, 'cold-hold', ({ atMost }) => tooWarm(atMost, coreC, errorK));
 }
 
-/** Whether food in a cabinet is hot enough; a roast that was cooked by the roast table has its own row. */
+/**
+ * Whether food in a cabinet is hot enough; a roast that was cooked by the roast table has its own
+ * row.
+ */
 export function judgeHotHold(
   profile: Profile,
   { coreC, errorK, byRoastTable = false }: Taken & { readonly byRoastTable?: boolean },
@@ -28,7 +31,10 @@ export function judgeHotHold(
   return judge(profile, rule, ({ atLeast }) => tooCold(atLeast, coreC, errorK));
 }
 
-/** Whether food has been between cold and hot, all its times out of the cooler together, no longer than it may. */
+/**
+ * Whether food has been between cold and hot, all its times out of the cooler together, no longer
+ * than it may.
+ */
 export function judgeOutOfTemperature(profile: Profile, outS: Seconds): Judgement {
   return judge(profile, 'out-of-temperature', ({ within }) => tooLong(within, outS));
 }
@@ -43,7 +49,10 @@ export type TimeControl = {
   readonly errorK?: number;
 };
 
-/** Whether food kept by the clock began cold or hot enough, stayed cool enough, and is not over its time. */
+/**
+ * Whether food kept by the clock began cold or hot enough, stayed cool enough, and is not over its
+ * time.
+ */
 export function judgeTimeControl(profile: Profile, food: TimeControl): Judgement {
   return judge(
     profile,
@@ -73,7 +82,8 @@ export function judgeCleaning(profile: Profile, sinceWashS: Seconds): Judgement 
 }
 
 /**
- * Whether food that was made on one day may still be used on another. The day it was made is the first.
+ * Whether food that was made on one day may still be used on another. The day it was made is the
+ * first.
  * @example judgeDateMark(foodCode, { madeOn: '2026-04-01', usedOn: '2026-04-08' }).ok //=> false
  */
 export function judgeDateMark(

@@ -11,7 +11,7 @@ const isRawPoultry = ({ kind, raw }: Lying) => raw && birds.includes(kind);
 
 /**
  * Whether one thing may lie above another, where it can drip on it.
- * @example judgeAbove(foodCode, { kind: 'chicken', raw: true }, { kind: 'roast', raw: true }).ok //=> false
+ * @example judgeAbove(foodCode, rawChicken, rawRibs).ok //=> false
  */
 export function judgeAbove(profile: Profile, upper: Lying, lower: Lying): Judgement {
   const rawOnReady = upper.raw && !lower.raw;

@@ -19,7 +19,8 @@ export type Broken = Miss & {
 export type Judgement = { readonly ok: true; readonly warnings: readonly Broken[] } | Broken;
 
 /**
- * Whether a rule is kept: every row that concerns this kind must be, and a row without a limit is not.
+ * Whether a rule is kept: every row that concerns this kind must be, and a row without a limit is
+ * not.
  * @param miss says by how much one limit is missed, or null if it is kept
  */
 export function judge<R extends Rule>(
@@ -69,7 +70,10 @@ export function tooWarm(limit: PrintedTemp, temp: Celsius, errorK = 0): Miss | n
   return measured.value <= asked ? null : { measured, limit: { value: asked, unit } };
 }
 
-/** By how much a stay is shorter than it must be. Kitchens read clocks in seconds: a part of one breaks nothing. */
+/**
+ * By how much a stay is shorter than it must be. Kitchens read clocks in seconds: a part of one
+ * breaks nothing.
+ */
 export function tooShort(limit: PrintedTime, stay: Seconds): Miss | null {
   if (Math.round(stay) >= secondsOf(limit)) return null;
   const asked = amountOf(limit);

@@ -2,8 +2,8 @@ import type { Amount, PrintedTemp, PrintedTime, TempUnit } from './printed.ts';
 import { amountOf, secondsOf } from './printed.ts';
 
 /**
- * The law behind a table: the time for one tenfold kill is `d` at the reference temperature and falls tenfold with each
- * `z` degrees more.
+ * The law behind a table: the time for one tenfold kill is `d` at the reference temperature and
+ * falls tenfold with each `z` degrees more.
  */
 export type Law = {
   readonly reference: PrintedTemp;
@@ -54,8 +54,8 @@ export function lookupOf({ points, logs }: LethalityTable): Lookup {
 }
 
 /**
- * How long the table asks for at `temp` (in its own unit): between two rows interpolated in the logarithm of time, since
- * kill is exponential in temperature. Infinite below the lowest row.
+ * How long the table asks for at `temp` (in its own unit): between two rows interpolated in the
+ * logarithm of time, since kill is exponential in temperature. Infinite below the lowest row.
  * @example neededS(lookupOf(tables['fsis-6.5-log']), 130) //=> 6720
  */
 export function neededS(lookup: Lookup, temp: number): number {
@@ -63,8 +63,8 @@ export function neededS(lookup: Lookup, temp: number): number {
 }
 
 /**
- * As `neededS`, but a row that asks for no time lends none: the last row with a time goes on. For sums of kill, where a
- * policy of "at once" must not count as endless.
+ * As `neededS`, but a row that asks for no time lends none: the last row with a time goes on. For
+ * sums of kill, where a policy of "at once" must not count as endless.
  */
 export function killingS({ temps, lnTimesS, lowest }: Lookup, temp: number): number {
   if (!(temp >= lowest)) return Number.POSITIVE_INFINITY;

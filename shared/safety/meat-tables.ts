@@ -8,8 +8,9 @@ export const appendixA = {
 } as const;
 
 /**
- * FSIS prints no formula. D at 150 °F = 0.1715 min with z = 10 °F, rounded up to the printed unit, gives back all rows of
- * the 6.5-log column and 26 of 28 of the 5-log one; the published worksheet has 0.172 min.
+ * FSIS prints no formula. D at 150 °F = 0.1715 min with z = 10 °F, rounded up to the printed unit,
+ * gives back all rows of the 6.5-log column and 26 of 28 of the 5-log one; the published worksheet
+ * has 0.172 min.
  */
 const law = {
   reference: '150 °F',
@@ -18,7 +19,9 @@ const law = {
   source: 'fitted to the 6.5-log column of Table 2',
 } as const;
 
-/** Table 2 (p. 35) and Table 6 (p. 59) side by side: °F, then 6.5-log, 7-log and 5-log as printed. */
+/**
+ * Table 2 (p. 35) and Table 6 (p. 59) side by side: °F, then 6.5-log, 7-log and 5-log as printed.
+ */
 const rows: readonly (readonly [PrintedTemp, PrintedTime, PrintedTime, PrintedTime])[] = [
   ['130 °F', '112 min', '121 min', '86 min'],
   ['131 °F', '89 min', '97 min', '69 min'],

@@ -13,11 +13,16 @@ export type Oven = {
 };
 
 /**
- * Whether the profile lets the roast table count in this oven; null where it matters and no oven was named. A dry, cool
- * smoker is in no row of the code, so there it counts only if the profile says so for any oven.
- * @example creditsRoastTable(foodCode, 'roast', { heat: 'still, dry', setC: celsius(107), pieceKg: kilograms(4) }) //=> false
+ * Whether the profile lets the roast table count in this oven; null where it matters and no oven
+ * was named. A dry, cool smoker is in no row of the code, so there it counts only if the profile
+ * says so for any oven.
+ * @example creditsRoastTable(foodCode, 'roast', undefined) //=> null
  */
-export function creditsRoastTable(profile: Profile, kind: Kind, oven?: Oven): boolean | null {
+export function creditsRoastTable(
+  profile: Profile,
+  kind: Kind,
+  oven: Oven | undefined,
+): boolean | null {
   const limits = rowsOf(profile, 'roast-oven', { kind }).map(({ limit }) => limit);
   if (limits.some((limit) => limit !== null && 'anyOven' in limit)) return true;
   if (oven === undefined) return null;

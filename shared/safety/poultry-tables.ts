@@ -4,7 +4,10 @@ import type { PrintedTemp, PrintedTime } from './printed.ts';
 
 type Times = readonly [PrintedTime, PrintedTime, PrintedTime];
 
-/** Table 3 (p. 37), chicken: °F, then the times at 1, 5 and 12 % fat. No single law fits: z changes along the column. */
+/**
+ * Table 3 (p. 37), chicken: °F, then the times at 1, 5 and 12 % fat. No single law fits: z changes
+ * along the column.
+ */
 const chicken: readonly (readonly [PrintedTemp, ...Times])[] = [
   ['136 °F', '63.3 min', '68.4 min', '81.4 min'],
   ['138 °F', '39.7 min', '43.2 min', '52.9 min'],

@@ -57,13 +57,18 @@ export function kilogramsOf(printed: PrintedWeight): Kilograms {
 }
 
 /**
- * A temperature in the unit of a limit. A reading of 135 °F that was kept in °C comes back as 134.99999999999997: what
- * differs so far below the digits of any thermometer is arithmetic, and no limit may break by it.
- * @example tempIn('°F', celsius(100)) //=> { value: 212, unit: '°F' }
+ * A temperature as a number of `unit`. A reading of 135 °F that was kept in °C comes back as
+ * 134.99999999999997: what differs so far below the digits of any thermometer is arithmetic, and no
+ * limit may break by it.
+ * @example degrees('°F', celsius(100)) //=> 212
  */
+export function degrees(unit: TempUnit, temp: Celsius): number {
+  return Math.round((unit === '°F' ? toFahrenheit(temp) : temp) * 1e6) / 1e6;
+}
+
+/** A temperature in the unit of a limit. @example tempIn('°F', celsius(100)).value //=> 212 */
 export function tempIn<Unit extends TempUnit>(unit: Unit, temp: Celsius): Amount<Unit> {
-  const value = unit === '°F' ? toFahrenheit(temp) : temp;
-  return { value: Math.round(value * 1e6) / 1e6, unit };
+  return { value: degrees(unit, temp), unit };
 }
 
 /** A difference of kelvins as degrees of `unit`. @example degreesIn('°F', 1) //=> 1.8 */
@@ -71,7 +76,7 @@ export function degreesIn(unit: TempUnit, differenceK: number): number {
   return unit === '°F' ? differenceK * 1.8 : differenceK;
 }
 
-/** A duration in the unit of a limit. @example timeIn('h', seconds(5400)) //=> { value: 1.5, unit: 'h' } */
+/** A duration in the unit of a limit. @example timeIn('h', seconds(5400)).value //=> 1.5 */
 export function timeIn<Unit extends TimeUnit>(unit: Unit, duration: Seconds): Amount<Unit> {
   return { value: duration / secondsIn[unit], unit };
 }

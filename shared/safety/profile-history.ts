@@ -46,7 +46,9 @@ export function withChange(profile: Profile, { version, changedRows }: ProfileVe
   };
 }
 
-/** Changes rows of a profile, or adds some; never without a reason, never before the last change. */
+/**
+ * Changes rows of a profile, or adds some; never without a reason, never before the last change.
+ */
 export function changeProfile(
   history: ProfileHistory,
   change: Pick<ProfileVersion, 'changedRows' | 'reason' | 'by' | 'at'>,

@@ -65,7 +65,10 @@ function emptyRow<R extends Rule>(rule: R): RowOf<R> {
   return row as unknown as RowOf<R>;
 }
 
-/** The same row for a kitchen to fill in: what is limited stays, every figure and its source is gone. */
+/**
+ * The same row for a kitchen to fill in: what is limited stays, every figure and its source is
+ * gone.
+ */
 export function emptied(row: Row): Row {
   return { ...row, ...unfilled, severity: row.severity };
 }

@@ -3,7 +3,10 @@ import type { Profile } from './profile.ts';
 import { emptied } from './profile.ts';
 import { foodCodeRows } from './rows.ts';
 
-/** The common food code of the United States, in °F. Local code and the licensed authority overrule it. */
+/**
+ * The common food code of the United States, in °F. Local code and the licensed authority overrule
+ * it.
+ */
 export const foodCode: Profile = {
   id: 'food-code',
   name: { en: 'Common food code, °F', es: 'Código alimentario común, °F' },

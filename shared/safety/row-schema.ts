@@ -5,8 +5,9 @@ import type { PrintedShare, PrintedTemp, PrintedTime, PrintedWeight } from './pr
 import { tableIds } from './tables.ts';
 
 /**
- * What a food is to the rules. `roast` is a whole cut cooked by the roast table; `injected` stands for needled, pressed
- * and tumbled meat too; `poultry` for a bird that is neither chicken nor turkey, or not known to be one of them.
+ * What a food is to the rules. `roast` is a whole cut cooked by the roast table; `injected` stands
+ * for needled, pressed and tumbled meat too; `poultry` for a bird that is neither chicken nor
+ * turkey, or not known to be one of them.
  */
 export const kinds = [
   'intact',
@@ -22,7 +23,10 @@ export const kinds = [
 ] as const;
 export type Kind = (typeof kinds)[number];
 
-/** How sure a figure is: read in its source, read in a copy, remembered, known among cooks and nowhere printed. */
+/**
+ * How sure a figure is: read in its source, read in a copy, remembered, known among cooks and
+ * nowhere printed.
+ */
 const sureness = z.enum([
   'primary',
   'secondary copy',

@@ -1,5 +1,6 @@
 /**
- * The Food Code as states adopted it. The 2022 text itself was not read, so every row says whose copy it was read in.
+ * The Food Code as states adopted it. The 2022 text itself was not read, so every row says whose
+ * copy it was read in.
  * @example foodCode('Minn. R. 4626.0340').sure //=> 'secondary copy'
  */
 export const foodCode = (edition: string) =>
