@@ -9,7 +9,7 @@ import type {
 } from '../kernel/index.ts';
 import { after, must, seconds, since } from '../kernel/index.ts';
 import { resourceId } from '../plan/index.ts';
-import type { Lag, Reason, Timeline } from '../schedule/index.ts';
+import type { Lag, Link, Reason, Timeline } from '../schedule/index.ts';
 import { createTimeline } from '../schedule/index.ts';
 import { modeOf, movesTo, placementOf, rearranged, sameArrangement } from './arrangement.ts';
 import type { Event } from './event.ts';
@@ -18,7 +18,7 @@ import { expectedLengthS } from './lengths.ts';
 import type { Passage } from './passage.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
-import { indexOf } from './plan-index.ts';
+import { groupBy, indexOf } from './plan-index.ts';
 import type { DayState } from './state.ts';
 import { factsOf } from './state.ts';
 
@@ -37,6 +37,8 @@ export class Live {
   #now: Instant;
   #timeline: Timeline | null;
   #outlooks: ReadonlyMap<ServiceId, Outlook> | null = null;
+  /** They change only where something is arranged anew, and every line of every wall asks for them. */
+  #linksInto: ReadonlyMap<TaskId, readonly Link[]> | null = null;
 
   constructor(state: DayState, now: Instant, timeline: Timeline | null) {
     this.#state = state;
@@ -71,8 +73,10 @@ export class Live {
     this.#state = fold(before, event);
     this.#outlooks = null;
     if (event.at > this.#now) this.#now = event.at;
-    if (event.kind === 'planAdopted') this.#timeline = timelineOf(this.#state, this.#now);
-    else this.#follow(before, event);
+    if (event.kind === 'planAdopted') {
+      this.#timeline = timelineOf(this.#state, this.#now);
+      this.#linksInto = null;
+    } else this.#follow(before, event);
   }
 
   /** Moves the clock on; whether a time may have changed that a screen shows. */
@@ -127,13 +131,12 @@ export class Live {
     const lags = (this.index.lagsInto.get(task) ?? []).flatMap(({ from, to, minS }) =>
       minS === undefined ? [] : [{ from, to, minS }],
     );
-    const links = this.timeline.schedule.links
-      .filter(({ to }) => to === task)
-      .map(({ from, to, gapS, after: end }) => ({
-        from: { activity: from, end: end ?? ('end' as const) },
-        to: { activity: to, end: 'start' as const },
-        minS: gapS,
-      }));
+    this.#linksInto ??= groupBy(this.timeline.schedule.links, ({ to }) => to);
+    const links = (this.#linksInto.get(task) ?? []).map(({ from, to, gapS, after: end }) => ({
+      from: { activity: from, end: end ?? ('end' as const) },
+      to: { activity: to, end: 'start' as const },
+      minS: gapS,
+    }));
     return [...lags, ...links];
   }
 
@@ -159,6 +162,7 @@ export class Live {
   }
 
   #move(tasks: readonly TaskId[]): void {
+    this.#linksInto = null;
     this.#timeline?.moved(movesTo(this.#state, this.index, tasks));
   }
 }

@@ -37,7 +37,8 @@ export function indexOf(plan: AdoptedPlan): PlanIndex {
   return index;
 }
 
-function groupBy<Key, Item>(items: readonly Item[], keyOf: (item: Item) => Key) {
+/** @example groupBy([1, 2, 3], (n) => n % 2).get(1) //=> [1, 3] */
+export function groupBy<Key, Item>(items: readonly Item[], keyOf: (item: Item) => Key) {
   const groups = new Map<Key, Item[]>();
   for (const item of items) {
     const group = groups.get(keyOf(item));
