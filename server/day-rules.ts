@@ -66,7 +66,7 @@ function runningDay(live: Live): RunningDay {
     apply: (event) => live.apply(event),
     tick: (now) => live.tick(now),
     show: (face) => shownOn(live, face),
-    ifMoved: (question, now) => ifMoved(live, question, now),
+    ifMoved: (question) => ifMoved(live, question),
   };
 }
 

@@ -1,0 +1,6 @@
+/** One of the two that are measured beside each other. */
+export type Side = {
+  /** One tap; resolves when it is durable and the last screen has what follows from it. */
+  tap(): Promise<void>;
+  close(): Promise<void>;
+};

@@ -1,0 +1,130 @@
+import { describe, expect, it } from 'vitest';
+import { demoDay, demoLog } from '../../../server/demo/index.ts';
+import { decide, type Event, emptyDay, fold } from '../../../shared/day/index.ts';
+import type { CommandId, DayId, Instant } from '../../../shared/kernel/index.ts';
+import { instant, must, resolveLocal } from '../../../shared/kernel/index.ts';
+import { build, planDay } from '../../../shared/plan/index.ts';
+import { check, construct } from '../../../shared/schedule/index.ts';
+
+const HOUR_MS = 3_600_000;
+const at = (day: string, time: string, zone: string) => resolveLocal(day, time, zone).at;
+
+function plannedAt(now: Instant, zone: string) {
+  const files = demoDay(now, zone);
+  const built = build(files.cookPlan, files.kitchen, files.catalogue);
+  const day = must(built.ok ? built.day : null, JSON.stringify(built));
+  const planned = planDay(day, construct, { seed: 1 });
+  const schedule = must(planned.ok ? planned.schedule : null, JSON.stringify(planned));
+  return { files, built: day, schedule };
+}
+
+/** Each hour of an ordinary day, and of the nights when the clocks of two zones change. */
+const moments = [
+  ['2026-06-05', 'America/Chicago'],
+  ['2026-03-08', 'America/Chicago'],
+  ['2026-11-01', 'America/Chicago'],
+  ['2026-03-29', 'Europe/London'],
+  ['2026-10-25', 'Europe/London'],
+] as const;
+
+describe('the demo day', () => {
+  it.each(moments)('can be planned at any hour of %s in %s, and is late nowhere', (day, zone) => {
+    const midnight = at(day, '00:00', zone);
+    for (let hour = 0; hour < 25; hour += 1.75) {
+      const now = instant(midnight + hour * HOUR_MS);
+      const { built, schedule } = plannedAt(now, zone);
+      expect(check(built.problem, schedule)).toEqual([]);
+      const starts = new Map(schedule.placements.map(({ activity, startS }) => [activity, startS]));
+      for (const goal of built.problem.goals) {
+        expect(starts.get(goal.activity)).toBeLessThanOrEqual(goal.dueS);
+      }
+      const dinner = must(built.services[1], 'dinner');
+      const aheadH = (dinner.opensAt - now) / HOUR_MS;
+      // Where the clock doubles an hour, dinner may be put off to the end of it.
+      expect(aheadH).toBeGreaterThan(4.7);
+      expect(aheadH).toBeLessThanOrEqual(6);
+    }
+  });
+
+  const now = instant(at('2026-06-05', '08:07', 'America/Chicago'));
+  const planned = plannedAt(now, 'America/Chicago');
+  const nowS = (now - planned.built.origin) / 1000;
+  const running = planned.schedule.placements
+    .filter(({ startS, endS }) => startS <= nowS && nowS < endS)
+    .map(({ activity }) => activity);
+
+  it('has ribs for dinner under the knife, and shoulders that went on hours ago', () => {
+    const steps = running.map((activity) => activity.split('/')[1]);
+    expect(steps.some((step) => step === 'square' || step === 'membrane')).toBe(true);
+    const shoulders = planned.schedule.placements.filter(
+      ({ activity, startS }) => /shoulder-\d\/stay$/.test(activity) && startS < nowS - 3 * 3600,
+    );
+    expect(shoulders.length).toBeGreaterThan(1);
+  });
+
+  it('keeps both smokers busy, at heats of their own', () => {
+    const stays = planned.schedule.placements.filter(({ activity }) => activity.endsWith('/stay'));
+    expect(new Set(stays.map(({ mode }) => mode))).toEqual(new Set(['a', 'b']));
+    const heats = planned.files.kitchen.smokers.map(({ heat }) => heat);
+    expect(new Set(heats).size).toBe(2);
+  });
+});
+
+describe('the demo log', () => {
+  const now = instant(at('2026-06-05', '08:07', 'America/Chicago'));
+  const planned = plannedAt(now, 'America/Chicago');
+  const taps = demoLog(planned, { now, seed: 7 });
+
+  it('is the same for the same seed, and another for another', () => {
+    expect(demoLog(planned, { now, seed: 7 })).toEqual(taps);
+    expect(demoLog(planned, { now, seed: 8 })).not.toEqual(taps);
+  });
+
+  it('ends now, and a later one begins with all of it', () => {
+    expect(taps.every(({ at: tapped }) => tapped <= now)).toBe(true);
+    const later = demoLog(planned, { now: instant(now + HOUR_MS), seed: 7 });
+    expect(later.length).toBeGreaterThan(taps.length);
+    expect(later.slice(0, taps.length)).toEqual(taps);
+  });
+
+  it('never has one person at two tasks at once', () => {
+    const busy = new Map<string, string>();
+    for (const { intent, personId } of taps) {
+      if (personId === null || !('task' in intent) || intent.task === null) continue;
+      if (intent.kind === 'start') {
+        expect(busy.has(personId)).toBe(false);
+        busy.set(personId, intent.task);
+      } else {
+        expect(busy.get(personId)).toBe(intent.task);
+        busy.delete(personId);
+      }
+    }
+  });
+
+  it('holds nothing that the day would refuse', () => {
+    const { files, built, schedule } = planned;
+    const hashes = { cookPlan: '', kitchen: '', catalogue: '' };
+    const plan = { version: 1, engine: 'test', seed: 1, hashes, ...files, built, schedule };
+    let seq = 0;
+    let state = emptyDay();
+    const happen = (fact: object, when: Instant, personId: string | null) => {
+      seq += 1;
+      const head = {
+        seq,
+        version: 1,
+        day: built.day as DayId,
+        commandId: `c${seq}`,
+        screenId: null,
+      };
+      state = fold(state, { ...head, at: when, personId, ...fact } as Event);
+    };
+    happen({ kind: 'planAdopted', plan }, built.origin, null);
+    for (const { at: tappedAt, intent, personId } of taps) {
+      const head = { id: `c${seq}` as CommandId, personId, screenId: null, tappedAt };
+      const decision = decide(state, { ...head, ...intent }, tappedAt);
+      expect(decision).toMatchObject({ ok: true });
+      if (decision.ok) for (const fact of decision.facts) happen(fact, tappedAt, personId);
+    }
+    expect(seq).toBeGreaterThan(150);
+  });
+});
