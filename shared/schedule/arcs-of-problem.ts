@@ -39,11 +39,12 @@ export function lengthArcs(activity: number, minS: number, maxS: number): Arc[] 
 
 export type LengthBounds = { readonly minS: number; readonly maxS: number };
 
-/** How short and how long a plan may make it; a wait is given its margin when `aiming`. */
-export function lengthBounds(length: Length, aiming: boolean): LengthBounds {
+/** How short and how long a plan may make it; a wait gets the part `aim` of its margin, 0 to 1. */
+export function lengthBounds(length: Length, aim: number): LengthBounds {
   if (length.kind === 'work') return { minS: length.typicalS, maxS: length.typicalS };
-  const minS = aiming ? Math.max(length.minS, length.aimS ?? length.minS) : length.minS;
-  return { minS, maxS: length.maxS };
+  const { minS, maxS, aimS } = length;
+  const marginS = Math.max(0, (aimS ?? minS) - minS);
+  return { minS: minS + Math.round(aim * marginS), maxS };
 }
 
 /** A start and an end that are both pinned are the length. */

@@ -15,7 +15,7 @@ export function clashLinks(problem: Problem, placed: readonly Placed[]): Link[] 
       { user: upper, place: places[0], part: clash.upper.part },
       { user: lower, place: places[1], part: clash.lower.part },
     ] as const;
-    const [first, then] = beginS(parts[0]) <= beginS(parts[1]) ? parts : [parts[1], parts[0]];
+    const [first, then] = inOrder(parts[0], parts[1]);
     return [linkBetween(first, then, clash.reason)];
   });
 }
@@ -23,6 +23,18 @@ export function clashLinks(problem: Problem, placed: readonly Placed[]): Link[] 
 type Side = { readonly user: Placed; readonly place: ResourceId; readonly part: Part };
 
 const beginS = ({ user, part }: Side) => user.placement.startS + part.fromS;
+
+/** The one whose part is over when the other's begins; if neither is, the one that begins first. */
+function inOrder(a: Side, b: Side): readonly [Side, Side] {
+  if (beginS(b) >= finishS(a)) return [a, b];
+  if (beginS(a) >= finishS(b)) return [b, a];
+  return beginS(a) <= beginS(b) ? [a, b] : [b, a];
+}
+
+function finishS({ user, part }: Side): number {
+  const { startS, endS } = user.placement;
+  return part.toS === undefined ? endS : Math.min(endS, startS + part.toS);
+}
 
 function meetingPlaces({ places }: Clash, upper: Placed, lower: Placed) {
   const isIn = ({ placement }: Placed, place: ResourceId) =>

@@ -18,7 +18,7 @@ export function compile(problem: Problem, options: TemporalOptions): Net {
   );
   const temporal = temporalNet(problem, options);
   const modes = problem.activities.map((activity, i) => {
-    const parts = { problem, index, aiming: options.aiming, states, resources };
+    const parts = { problem, index, aim: options.aim, states, resources };
     return tightened(netModes(activity, parts), i, temporal.arcs);
   });
   const clashes = problem.clashes.map((clash) => netClash(clash, index, resources.length));
@@ -40,7 +40,7 @@ export function compile(problem: Problem, options: TemporalOptions): Net {
 type Parts = {
   readonly problem: Problem;
   readonly index: Index;
-  readonly aiming: boolean;
+  readonly aim: number;
   readonly states: readonly ReadonlyMap<string, number>[];
   readonly resources: readonly NetResource[];
 };
@@ -60,7 +60,7 @@ function netMode({ pin }: Activity, mode: Mode, index: number, parts: Parts): Ne
   });
   return {
     index,
-    ...pinnedLength(pin, lengthBounds(mode.length, parts.aiming)),
+    ...pinnedLength(pin, lengthBounds(mode.length, parts.aim)),
     needs: mode.needs.map((need, i) => netNeed(need, i, pin, parts.index)),
     states,
     startLoS: pinnedInTime ? -FAR_S : firstStart(mode, parts),

@@ -18,7 +18,9 @@ export function criticalChain(live: Live, goal: Goal): Step[] {
   while (node !== undefined && !seen.has(node)) {
     seen.add(node);
     const atS = at(earliest.rule.timeS, node);
-    const asking: Asking | undefined = earliest.rule.isFact(node) ? undefined : mostAsking(live, node);
+    const asking: Asking | undefined = earliest.rule.isFact(node)
+      ? undefined
+      : mostAsking(live, node);
     const spareS = asking ? atS - asking.askedS : 0;
     steps.push({
       activity: must(published.placements[node >> 1], 'placed').activity,

@@ -1,4 +1,3 @@
-import { BY } from './by.ts';
 import { at } from './network.ts';
 import type { Rule } from './rule.ts';
 
@@ -17,24 +16,6 @@ export function tellDependents(rule: Rule, node: number, tell: (activity: number
     else if (timeS + at(arcs.weightS, arc) > at(rule.timeS, to)) {
       if (!rule.isFact(to) && rule.holds(arc)) tell(activity);
     }
-  }
-  tellYielding(rule, node, tell);
-}
-
-/** Tells those whose published time yields to a maximum lag from this node, or need not any more. */
-function tellYielding(rule: Rule, node: number, tell: (activity: number) => void): void {
-  const { ceilings, plannedS } = rule.net;
-  const timeS = at(rule.timeS, node);
-  for (let i = at(ceilings.out.first, node); i < at(ceilings.out.first, node + 1); i++) {
-    const ceiling = at(ceilings.out.items, i);
-    const to = at(ceilings.to, ceiling);
-    if (rule.isFact(to)) continue;
-    const mostS = timeS + at(ceilings.mostS, ceiling);
-    const standsS = at(rule.timeS, to);
-    const by = at(rule.by, to);
-    const yields = mostS < standsS && (by === BY.plan || by <= BY.most);
-    const returns = Math.min(mostS, at(plannedS, to)) > standsS;
-    if (yields || returns || hangsOn(rule, to >> 1, node)) tell(to >> 1);
   }
 }
 

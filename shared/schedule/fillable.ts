@@ -22,7 +22,7 @@ export function unfillable(problem: Problem): Unfilled[] {
 /** A need that cannot be filled beside the needs before it, in whatever way those are filled. */
 function lackOf(activity: Activity, mode: Mode, capacities: Capacities): Unfilled | undefined {
   const { pin } = activity;
-  const { minS } = lengthBounds(mode.length, false);
+  const { minS } = lengthBounds(mode.length, 0);
   const taken = new Map<ResourceId, number>();
   let furthest = -1;
   let most = 0;

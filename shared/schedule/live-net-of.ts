@@ -64,7 +64,7 @@ export function liveNetOf(
     isWork: Uint8Array.from(modes, ({ length }) => (length.kind === 'work' ? 1 : 0)),
     rank,
     order,
-    component: components(size, neighbours(size, arcs, ceilings)),
+    component: components(size, neighbours(size, arcs)),
   };
   const onward = {
     ...net,
@@ -159,11 +159,11 @@ function ceilingsOf(problem: Problem, index: Index, rank: Int32Array) {
   return { ceilings, lags: found.map(({ number }) => number) };
 }
 
-function neighbours(size: number, arcs: LiveArcs, ceilings: Ceilings): number[][] {
+function neighbours(size: number, arcs: LiveArcs): number[][] {
   const after: number[][] = Array.from({ length: size }, () => []);
-  const add = (from: number, to: number) => after[from >> 1]?.push(to >> 1);
-  for (let arc = 0; arc < arcs.count; arc++) add(at(arcs.from, arc), at(arcs.to, arc));
-  for (let i = 0; i < ceilings.from.length; i++) add(at(ceilings.from, i), at(ceilings.to, i));
+  for (let arc = 0; arc < arcs.count; arc++) {
+    after[at(arcs.from, arc) >> 1]?.push(at(arcs.to, arc) >> 1);
+  }
   return after;
 }
 
@@ -175,16 +175,12 @@ export function mirroredLive(net: LiveNet, latestS: Int32Array): LiveNet {
   const nodes = net.size * 2;
   const from = net.arcs.to.map(otherEnd);
   const to = net.arcs.from.map(otherEnd);
-  const none = new Int32Array();
-  const noGroups = grouped(none, nodes);
   const rank = net.rank.map((each) => net.size - 1 - each);
   return {
     ...net,
     facing: 'backward',
     arcs: { ...net.arcs, from, to, out: grouped(from, nodes), into: grouped(to, nodes) },
-    ceilings: { from: none, to: none, mostS: none, out: noGroups, into: noGroups },
     hardS: latestS.map((_, node) => -at(latestS, otherEnd(node))),
-    plannedS: new Int32Array(nodes).fill(UNBOUND),
     hours: net.hours.map((hours) => hours && mirroredHours(hours)),
     rank,
     order: net.order.slice().reverse(),

@@ -10,11 +10,11 @@ export type LiveNet = {
   readonly facing: 'forward' | 'backward';
   readonly size: number;
   readonly arcs: LiveArcs;
-  /** What a published time yields to: it may be early so that a maximum lag holds. */
+  /** Facing forward: what a published time yields to, so that a maximum lag holds. */
   readonly ceilings: Ceilings;
   /** Not before, whatever the arcs say; `UNBOUND` for none. */
   readonly hardS: Int32Array;
-  /** Published times, kept as long as nothing moves them; `UNBOUND` for none. */
+  /** Published times; facing backward they mean nothing. */
   readonly plannedS: Int32Array;
   readonly hours: readonly (Hours | undefined)[];
   /** 1 for work, 0 for a wait. */
@@ -32,7 +32,7 @@ export type LiveArcs = Arcs & {
   readonly handsOn: Int32Array;
 };
 
-/** `to` need not wait for its published time beyond `mostS` after `from`. */
+/** Once `from` is early, `to` does not wait for its published time beyond `mostS` after it. */
 export type Ceilings = {
   readonly from: Int32Array;
   readonly to: Int32Array;

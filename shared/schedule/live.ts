@@ -1,5 +1,6 @@
 import { nodeOf } from './arcs-of-problem.ts';
 import type { Facts } from './facts.ts';
+import { Floors } from './floors.ts';
 import { rise } from './from-scratch.ts';
 import type { Index } from './index-of.ts';
 import { indexOf } from './index-of.ts';
@@ -27,23 +28,29 @@ export type Live = {
   readonly facts: Facts;
   /** See `Rule.shared`. */
   readonly shared: Uint8Array;
+  readonly floors: Floors;
   readonly earliest: Labels;
   readonly latest: Labels;
 };
+
+/** Facing backward, the plan asks nothing. */
+const NO_FLOORS = new Int32Array();
 
 /** Works out all times of a published schedule, given what has happened. */
 export function liveFrom(published: Published, facts: Facts): Live {
   const { problem, placements, links } = published;
   const parts = liveNetOf(problem, placements, links);
   const shared = sharedUnits(parts.net, facts);
+  const floors = new Floors(parts.net, facts);
   const backward = mirroredLive(parts.net, latestOf(problem, published.index, problem.goals));
   return {
     published,
     parts,
     facts,
     shared,
-    earliest: new Labels(new Rule(parts.net, facts, shared)),
-    latest: new Labels(new Rule(backward, facts, shared)),
+    floors,
+    earliest: new Labels(new Rule(parts.net, facts, shared, floors.floorS)),
+    latest: new Labels(new Rule(backward, facts, shared, NO_FLOORS)),
   };
 }
 
@@ -51,12 +58,14 @@ export function liveFrom(published: Published, facts: Facts): Live {
 export function copyOf(live: Live): Live {
   const facts = live.facts.copy();
   const shared = live.shared.slice();
+  const floors = live.floors.copy(facts);
   return {
     ...live,
     facts,
     shared,
-    earliest: live.earliest.copy(new Rule(live.parts.net, facts, shared)),
-    latest: live.latest.copy(new Rule(live.latest.rule.net, facts, shared)),
+    floors,
+    earliest: live.earliest.copy(new Rule(live.parts.net, facts, shared, floors.floorS)),
+    latest: live.latest.copy(new Rule(live.latest.rule.net, facts, shared, NO_FLOORS)),
   };
 }
 
@@ -67,7 +76,7 @@ export function copyOf(live: Live): Live {
 export function latestForGoal({ published, parts, facts, shared }: Live, goal: Goal): Int32Array {
   const latestS = new Int32Array(facts.stage.length * 2).fill(-UNBOUND);
   latestS[nodeOf(goal, published.index)] = goal.dueS;
-  const rule = new Rule(mirroredLive(parts.onward, latestS), facts, shared);
+  const rule = new Rule(mirroredLive(parts.onward, latestS), facts, shared, NO_FLOORS);
   rise(rule);
   return rule.timeS;
 }

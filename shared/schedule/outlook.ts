@@ -19,11 +19,12 @@ export function goalOutlook(live: Live, goal: Goal): GoalOutlook {
     if (spareS < -UNBOUND / 2 && !(least && least.spareS <= spareS)) least = { activity, spareS };
   }
   const aheadS = goal.dueS - atS;
+  const inHandS = aheadS < 0 || !least ? aheadS : Math.max(0, least.spareS);
   return {
     goal: goal.id,
     dueS: goal.dueS,
     atS: seconds(atS),
-    inHandS: seconds(Math.min(aheadS, least?.spareS ?? aheadS)),
+    inHandS: seconds(inHandS),
     hangsOn: least ? must(published.placements[least.activity], 'placed').activity : null,
   };
 }

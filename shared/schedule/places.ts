@@ -92,11 +92,13 @@ export class Places {
   }
 }
 
-/** When a part begins and finishes; it lies within its activity. */
+/**
+ * When a part begins and finishes; it ends with its activity. One that is left no time still wants
+ * its moment: the activity may be drawn out later, and then it must be clear who comes first.
+ */
 function partTimes({ begin, finish }: NetPart, startS: number, endS: number) {
   const timeOf = (end: 0 | 1) => (end === 0 ? startS : endS);
-  return {
-    beginS: Math.max(startS, timeOf(begin.end) + begin.offsetS),
-    finishS: Math.min(endS, timeOf(finish.end) + finish.offsetS),
-  };
+  const beginS = Math.max(startS, timeOf(begin.end) + begin.offsetS);
+  const finishS = Math.min(endS, timeOf(finish.end) + finish.offsetS);
+  return { beginS, finishS: Math.max(beginS, finishS) };
 }

@@ -1,6 +1,7 @@
 import { must, seconds } from '../kernel/index.ts';
 import { BY } from './by.ts';
 import { WAITING } from './facts.ts';
+import { NO_CEILING } from './floors.ts';
 import { BREAK_MOST_S, nextFit } from './hours.ts';
 import type { Live } from './live.ts';
 import type { Lag, Placement } from './model.ts';
@@ -13,24 +14,28 @@ export function reasonOf(live: Live, node: number): Reason {
 }
 
 function reasonBy(live: Live, node: number, by: number): Reason {
-  const { facts, parts } = live;
+  const { facts } = live;
   if (by >= 0) return reasonByArc(live, by);
   switch (by) {
     case BY.fact:
       return { kind: 'fact' };
     case BY.hard:
       return { kind: 'release' };
-    case BY.plan:
-      return { kind: 'plan' };
     case BY.now:
       return { kind: 'now' };
     case BY.length:
       return { kind: 'length', lengthS: seconds(at(facts.minS, node >> 1)) };
-    case BY.most:
-      return { kind: 'yields', lag: null };
     default:
-      return { kind: 'yields', lag: lagOf(live, at(parts.ceilingLags, BY.ceiling - by)) };
+      return planned(live, node);
   }
+}
+
+/** As published, or earlier because a lag or a wait would be too long. */
+function planned({ parts, floors, published }: Live, node: number): Reason {
+  if (at(floors.floorS, node) >= at(parts.net.plannedS, node)) return { kind: 'plan' };
+  const ceiling = at(floors.ceiling, node);
+  const lag = published.problem.lags[at(parts.ceilingLags, ceiling)];
+  return { kind: 'yields', lag: ceiling === NO_CEILING ? null : (lag ?? null) };
 }
 
 /** What an arc of the live net stands for. */

@@ -35,7 +35,7 @@ export function refuse(problem: Problem, failure: Failure, seed: number): Confli
 
 /** The goals that wait for an activity, by their place in the problem. */
 function goalsAfter(problem: Problem, activity: number): number[] {
-  const net = compile(problem, { aiming: false, lateS: problem.goals.map(() => 0) });
+  const net = compile(problem, { aim: 0, lateS: problem.goals.map(() => 0) });
   const { after } = precedenceOf(
     net,
     net.modes.map((_, i) => at(net.loS, startOf(i))),
@@ -54,10 +54,11 @@ function shortfall(problem: Problem, goals: readonly number[], seed: number): nu
     const lateS = problem.goals.map((_, goal) => (goals.includes(goal) ? byS : 0));
     return search(problem, { seed, lateS, attempts: ATTEMPTS }).ok;
   };
+  const latestS = PRECISION_S * Math.ceil(problem.horizonS / PRECISION_S);
+  if (!holds(latestS)) return undefined;
   let tooLittleS = 0;
   let enoughS = PRECISION_S;
-  while (!holds(enoughS)) {
-    if (enoughS > problem.horizonS) return undefined;
+  while (enoughS < latestS && !holds(enoughS)) {
     tooLittleS = enoughS;
     enoughS *= 2;
   }
@@ -82,7 +83,7 @@ function tooEarly(problem: Problem, { activity }: Failure, { goal, shortS }: Sho
 
 /** The longest chain of lags that leads to an activity, and on from it to what it must not delay. */
 function chainThrough(problem: Problem, activity: number): ActivityId[] {
-  const net = compile(problem, { aiming: false, lateS: problem.goals.map(() => 0) });
+  const net = compile(problem, { aim: 0, lateS: problem.goals.map(() => 0) });
   const windows = new Windows(net.arcs, net.loS, net.hiS);
   const before = trace(windows.loBy, net.arcs.from, startOf(activity)).reverse();
   const after = trace(windows.hiBy, net.arcs.to, endOf(activity));

@@ -18,6 +18,8 @@ export type Trust = 'others' | 'all' | 'grounded';
 export class Rule {
   readonly net: LiveNet;
   readonly facts: Facts;
+  /** Facing forward: how early each time may be on account of the plan. */
+  readonly floorS: Int32Array;
   readonly timeS: Int32Array;
   /** The arc that each time hangs on, or one of `BY`; and the node that this comes from. */
   readonly by: Int32Array;
@@ -42,10 +44,11 @@ export class Rule {
   #echoes = false;
   #passesFarEnd = false;
 
-  constructor(net: LiveNet, facts: Facts, shared: Uint8Array) {
+  constructor(net: LiveNet, facts: Facts, shared: Uint8Array, floorS: Int32Array) {
     this.net = net;
     this.facts = facts;
     this.shared = shared;
+    this.floorS = floorS;
     this.#forward = net.facing === 'forward';
     const nodes = net.size * 2;
     this.timeS = new Int32Array(nodes).fill(UNBOUND);
@@ -69,7 +72,7 @@ export class Rule {
     }
     this.#offer(at(net.hardS, near), BY.hard);
     if (this.#forward) {
-      this.#offerPlanned(near, UNBOUND, NOWHERE);
+      this.#offer(at(this.floorS, near), BY.plan);
       if (facts.nowS > this.bestS) this.#offer(facts.nowS, BY.now);
     }
     this.#offerArcs(near, near, 0);
@@ -102,8 +105,7 @@ export class Rule {
     const nearS = at(this.timeS, near);
     this.#offer(at(net.hardS, far), BY.hard);
     if (this.#forward) {
-      const planned = net.isWork[activity] === 0;
-      if (planned) this.#offerPlanned(far, nearS + at(facts.maxS, activity), near);
+      if (net.isWork[activity] === 0) this.#offer(at(this.floorS, far), BY.plan);
       const running = facts.stage[activity] === RUNNING;
       if (running && facts.nowS > this.bestS) this.#offer(facts.nowS, BY.now);
     }
@@ -181,29 +183,6 @@ export class Rule {
     this.bestS = timeS;
     this.bestBy = by;
     this.bestSource = source;
-  }
-
-  /** The published time, or less if a maximum lag asks for less, or the length that may be at most. */
-  #offerPlanned(node: number, mostS: number, mostFrom: number): void {
-    const { ceilings, plannedS } = this.net;
-    let timeS = at(plannedS, node);
-    let by: number = BY.plan;
-    let source = NOWHERE;
-    if (timeS <= this.bestS) return;
-    if (mostFrom !== NOWHERE && mostS < timeS) {
-      if (this.#isDoubtful(mostFrom, node)) return;
-      [timeS, by, source] = [mostS, BY.most, mostFrom];
-    }
-    const { first, items } = ceilings.into;
-    for (let i = at(first, node); i < at(first, node + 1); i++) {
-      const ceiling = at(items, i);
-      const from = at(ceilings.from, ceiling);
-      const asked = at(this.timeS, from) + at(ceilings.mostS, ceiling);
-      if (asked >= timeS) continue;
-      if (this.#isDoubtful(from, node)) return;
-      [timeS, by, source] = [asked, BY.ceiling - ceiling, from];
-    }
-    if (timeS > this.bestS) this.#set(timeS, by, source);
   }
 
   /** What the arcs into a node ask of `self`, less so much. */

@@ -2,11 +2,14 @@ import { must, seeded } from '../kernel/index.ts';
 import { attempt } from './attempt.ts';
 import { compile } from './compile.ts';
 import type { Failure } from './generate.ts';
+import { longestPaths } from './longest-paths.ts';
 import type { Problem } from './model.ts';
 import type { Slot } from './net.ts';
+import { at } from './network.ts';
+import { type TemporalOptions, temporalNet } from './temporal.ts';
 
-/** So many attempts at most give waits the length they aim at; the others, as little as may be. */
-const AIMING_ATTEMPTS = 4;
+/** What part of their margins the first attempts give to waits; the others give none. */
+const AIMS = [1, 1, 0.5, 0.5, 0.25];
 /** By how much an activity that found no room goes earlier in the next attempt. */
 const BOOST_S = 900;
 
@@ -27,12 +30,20 @@ export function search(problem: Problem, { seed, lateS, attempts }: SearchOption
   const boostS = new Float64Array(problem.activities.length);
   let first: Failure | undefined;
   for (let number = 0; number < attempts; number++) {
-    const aiming = number < Math.min(AIMING_ATTEMPTS, Math.floor(attempts / 2));
-    const made = attempt(compile(problem, { aiming, lateS }), { number, random, boostS });
+    const aim = number < Math.floor(attempts / 2) ? (AIMS[number] ?? 0) : 0;
+    if (aim > 0 && !isTimely(problem, { aim, lateS })) continue;
+    const made = attempt(compile(problem, { aim, lateS }), { number, random, boostS });
     if (made.ok) return { ok: true, slots: made.slots.filter((slot) => slot !== undefined) };
     const { activity } = made.failure;
     boostS[activity] = (boostS[activity] ?? 0) + BOOST_S;
-    if (!aiming) first ??= made.failure;
+    if (aim === 0) first ??= made.failure;
   }
   return { ok: false, failure: must(first, 'at least one attempt') };
+}
+
+/** Whether the lags leave so much room at all. */
+function isTimely(problem: Problem, options: TemporalOptions): boolean {
+  const { arcs, loS, hiS } = temporalNet(problem, options);
+  const paths = longestPaths(arcs, loS);
+  return paths.ok && paths.timeS.every((s, node) => s <= at(hiS, node));
 }

@@ -7,8 +7,8 @@ import { FAR_S } from './net.ts';
 import { arcsOf, at, endOf, startOf } from './network.ts';
 
 export type TemporalOptions = {
-  /** Give waits the length they aim at, not just their minimum. */
-  readonly aiming: boolean;
+  /** What part of their margin to give waits, 0 to 1. */
+  readonly aim: number;
   /** By how much to let each goal come late. */
   readonly lateS: readonly number[];
 };
@@ -20,7 +20,7 @@ export function temporalNet(
 ): Pick<Net, 'arcs' | 'loS' | 'hiS'> {
   const index = indexOf(problem);
   const lengths = problem.activities.flatMap((activity, i) => {
-    const bounds = possibleLengths(activity, options.aiming);
+    const bounds = possibleLengths(activity, options.aim);
     const minS = Math.min(...bounds.map((each) => each.minS));
     const maxS = Math.max(...bounds.map((each) => each.maxS));
     return lengthArcs(i, minS, maxS);
@@ -29,9 +29,9 @@ export function temporalNet(
   return { arcs, ...dateBounds(problem, index, options.lateS) };
 }
 
-function possibleLengths({ modes, pin }: Activity, aiming: boolean) {
+function possibleLengths({ modes, pin }: Activity, aim: number) {
   const possible = modes.filter(({ id }) => !pin || pin.mode === id);
-  return possible.map(({ length }) => pinnedLength(pin, lengthBounds(length, aiming)));
+  return possible.map(({ length }) => pinnedLength(pin, lengthBounds(length, aim)));
 }
 
 /** The bounds that dates put on each node; a pinned one may lie before the origin. */

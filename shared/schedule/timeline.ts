@@ -177,17 +177,23 @@ class LiveTimeline implements Timeline {
   }
 
   #mark(activity: number, restaged = false): void {
+    this.#live.floors.follow(activity, (other) => this.#live.earliest.mark(other));
     this.#live.earliest.mark(activity, restaged);
     this.#live.latest.mark(activity, restaged);
   }
 
   #settle(): Update {
     const { earliest, latest } = this.#live;
-    const askedBefore = earliest.rule.asked + latest.rule.asked;
+    const askedBefore = this.#asked;
     const earlier = earliest.settle();
     const later = latest.settle();
     for (const activity of earlier) this.#setDue(activity);
-    return this.#update(earlier, later, earliest.rule.asked + latest.rule.asked - askedBefore);
+    return this.#update(earlier, later, this.#asked - askedBefore);
+  }
+
+  get #asked(): number {
+    const { earliest, latest } = this.#live;
+    return earliest.rule.asked + latest.rule.asked;
   }
 
   #update(earlier: readonly number[], later: readonly number[], touched: number): Update {

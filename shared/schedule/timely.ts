@@ -13,7 +13,7 @@ import { GIVEN } from './windows.ts';
  * deadlines and pins that are too early for the chain before them.
  */
 export function untimely(problem: Problem): Conflict[] {
-  const net = temporalNet(problem, { aiming: false, lateS: problem.goals.map(() => 0) });
+  const net = temporalNet(problem, { aim: 0, lateS: problem.goals.map(() => 0) });
   const paths = longestPaths(net.arcs, net.loS);
   const named = (nodes: readonly number[]) => [
     ...new Set(nodes.map((node) => must(problem.activities[activityOf(node)], 'activity').id)),

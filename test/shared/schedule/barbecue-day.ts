@@ -86,7 +86,12 @@ function batch(i: number, k: number, random: Random): Batch {
   const secondS = minutes(big ? 120 + 15 * pickBelow(random, 8) : 45);
   const hands = need('hand', 1, [...HANDS, ...NIGHT_HANDS], k);
   const racks = (smoker: string) =>
-    need('rack', 1 + (i % 2), RACKS.map((rack) => `${smoker}/${rack}-`), k);
+    need(
+      'rack',
+      1 + (i % 2),
+      RACKS.map((rack) => `${smoker}/${rack}-`),
+      k,
+    );
   const smoking = (name: string, lengthS: number): Activity => ({
     id: activityId(`${name}-${i}`),
     modes: SMOKERS.map((smoker) => ({
