@@ -70,19 +70,20 @@ export function tooWarm(limit: PrintedTemp, temp: Celsius, errorK = 0): Miss | n
   return measured.value <= asked ? null : { measured, limit: { value: asked, unit } };
 }
 
-/**
- * By how much a stay is shorter than it must be. Kitchens read clocks in seconds: a part of one
- * breaks nothing.
- */
+/** By how much a stay is shorter than it must be. A part of a second is below what a clock shows. */
 export function tooShort(limit: PrintedTime, stay: Seconds): Miss | null {
   if (Math.round(stay) >= secondsOf(limit)) return null;
   const asked = amountOf(limit);
   return { measured: timeIn(asked.unit, stay), limit: asked };
 }
 
-/** By how much a time is longer than it may be. */
+/**
+ * By how much a time is longer than it may be. Limits in hours and days are held by the minute, since
+ * that is how kitchens note them; shorter ones by the second.
+ */
 export function tooLong(limit: PrintedTime, elapsed: Seconds): Miss | null {
-  if (Math.round(elapsed) <= secondsOf(limit)) return null;
   const asked = amountOf(limit);
+  const noted = asked.unit === 'h' || asked.unit === 'd' ? 60 : 1;
+  if (Math.round(elapsed / noted) * noted <= secondsOf(limit)) return null;
   return { measured: timeIn(asked.unit, elapsed), limit: asked };
 }
