@@ -63,7 +63,8 @@ function decideOne<State>(from: From<State>, ask: Ask<State>): Decided<State> {
     const { id: commandId, personId, screenId } = ask;
     const events = decision.facts.map((fact, index): Event => {
       const day = rules.dayOf(state, fact);
-      return { ...fact, seq: seq + 1 + index, version: 1, day, at, commandId, personId, screenId };
+      const head = { seq: seq + 1 + index, version: 1, day, at, keptAt: from.now } as const;
+      return { ...fact, ...head, commandId, personId, screenId };
     });
     const after = events.reduce((day, event) => rules.fold(day, event), state);
     return { state: after, events, answer: { ok: true, seq: seq + events.length } };

@@ -20,7 +20,10 @@ export type EventHead = {
   /** Of the shape of this kind of event; older ones are lifted when read. */
   readonly version: 1;
   readonly day: DayId;
+  /** When it happened: when the finger came down, also where the screen was alone then. */
   readonly at: Instant;
+  /** When the hub kept it; never before that of an earlier event. */
+  readonly keptAt: Instant;
   /** The command it answers. */
   readonly commandId: CommandId;
   /** Who did it, on which screen. What the screen may do was decided before and is not stored here. */

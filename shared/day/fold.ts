@@ -10,7 +10,12 @@ import { factsOf, loadKey } from './state.ts';
  */
 export function fold(state: DayState, event: Event): DayState {
   assert(event.seq > state.seq, `event ${event.seq} after ${state.seq}`);
-  return { ...happen(state, event), seq: event.seq, day: event.day, lastAt: event.at };
+  const head = { seq: event.seq, day: event.day, keptAt: event.keptAt };
+  if (event.kind === 'planAdopted') {
+    const atPlan: DayState = { ...happen(state, event), ...head, atPlan: null, sincePlan: [] };
+    return { ...atPlan, atPlan };
+  }
+  return { ...happen(state, event), ...head, sincePlan: [...state.sincePlan, event] };
 }
 
 function happen(state: DayState, event: Event): DayState {

@@ -67,12 +67,12 @@ export class Live {
     return must(this.#timeline, 'a plan');
   }
 
-  /** Folds one more event in and moves what hangs on it. */
+  /** Folds one more event in and moves what hangs on it, as things stood when it was kept. */
   apply(event: Event): void {
+    this.tick(event.keptAt);
     const before = this.#state;
     this.#state = fold(before, event);
     this.#outlooks = null;
-    if (event.at > this.#now) this.#now = event.at;
     if (event.kind === 'planAdopted') {
       this.#timeline = timelineOf(this.#state, this.#now);
       this.#linksInto = null;
@@ -182,7 +182,12 @@ export function outlooksOn(timeline: Timeline, index: PlanIndex): Map<ServiceId,
 
 /** A live day as of `now`, from nothing but its state. */
 export function openLive(state: DayState, now: Instant): Live {
-  return new Live(state, now, timelineOf(state, now));
+  const { atPlan, sincePlan } = state;
+  if (!atPlan) return new Live(state, now, null);
+  const live = new Live(atPlan, atPlan.keptAt, timelineOf(atPlan, atPlan.keptAt));
+  for (const event of sincePlan) live.apply(event);
+  live.tick(now);
+  return live;
 }
 
 function timelineOf(state: DayState, now: Instant): Timeline | null {

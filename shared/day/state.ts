@@ -9,7 +9,7 @@ import type {
 } from '../kernel/index.ts';
 import { instant } from '../kernel/index.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
-import type { ReadingPlace } from './event.ts';
+import type { Event, ReadingPlace } from './event.ts';
 
 /** The day as its events tell it: facts only. What is expected is computed from these, never kept. */
 export type DayState = {
@@ -17,7 +17,8 @@ export type DayState = {
   readonly seq: number;
   readonly day: DayId | null;
   readonly plan: AdoptedPlan | null;
-  readonly lastAt: Instant;
+  /** When the hub kept it. */
+  readonly keptAt: Instant;
   /** The last event that changed who does what or what sits where; an offer made before it is out of date. */
   readonly arrangedSeq: number;
   /** Tasks that anything happened to. */
@@ -26,6 +27,12 @@ export type DayState = {
   readonly slots: ReadonlyMap<LoadKey, SlotId>;
   readonly readings: readonly Reading[];
   readonly notes: readonly Note[];
+  /**
+   * The day as the running plan found it, and what has happened since: the order that a move makes among what it touches
+   * hangs on the times that were expected then, so that a live day is opened by going through it again.
+   */
+  readonly atPlan: DayState | null;
+  readonly sincePlan: readonly Event[];
 };
 
 export type TaskFacts = {
@@ -57,12 +64,14 @@ export function emptyDay(): DayState {
     seq: 0,
     day: null,
     plan: null,
-    lastAt: instant(0),
+    keptAt: instant(0),
     arrangedSeq: 0,
     tasks: new Map(),
     slots: new Map(),
     readings: [],
     notes: [],
+    atPlan: null,
+    sincePlan: [],
   };
 }
 

