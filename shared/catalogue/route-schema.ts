@@ -115,7 +115,13 @@ const place = entry({
   spans,
 }).transform(({ set, ...step }) => ({ ...step, setC: set }));
 
-const serve = entry({ work: z.literal('serve'), ...common });
+const serve = entry({
+  work: z.literal('serve'),
+  ...common,
+  ahead: z
+    .exactOptional(duration())
+    .describe('So long before its first portion is needed a plan has it ready, where it can'),
+}).transform(({ ahead, ...step }) => ({ ...step, aheadS: ahead ?? (0 as Seconds) }));
 
 const limit = entry({
   when,

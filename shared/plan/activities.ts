@@ -29,13 +29,18 @@ export function activitiesOf(ordered: OrderedBatch, frame: Frame): Activity[] {
   }));
 }
 
-/** The waits of a batch that are usually longer than they must be. */
+/** Where a plan of the batch should leave more time than it must. */
 export function aimsOf({ order, batch }: OrderedBatch): Aim[] {
-  return order.steps.flatMap(({ step }) =>
-    step.work === 'wait' && step.usualS > step.atLeastS
-      ? [{ activity: taskId(batch.id, step.id), usualS: step.usualS }]
-      : [],
-  );
+  return order.steps.flatMap(({ step }): Aim[] => {
+    const activity = taskId(batch.id, step.id);
+    if (step.work === 'wait' && step.usualS > step.atLeastS) {
+      return [{ kind: 'lasts', activity, leastS: step.usualS }];
+    }
+    if (step.work === 'serve' && step.aheadS > 0) {
+      return [{ kind: 'ready-ahead', activity, leastS: step.aheadS }];
+    }
+    return [];
+  });
 }
 
 function modesOf(step: Step, ordered: OrderedBatch, frame: Frame): Mode[] {

@@ -33,11 +33,16 @@ export type BuiltDay = {
   readonly mixes: readonly MixLine[];
   readonly tubs: readonly TubLine[];
   readonly problem: Problem;
-  /** Waits that a plan should leave longer than they must be: the time in hand. */
+  /** Where a plan leaves more time than it must: the time in hand. */
   readonly aims: readonly Aim[];
 };
 
-export type Aim = { readonly activity: TaskId; readonly usualS: Seconds };
+/** A wait that should last so long, or a start that all before it should be ready for so long ahead. */
+export type Aim = {
+  readonly kind: 'lasts' | 'ready-ahead';
+  readonly activity: TaskId;
+  readonly leastS: Seconds;
+};
 
 export type PlannedService = {
   readonly id: ServiceId;

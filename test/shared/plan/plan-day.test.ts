@@ -28,6 +28,19 @@ describe('a day planned from a cook plan', () => {
     }
   });
 
+  it('keeps work off the last minutes before a break, so that a slip of a minute costs a minute', () => {
+    const day = dayWith();
+    const { placements } = scheduleOf(day);
+    for (const { activity, endS, uses } of placements) {
+      for (const { resource } of uses.filter((use) => use.resource.startsWith('hand:'))) {
+        const hand = day.problem.resources.find(({ id }) => id === resource);
+        const open = hand?.kind === 'capacity' ? (hand.open ?? []) : [];
+        const leftS = open.map(({ end }) => end - endS).filter((left) => left >= 0);
+        expect(Math.min(...leftS), activity).toBeGreaterThanOrEqual(600);
+      }
+    }
+  });
+
   it('leaves the usual time in hand where there is time for it', () => {
     const schedule = scheduleOf(dayWith({ cookPlan: onePlan({}) }));
     expect(lengthOf(schedule, 'noon-ribs-1/rest')).toBeGreaterThanOrEqual(30 * 60);
