@@ -66,7 +66,7 @@ const grammars: Readonly<Record<QuantityKind, Grammar>> = {
     units: { '°F/min': times(5 / 9 / 60), '°C/min': times(1 / 60) },
     compound: false,
   },
-  'share of one': { example: '"68 %"', units: { '%': times(0.01) }, compound: false },
+  'share of one': { example: '"68 %"', units: { '%': (value) => value / 100 }, compound: false },
 };
 
 const number = String.raw`\d+(?:\.\d+)?`;
