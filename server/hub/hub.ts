@@ -6,7 +6,7 @@ import type {
   ScreenLink,
   ScreenLinkListener,
 } from '../../shared/protocol/index.ts';
-import type { Clock, Stop } from '../clock.ts';
+import type { Clock } from '../clock.ts';
 import { guarded, type Report } from '../report.ts';
 import type { EventLog } from '../store/index.ts';
 import { askOf, askToKeep, type Brought } from './ask.ts';
@@ -14,7 +14,7 @@ import { type Book, openBook } from './book.ts';
 import { createDesk, type Desk } from './desk.ts';
 import type { DayRules } from './rules.ts';
 import { createStage, type Stage } from './stage.ts';
-import { createWalls, type Walls } from './walls.ts';
+import { Walls } from './walls.ts';
 
 /** How often the expected times are brought up to the clock. */
 const TICK_MS = 5_000;
@@ -54,25 +54,33 @@ export type HubParts<State> = {
 /** Opens the log, folds the day, and goes on from there. */
 export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>> {
   const { log, rules, clock, epoch, report } = parts;
-  let stopShowing: Stop | null = null;
   const book: Book<State> = await openBook({
     ...parts,
     onKept: (events) => {
       stage.take(events);
-      // Several batches of one turn are shown together, and after their answers.
-      stopShowing ??= clock.after(0, () => {
-        stopShowing = null;
-        walls.showAll();
-      });
+      walls.showAll();
     },
   });
   const now = steady(clock, book.openedAt);
   const stage = createStage({ rules, state: () => book.state, now, report });
-  const walls = createWalls({ epoch, seq: () => book.seq, now, show: stage.show, report });
+  const walls = new Walls({
+    epoch,
+    seq: () => book.seq,
+    now,
+    show: stage.show,
+    soon: (run) => clock.after(0, run),
+    report,
+  });
   const stopTicking = clock.every(TICK_MS, () => {
     if (stage.tick()) walls.showChanged();
   });
-  const desk = createDesk({ book, clock, now, onReadOnly: walls.tellAll, report });
+  const desk = createDesk({
+    book,
+    clock,
+    now,
+    onReadOnly: (readOnly) => walls.tellAll(readOnly),
+    report,
+  });
   return {
     get state() {
       return book.state;
@@ -87,7 +95,6 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     async close() {
       stopTicking();
       await desk.idle();
-      stopShowing?.();
       walls.closeAll();
       await log.close();
     },
