@@ -52,18 +52,19 @@ export function coolingsOf(
     wasHot ||= stretch.from >= start;
     const isBelow = stretch.to < start && stretch.toS > (notBeforeS ?? Number.NEGATIVE_INFINITY);
     if (clock === null && wasHot && isBelow) {
-      clock = { startS: startIn(stretch, start), reachedS: [], lastS: stretch.toS };
+      clock = { startS: startIn(stretch, start), reachedS: [] };
     }
     if (clock === null) continue;
     clock = goneOn(clock, stretch, stages);
     const isReheated = stretch.to >= reheated;
-    if (isReheated || clock.reachedS.at(-1) !== null) {
-      done.push(coolingOf(clock, limit, { isReheated, begunBefore }));
+    if (isReheated || clock.reachedS.length === stages.length) {
+      done.push(coolingOf(clock, limit, { lastS: stretch.toS, isReheated, begunBefore }));
       clock = null;
       wasHot = isReheated;
     }
   }
-  return clock === null ? done : [...done, coolingOf(clock, limit, { begunBefore })];
+  const lastS = readings.at(-1)?.atS ?? 0;
+  return clock === null ? done : [...done, coolingOf(clock, limit, { lastS, begunBefore })];
 }
 
 /**
@@ -76,9 +77,8 @@ export function decidingCooling(coolings: readonly Cooling[]): Cooling | null {
 
 type Clock = {
   readonly startS: number;
-  /** When each stage was reached. */
-  readonly reachedS: readonly (number | null)[];
-  readonly lastS: number;
+  /** When each stage was reached, as far as they were. */
+  readonly reachedS: readonly number[];
 };
 
 function levelsOf(
@@ -109,13 +109,13 @@ function startIn(stretch: Stretch, level: number): number {
   return stretch.silent || stretch.from <= level ? stretch.fromS : crossingS(stretch, level);
 }
 
+/** Stages lie one below the other, so they are reached in their order. */
 function goneOn(clock: Clock, stretch: Stretch, stages: readonly number[]): Clock {
-  const reachedS = stages.map((level, index) => {
-    const before = clock.reachedS[index] ?? null;
-    if (before !== null || stretch.to > level) return before;
-    return stretch.silent || stretch.from <= level ? stretch.toS : crossingS(stretch, level);
-  });
-  return { ...clock, reachedS, lastS: stretch.toS };
+  const level = stages[clock.reachedS.length];
+  if (level === undefined || stretch.to > level) return clock;
+  const isUnseen = stretch.silent || stretch.from <= level;
+  const atS = isUnseen ? stretch.toS : crossingS(stretch, level);
+  return goneOn({ ...clock, reachedS: [...clock.reachedS, atS] }, stretch, stages);
 }
 
 function crossingS({ fromS, toS, from, to }: Stretch, level: number): number {
@@ -123,9 +123,13 @@ function crossingS({ fromS, toS, from, to }: Stretch, level: number): number {
 }
 
 function coolingOf(
-  { startS, reachedS, lastS }: Clock,
+  { startS, reachedS }: Clock,
   { stages }: LimitOf<'cooling'>,
-  { isReheated = false, begunBefore }: { isReheated?: boolean; begunBefore: boolean },
+  {
+    lastS,
+    isReheated = false,
+    begunBefore,
+  }: { lastS: number; isReheated?: boolean; begunBefore: boolean },
 ): Cooling {
   const isLate = stages.map(
     ({ within }, index) => tooLong(within, seconds((reachedS[index] ?? lastS) - startS)) !== null,
@@ -134,15 +138,15 @@ function coolingOf(
     // Reheating mends a stage that was missed, but not after the time for all of them.
     if (isReheated) return isLate.at(-1) === true ? 'missed' : 'reheated';
     if (isLate.includes(true)) return 'missed';
-    return reachedS.includes(null) ? 'open' : 'met';
+    return reachedS.length === stages.length ? 'met' : 'open';
   };
   return {
     startS: seconds(startS),
     begunBefore,
     state: state(),
     stages: stages.map(({ to }, index) => {
-      const at = reachedS[index] ?? null;
-      return { to, tookS: at === null ? null : seconds(at - startS) };
+      const atS = reachedS[index];
+      return { to, tookS: atS === undefined ? null : seconds(atS - startS) };
     }),
   };
 }

@@ -68,8 +68,9 @@ export function neededS(lookup: Lookup, temp: number): number {
  */
 export function killingS({ temps, lnTimesS, lowest }: Lookup, temp: number): number {
   if (!(temp >= lowest)) return Number.POSITIVE_INFINITY;
-  const above = temps.findIndex((row) => row > temp);
-  if (above === -1) return Math.exp(lnTimesS.at(-1) ?? Number.POSITIVE_INFINITY);
+  let above = 1;
+  while ((temps[above] ?? Number.POSITIVE_INFINITY) <= temp) above++;
+  if (above >= temps.length) return Math.exp(lnTimesS.at(-1) ?? Number.POSITIVE_INFINITY);
   const [low, high] = [temps[above - 1] ?? temp, temps[above] ?? temp];
   const [slow, fast] = [lnTimesS[above - 1] ?? 0, lnTimesS[above] ?? 0];
   return Math.exp(slow + ((fast - slow) * (temp - low)) / (high - low));

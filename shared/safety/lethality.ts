@@ -46,9 +46,11 @@ export function lethalityOf(
     const low = Math.min(from, to);
     const counted = Math.min(toS - fromS, apartAtMostS);
     logs += killed(stretch, counted);
-    stay = low < lowest ? 0 : stay + counted / neededAtS(low);
     wasInstant ||= Math.max(from, to) >= instantFrom;
-    dwell = wasInstant || stay >= 1 - ROUNDING ? 1 : Math.max(dwell, stay);
+    if (dwell < 1) {
+      stay = low < lowest ? 0 : stay + counted / neededAtS(low);
+      dwell = wasInstant || stay >= 1 - ROUNDING ? 1 : Math.max(dwell, stay);
+    }
     if (dwell === 1 && logs >= neededLogs * (1 - DIGITS_OF_D)) metAtS ??= toS;
   }
   return { logs, neededLogs, dwell, wasInstant, metAtS };

@@ -7,7 +7,7 @@ export const monitorRows: readonly Row[] = [
   {
     id: 'come-up',
     rule: 'come-up',
-    section: 'Come-up time, p. 23; hams and beef brisket, scientific gap 6, p. 48',
+    section: 'Come-up time, p. 23-24; hams and brisket, scientific gap 6, p. 48',
     what: {
       en: 'Coming up to heat; a big cut may take longer, and then look twice',
       es: 'Subida de temperatura; una pieza grande puede tardar más: mírela dos veces',
@@ -21,7 +21,7 @@ export const monitorRows: readonly Row[] = [
   {
     id: 'probe-at-centre',
     rule: 'probe-at-centre',
-    section: 'Come-up time, p. 23; non-intact defined in the glossary',
+    section: 'Come-up time, p. 23-24',
     what: {
       en: 'Injected, needled, ground or stuffed: the temperature at the centre counts',
       es: 'Inyectada, ablandada, molida o rellena: cuenta la temperatura del centro',

@@ -63,7 +63,7 @@ export function kilogramsOf(printed: PrintedWeight): Kilograms {
  * @example degrees('°F', celsius(100)) //=> 212
  */
 export function degrees(unit: TempUnit, temp: Celsius): number {
-  return Math.round((unit === '°F' ? toFahrenheit(temp) : temp) * 1e6) / 1e6;
+  return Math.round((unit === '°F' ? toFahrenheit(temp) : temp) * 1e9) / 1e9;
 }
 
 /** A temperature in the unit of a limit. @example tempIn('°F', celsius(100)).value //=> 212 */

@@ -69,7 +69,8 @@ export const processRows: readonly Row[] = [
     limit: { always: true },
     ...refuse,
     source: 'FDA Food Code',
-    edition: '2009 text has the separation; the order of shelves is how inspectors read it',
+    edition:
+      'separation: Wash. Admin. Code 246-215-03306; shelf order: Sioux Falls inspection guide',
     sure: 'secondary copy',
     corrective: ['move-below', 'load-apart'],
   },

@@ -33,3 +33,9 @@ function lineThrough(points: readonly (readonly [number, number])[], minute: num
   const [toMin, toF] = points[after] ?? [0, 0];
   return toMin === fromMin ? toF : fromF + ((toF - fromF) * (minute - fromMin)) / (toMin - fromMin);
 }
+
+/** A first value and what follows from it step by step. */
+export function walk(first: number, steps: readonly number[]): number[] {
+  let last = first;
+  return [first, ...steps.map((step) => (last += step))];
+}
