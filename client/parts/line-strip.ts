@@ -47,6 +47,8 @@ export class LineStrip extends Part {
   @property({ attribute: false }) people: readonly Person[] = [];
   @property({ attribute: false }) open: Strip | null = null;
   @property({ attribute: false }) refused: LineRefusal | null = null;
+  /** The line has no places of its own for late and help. */
+  @property({ type: Boolean }) brief = false;
 
   protected override draw() {
     const { task, refused } = this;
@@ -91,7 +93,17 @@ export class LineStrip extends Part {
       choose: () => this.ask({ kind: 'takeBack', task: task.id }),
     };
     const note = { label: this.words.note, choose: () => this.tell('show', 'note') };
-    const others = task.state === 'running' ? [takeBack, note] : [note];
+    const asked = task.helpAskedAt !== null;
+    const late = { label: this.words.late, choose: () => this.tell('show', 'late') };
+    const help = {
+      label: asked ? this.words.helped : this.words.help,
+      choose: () => this.ask({ kind: asked ? 'helpCame' : 'needHelp', task: task.id }),
+    };
+    const others = [
+      ...(this.brief ? [late, help] : []),
+      ...(task.state === 'running' ? [takeBack] : []),
+      note,
+    ];
     return html`<people-row
       .say=${this.say}
       .people=${this.people}

@@ -54,13 +54,22 @@ export const nowLineStyles = css`
     grid-row: 1;
     min-width: 0;
     overflow: hidden;
-    margin: calc(5px * var(--arcmin)) calc(12px * var(--arcmin)) calc(16px * var(--arcmin)) 0;
+    margin: calc(4px * var(--arcmin)) calc(12px * var(--arcmin)) calc(4px * var(--arcmin)) 0;
+  }
+  .ruled {
+    margin-bottom: calc(16px * var(--arcmin));
   }
   .page {
     height: 100%;
     display: flex;
-    flex-direction: column;
+    /* A row that has no room leaves whole, into a column that is not seen. */
+    flex-flow: column wrap;
+    align-content: flex-start;
     justify-content: center;
+  }
+  .page > * {
+    width: 100%;
+    flex: none;
   }
   h2 {
     --row: calc(1.28 * var(--row-size));
@@ -141,6 +150,24 @@ export const nowLineStyles = css`
     bottom: calc(-1 * var(--line));
   }
 
+  :host([brief]) {
+    grid-template-columns:
+      calc(14px * var(--arcmin)) calc(166px * var(--arcmin)) minmax(0, 1fr)
+      auto;
+  }
+  :host([brief]) .place {
+    width: calc(112px * var(--arcmin));
+  }
+  :host([brief]) ruled-line {
+    right: calc(112px * var(--arcmin));
+  }
+  :host([brief]) tap-ring {
+    --word: var(--body);
+  }
+  :host([brief]) h2 {
+    font-size: var(--body);
+  }
+
   :host([narrow]) {
     grid-template-columns: calc(14px * var(--arcmin)) minmax(0, 1fr) calc(158px * var(--arcmin));
     grid-template-rows: auto 1fr;
@@ -167,6 +194,9 @@ export const nowLineStyles = css`
     font-size: clamp(var(--strong), 100cqw / (min(var(--chars), 14) * 0.54), var(--highest));
   }
   :host([narrow]) .row {
+    display: block;
+  }
+  :host([narrow]) .page {
     display: block;
   }
   :host([narrow]) .place {

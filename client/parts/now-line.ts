@@ -6,6 +6,8 @@ import type { Intent, Mark, Person, TaskView } from '../../shared/view/index.ts'
 import { countPieces, sayBecause, temperature, textIn, weight } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './clock-time.ts';
+import type { LineHeight } from './line-height.ts';
+import { MeasuredLine } from './line-height.ts';
 import type { LineRefusal, Strip } from './line-strip.ts';
 import './line-strip.ts';
 import { nowLineStyles } from './now-line.css.ts';
@@ -18,10 +20,6 @@ import './tap-ring.ts';
 
 /** An open strip that nobody taps closes again, so that it hides nothing. */
 const STRIP_MS = 20_000;
-const LOW_ARCMIN = 150;
-const HIGH_ARCMIN = 240;
-const TIGHT_ARCMIN = 760;
-const WIDE_ARCMIN = 900;
 
 /**
  * One line under *Now*: who and when, what, how many, the one thing to mind, its minutes, and the
@@ -44,31 +42,23 @@ export class NowLine extends Part {
   @property({ attribute: false }) undo: 'start' | 'finish' | null = null;
   @property({ attribute: false }) refused: LineRefusal | null = null;
   @property({ type: Boolean, reflect: true }) narrow = false;
+  /** Beside another line: the title, one row, the ring; the rest is behind the name. */
+  @property({ type: Boolean, reflect: true }) brief = false;
   /** So low that the rows are written small, or so high that they can be larger. */
-  @property({ reflect: true }) height: 'low' | 'high' | '' = '';
+  @property({ reflect: true }) height: LineHeight = '';
   @state() private open: Strip | null = null;
 
   #closing: ReturnType<typeof setTimeout> | undefined;
 
-  readonly #measuring = new ResizeObserver(() => this.#measure());
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.#measuring.observe(this);
-  }
+  readonly #measured = new MeasuredLine(this);
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.#measuring.disconnect();
     clearTimeout(this.#closing);
   }
 
-  #measure(): void {
-    const arcmin = Number.parseFloat(getComputedStyle(this).getPropertyValue('--arcmin')) || 1;
-    const [wide, high] = [this.offsetWidth / arcmin, this.offsetHeight / arcmin];
-    const isLow = high < LOW_ARCMIN || wide < TIGHT_ARCMIN;
-    const isHigh = high > HIGH_ARCMIN && wide > WIDE_ARCMIN;
-    this.height = this.narrow ? '' : isLow ? 'low' : isHigh ? 'high' : '';
+  protected override willUpdate(): void {
+    this.height = this.narrow ? '' : this.#measured.height;
   }
 
   protected override draw() {
@@ -76,7 +66,7 @@ export class NowLine extends Part {
     if (!task) return nothing;
     return html`<span class="bar"></span>
       ${this.#side(task)}
-      <div class="what">${this.#what(task)}</div>
+      <div class=${task.state === 'running' ? 'what ruled' : 'what'}>${this.#what(task)}</div>
       ${this.#place(task)}
       ${
         task.state === 'running'
@@ -169,7 +159,7 @@ export class NowLine extends Part {
   }
 
   #caution({ caution, state }: TaskView) {
-    if (!caution || this.height === 'low' || state === 'done') return nothing;
+    if (!caution || this.brief || this.height === 'low' || state === 'done') return nothing;
     return html`<p class="caution">${textIn(caution, this.say)}</p>`;
   }
 
@@ -180,6 +170,7 @@ export class NowLine extends Part {
       .people=${this.people}
       .open=${this.open}
       .refused=${this.refused}
+      ?brief=${this.brief}
       @ask=${() => this.#show(null)}
       @show=${({ detail }: CustomEvent<Strip | null>) => this.#show(detail)}
     ></line-strip>`;
@@ -213,6 +204,7 @@ export class NowLine extends Part {
   #acts(task: TaskView) {
     const { words } = this;
     if (this.undo === 'finish' || task.state === 'done') return nothing;
+    if (this.brief && this.undo === null) return nothing;
     if (this.undo === 'start') {
       const finish = () => this.#do({ kind: 'finish', task: task.id });
       return html`<button @click=${finish}>${words.finish}</button>`;

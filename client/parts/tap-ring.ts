@@ -30,7 +30,7 @@ export class TapRing extends Part {
         align-items: center;
         justify-content: center;
         gap: 2cqh;
-        font-size: var(--strong);
+        font-size: var(--word, var(--strong));
         font-weight: 800;
         line-height: 1;
         text-align: center;

@@ -6,7 +6,10 @@ import { base } from '../theme/index.ts';
 import './clock-time.ts';
 import { Part } from './part.ts';
 
-/** The thin list at the foot: what comes then, and how much more after it. */
+/**
+ * The thin list at the foot: what comes then, and how much more after it. A tap brings one up
+ * (`pick`).
+ */
 @customElement('then-foot')
 export class ThenFoot extends Part {
   static override styles = [
@@ -42,9 +45,9 @@ export class ThenFoot extends Part {
     if (this.tasks.length === 0 && this.later === 0) return null;
     return html`<b>${words.thenBand}</b>
       ${this.tasks.map(
-        (task) => html`<span class="task">
+        (task) => html`<button class="task" @click=${() => this.tell('pick', task.id)}>
           <clock-time .say=${say} .at=${task.startAt}></clock-time> ${textIn(task.title, say)}
-        </span>`,
+        </button>`,
       )}
       ${this.later > 0 ? html`<span>${words.later(this.later)}</span>` : null}`;
   }

@@ -27,6 +27,7 @@ export class WallNotice extends Part {
     css`
       :host {
         display: block;
+        position: relative;
         font-size: var(--small);
         font-weight: 700;
         line-height: 1.25;
@@ -53,6 +54,8 @@ export class WallNotice extends Part {
   @property({ type: Boolean }) failing = false;
   @property({ attribute: false }) readOnly: ReadOnly | null = null;
   @property({ attribute: false }) stray: StrayRefusal | null = null;
+  /** For those who hear the wall: what its lines have just said. */
+  @property() said = '';
 
   protected override draw() {
     const { words, say, aloneSince, readOnly, stray } = this;
@@ -62,7 +65,10 @@ export class WallNotice extends Part {
       this.failing && words.notKept,
       readOnly && sayRefusal({ rule: 'read-only', atSeq: readOnly.atSeq }, say),
     ].filter(Boolean);
-    return html`${sentences.length > 0 ? html`<p>${sentences.join(' ')}</p>` : nothing}
+    return html`<div role="status">
+        ${sentences.length > 0 ? html`<p>${sentences.join(' ')}</p>` : nothing}
+        <span class="unseen">${this.said}</span>
+      </div>
       ${stray ? this.#stray(stray) : nothing}`;
   }
 

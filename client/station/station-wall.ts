@@ -1,31 +1,23 @@
 import type { PropertyValues } from 'lit';
 import { css, html } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { CommandId, TaskId } from '../../shared/kernel/index.ts';
-import type {
-  Drawn,
-  Intent,
-  NowTask,
-  StationPage,
-  StationView,
-  View,
-} from '../../shared/view/index.ts';
+import type { TaskId } from '../../shared/kernel/index.ts';
+import type { Drawn, StationPage, StationView, View } from '../../shared/view/index.ts';
 import { stationPage } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { sayRefusal, textIn } from '../../shared/words/index.ts';
 import '../parts/next-row.ts';
-import '../parts/now-line.ts';
 import { Part } from '../parts/part.ts';
 import '../parts/then-foot.ts';
 import '../parts/wall-head.ts';
-import '../parts/wall-notice.ts';
-import { DayController, markOf, worstService } from '../shell/day-controller.ts';
+import { DayController, worstService } from '../shell/day-controller.ts';
 import { SeenSize } from '../shell/seen-size.ts';
-import type { RefusedTap, Sync } from '../sync/index.ts';
+import { Touched } from '../shell/touched.ts';
+import { notice, workLine } from '../shell/work-line.ts';
+import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
 import { isNarrow, isTight, linesOf, roomOf } from './room.ts';
-import { Touched } from './touched.ts';
 
 const isStation = (view: View): view is StationView => view.face === 'station';
 
@@ -75,7 +67,6 @@ export class StationWall extends Part {
   @property({ attribute: false }) sync!: Sync;
   @property() language: Language = 'en';
   @property({ type: Boolean, reflect: true }) narrow = false;
-  @state() private announced = '';
 
   readonly #size = new SeenSize(this);
   readonly #touched = new Touched(() => this.requestUpdate());
@@ -100,8 +91,7 @@ export class StationWall extends Part {
 
   protected override draw() {
     const drawn = this.#day?.drawn ?? null;
-    return html`<div class="unseen" role="status" aria-live="polite">${this.announced}</div>
-      ${this.#head(drawn)} ${drawn ? this.#page(drawn) : this.#nothing()}`;
+    return html`${this.#head(drawn)} ${drawn ? this.#page(drawn) : this.#nothing()}`;
   }
 
   #head(drawn: Drawn<StationView> | null) {
@@ -126,7 +116,8 @@ export class StationWall extends Part {
   #page(drawn: Drawn<StationView>) {
     const { say, narrow } = this;
     const page = this.#fill(drawn.view);
-    return html`${this.#notice(page)}
+    const pick = ({ detail }: CustomEvent<TaskId>) => this.#touched.picked(detail);
+    return html`${notice(page, this)}
       <main class="now" aria-label=${this.words.nowBand}>${this.#now(page, drawn)}</main>
       <section class="next" aria-label=${this.words.nextBand}>
         ${repeat(
@@ -138,11 +129,16 @@ export class StationWall extends Part {
             .people=${drawn.view.people}
             ?first=${row === 0}
             ?narrow=${narrow}
-            @pick=${({ detail }: CustomEvent<TaskId>) => this.#touched.picked(detail)}
+            @pick=${pick}
           ></next-row>`,
         )}
       </section>
-      <then-foot .say=${say} .tasks=${page.further} .later=${page.laterCount}></then-foot>`;
+      <then-foot
+        .say=${say}
+        .tasks=${page.further}
+        .later=${page.laterCount}
+        @pick=${pick}
+      ></then-foot>`;
   }
 
   /** First how many lines stand under *Now*, then what they leave room for. */
@@ -157,63 +153,12 @@ export class StationWall extends Part {
 
   #now(page: StationPage, drawn: Drawn<StationView>) {
     if (page.now.length === 0) return html`<p class="quiet">${this.words.nothingLeft}</p>`;
+    const { sync, say, narrow } = this;
+    const work = { sync, say, narrow, drawn, touched: this.#touched };
     return repeat(
       page.now,
       ({ task }) => task.id,
-      (line) => this.#line(line, drawn),
+      (line) => workLine(line, work),
     );
   }
-
-  #line({ task, isDue }: NowTask, drawn: Drawn<StationView>) {
-    const refused = this.sync.state.refused.find((tap) => taskOf(tap) === task.id);
-    const kept = this.#day?.hub?.tasks.find(({ id }) => id === task.id)?.counted ?? 0;
-    return html`<now-line
-      .say=${this.say}
-      .task=${task}
-      ?due=${isDue}
-      .now=${this.sync.hubNow()}
-      .people=${drawn.view.people}
-      .mark=${markOf(drawn, task.id)}
-      .kept=${kept}
-      .undo=${refused ? null : this.#touched.undoOf(task.id)}
-      .refused=${refused ? { id: refused.command.id, refusal: refused.refusal } : null}
-      ?narrow=${this.narrow}
-      @ask=${({ detail }: CustomEvent<Intent>) => this.#do(detail)}
-      @seen=${({ detail }: CustomEvent<CommandId>) => this.sync.seen(detail)}
-    ></now-line>`;
-  }
-
-  #notice(page: StationPage) {
-    const { aloneSince, pending, isOutboxFailing, readOnly, refused } = this.sync.state;
-    const onPage = new Set<TaskId | null>(page.now.map(({ task }) => task.id));
-    const stray = refused.find((tap) => !onPage.has(taskOf(tap)));
-    const told = stray && {
-      id: stray.command.id,
-      title: this.#titleOf(stray),
-      refusal: stray.refusal,
-    };
-    return html`<wall-notice
-      .say=${this.say}
-      .aloneSince=${aloneSince}
-      .kept=${pending.length}
-      ?failing=${isOutboxFailing}
-      .readOnly=${readOnly}
-      .stray=${told ?? null}
-      @seen=${({ detail }: CustomEvent<CommandId>) => this.sync.seen(detail)}
-    ></wall-notice>`;
-  }
-
-  #titleOf(tap: RefusedTap): string {
-    const id = taskOf(tap);
-    const task = this.#day?.hub?.tasks.find((each) => each.id === id);
-    return task ? textIn(task.title, this.say) : (id ?? this.words.note);
-  }
-
-  #do(intent: Intent): void {
-    this.#touched.did(intent);
-    this.sync.tap(intent);
-  }
 }
-
-const taskOf = ({ command }: RefusedTap): TaskId | null =>
-  'task' in command ? command.task : null;

@@ -12,6 +12,7 @@ export {
 } from './ports.ts';
 export { BEAT_EVERY_MS, SILENCE_MS } from './pulse.ts';
 export { socketLink } from './socket-link.ts';
-export { createSync, type Sync, type SyncState } from './sync.ts';
+export { createSync } from './sync.ts';
+export type { Sync, SyncState } from './sync-state.ts';
 export { tabDrainer } from './tab-drainer.ts';
 export type { RefusedTap } from './taps.ts';

@@ -15,32 +15,33 @@ export type LaidOut = {
 /**
  * Lays the loads of a rack that are there at the same time side by side, at true scale; pieces lie
  * along the rack unless more of them fit the other way. A load that comes when others have gone
- * starts at the left again.
+ * starts at the left again; one that has the rack to itself takes its whole length.
  */
 export function layOut(rack: Pick<RackDrawing, 'lengthM' | 'depthM' | 'loads'>): LaidOut[] {
   const laid: LaidOut[] = [];
   for (const load of rack.loads) {
-    const beside = laid.filter(({ load: other }) => other.outAt > load.inAt);
+    const beside = laid.filter(({ load: other }) => meet(other, load));
     const fromM = Math.max(0, ...beside.map(endOf));
-    laid.push({ load, fromM, ...rowsOf(load, rack.lengthM - fromM, rack.depthM) });
+    const isAlone = !rack.loads.some((other) => other !== load && meet(other, load));
+    const free = { lengthM: rack.lengthM - fromM, depthM: rack.depthM, isAlone };
+    laid.push({ load, fromM, ...rowsOf(load, free) });
   }
   return laid;
 }
 
+const meet = (a: LoadDrawing, b: LoadDrawing) => a.inAt < b.outAt && b.inAt < a.outAt;
 const endOf = ({ fromM, perRow, pieceLengthM }: LaidOut) => fromM + perRow * pieceLengthM;
 
-function rowsOf(load: LoadDrawing, lengthM: number, depthM: number) {
-  const along = arrange(load, { lengthM, depthM }, [load.pieceLengthM, load.pieceWidthM]);
+type Free = { readonly lengthM: number; readonly depthM: number; readonly isAlone: boolean };
+
+function rowsOf(load: LoadDrawing, free: Free) {
+  const along = arrange(load, free, [load.pieceLengthM, load.pieceWidthM]);
   if (along.holds >= load.pieces) return along;
-  const across = arrange(load, { lengthM, depthM }, [load.pieceWidthM, load.pieceLengthM]);
+  const across = arrange(load, free, [load.pieceWidthM, load.pieceLengthM]);
   return across.holds > along.holds ? across : along;
 }
 
-type Free = { readonly lengthM: number; readonly depthM: number };
-
-/**
- * As few beside one another as the depth allows, so that neighbours on the rack keep their room.
- */
+/** Beside others as few in a row as the depth allows; alone as many as the length allows. */
 function arrange(
   { pieces }: LoadDrawing,
   free: Free,
@@ -48,11 +49,12 @@ function arrange(
 ) {
   const beside = Math.floor(free.lengthM / lengthM + 1e-6);
   const deep = Math.floor(free.depthM / widthM + 1e-6);
-  const perRow = Math.max(1, Math.min(beside, Math.ceil(pieces / Math.max(1, deep))));
+  const wanted = free.isAlone ? pieces : Math.ceil(pieces / Math.max(1, deep));
+  const rows = Math.ceil(pieces / Math.max(1, Math.min(beside, wanted)));
   return {
     pieceLengthM: lengthM,
-    perRow,
-    rows: Math.ceil(pieces / perRow),
+    perRow: Math.ceil(pieces / rows),
+    rows,
     holds: beside * deep,
   };
 }

@@ -38,6 +38,7 @@ export const interfaceEnglish: Interface = {
   notKept: 'This screen cannot keep taps: leave it on until they are with the hub.',
   looking: 'Looking for the hub …',
   broken: 'This part could not be drawn. The rest goes on.',
+  tapAt: (time) => `Tap at ${time}`,
   refusedTap: (title, why) => `${title}: ${why}`,
 
   smokers: 'Smokers',
@@ -53,6 +54,7 @@ export const interfaceEnglish: Interface = {
   freeTill: (time) => `free till ${time}`,
   comesAt: (pieces, time) => `${pieces} at ${time}`,
   thenComes: (pieces, time) => `then ${pieces}, ${time}`,
+  off: 'off',
   core: (temp) => `core ${temp}`,
   coreReading: 'core reading',
   airReading: 'air reading',

@@ -40,6 +40,7 @@ export type Interface = {
   readonly notKept: string;
   readonly looking: string;
   readonly broken: string;
+  tapAt(time: string): string;
   refusedTap(title: string, why: string): string;
 
   readonly smokers: string;
@@ -55,6 +56,7 @@ export type Interface = {
   freeTill(time: string): string;
   comesAt(pieces: string, time: string): string;
   thenComes(pieces: string, time: string): string;
+  readonly off: string;
   core(temp: string): string;
   readonly coreReading: string;
   readonly airReading: string;

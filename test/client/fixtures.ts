@@ -142,8 +142,8 @@ const rack = (smoker: string, number: number, loads: Loads) => ({
     smoker: { en: `Smoker ${smoker.toUpperCase()}` },
     rack: String(number),
   },
-  lengthM: 1.2,
-  depthM: 0.6,
+  lengthM: smoker === 'a' ? 1.22 : 1.07,
+  depthM: 0.66,
   loads,
 });
 
@@ -174,9 +174,9 @@ const slabs = (stay: string, need: number, here: boolean) => ({
   need,
   batchName: { en: 'Ribs 1' },
   cut: 'pork-spare-ribs' as CutId,
-  pieces: here ? 4 : 10,
-  pieceLengthM: here ? 0.28 : 0.11,
-  pieceWidthM: 0.15,
+  pieces: here ? 4 : 6,
+  pieceLengthM: 0.45,
+  pieceWidthM: 0.18,
   piece: slab,
   fatCap: false,
   here,

@@ -10,9 +10,11 @@ const load = (more: Partial<LoadDrawing>): LoadDrawing => ({ ...some, ...more })
 const rack = (...loads: LoadDrawing[]) => layOut({ lengthM: 1.2, depthM: 0.6, loads });
 
 describe('a load on its rack', () => {
-  it('lies along the rack, and in as few places beside one another as the depth allows', () => {
+  it('has the whole length of the rack where it is alone, and rows of one length', () => {
     const [laid] = rack(load({ pieces: 3, pieceLengthM: 0.3, pieceWidthM: 0.22 }));
-    expect(laid).toMatchObject({ fromM: 0, pieceLengthM: 0.3, perRow: 2, rows: 2 });
+    expect(laid).toMatchObject({ fromM: 0, pieceLengthM: 0.3, perRow: 3, rows: 1 });
+    const [five] = rack(load({ pieces: 5, pieceLengthM: 0.3, pieceWidthM: 0.22 }));
+    expect(five).toMatchObject({ perRow: 3, rows: 2 });
   });
 
   it('is turned where only so it fits', () => {

@@ -1,0 +1,116 @@
+import { css, html } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Celsius } from '../../shared/kernel/index.ts';
+import { celsius, fahrenheit, toCelsius } from '../../shared/kernel/index.ts';
+import { temperature } from '../../shared/words/index.ts';
+import { base } from '../theme/index.ts';
+import './choice-strip.ts';
+import { Part } from './part.ts';
+
+const MOST_DIGITS = 3;
+
+/**
+ * Digits for a temperature, in the kitchen's unit. What no thermometer shows is said beside and
+ * stays to be mended. Tells `read` with the temperature, or `close`.
+ */
+@customElement('key-pad')
+export class KeyPad extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: var(--gap);
+      }
+      output {
+        font-size: var(--figure);
+        font-weight: 800;
+        min-width: 5.2ch;
+        border-bottom: var(--heavy) solid var(--ink);
+        white-space: nowrap;
+        line-height: 1.1;
+      }
+      .keys {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 8px;
+      }
+      .keys button {
+        border: var(--line) solid var(--ink);
+        font-weight: 800;
+        text-align: center;
+        min-width: max(var(--touch), 1.6em);
+        padding: 0 0.2em;
+      }
+      choice-strip,
+      .wrong {
+        font-size: var(--small);
+        font-weight: 700;
+      }
+    `,
+  ];
+
+  /** What is read: `Smoker A, air`. */
+  @property() name = '';
+  @property({ type: Number }) lowC: Celsius = celsius(-40);
+  @property({ type: Number }) highC: Celsius = celsius(450);
+  @state() private digits = '';
+  @state() private isWrong = false;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.ariaLabel = this.name;
+    this.role = 'group';
+    this.addEventListener('keydown', this.#onKey);
+  }
+
+  protected override firstUpdated(): void {
+    this.renderRoot.querySelector('button')?.focus();
+  }
+
+  protected override draw() {
+    const { words, say } = this;
+    const choices = [
+      { label: words.keep, choose: () => this.#keep(), takes: true },
+      { label: words.leaveIt, choose: () => this.tell('close', null), leaves: true },
+    ];
+    const low = temperature(this.lowC, say);
+    const high = temperature(this.highC, say);
+    return html`<span>${this.name}</span>
+      <output>${this.digits || '–'} ${say.temperature}</output>
+      <div class="keys">
+        ${[...'1234567890'].map(
+          (digit) => html`<button @click=${() => this.#type(digit)}>${digit}</button>`,
+        )}
+        <button @click=${() => this.#erase()}>${words.erase}</button>
+      </div>
+      <choice-strip .say=${say} .name=${this.name} .choices=${choices}></choice-strip>
+      ${this.isWrong ? html`<span class="wrong">${words.between(low, high)}</span>` : null}`;
+  }
+
+  readonly #onKey = (event: KeyboardEvent): void => {
+    if (/^\d$/.test(event.key)) this.#type(event.key);
+    else if (event.key === 'Backspace') this.#erase();
+    else if (event.key === 'Escape') this.tell('close', null);
+  };
+
+  #type(digit: string): void {
+    this.digits = `${this.digits}${digit}`.slice(0, MOST_DIGITS);
+    this.isWrong = false;
+  }
+
+  #erase(): void {
+    this.digits = this.digits.slice(0, -1);
+    this.isWrong = false;
+  }
+
+  #keep(): void {
+    const shown = Number(this.digits);
+    const tempC = this.say.temperature === '°F' ? toCelsius(fahrenheit(shown)) : celsius(shown);
+    const isPlausible = this.digits !== '' && tempC >= this.lowC && tempC <= this.highC;
+    if (isPlausible) this.tell('read', tempC);
+    this.isWrong = !isPlausible;
+  }
+}

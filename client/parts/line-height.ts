@@ -1,0 +1,48 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+
+type Host = ReactiveControllerHost & HTMLElement;
+
+/** `low`: its small rows are written small. `high`: there is room to write them larger. */
+export type LineHeight = 'low' | 'high' | '';
+
+/** Minutes of arc at the reader's eye. */
+const LOW_BELOW = 150;
+const HIGH_FROM = 240;
+const TIGHT_BELOW = 760;
+const WIDE_FROM = 900;
+
+/** Measures a line on the wall as its reader sees it, whenever its size changes. */
+export class MeasuredLine implements ReactiveController {
+  readonly #host: Host;
+  readonly #observer = new ResizeObserver(() => this.#measure());
+  #height: LineHeight = '';
+
+  constructor(host: Host) {
+    this.#host = host;
+    host.addController(this);
+  }
+
+  get height(): LineHeight {
+    return this.#height;
+  }
+
+  hostConnected(): void {
+    this.#observer.observe(this.#host);
+  }
+
+  hostDisconnected(): void {
+    this.#observer.disconnect();
+  }
+
+  #measure(): void {
+    const { offsetWidth, offsetHeight } = this.#host;
+    const arcmin = Number.parseFloat(getComputedStyle(this.#host).getPropertyValue('--arcmin'));
+    const [wide, high] = [offsetWidth / arcmin, offsetHeight / arcmin];
+    const isLow = high < LOW_BELOW || wide < TIGHT_BELOW;
+    const isHigh = high >= HIGH_FROM && wide >= WIDE_FROM;
+    const height = isLow ? 'low' : isHigh ? 'high' : '';
+    if (height === this.#height) return;
+    this.#height = height;
+    this.#host.requestUpdate();
+  }
+}

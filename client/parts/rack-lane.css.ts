@@ -1,0 +1,115 @@
+import { css } from 'lit';
+
+export const rackLaneStyles = css`
+  :host {
+    display: grid;
+    grid-template-columns: calc(24px * var(--arcmin)) minmax(0, 1fr);
+    grid-template-rows: minmax(0, 1fr);
+    min-height: max(var(--touch), calc(60px * var(--arcmin)));
+    position: relative;
+  }
+  .label {
+    font-size: var(--small);
+    font-weight: 800;
+    align-self: center;
+  }
+  .lane {
+    position: relative;
+    padding-bottom: calc(2px * var(--arcmin));
+    display: grid;
+    grid-template-rows: auto minmax(0, 1fr) auto;
+    min-width: 0;
+  }
+  .words {
+    font-size: var(--small);
+    font-weight: 700;
+    line-height: 1.1;
+    display: flex;
+    justify-content: space-between;
+    gap: 0.8em;
+    white-space: nowrap;
+    overflow: hidden;
+  }
+  .words > :first-child {
+    font-weight: 800;
+  }
+  .next {
+    display: flex;
+    gap: 0.3em;
+    min-width: 0;
+  }
+  .next > :first-child {
+    overflow: hidden;
+    text-overflow: ellipsis;
+  }
+  .coming {
+    color: var(--soft);
+    font-weight: 600;
+  }
+  svg {
+    display: block;
+    width: 100%;
+    height: 100%;
+    min-height: 0;
+    overflow: visible;
+    fill: none;
+    stroke: var(--ink);
+  }
+  .outline {
+    fill: var(--ground);
+    stroke-width: var(--line);
+    vector-effect: non-scaling-stroke;
+    stroke-linejoin: round;
+  }
+  .detail {
+    stroke-width: max(1px, calc(var(--line) * 0.55));
+    vector-effect: non-scaling-stroke;
+    stroke-linecap: round;
+  }
+  .shelf {
+    stroke-width: var(--heavy);
+    vector-effect: non-scaling-stroke;
+  }
+  .behind {
+    opacity: 0.55;
+  }
+  .ghost .outline {
+    stroke: var(--pencil);
+    stroke-dasharray: 10 7;
+  }
+  .ghost .front .outline {
+    fill: url(#hatch);
+  }
+  .ghost .detail {
+    display: none;
+  }
+  .picked .outline {
+    stroke-width: calc(var(--heavy) * 1.2);
+  }
+  .here .outline {
+    stroke-dasharray: 2 5;
+  }
+  range-rule {
+    margin-top: calc(2px * var(--arcmin));
+    height: calc(11px * var(--arcmin));
+  }
+  button {
+    position: absolute;
+    top: 0;
+    bottom: 0;
+    min-width: 0;
+    touch-action: none;
+  }
+  button[aria-pressed='true'] {
+    outline: var(--line) solid var(--ink);
+    outline-offset: calc(2px * var(--arcmin));
+  }
+  .goal {
+    left: calc(-5px * var(--arcmin));
+    right: calc(-5px * var(--arcmin));
+    border: var(--line) dashed var(--ink);
+  }
+  .goal.asked {
+    border: var(--heavy) solid var(--ink);
+  }
+`;

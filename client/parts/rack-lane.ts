@@ -1,0 +1,183 @@
+import { html, nothing, svg } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { classMap } from 'lit/directives/class-map.js';
+import type { Instant } from '../../shared/kernel/index.ts';
+import { instant } from '../../shared/kernel/index.ts';
+import type { LaidOut, LoadDrawing, Mark, PitRule, RackDrawing } from '../../shared/view/index.ts';
+import { layOut, loadMark } from '../../shared/view/index.ts';
+import {
+  clockRange,
+  clockTime,
+  countPieces,
+  saySlot,
+  temperature,
+  textIn,
+} from '../../shared/words/index.ts';
+import { base } from '../theme/index.ts';
+import { Part } from './part.ts';
+import { pieceOutline } from './piece-outline.ts';
+import { rackLaneStyles } from './rack-lane.css.ts';
+import './range-rule.ts';
+import { styled } from './styled.ts';
+
+/** A row behind the first is drawn so much further up and along. */
+const BEHIND_MM = { x: 13, y: 9 };
+const HIGH_MM = 122;
+
+/** A load as a finger picks it. */
+export type Picked = Pick<LoadDrawing, 'stay' | 'need'>;
+
+export const isSame = (a: Picked, b: Picked) => a.stay === b.stay && a.need === b.need;
+
+/**
+ * One rack as a shelf: its pieces at true scale where they lie, when each is next wanted, what
+ * comes after. Tells `pick` with a load, and `goal` with the slot while one is picked.
+ */
+@customElement('rack-lane')
+export class RackLane extends Part {
+  static override styles = [base, rackLaneStyles];
+
+  @property({ attribute: false }) rack: RackDrawing | null = null;
+  /** The longest rack on the wall, so that all are drawn to one scale. */
+  @property({ type: Number }) longestM = 1;
+  @property({ attribute: false }) rule: PitRule | null = null;
+  @property({ type: Number }) now: Instant = instant(0);
+  @property({ attribute: false }) marks: ReadonlyMap<string, Mark> = new Map();
+  @property({ attribute: false }) picked: Picked | null = null;
+  /** The picked load would go here. */
+  @property({ type: Boolean }) asked = false;
+
+  protected override draw() {
+    const { rack } = this;
+    if (!rack) return nothing;
+    const laid = layOut(rack);
+    const here = rack.loads.filter((load) => load.here);
+    const ranges = here.flatMap(({ next }) => (next ? [next] : []));
+    return html`<span class="label">${rack.slot.rack}</span>
+      <div class="lane">
+        ${this.#words(rack)} ${this.#drawing(rack, laid)}
+        <range-rule
+          .say=${this.say}
+          .rule=${rack.loads.length > 0 ? this.rule : null}
+          .ranges=${ranges}
+          .now=${this.now}
+        ></range-rule>
+        ${laid.map((each, i) => this.#button(each, laid[i + 1]))} ${this.#goal(rack)}
+      </div>`;
+  }
+
+  #words({ loads }: RackDrawing) {
+    const { words, say } = this;
+    const [first, second] = loads;
+    if (!first) return html`<p class="words"><span>${words.free}</span></p>`;
+    const many = countPieces(first.pieces, first.piece, say);
+    if (!first.here) {
+      const at = clockTime(first.inAt, say);
+      return html`<p class="words">
+        <span class="coming">${words.comesAt(many, at)}</span>
+        <span class="coming">${words.freeTill(at)}</span>
+      </p>`;
+    }
+    const then = second && {
+      many: countPieces(second.pieces, second.piece, say),
+      at: clockTime(second.inAt, say),
+    };
+    const { what, when } = this.#next(first);
+    return html`<p class="words">
+      <span>
+        ${many}${
+          then && !second.here
+            ? html` <span class="coming">${words.thenComes(then.many, then.at)}</span>`
+            : then && html`, ${then.many}`
+        }
+      </span>
+      <span class="next"><span>${what}</span><span>${when}</span></span>
+    </p>`;
+  }
+
+  /** What is next done to a load, and between when and when. */
+  #next({ next, outAt }: LoadDrawing): { readonly what: string; readonly when: string } {
+    const { say, words } = this;
+    if (!next) return { what: words.off, when: clockTime(outAt, say) };
+    return { what: textIn(next.title, say), when: clockRange(next.lowAt, next.highAt, say) };
+  }
+
+  #drawing(rack: RackDrawing, laid: readonly LaidOut[]) {
+    const wide = this.longestM * 1000;
+    const box = `0 ${-HIGH_MM} ${wide} ${HIGH_MM + 3}`;
+    return html`<svg viewBox=${box} preserveAspectRatio="xMinYMax meet" aria-hidden="true">
+      <defs>
+        <pattern
+          id="hatch"
+          width="16"
+          height="16"
+          patternUnits="userSpaceOnUse"
+          patternTransform="rotate(25)"
+        >
+          <rect width="16" height="16" fill="var(--ground)" stroke="none" />
+          <rect width="2" height="16" fill="var(--pencil)" stroke="none" />
+        </pattern>
+      </defs>
+      ${fromBehind(laid).map((each) => this.#load(each))}
+      ${svg`<path class="shelf" d=${`M0 0H${rack.lengthM * 1000}`} />`}
+    </svg>`;
+  }
+
+  #load({ load, fromM, pieceLengthM, perRow }: LaidOut) {
+    const { marks, picked } = this;
+    const classes = classMap({
+      ghost: !load.here,
+      here: marks.has(loadMark(load.stay, load.need)),
+      picked: picked !== null && isSame(picked, load),
+    });
+    const lengthMm = pieceLengthM * 1000;
+    // From the back to the front, so that what is in front hides what is behind.
+    const places = Array.from({ length: load.pieces }, (_, i) => load.pieces - 1 - i);
+    return svg`<g class=${classes}>${places.map((place) => {
+      const row = Math.floor(place / perRow);
+      const x = fromM * 1000 + (place % perRow) * lengthMm + row * BEHIND_MM.x;
+      const move = `translate(${x + 4} ${-row * BEHIND_MM.y})`;
+      return svg`<g transform=${move} class=${row > 0 ? 'behind' : 'front'}>
+        ${pieceOutline(load.cut, lengthMm - 8)}
+      </g>`;
+    })}</g>`;
+  }
+
+  /** Over the pieces and their words; what follows on the rack begins the next one. */
+  #button({ load, fromM }: LaidOut, next: LaidOut | undefined) {
+    const share = (lengthM: number) => `${(100 * lengthM) / this.longestM}%`;
+    const toM = next && next.fromM > fromM ? next.fromM : this.longestM;
+    const place = { left: share(fromM), width: share(toM - fromM) };
+    return html`<button
+      aria-label=${this.#nameOf(load)}
+      aria-pressed=${this.picked !== null && isSame(this.picked, load)}
+      ${styled(place)}
+      @click=${() => this.tell('pick', load)}
+      @pointerdown=${(event: PointerEvent) => this.tell('grasp', { load, event })}
+    ></button>`;
+  }
+
+  #nameOf(load: LoadDrawing): string {
+    const { say, words, rack } = this;
+    const core = load.lastCore && words.core(temperature(load.lastCore.tempC, say));
+    const { what, when: at } = this.#next(load);
+    const when = load.here ? `${what} ${at}` : words.comesAt('', clockTime(load.inAt, say));
+    const parts = [rack && saySlot(rack.slot, say), countPieces(load.pieces, load.piece, say)];
+    return [...parts, textIn(load.batchName, say), when, core].filter(Boolean).join(', ');
+  }
+
+  #goal(rack: RackDrawing) {
+    const { picked } = this;
+    if (!picked || rack.loads.some((load) => isSame(load, picked))) return nothing;
+    return html`<button
+      class=${classMap({ goal: true, asked: this.asked })}
+      data-slot=${rack.slot.id}
+      aria-label=${this.words.moveTo(saySlot(rack.slot, this.say))}
+      @click=${() => this.tell('goal', rack.slot.id)}
+    ></button>`;
+  }
+}
+
+/** What is to come is drawn first, so that what is there stands before it. */
+const fromBehind = (laid: readonly LaidOut[]) =>
+  [...laid].sort((a, b) => Number(a.load.here) - Number(b.load.here));

@@ -1,0 +1,146 @@
+import { css, html, nothing, svg } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { Instant, SlotId } from '../../shared/kernel/index.ts';
+import { instant } from '../../shared/kernel/index.ts';
+import type { Mark, PitRule, SmokerDrawing } from '../../shared/view/index.ts';
+import { temperature, textIn } from '../../shared/words/index.ts';
+import { base } from '../theme/index.ts';
+import './clock-time.ts';
+import { Part } from './part.ts';
+import type { Picked } from './rack-lane.ts';
+import './rack-lane.ts';
+
+/** Less than this in an hour is the smoker's own breathing, not a trend. */
+const TREND_C_PER_HOUR = 8;
+/** A reading this old is shown with its time. */
+const OLD_MS = 15 * 60_000;
+
+/** One smoker cut open: its fire, its racks from top to bottom, where the heat comes from. */
+@customElement('smoker-cutaway')
+export class SmokerCutaway extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: grid;
+        grid-template-rows: auto minmax(0, 1fr) auto;
+        padding: 0 var(--edge) calc(4px * var(--arcmin));
+        min-height: 0;
+        min-width: 0;
+      }
+      .title {
+        width: 100%;
+        display: flex;
+        align-items: baseline;
+        justify-content: space-between;
+        flex-wrap: wrap;
+        column-gap: 0.5em;
+        min-height: max(44px, calc(32px * var(--arcmin)));
+        line-height: 1.15;
+      }
+      h2 {
+        font-size: var(--body);
+        font-weight: 800;
+        text-decoration: underline;
+        text-decoration-thickness: var(--line);
+        text-underline-offset: 0.14em;
+      }
+      .fire {
+        font-size: var(--small);
+        font-weight: 700;
+      }
+      .fire clock-time {
+        color: var(--soft);
+        font-weight: 600;
+      }
+      .here {
+        text-decoration: underline dashed;
+        text-underline-offset: 0.2em;
+      }
+      .racks {
+        display: grid;
+        grid-auto-rows: minmax(0, 1fr);
+        min-height: 0;
+      }
+      .heat {
+        display: flex;
+        align-items: center;
+        justify-content: center;
+        gap: 0.5em;
+        font-size: var(--small);
+        font-weight: 700;
+        line-height: 1.2;
+      }
+      .heat svg {
+        height: 1em;
+        width: 1em;
+        fill: none;
+        stroke: var(--ink);
+        stroke-width: 16;
+      }
+      :host([narrow]) .racks {
+        grid-auto-rows: max(var(--touch), calc(104px * var(--arcmin)));
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) smoker: SmokerDrawing | null = null;
+  @property({ type: Number }) longestM = 1;
+  @property({ attribute: false }) rule: PitRule | null = null;
+  @property({ type: Number }) now: Instant = instant(0);
+  @property({ attribute: false }) marks: ReadonlyMap<string, Mark> = new Map();
+  @property({ attribute: false }) picked: Picked | null = null;
+  @property({ attribute: false }) askedSlot: SlotId | null = null;
+  @property({ type: Boolean, reflect: true }) narrow = false;
+
+  protected override draw() {
+    const { smoker } = this;
+    if (!smoker) return nothing;
+    return html`<button class="title" @click=${() => this.tell('air', smoker.id)}>
+        <h2>${textIn(smoker.name, this.say)}</h2>
+        <span class="fire">${this.#fire(smoker)}</span>
+      </button>
+      <div class="racks">
+        ${repeat(
+          smoker.racks,
+          ({ slot }) => slot.id,
+          (rack) => html`<rack-lane
+            .say=${this.say}
+            .rack=${rack}
+            .longestM=${this.longestM}
+            .rule=${this.rule}
+            .now=${this.now}
+            .marks=${this.marks}
+            .picked=${this.picked}
+            ?asked=${this.askedSlot === rack.slot.id}
+          ></rack-lane>`,
+        )}
+      </div>
+      ${this.#heat(smoker)}`;
+  }
+
+  #fire({ id, setC, lastAir }: SmokerDrawing) {
+    const { words, say } = this;
+    const set = setC === null ? '' : `${words.setTo(temperature(setC, say))} · `;
+    if (!lastAir) return html`${set}${words.noReading}`;
+    const { trendCPerHour: trend } = lastAir;
+    const way = Math.abs(trend) < TREND_C_PER_HOUR ? '' : trend > 0 ? words.rising : words.falling;
+    const is = [words.airIs(temperature(lastAir.tempC, say)), way].filter(Boolean).join(', ');
+    const isOld = this.now - lastAir.at > OLD_MS;
+    return html`${set}<span class=${this.marks.has(id) ? 'here' : ''}>${is}</span>
+      ${isOld ? html`<clock-time .say=${say} .at=${lastAir.at}></clock-time>` : nothing}`;
+  }
+
+  #heat({ heat }: SmokerDrawing) {
+    const { words } = this;
+    const said = { below: words.heatBelow, above: words.heatAbove, side: words.heatSide }[heat];
+    const turn = { below: 0, above: 180, side: 90 }[heat];
+    return html`<p class="heat">
+      <svg viewBox="0 0 100 100" aria-hidden="true">
+        ${svg`<path transform=${`rotate(${turn} 50 50)`} d="M50 96V12M16 46L50 10L84 46" />`}
+      </svg>
+      ${said}
+    </p>`;
+  }
+}

@@ -1,0 +1,40 @@
+import type { TaskId } from '../../shared/kernel/index.ts';
+import type { Say } from '../../shared/words/index.ts';
+import { clockTime, sayRefusal, textIn, ui } from '../../shared/words/index.ts';
+import type { LineRefusal } from '../parts/line-strip.ts';
+import type { StrayRefusal } from '../parts/wall-notice.ts';
+import type { RefusedTap, SyncState } from '../sync/index.ts';
+
+/** The first unread refusal of a tap on this task. */
+export function refusalOf({ refused }: SyncState, task: TaskId): LineRefusal | null {
+  const found = refused.find((tap) => taskOf(tap) === task);
+  return found ? { id: found.command.id, refusal: found.refusal } : null;
+}
+
+/**
+ * The first unread refusal whose line is not among those shown, with the name of what was tapped.
+ */
+export function strayRefusal(
+  { refused, view }: SyncState,
+  shown: readonly TaskId[],
+  say: Say,
+): StrayRefusal | null {
+  const stray = refused.find((tap) => !shown.some((id) => id === taskOf(tap)));
+  if (!stray) return null;
+  const id = taskOf(stray);
+  const task = view?.tasks.find((each) => each.id === id);
+  const words = ui[say.language];
+  const title = task
+    ? textIn(task.title, say)
+    : words.tapAt(clockTime(stray.command.tappedAt, say));
+  return { id: stray.command.id, title, refusal: stray.refusal };
+}
+
+/** The newest unread refusal as a sentence. */
+export function saidOf({ refused }: SyncState, say: Say): string {
+  const newest = refused.at(-1);
+  return newest ? sayRefusal(newest.refusal, say) : '';
+}
+
+const taskOf = ({ command }: RefusedTap): TaskId | null =>
+  'task' in command ? command.task : null;

@@ -1,0 +1,12 @@
+import { reloadWhenDue } from '../shell/day-controller.ts';
+import { openSync } from '../shell/open-sync.ts';
+import { openWall } from '../shell/open-wall.ts';
+import { SmokerWall } from './smoker-wall.ts';
+
+const { settings } = openWall();
+const sync = openSync({ kind: 'smoker' }, settings);
+reloadWhenDue(sync);
+const wall = new SmokerWall();
+wall.sync = sync;
+wall.language = settings.language;
+document.body.append(wall);

@@ -1,0 +1,71 @@
+import { css } from 'lit';
+
+export const smokerWallStyles = css`
+  :host {
+    display: grid;
+    grid-template-rows: auto auto minmax(0, 1fr) auto auto;
+    height: 100dvh;
+    overflow: hidden;
+    background: var(--ground);
+  }
+  .smokers {
+    display: grid;
+    grid-auto-columns: minmax(0, 1fr);
+    grid-auto-flow: column;
+    min-height: 0;
+  }
+  smoker-cutaway + smoker-cutaway {
+    border-left: var(--line) solid var(--ink);
+  }
+  .foot {
+    border-top: var(--heavy) solid var(--ink);
+    /* The same whatever stands in it, so that no rack moves under a finger. */
+    height: max(calc(120px * var(--arcmin)), calc(2 * var(--touch) + 3 * var(--gap)));
+    display: grid;
+    overflow: hidden;
+  }
+  .work {
+    display: grid;
+    grid-auto-flow: column;
+    grid-auto-columns: minmax(0, 1fr);
+  }
+  .work now-line {
+    border-bottom: none;
+  }
+  .work now-line + now-line {
+    border-left: var(--line) solid var(--ink);
+  }
+  .quiet {
+    align-self: center;
+    padding: 0 var(--edge);
+    font-weight: 700;
+  }
+  key-pad {
+    padding: calc(6px * var(--arcmin)) var(--edge);
+  }
+  then-foot {
+    min-height: calc(34px * var(--arcmin));
+    border-top: var(--line) solid var(--ink);
+  }
+  :host([narrow]) {
+    height: auto;
+    min-height: 100dvh;
+    overflow: visible;
+    grid-template-rows: auto;
+    grid-auto-rows: auto;
+  }
+  :host([narrow]) .smokers,
+  :host([narrow]) .work {
+    grid-auto-flow: row;
+  }
+  :host([narrow]) smoker-cutaway + smoker-cutaway {
+    border-left: none;
+    border-top: var(--heavy) solid var(--ink);
+  }
+  :host([narrow]) .foot {
+    height: auto;
+    position: sticky;
+    bottom: 0;
+    background: var(--ground);
+  }
+`;

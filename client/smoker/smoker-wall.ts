@@ -1,0 +1,189 @@
+import type { PropertyValues } from 'lit';
+import { html } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { SlotId, TaskId } from '../../shared/kernel/index.ts';
+import type { Drawn, LoadDrawing, SmokerView, StationPage, View } from '../../shared/view/index.ts';
+import { pitRule, stationPage } from '../../shared/view/index.ts';
+import type { Language } from '../../shared/words/index.ts';
+import { sayRefusal } from '../../shared/words/index.ts';
+import { Part } from '../parts/part.ts';
+import '../parts/smoker-cutaway.ts';
+import '../parts/then-foot.ts';
+import '../parts/wall-head.ts';
+import { DayController, worstService } from '../shell/day-controller.ts';
+import { SeenSize } from '../shell/seen-size.ts';
+import { Touched } from '../shell/touched.ts';
+import { notice, workLine } from '../shell/work-line.ts';
+import type { Sync } from '../sync/index.ts';
+import { base } from '../theme/index.ts';
+import { followDrag } from './drag.ts';
+import './move-foot.ts';
+import { MoveFlow } from './move-flow.ts';
+import { isNarrow, pitLines } from './pit-room.ts';
+import type { Reading } from './reading.ts';
+import { airOf, coreOf, readingPad } from './reading.ts';
+import { smokerWallStyles } from './smoker-wall.css.ts';
+
+const isSmoker = (view: View): view is SmokerView => view.face === 'smoker';
+
+/**
+ * The wall of the pit: every smoker cut open, and at its foot the work of the pit's hands, or the
+ * move under way.
+ */
+@customElement('smoker-wall')
+export class SmokerWall extends Part {
+  static override styles = [base, smokerWallStyles];
+
+  @property({ attribute: false }) sync!: Sync;
+  @property() language: Language = 'en';
+  @property({ type: Boolean, reflect: true }) narrow = false;
+  @state() private reading: Reading | null = null;
+
+  readonly #size = new SeenSize(this);
+  readonly #touched = new Touched(() => this.requestUpdate());
+  readonly #moving = new MoveFlow({
+    ask: (question) => this.sync.ask(question),
+    tap: (intent) => this.sync.tap(intent),
+    changed: () => this.requestUpdate(),
+  });
+  #day: DayController<SmokerView> | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    const { sync, language } = this;
+    this.#day ??= new DayController(this, { sync, language, isOurs: isSmoker });
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#touched.stop();
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    if (this.#day) this.say = this.#day.say;
+    this.narrow = isNarrow(this.#size.seen);
+    const hub = this.#day?.hub;
+    if (hub) this.#moving.see(hub);
+  }
+
+  protected override draw() {
+    const drawn = this.#day?.drawn ?? null;
+    return html`<wall-head
+        .say=${this.say}
+        .name=${this.words.smokers}
+        .outlook=${drawn && worstService(drawn.view)}
+        .now=${this.sync.hubNow()}
+        ?narrow=${this.narrow}
+      ></wall-head>
+      ${drawn ? this.#page(drawn) : this.#nothing()}`;
+  }
+
+  #nothing() {
+    const { blank } = this.sync.state;
+    const said = blank ? sayRefusal(blank, this.say) : this.words.looking;
+    return html`<span></span><p class="quiet">${said}</p>`;
+  }
+
+  #page(drawn: Drawn<SmokerView>) {
+    const page = this.#work(drawn.view);
+    return html`${notice(page, this)}
+      <main class="smokers">${this.#smokers(drawn)}</main>
+      <section class="foot">${this.#foot(page, drawn)}</section>
+      <then-foot
+        .say=${this.say}
+        .tasks=${[...page.next, ...page.further]}
+        .later=${page.laterCount}
+        @pick=${({ detail }: CustomEvent<TaskId>) => this.#touched.picked(detail)}
+      ></then-foot>`;
+  }
+
+  #work(view: SmokerView): StationPage {
+    const now = pitLines(this.#size.seen);
+    const room = { now, next: 1, further: this.narrow ? 0 : 1 };
+    return stationPage(view, this.sync.hubNow(), { room, held: this.#touched.held });
+  }
+
+  #smokers({ view, marks }: Drawn<SmokerView>) {
+    const now = this.sync.hubNow();
+    const rule = pitRule(view.smokers, now);
+    const racks = view.smokers.flatMap((smoker) => smoker.racks);
+    const longestM = Math.max(0.1, ...racks.map(({ lengthM }) => lengthM));
+    const { move } = this.#moving;
+    return repeat(
+      view.smokers,
+      ({ id }) => id,
+      (smoker) => html`<smoker-cutaway
+        .say=${this.say}
+        .smoker=${smoker}
+        .longestM=${longestM}
+        .rule=${rule}
+        .now=${now}
+        .marks=${marks}
+        .picked=${move.kind === 'none' ? null : move.load}
+        .askedSlot=${'to' in move ? move.to : null}
+        ?narrow=${this.narrow}
+        @pick=${({ detail }: CustomEvent<LoadDrawing>) => this.#pick(detail)}
+        @goal=${({ detail }: CustomEvent<SlotId>) => this.#moving.goal(detail)}
+        @grasp=${({ detail }: CustomEvent<Grasp>) => this.#grasp(detail)}
+        @air=${() => this.#read(airOf(smoker, this.say))}
+      ></smoker-cutaway>`,
+    );
+  }
+
+  #foot(page: StationPage, drawn: Drawn<SmokerView>) {
+    const { say, narrow, reading } = this;
+    const { move } = this.#moving;
+    if (reading) {
+      const close = () => {
+        this.reading = null;
+      };
+      return readingPad(reading, { say, keep: (intent) => this.sync.tap(intent), close });
+    }
+    if (move.kind !== 'none') {
+      return html`<move-foot
+        .say=${say}
+        .move=${move}
+        ?narrow=${narrow}
+        @take=${() => this.#moving.take()}
+        @leave=${() => this.#moving.leave()}
+        @core=${({ detail }: CustomEvent<LoadDrawing>) => this.#read(coreOf(detail, say))}
+      ></move-foot>`;
+    }
+    if (page.now.length === 0) return html`<p class="quiet">${this.words.nothingLeft}</p>`;
+    const brief = page.now.length > 1 && !narrow;
+    const work = { sync: this.sync, say, narrow, brief, drawn, touched: this.#touched };
+    return html`<div class="work">
+      ${repeat(
+        page.now,
+        ({ task }) => task.id,
+        (line) => workLine(line, work),
+      )}
+    </div>`;
+  }
+
+  #pick(load: LoadDrawing): void {
+    this.reading = null;
+    this.#moving.pick(load);
+  }
+
+  #grasp({ load, event }: Grasp): void {
+    followDrag(event, {
+      dragged: () => {
+        if (this.#moving.move.kind === 'none' || this.#moving.move.load !== load) this.#pick(load);
+      },
+      dropped: (on) => {
+        const slot = on instanceof HTMLElement ? on.dataset['slot'] : undefined;
+        if (slot) void this.#moving.goal(slot as SlotId);
+      },
+    });
+  }
+
+  #read(reading: Reading): void {
+    this.#moving.leave();
+    this.reading = reading;
+  }
+}
+
+type Grasp = { readonly load: LoadDrawing; readonly event: PointerEvent };

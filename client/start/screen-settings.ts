@@ -1,0 +1,116 @@
+import { css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Language } from '../../shared/words/index.ts';
+import '../parts/choice-strip.ts';
+import { Part } from '../parts/part.ts';
+import type { Setting, Settings } from '../shell/settings.ts';
+import { remember } from '../shell/settings.ts';
+import type { Ground } from '../theme/index.ts';
+import { base } from '../theme/index.ts';
+
+const LANGUAGES: readonly (readonly [Language, string])[] = [
+  ['en', 'English'],
+  ['es', 'Español'],
+];
+
+/**
+ * What this device knows of itself: how large its glass is and from where it is read, language,
+ * ground.
+ */
+@customElement('screen-settings')
+export class ScreenSettings extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: block;
+        padding: 0 var(--edge) var(--edge);
+        font-size: var(--body);
+      }
+      h2 {
+        font-size: var(--strong);
+        font-weight: 800;
+        border-bottom: var(--heavy) solid var(--ink);
+      }
+      .row {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: var(--gap) 1em;
+        padding: calc(6px * var(--arcmin)) 0;
+        border-bottom: var(--hair) solid var(--pencil);
+      }
+      .row > :first-child {
+        flex: 1 1 12em;
+      }
+      input {
+        width: 4.5em;
+        min-height: var(--touch);
+        border-bottom: var(--line) solid var(--ink);
+        text-align: right;
+        font-weight: 700;
+      }
+      .said {
+        color: var(--soft);
+        padding: calc(6px * var(--arcmin)) 0;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) settings: Settings | null = null;
+
+  protected override willUpdate(): void {
+    const language = this.settings?.language ?? 'en';
+    this.say = { ...this.say, language };
+  }
+
+  protected override draw() {
+    const { settings, words } = this;
+    if (!settings) return null;
+    const { panel, language, ground } = settings;
+    const grounds: readonly (readonly [Ground, string])[] = [
+      ['paper', words.paper],
+      ['night', words.night],
+    ];
+    return html`<h2>${words.thisScreen}</h2>
+      ${this.#number('diagonal', words.diagonal, words.inches, panel?.diagonalIn)}
+      ${this.#number('distance', words.distance, words.metres, panel?.distanceM)}
+      ${panel ? null : html`<p class="said">${words.unmeasured}</p>`}
+      ${this.#choice('language', words.language, LANGUAGES, language)}
+      ${this.#choice('ground', words.paperOrNight, grounds, ground)}`;
+  }
+
+  #number(setting: Setting, name: string, unit: string, value: number | undefined) {
+    const keep = ({ target }: Event) => this.#keep(setting, (target as HTMLInputElement).value);
+    return html`<label class="row">
+      <span>${name}</span>
+      <input inputmode="decimal" .value=${value ? String(value) : ''} @change=${keep} />
+      <span>${unit}</span>
+    </label>`;
+  }
+
+  #choice(
+    setting: Setting,
+    name: string,
+    all: readonly (readonly [string, string])[],
+    chosen: string,
+  ) {
+    const choices = all.map(([word, label]) => ({
+      label,
+      takes: word === chosen,
+      choose: () => this.#keep(setting, word),
+    }));
+    return html`<div class="row">
+      <span>${name}</span>
+      <choice-strip .say=${this.say} .name=${name} .choices=${choices}></choice-strip>
+    </div>`;
+  }
+
+  /**
+   * Ground and letters are laid when a page opens, so it opens anew; both numbers are needed first.
+   */
+  #keep(setting: Setting, word: string): void {
+    remember(setting, word.replace(',', '.'));
+    location.reload();
+  }
+}
