@@ -13,14 +13,18 @@ import catalogue from './catalogue.json' with { type: 'json' };
 import cookPlan from './cook-plan.json' with { type: 'json' };
 import kitchen from './kitchen.json' with { type: 'json' };
 
-/** The moment of the files' own day that is moved to now: lunch is on, dinner's ribs are being trimmed. */
+/**
+ * The moment of the files' own day that is moved to now: lunch is on, dinner's ribs are being
+ * trimmed.
+ */
 const REFERENCE = resolveLocal(cookPlan.day, '12:00', kitchen.zone).at;
 
 const QUARTER_MS = 900_000;
 
 /**
- * The invented kitchen and its day, moved so that it is noon of that day now, in whatever zone: lunch has just opened,
- * dinner opens in five hours, and the shoulders went on in the night. Services keep to quarters of an hour.
+ * The invented kitchen and its day, moved so that it is noon of that day now, in whatever zone:
+ * lunch has just opened, dinner opens in five hours, and the shoulders went on in the night.
+ * Services keep to quarters of an hour.
  */
 export function demoDay(now: Instant, zone: string): PlanFiles {
   const files = readPlanFiles(demoFiles(now, zone));
@@ -74,8 +78,9 @@ function movedShift(
 }
 
 /**
- * The wall time of an instant, counted on from midnight of `day`. In the hour that a clock change doubles, a wall time
- * means the first pass; an instant of the second is put off till the wall can name it.
+ * The wall time of an instant, counted on from midnight of `day`. In the hour that a clock change
+ * doubles, a wall time means the first pass; an instant of the second is put off till the wall can
+ * name it.
  */
 function wallOn(day: LocalDay, at: Instant, zone: string): WallTime {
   const wall = wallTime(at, zone);

@@ -25,8 +25,9 @@ export type DemoTap = {
 type Planned = { readonly built: BuiltDay; readonly schedule: Schedule };
 
 /**
- * What the crew would have tapped up to `now` if it followed the schedule the way people do: a little after the time, a
- * little faster or slower, never before what must come first. A function of the schedule and the seed alone.
+ * What the crew would have tapped up to `now` if it followed the schedule the way people do: a
+ * little after the time, a little faster or slower, never before what must come first. A function
+ * of the schedule and the seed alone.
  */
 export function demoLog(
   planned: Planned,
@@ -94,7 +95,10 @@ function readyAt(
   return Math.max(0, ...times);
 }
 
-/** Practised hands are rather faster than planned; a fire keeps its own time; a wait need not last longer than it must. */
+/**
+ * Practised hands are rather faster than planned; a fire keeps its own time; a wait need not last
+ * longer than it must.
+ */
 function lengthOf({ startS, endS }: Placement, { length }: Mode, random: Random): Seconds {
   if (length.kind === 'wait') return length.minS;
   const isFire = endS - startS > 1800;
@@ -104,7 +108,10 @@ function lengthOf({ startS, endS }: Placement, { length }: Mode, random: Random)
 
 const BETWEEN_READINGS_S = 1800;
 
-/** The air of each smoker that has something in it, every half hour, a few degrees about its set temperature. */
+/**
+ * The air of each smoker that has something in it, every half hour, a few degrees about its set
+ * temperature.
+ */
 function airReadings({ built, schedule }: Planned, random: Random): DemoTap[] {
   return [...fires({ built, schedule })].flatMap(([smoker, stays]) => {
     const startS = Math.min(...stays.map((stay) => stay.startS));

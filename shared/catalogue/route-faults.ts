@@ -11,8 +11,9 @@ import {
 import type { Moment, Route } from './route-schema.ts';
 
 /**
- * What is wrong with a route that only shows when its steps are read together. Every way the choices can fall must leave
- * a whole route: it ends in one step of serving, which all others lead to, and what spans others finds its ends.
+ * What is wrong with a route that only shows when its steps are read together. Every way the
+ * choices can fall must leave a whole route: it ends in one step of serving, which all others lead
+ * to, and what spans others finds its ends.
  */
 export function routeFaults(route: Route, index: number): FileFault[] {
   const at = (...keys: readonly PropertyKey[]) => ['routes', index, ...keys];

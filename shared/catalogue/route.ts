@@ -23,8 +23,9 @@ export function allChosen(route: Route): Chosen[] {
 }
 
 /**
- * The steps that the chosen options leave in, in the order of the route. A step that is out hands what it waited for on
- * to those that waited for it. A step that spans others is in no chain: nothing waits for it unless it says so.
+ * The steps that the chosen options leave in, in the order of the route. A step that is out hands
+ * what it waited for on to those that waited for it. A step that spans others is in no chain:
+ * nothing waits for it unless it says so.
  */
 export function chosenSteps(route: Route, chosen: Chosen): ChosenStep[] {
   const byId = new Map(route.steps.map((step) => [step.id, step]));

@@ -12,7 +12,10 @@ export function addDays(day: LocalDay, days: number): LocalDay {
   return dayOf(numberOf(day) + days);
 }
 
-/** Whole days from one local day to another. @example daysBetween('2026-11-25', '2026-11-27') //=> 2 */
+/**
+ * Whole days from one local day to another.
+ * @example daysBetween('2026-11-25', '2026-11-27') //=> 2
+ */
 export function daysBetween(from: LocalDay, to: LocalDay): number {
   return numberOf(to) - numberOf(from);
 }
@@ -30,8 +33,9 @@ export function isLocalDay(day: string): boolean {
   return /^\d{4}-\d{2}-\d{2}$/.test(day) && dayOf(numberOf(day)) === day;
 }
 
-// Days since 1970-01-01 in the Gregorian calendar, by years that begin in March so that the leap day comes last.
-// After H. Hinnant, "chrono-Compatible Low-Level Date Algorithms" (2021), days_from_civil and civil_from_days.
+// Days since 1970-01-01 in the Gregorian calendar, by years that begin in March so that the leap
+// day comes last. After H. Hinnant, "chrono-Compatible Low-Level Date Algorithms" (2021),
+// days_from_civil and civil_from_days.
 function numberOf(day: LocalDay): number {
   const [year = 0, month = 0, date = 0] = day.split('-').map(Number);
   const marchYear = month <= 2 ? year - 1 : year;

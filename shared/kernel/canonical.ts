@@ -1,8 +1,8 @@
 import { Bug } from './assert.ts';
 
 /**
- * The one way to write a value as JSON: keys in code-unit order, no white space, absent fields left out. What is hashed
- * or compared is written so.
+ * The one way to write a value as JSON: keys in code-unit order, no white space, absent fields left
+ * out. What is hashed or compared is written so.
  * @example canonical({ b: 1, a: [true, undefined] }) //=> '{"a":[true,null],"b":1}'
  */
 export function canonical(value: unknown): string {

@@ -27,8 +27,8 @@ export function shown(value: unknown): string {
 }
 
 /**
- * The word that was likely meant: the nearest by insertions, deletions, replacements and swaps of neighbours, if it is
- * near enough to be a slip of the finger.
+ * The word that was likely meant: the nearest by insertions, deletions, replacements and swaps of
+ * neighbours, if it is near enough to be a slip of the finger.
  * @example meant('kinfe', ['knife', 'pit']) //=> 'knife'
  */
 export function meant(word: string, among: readonly string[]): string | undefined {

@@ -46,7 +46,6 @@ export {
   type Kilograms,
   kilograms,
   type Litres,
-  litres,
   METRES_PER_INCH,
   type Metres,
   metres,

@@ -5,7 +5,10 @@ import { instant } from './instant.ts';
 
 /** A calendar day as the kitchen's wall shows it, `2026-11-25`. */
 export type LocalDay = string;
-/** A wall-clock time, `17:00`. Hours from 24 up mean the next day: `26:30` is half past two at night. */
+/**
+ * A wall-clock time, `17:00`. Hours from 24 up mean the next day: `26:30` is half past two at
+ * night.
+ */
 export type WallTime = string;
 
 /** How a wall-clock time met the time-zone table. */
@@ -14,9 +17,9 @@ export type LocalReading = 'once' | 'skipped' | 'twice';
 /**
  * The instant at which the wall clock of `zone` shows `time` on `day`.
  *
- * On the night the clock goes forward a time that the clock skips is read with the offset from before the change
- * (so it falls as much later as the clock jumps); on the night it goes back the first of the two is taken. Both are
- * said in `reading`, so that the plan can tell the person.
+ * On the night the clock goes forward a time that the clock skips is read with the offset from
+ * before the change (so it falls as much later as the clock jumps); on the night it goes back the
+ * first of the two is taken. Both are said in `reading`, so that the plan can tell the person.
  */
 export function resolveLocal(
   day: LocalDay,
@@ -39,7 +42,10 @@ export function resolveLocal(
   return { at: instant(asUtcMs - before), reading: 'skipped' };
 }
 
-/** What the wall clock of `zone` shows at `at`. @example wallTime(instant(0), 'UTC') //=> { day: '1970-01-01', time: '00:00' } */
+/**
+ * What the wall clock of `zone` shows at `at`.
+ * @example wallTime(instant(0), 'UTC') //=> { day: '1970-01-01', time: '00:00' }
+ */
 export function wallTime(at: Instant, zone: string): { day: LocalDay; time: WallTime } {
   const local = new TZDate(at, zone);
   const two = (n: number) => String(n).padStart(2, '0');

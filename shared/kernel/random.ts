@@ -2,7 +2,8 @@
 export type Random = () => number;
 
 /**
- * Mulberry32 (Tommy Ettinger, public domain): 32 bits of state, enough for tie-breaks and simulations, never for secrets.
+ * Mulberry32 (Tommy Ettinger, public domain): 32 bits of state, enough for tie-breaks and
+ * simulations, never for secrets.
  * @example seeded(1)() === seeded(1)() //=> true
  */
 export function seeded(seed: number): Random {

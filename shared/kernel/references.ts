@@ -1,16 +1,16 @@
 import { type FileFault, filePath, meant, shown } from './fault.ts';
 
 /**
- * A word in one place of a file that must be said in another. Places are paths with `[]` for every entry of a list and
- * `*` for every key of an object: `dishes[].cut` must be one of `cuts[].id`.
+ * A word in one place of a file that must be said in another. Places are paths with `[]` for every
+ * entry of a list and `*` for every key of an object: `dishes[].cut` must be one of `cuts[].id`.
  */
 export type Reference = { readonly from: string; readonly to: string };
 
 type Found = { readonly path: readonly PropertyKey[]; readonly value: unknown };
 
 /**
- * Which references of a file lead nowhere and which of its `ids` are given twice. It reads the raw JSON, so that it can
- * speak also where other things are wrong.
+ * Which references of a file lead nowhere and which of its `ids` are given twice. It reads the raw
+ * JSON, so that it can speak also where other things are wrong.
  */
 export function checkReferences(
   json: unknown,

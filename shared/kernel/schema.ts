@@ -47,7 +47,8 @@ export function clockSchema() {
 
 /** An amount written with its unit; inside it is a number of the unit that `kind` names. */
 export function quantitySchema<Amount extends number>(kind: QuantityKind) {
-  const allowed = `${kind.startsWith('share') ? 'a share' : `a ${kind.split(' in ')[0]}`} such as ${quantityExample(kind)}`;
+  const [what] = kind.split(/ in | of /);
+  const allowed = `a ${what} such as ${quantityExample(kind)}`;
   return z
     .string({ error: allowed })
     .regex(quantityPattern(kind), { error: allowed, abort: true })

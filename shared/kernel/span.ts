@@ -1,4 +1,6 @@
-/** Half-open: a piece may leave a slot at 14:00 and the next come in at 14:00. One unit for both. */
+/**
+ * Half-open: a piece may leave a slot at 14:00 and the next come in at 14:00. One unit for both.
+ */
 export type Span<Unit extends number = number> = { readonly start: Unit; readonly end: Unit };
 
 /**

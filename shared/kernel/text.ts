@@ -1,4 +1,6 @@
-/** What a person reads, in each language the kitchen speaks; English stands in for a missing one. */
+/**
+ * What a person reads, in each language the kitchen speaks; English stands in for a missing one.
+ */
 export type Text = { readonly en: string; readonly es?: string };
 
 /** A text made of others, in every language that one of them has. */

@@ -17,8 +17,6 @@ export const fahrenheit = (value: number) => value as Fahrenheit;
 export const kilograms = (value: number) => value as Kilograms;
 /** Says that a bare number is in metres. */
 export const metres = (value: number) => value as Metres;
-/** Says that a bare number is in litres. */
-export const litres = (value: number) => value as Litres;
 
 /** @example minutes(2) //=> 120 seconds */
 export const minutes = (value: number) => seconds(value * 60);
@@ -31,7 +29,7 @@ export const toCelsius = (value: Fahrenheit) => celsius(((value - 32) * 5) / 9);
 export const toFahrenheit = (value: Celsius) => fahrenheit((value * 9) / 5 + 32);
 
 /** The international pound of 1959, exact. */
-export const KILOGRAMS_PER_POUND = 0.45359237;
+const KILOGRAMS_PER_POUND = 0.45359237;
 /** @example fromPounds(1) //=> 0.45359237 kg */
 export const fromPounds = (pounds: number) => kilograms(pounds * KILOGRAMS_PER_POUND);
 /** @example toPounds(kilograms(0.45359237)) //=> 1 */

@@ -3,9 +3,9 @@ import { resolveLocal, weekdayOf } from '../kernel/index.ts';
 import type { CrewMember, Shift } from './schema.ts';
 
 /**
- * When a person works on these local days, breaks left out: sorted, disjoint spans of instants. Shifts that begin on a
- * day are counted to it, however late they end; wall times are resolved one by one, so a night with a clock change has
- * the hours it has.
+ * When a person works on these local days, breaks left out: sorted, disjoint spans of instants.
+ * Shifts that begin on a day are counted to it, however late they end; wall times are resolved one
+ * by one, so a night with a clock change has the hours it has.
  */
 export function workingHours(
   person: CrewMember,

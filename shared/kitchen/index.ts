@@ -2,7 +2,6 @@ export { workingHours } from './hours.ts';
 export { rackAreaCm2 } from './rack.ts';
 export { readKitchen } from './read.ts';
 export {
-  type Cabinet,
   type Cooler,
   type CrewMember,
   type Kitchen,

@@ -143,7 +143,6 @@ export type Kitchen = Frozen<z.output<typeof kitchenSchema>>;
 export type Smoker = Kitchen['smokers'][number];
 export type Rack = Smoker['racks'][number];
 export type Station = Kitchen['stations'][number];
-export type Cabinet = Kitchen['cabinets'][number];
 export type Cooler = Kitchen['coolers'][number];
 export type CrewMember = Kitchen['crew'][number];
 export type Shift = CrewMember['shifts'][number];

@@ -84,8 +84,8 @@ function waitMode(step: StepOf<'wait'>, { order, batch }: OrderedBatch, { kitche
 }
 
 /**
- * The stay of a batch in its slots: one way for each smoker that can take all of its rack loads at the set temperature.
- * What happens meanwhile decides how long it lasts.
+ * The stay of a batch in its slots: one way for each smoker that can take all of its rack loads at
+ * the set temperature. What happens meanwhile decides how long it lasts.
  */
 function stayModes(stay: StepOf<'place'>, { order, batch }: OrderedBatch, frame: Frame): Mode[] {
   const fits = fitsOf(order, frame, stay);
@@ -143,7 +143,8 @@ function stepLags(
       steps.find((other) => other.step.id === before),
       before,
     ).step;
-    // A wait is the gap between two steps: it begins when the one ends and ends when the other begins.
+    // A wait is the gap between two steps: it begins when the one ends and ends when the other
+    // begins.
     const touches = step.work === 'wait' || previous.work === 'wait';
     return {
       from: { activity: id(before), end: 'end' },

@@ -20,8 +20,9 @@ import { unknownInPlan } from './unknown.ts';
 type Service = CookPlan['services'][number];
 
 /**
- * A cook plan worked out into batches, tasks, lists and the scheduling problem they make; or everything that keeps it from
- * being worked out. Whether hands and slots suffice for all of it at once is the schedule's answer, not this one's.
+ * A cook plan worked out into batches, tasks, lists and the scheduling problem they make; or
+ * everything that keeps it from being worked out. Whether hands and slots suffice for all of it at
+ * once is the schedule's answer, not this one's.
  */
 export function build(cookPlan: CookPlan, kitchen: Kitchen, catalogue: Catalogue): Built {
   const unknown = unknownInPlan(cookPlan, { kitchen, catalogue });

@@ -19,8 +19,9 @@ import type { Problem } from '../schedule/index.ts';
 import type { PlanRefusal } from './refusal.ts';
 
 /**
- * A cook plan worked out: what to pull, what to do to it, and the scheduling problem that it makes. Times inside are
- * seconds from `origin`; services keep the instants that the hub resolved from local time, once.
+ * A cook plan worked out: what to pull, what to do to it, and the scheduling problem that it makes.
+ * Times inside are seconds from `origin`; services keep the instants that the hub resolved from
+ * local time, once.
  */
 export type BuiltDay = {
   readonly day: string;
@@ -37,7 +38,9 @@ export type BuiltDay = {
   readonly aims: readonly Aim[];
 };
 
-/** A wait that should last so long, or a start that all before it should be ready for so long ahead. */
+/**
+ * A wait that should last so long, or a start that all before it should be ready for so long ahead.
+ */
 export type Aim = {
   readonly kind: 'lasts' | 'ready-ahead';
   readonly activity: TaskId;
@@ -76,7 +79,10 @@ export type Batch = {
   readonly neededS: Seconds;
 };
 
-/** What a step of one batch is to a person; its times, hands and places are in the schedule under the same id. */
+/**
+ * What a step of one batch is to a person; its times, hands and places are in the schedule under
+ * the same id.
+ */
 export type Task = {
   readonly id: TaskId;
   readonly batch: BatchId;
@@ -101,8 +107,9 @@ export type Task = {
 };
 
 /**
- * Who does the work: `hands` are attended; `fire` is a stage of the cook; `wait` is a set, a rest, a hold; `place` is the
- * stay of the batch in its slots, from load to off, which the others happen inside of.
+ * Who does the work: `hands` are attended; `fire` is a stage of the cook; `wait` is a set, a rest,
+ * a hold; `place` is the stay of the batch in its slots, from load to off, which the others happen
+ * inside of.
  */
 export type Work = 'hands' | 'fire' | 'wait' | 'place';
 

@@ -17,7 +17,10 @@ export function portionsPerQuarter(sales: Sales, quarters: number): number[] {
   return apportion(sales.portions, weights);
 }
 
-/** Demand over the service, from 0 at the opening to 1 at the close; only its proportions matter (common practice). */
+/**
+ * Demand over the service, from 0 at the opening to 1 at the close; only its proportions matter
+ * (common practice).
+ */
 const shapes: Readonly<Record<'even' | 'early' | 'middle' | 'late', (at: number) => number>> = {
   even: () => 1,
   early: (at) => 1.75 - 1.5 * at,
@@ -26,8 +29,8 @@ const shapes: Readonly<Record<'even' | 'early' | 'middle' | 'late', (at: number)
 };
 
 /**
- * A whole number shared out in proportion to weights, by the method of largest remainders, so that the shares are whole
- * and add up to it. @example apportion(5, [1, 1, 2]) //=> [1, 1, 3]
+ * A whole number shared out in proportion to weights, by the method of largest remainders, so that
+ * the shares are whole and add up to it. @example apportion(5, [1, 1, 2]) //=> [1, 1, 3]
  */
 function apportion(total: number, weights: readonly number[]): number[] {
   const sum = weights.reduce((a, b) => a + b, 0);

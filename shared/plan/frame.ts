@@ -18,8 +18,9 @@ import type { CookPlan } from './schema.ts';
 const AFTER_CLOSE_S = hours(12);
 
 /**
- * The days that a cook plan reaches over. They begin at midnight of the day before the first service, since the usual day
- * is two days, and are counted in seconds that pass, whatever the clock on the wall does in between.
+ * The days that a cook plan reaches over. They begin at midnight of the day before the first
+ * service, since the usual day is two days, and are counted in seconds that pass, whatever the
+ * clock on the wall does in between.
  */
 export function frameOf({ day, services }: CookPlan, kitchen: Kitchen): Frame {
   const { zone } = kitchen;

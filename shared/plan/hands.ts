@@ -5,12 +5,15 @@ import type { CrewMember, Kitchen } from '../kitchen/index.ts';
 import type { Length, Mode, Need, ResourceId } from '../schedule/index.ts';
 import { resourceId } from './resources.ts';
 
-/** Hands that do a step equally fast; `factor` is how many times as long as a trained hand takes. */
+/**
+ * Hands that do a step equally fast; `factor` is how many times as long as a trained hand takes.
+ */
 export type Team = { readonly factor: number; readonly people: readonly CrewMember[] };
 
 /**
- * Who can do a step, the fastest first; with a wish, only the teams that the wished hand is of. Within a team those come
- * first who can do little else, so that a rare skill stays free for the work that needs it.
+ * Who can do a step, the fastest first; with a wish, only the teams that the wished hand is of.
+ * Within a team those come first who can do little else, so that a rare skill stays free for the
+ * work that needs it.
  */
 export function teamsFor(
   kitchen: Kitchen,

@@ -1,6 +1,6 @@
 import type { Cut, StepOf } from '../catalogue/index.ts';
 import { unreachable } from '../kernel/index.ts';
-import type { Kitchen } from '../kitchen/index.ts';
+import type { Cooler, Kitchen } from '../kitchen/index.ts';
 import type { Need, ResourceId } from '../schedule/index.ts';
 import { resourceId } from './resources.ts';
 import { evenly } from './split.ts';
@@ -34,12 +34,15 @@ export function placesToKeep(kitchen: Kitchen, where: Keep['in']): Places {
 }
 
 /** All shelves of a cooler taken together, in square centimetres. */
-function coolerPlace({ id, shelves, lengthM, depthM }: Kitchen['coolers'][number]) {
+function coolerPlace({ id, shelves, lengthM, depthM }: Cooler) {
   const capacity = Math.floor(shelves * lengthM * depthM * 10_000 + 1e-6);
   return { resource: resourceId({ kind: 'cooler', cooler: id }), capacity };
 }
 
-/** How much of such places a batch takes: square centimetres of shelf, pans, or places for whole pieces. */
+/**
+ * How much of such places a batch takes: square centimetres of shelf, pans, or places for whole
+ * pieces.
+ */
 export function amountToKeep(keep: Keep, cut: Cut, batch: Weights & { pieces: number }): number {
   switch (keep.in) {
     case 'cooler': {
@@ -55,7 +58,9 @@ export function amountToKeep(keep: Keep, cut: Cut, batch: Weights & { pieces: nu
   }
 }
 
-/** One need where one place can hold it all, else as many even ones as the largest place asks for. */
+/**
+ * One need where one place can hold it all, else as many even ones as the largest place asks for.
+ */
 export function needsToKeep({ role, places }: Places, amount: number): Need[] {
   const largest = Math.max(...places.map(({ capacity }) => capacity));
   return evenly(amount, Math.ceil(amount / largest)).map((share) => ({

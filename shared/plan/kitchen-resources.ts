@@ -7,7 +7,10 @@ import { placesToKeep } from './keeping.ts';
 import type { Frame } from './order.ts';
 import { fireOf, fireState, resourceId } from './resources.ts';
 
-/** Everything of a kitchen that work can wait for. `setsC` are the set temperatures that the day asks of its smokers. */
+/**
+ * Everything of a kitchen that work can wait for. `setsC` are the set temperatures that the day
+ * asks of its smokers.
+ */
 export function resourcesOf({ kitchen, hours }: Frame, setsC: readonly Celsius[]): Resource[] {
   const hands = kitchen.crew.map(({ id }) =>
     capacity(resourceId({ kind: 'hand', person: id }), 1, hours.get(id) ?? []),

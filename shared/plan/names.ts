@@ -1,8 +1,8 @@
 import type { PersonId, SlotId, SmokerId, TaskId, Text } from '../kernel/index.ts';
 
 /**
- * A thing with the name a person knows it by. Reasons and refusals carry these, so that a sentence can be made of them
- * anywhere and for ever, also when the plan has moved on.
+ * A thing with the name a person knows it by. Reasons and refusals carry these, so that a sentence
+ * can be made of them anywhere and for ever, also when the plan has moved on.
  */
 export type TaskName = { readonly id: TaskId; readonly title: Text };
 export type PersonName = { readonly id: PersonId; readonly name: string };

@@ -11,8 +11,8 @@ import type { PlanRefusal } from './refusal.ts';
 import { weightsOf } from './weights.ts';
 
 /**
- * A limit filled to the brim leaves no time to wait for a hand: a batch is only made so large that its work fills this
- * share of what the route allows (our choice).
+ * A limit filled to the brim leaves no time to wait for a hand: a batch is only made so large that
+ * its work fills this share of what the route allows (our choice).
  */
 const FILLED = 0.8;
 
@@ -87,8 +87,8 @@ function boundObstacles(order: Order, bound: Bound, pieces: number): PlanRefusal
 }
 
 /**
- * How long the pieces of a batch may stand for sale: what the bounds that run on till the last is sold leave, less some
- * room to be ready early.
+ * How long the pieces of a batch may stand for sale: what the bounds that run on till the last is
+ * sold leave, less some room to be ready early.
  */
 export function longestSale(order: Order, serve: Moment['step'], pieces: number): Seconds {
   const rooms = boundsOf(order)

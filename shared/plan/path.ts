@@ -4,10 +4,10 @@ import type { Seconds, StepId } from '../kernel/index.ts';
 import { must, seconds } from '../kernel/index.ts';
 
 /**
- * How long a step typically takes for so many pieces, at the least where it is a wait; what spans others takes the time
- * that they take.
+ * How long a step typically takes for so many pieces, at the least where it is a wait; what spans
+ * others takes the time that they take.
  */
-export function typicalLength(step: Step, pieces: number): Seconds {
+function typicalLength(step: Step, pieces: number): Seconds {
   switch (step.work) {
     case 'hands':
     case 'fire':
@@ -20,8 +20,9 @@ export function typicalLength(step: Step, pieces: number): Seconds {
 }
 
 /**
- * The shortest time from one moment of a route to another when every step takes what it typically takes and no hand is
- * waited for: the longest chain between them. Undefined where no chain leads there.
+ * The shortest time from one moment of a route to another when every step takes what it typically
+ * takes and no hand is waited for: the longest chain between them. Undefined where no chain leads
+ * there.
  */
 export function pathLength(
   steps: readonly ChosenStep[],

@@ -14,14 +14,16 @@ import type { Aim, BuiltDay } from './built.ts';
 import { kitchenResource } from './resources.ts';
 
 /**
- * Work planned up to the last second before a break comes after the break when it slips by a second; so much of each
- * span of a hand's time is left free at its end where the day allows (our choice).
+ * Work planned up to the last second before a break comes after the break when it slips by a
+ * second; so much of each span of a hand's time is left free at its end where the day allows (our
+ * choice).
  */
 const BEFORE_A_BREAK_S = minutes(10);
 
 /**
- * The schedule of a built day: with the usual time in hand where every promise can be kept so, and else without. Either
- * way it keeps the day's own problem, whose waits need no more than they must and whose hands work to the end.
+ * The schedule of a built day: with the usual time in hand where every promise can be kept so, and
+ * else without. Either way it keeps the day's own problem, whose waits need no more than they must
+ * and whose hands work to the end.
  */
 export function planDay(
   day: Pick<BuiltDay, 'problem' | 'aims'>,

@@ -15,7 +15,8 @@ export type RackFit = {
 };
 
 /**
- * How many pieces lie on a rack in rows, all turned the same way, and no heavier together than it may carry.
+ * How many pieces lie on a rack in rows, all turned the same way, and no heavier together than it
+ * may carry.
  * @example piecesOnRack({ lengthM: 1, depthM: 0.6, holdsKg: 30 }, ribs, kilograms(1.2)) //=> 6
  */
 export function piecesOnRack(
@@ -84,8 +85,8 @@ function tooSmall(smoker: Text, racks: readonly Rack[], cut: Cut, pieceKg: Kilog
 const trimmedPieceKg = (cut: Cut) => (cut.weightKg.typical * cut.yields.trim.typical) as Kilograms;
 
 /**
- * A batch shared out over racks: every load fits one rack of every smoker it could go to, so that a move to another
- * smoker moves loads and does not make new ones.
+ * A batch shared out over racks: every load fits one rack of every smoker it could go to, so that a
+ * move to another smoker moves loads and does not make new ones.
  */
 export function rackLoads(fits: readonly Fit[], pieces: number): number[] {
   return evenly(pieces, Math.ceil(pieces / loadSize(fits)));
@@ -96,8 +97,9 @@ const loadSize = (fits: readonly Fit[]) =>
   Math.min(...fits.map(({ racks }) => Math.max(...racks.map(({ most }) => most))));
 
 /**
- * The area that a load takes up on a smoker's racks in whole square centimetres, what it makes unusable included, and the
- * racks that have it. Racks that hold fewer pieces for their area decide.
+ * The area that a load takes up on a smoker's racks in whole square centimetres, what it makes
+ * unusable included, and the racks that have it. Racks that hold fewer pieces for their area
+ * decide.
  */
 export function loadOn({ racks }: Fit, pieces: number): { areaCm2: number; slots: SlotId[] } {
   const wide = racks.filter(({ most }) => most >= pieces);

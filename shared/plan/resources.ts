@@ -11,9 +11,9 @@ import { celsius, unreachable } from '../kernel/index.ts';
 import type { ResourceId } from '../schedule/index.ts';
 
 /**
- * The kitchen's things as the schedule knows them. A slot is one rack: its capacity is its usable area in square
- * centimetres, so that two batches may share a rack that holds both. A fire is the state a smoker can hold: one set
- * temperature at a time.
+ * The kitchen's things as the schedule knows them. A slot is one rack: its capacity is its usable
+ * area in square centimetres, so that two batches may share a rack that holds both. A fire is the
+ * state a smoker can hold: one set temperature at a time.
  */
 export type KitchenResource =
   | { readonly kind: 'hand'; readonly person: PersonId }
@@ -23,10 +23,15 @@ export type KitchenResource =
   | { readonly kind: 'cabinet'; readonly cabinet: CabinetId; readonly holds: CabinetPlace }
   | { readonly kind: 'cooler'; readonly cooler: CoolerId };
 
-/** A cabinet has places for pans and places for wrapped whole pieces; each is a resource of its own. */
+/**
+ * A cabinet has places for pans and places for wrapped whole pieces; each is a resource of its own.
+ */
 export type CabinetPlace = 'pans' | 'whole';
 
-/** The schedule's name for a thing of the kitchen. @example resourceId({ kind: 'slot', slot }) //=> 'slot:a/2' */
+/**
+ * The schedule's name for a thing of the kitchen.
+ * @example resourceId({ kind: 'slot', slot }) //=> 'slot:a/2'
+ */
 export function resourceId(thing: KitchenResource): ResourceId {
   return `${thing.kind}:${nameOf(thing)}` as ResourceId;
 }
@@ -86,7 +91,10 @@ export function fireState(setC: Celsius): string {
   return `${setC.toFixed(1)} °C`;
 }
 
-/** The set temperature behind a state's name; the reverse of `fireState`. @example fireOf('121.1 °C') //=> 121.1 */
+/**
+ * The set temperature behind a state's name; the reverse of `fireState`.
+ * @example fireOf('121.1 °C') //=> 121.1
+ */
 export function fireOf(state: string): Celsius {
   return celsius(Number(state.replace(' °C', '')));
 }

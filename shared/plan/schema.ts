@@ -14,7 +14,10 @@ const slotId = z
   .regex(/^[a-z0-9-]+\/\d+$/, 'a slot such as "a/2": the smoker and the rack, counted from the top')
   .transform((id) => id as SlotId);
 
-/** How a service sells: so many portions spread by a known shape, or counted for each quarter of an hour. */
+/**
+ * How a service sells: so many portions spread by a known shape, or counted for each quarter of an
+ * hour.
+ */
 const sales = z.discriminatedUnion('by', [
   entry({
     by: z.literal('shape'),

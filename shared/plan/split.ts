@@ -1,4 +1,6 @@
-/** A stretch of a service that one batch feeds, in quarters of an hour from the opening: half-open. */
+/**
+ * A stretch of a service that one batch feeds, in quarters of an hour from the opening: half-open.
+ */
 export type Stretch = {
   readonly fromQuarter: number;
   readonly toQuarter: number;
@@ -17,9 +19,10 @@ type Limits = {
 type Split = { readonly stretches: readonly Stretch[]; readonly largest: number };
 
 /**
- * Shares a service out among batches: as few as the limits allow, and of those splits the one whose largest batch is
- * smallest. Each batch feeds a stretch of its own, so that none is asked to stand longer than it may. A single quarter
- * that asks for more than one batch can be gets several at once.
+ * Shares a service out among batches: as few as the limits allow, and of those splits the one whose
+ * largest batch is smallest. Each batch feeds a stretch of its own, so that none is asked to stand
+ * longer than it may. A single quarter that asks for more than one batch can be gets several at
+ * once.
  */
 export function splitService(demand: readonly number[], limits: Limits): Stretch[] {
   const last = demand.findLastIndex((portions) => portions > 0);
@@ -71,7 +74,10 @@ function better(a: Split, b: Split): Split {
   return fewer <= 0 ? a : b;
 }
 
-/** The first batch stands ready when the doors open, also where the first portion sells a little later. */
+/**
+ * The first batch stands ready when the doors open, also where the first portion sells a little
+ * later.
+ */
 function readyAtOpening(stretches: readonly Stretch[], { mostQuarters }: Limits): Stretch[] {
   const first = stretches[0]?.fromQuarter;
   return stretches.map((stretch) =>

@@ -13,7 +13,8 @@ export type Weights = {
 type Yields = Pick<Cut, 'weightKg' | 'yields'>;
 
 /**
- * What so many pieces weigh on their way from the cooler to the plate, at typical weights and yields.
+ * What so many pieces weigh on their way from the cooler to the plate, at typical weights and
+ * yields.
  * @example weightsOf(shoulder, 2).trimmedKg //=> 2 × 3.4 kg × 92 %
  */
 export function weightsOf({ weightKg, yields }: Yields, pieces: number): Weights {

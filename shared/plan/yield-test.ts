@@ -7,7 +7,8 @@ export type ButchersTest = {
 
 /**
  * What the usable part weighs and costs, once the trim has been credited at its own worth.
- * @example butchersTest({ purchased: { weight: 10, pricePerWeight: 2 }, trim: [] }).pricePerWeight //=> 2
+ * @example butchersTest({ purchased: { weight: 10, pricePerWeight: 2 }, trim: [] }).pricePerWeight
+ * //=> 2
  */
 export function butchersTest({ purchased, trim }: ButchersTest) {
   const weight = purchased.weight - sum(trim.map((part) => part.weight));
@@ -18,7 +19,8 @@ export function butchersTest({ purchased, trim }: ButchersTest) {
 
 /**
  * The part of the whole that each part is, and what went missing between scale and scale.
- * @example cutTest(10, { lean: 7, bone: 2 }) //=> { shares: { lean: 0.7, bone: 0.2 }, missing: 0.1 }
+ * @example cutTest(10, { lean: 7, bone: 2 }) //=> { shares: { lean: 0.7, bone: 0.2 }, missing: 0.1
+ * }
  */
 export function cutTest<Part extends string>(whole: number, parts: Readonly<Record<Part, number>>) {
   const weights = Object.entries<number>(parts);

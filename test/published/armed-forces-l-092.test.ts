@@ -5,8 +5,8 @@ import { filesWith } from '../shared/plan/three-elms.ts';
 import { onlyTrim } from './one-yield.ts';
 
 /**
- * Armed Forces Recipe Service, MCO P10110.42B, L 092 00, Barbecued Spareribs, read in a stored copy: 75 lb of raw
- * spareribs make 100 portions of 7 oz, sauce included; boiled, then baked.
+ * Armed Forces Recipe Service, MCO P10110.42B, L 092 00, Barbecued Spareribs, read in a stored
+ * copy: 75 lb of raw spareribs make 100 portions of 7 oz, sauce included; boiled, then baked.
  */
 describe('75 lb of spareribs', () => {
   it('are 100 portions of 7 oz at the 58.3 % that the card comes to', () => {

@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { butchersTest } from '../../shared/plan/index.ts';
 
 /**
- * "The Butchers Yield Test" (thekitchenbadass.wordpress.com), read in a stored copy: beef rib 103 trimmed to 109. The
- * page prints $36.40 − $8.00 = $22.40, a slip: the difference is $28.40, and all that follows is taken from that.
+ * "The Butchers Yield Test" (thekitchenbadass.wordpress.com), read in a stored copy: beef rib 103
+ * trimmed to 109. The page prints $36.40 − $8.00 = $22.40, a slip: the difference is $28.40, and
+ * all that follows is taken from that.
  */
 describe('the butcher’s test of a beef rib of 28 lb at $1.30', () => {
   const { weight, cost, pricePerWeight } = butchersTest({

@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { filesWith } from '../shared/plan/three-elms.ts';
 
 /**
- * 9 CFR 319.80, read in the primary text: barbecued meat weighs at most 70 % of the fresh uncooked meat. A rule for the
- * labels of inspected plants; here a check that the defaults are those of barbecue.
+ * 9 CFR 319.80, read in the primary text: barbecued meat weighs at most 70 % of the fresh uncooked
+ * meat. A rule for the labels of inspected plants; here a check that the defaults are those of
+ * barbecue.
  */
 describe('the cooked weight of every cut', () => {
   it.each(filesWith().catalogue.cuts.map((cut) => [cut.id, cut.yields] as const))(

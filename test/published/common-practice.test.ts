@@ -3,7 +3,10 @@ import { kilograms, must, toFahrenheit, toPounds } from '../../shared/kernel/ind
 import { weightsOf } from '../../shared/plan/weights.ts';
 import { dayWith, filesWith, onePlan } from '../shared/plan/three-elms.ts';
 
-/** Facts of the trade: common practice, no source. They are defaults that a kitchen edits, read here off the demo. */
+/**
+ * Facts of the trade: common practice, no source. They are defaults that a kitchen edits, read here
+ * off the demo.
+ */
 const { cuts, routes, mixes } = filesWith().catalogue;
 const cut = (id: string) =>
   must(

@@ -4,8 +4,8 @@ import { must, toFahrenheit } from '../../shared/kernel/index.ts';
 import { filesWith } from '../shared/plan/three-elms.ts';
 
 /**
- * FDA Food Code, chapter 3, in °F as printed. The 2022 edition itself was not read; beside each row is the copy that was:
- * a state's adoption of it. Local code and the licensed authority overrule.
+ * FDA Food Code, chapter 3, in °F as printed. The 2022 edition itself was not read; beside each row
+ * is the copy that was: a state's adoption of it. Local code and the licensed authority overrule.
  */
 const rows = {
   // 3-401.11(A)(1), for 15 s: Minnesota Rules 4626.0340.
@@ -69,7 +69,7 @@ describe('what waits, waits at the code’s temperatures', () => {
     for (const { mind } of cold) expect(mind?.en).toContain(`${rows.coldHold} °F or below`);
   });
 
-  it('out of the cooler: no route leaves raw meat out for the four hours of time as a control', () => {
+  it('out of the cooler: no route leaves raw meat out for four hours', () => {
     const limits = routes.flatMap(({ limits }) =>
       limits.filter(({ from, reason }) => reason === 'safety' && /pull|drain/.test(from.step)),
     );

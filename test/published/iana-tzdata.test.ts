@@ -8,9 +8,9 @@ import {
 } from '../../shared/kernel/index.ts';
 
 /**
- * IANA Time Zone Database, read as compiled in release 2025c with zdump. The rules behind it: US Energy Policy Act of
- * 2005, second Sunday of March to first Sunday of November at 2:00 local; UK Summer Time Order 2002, last Sunday of
- * March to last Sunday of October at 1:00 UTC.
+ * IANA Time Zone Database, read as compiled in release 2025c with zdump. The rules behind it: US
+ * Energy Policy Act of 2005, second Sunday of March to first Sunday of November at 2:00 local; UK
+ * Summer Time Order 2002, last Sunday of March to last Sunday of October at 1:00 UTC.
  */
 const transitions = [
   { zone: 'America/Chicago', utc: '2026-03-08T08:00:00Z', before: '01:59', after: '03:00' },
@@ -65,7 +65,7 @@ describe.each(['America/Chicago', 'Europe/London'])(
       return `${two(Math.floor(n / 4))}:${two((n % 4) * 15)}`;
     });
 
-    it('is the instant at which the platform shows it, and only the skipped and doubled hours are marked', () => {
+    it('is when the platform shows it, and only skipped and doubled hours are marked', () => {
       const marked: string[] = [];
       for (let day = '2026-01-01'; day < '2027-01-01'; day = addDays(day, 1)) {
         for (const time of times) {

@@ -3,8 +3,9 @@ import { must } from '../../shared/kernel/index.ts';
 import { filesWith } from '../shared/plan/three-elms.ts';
 
 /**
- * USDA AMS Institutional Meat Purchase Specifications, fresh pork, series 400: definitions as repeated on purveyors',
- * universities' and an inspection agency's pages; the weight ranges of the items were not found.
+ * USDA AMS Institutional Meat Purchase Specifications, fresh pork, series 400: definitions as
+ * repeated on purveyors', universities' and an inspection agency's pages; the weight ranges of the
+ * items were not found.
  */
 const definitions = {
   '406A': 'Boston butt, boneless: bones, cartilage and skin removed',

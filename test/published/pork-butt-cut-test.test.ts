@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { cutTest } from '../../shared/plan/index.ts';
 
 /**
- * "Pork Butt Cutting Test", a retired meat cutter's post (smokingmeatforums.com/t/76024), read in a stored copy: one test of two butts of
- * 15.91 lb. It prints shares cut off, not rounded: 4.96 % for what is 4.965 %.
+ * "Pork Butt Cutting Test", a retired meat cutter's post (smokingmeatforums.com/t/76024), read in a
+ * stored copy: one test of two butts of 15.91 lb. It prints shares cut off, not rounded: 4.96 % for
+ * what is 4.965 %.
  */
 describe('the cut test of two pork butts of 15.91 lb', () => {
   it('is 6.91 % bone, 4.97 % scrap and 88.12 % boneless', () => {

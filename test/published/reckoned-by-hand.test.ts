@@ -5,7 +5,10 @@ import { mixLine } from '../../shared/plan/index.ts';
 import { rawFor } from '../../shared/plan/weights.ts';
 import { onlyTrim } from './one-yield.ts';
 
-/** Kitchen arithmetic reckoned by hand; no source but the formulas of every kitchen-mathematics text. */
+/**
+ * Kitchen arithmetic reckoned by hand; no source but the formulas of every kitchen-mathematics
+ * text.
+ */
 const rub: Mix = {
   id: 'rub' as MixId,
   name: { en: 'Rub' },

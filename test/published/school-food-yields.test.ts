@@ -3,7 +3,10 @@ import { fromPounds, toPounds } from '../../shared/kernel/index.ts';
 import { portionsFrom, rawFor, weightsOf } from '../../shared/plan/weights.ts';
 import { onlyTrim } from './one-yield.ts';
 
-/** A school food-service manual ("FSM2025-Supplement", page 608): as-purchased and edible-portion amounts, read in a stored copy. */
+/**
+ * A school food-service manual ("FSM2025-Supplement", page 608): as-purchased and edible-portion
+ * amounts, read in a stored copy.
+ */
 describe('the worked examples of a school food manual', () => {
   it('5 lb of broccoli florets at a yield of 0.81 are 6.17 lb as purchased', () => {
     expect(toPounds(rawFor(onlyTrim(0.81), fromPounds(5)))).toBeCloseTo(6.17, 2);

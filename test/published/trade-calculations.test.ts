@@ -5,8 +5,9 @@ import { rawFor } from '../../shared/plan/weights.ts';
 import { onlyTrim } from './one-yield.ts';
 
 /**
- * G. Wall, "Trade Calculations", objective 4: yield and cost of edible product (May 2007), read in a stored copy. Its
- * inputs are printed; the answers it works out in pictures are reckoned here from them.
+ * G. Wall, "Trade Calculations", objective 4: yield and cost of edible product (May 2007), read in
+ * a stored copy. Its inputs are printed; the answers it works out in pictures are reckoned here
+ * from them.
  */
 describe('a striploin of 5.2 kg that weighs 4.6 kg trimmed', () => {
   it('yields 88.46 %, which the source rounds to 88.5 %', () => {

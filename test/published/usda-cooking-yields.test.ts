@@ -10,9 +10,10 @@ const yieldOf = (id: string) =>
   ).yields.cook;
 
 /**
- * USDA Table of Cooking Yields for Meat and Poultry (ARS, 2012; release 2, 2014): cooked weight of 100 raw, rows as
- * transcribed in public nutrition data, the table itself not opened. They are oven and braising tests to moderate ends;
- * a smoker goes on to about 200 °F, so they bound our defaults from above.
+ * USDA Table of Cooking Yields for Meat and Poultry (ARS, 2012; release 2, 2014): cooked weight of
+ * 100 raw, rows as transcribed in public nutrition data, the table itself not opened. They are oven
+ * and braising tests to moderate ends; a smoker goes on to about 200 °F, so they bound our defaults
+ * from above.
  */
 describe('the default cooking yields are no better than an oven’s', () => {
   it('spare ribs, roasted: 76 % (NDB 10940)', () => {
@@ -20,7 +21,8 @@ describe('the default cooking yields are no better than an oven’s', () => {
     expect(yieldOf('spare-ribs').typical).toBeLessThan(0.76);
   });
 
-  it('shoulder: below boneless pork blade roast, 75 % (NDB 10990; of the loin, no row for the butt was found)', () => {
+  // Of the loin: no row for the butt was found.
+  it('shoulder: below boneless pork blade roast, 75 % (NDB 10990)', () => {
     expect(yieldOf('shoulder').high).toBeLessThanOrEqual(0.75);
   });
 });

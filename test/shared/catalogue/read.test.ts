@@ -18,7 +18,7 @@ describe('reading a catalogue', () => {
     expect(ribs.yields.trim.typical).toBeCloseTo(0.7, 9);
   });
 
-  it('says all that is wrong at once, each with its path, what was found and what is allowed', () => {
+  it('says all that is wrong at once: where, what was found, what is allowed', () => {
     const problems = problemsWith({
       'cuts[0].weight.low': '3.5',
       'cuts[0].footprint.length': undefined,

@@ -54,7 +54,7 @@ describe('reading a kitchen', () => {
     ]);
   });
 
-  it('wants a shift to end after it begins, and says how to write one that ends in the morning', () => {
+  it('wants a shift to end after it begins, and says how a morning is written', () => {
     const [problem] = problemsWith({
       'crew[2].shifts[0].to': '06:00',
     });

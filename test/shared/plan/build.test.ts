@@ -46,7 +46,7 @@ describe('a batch of ribs', () => {
     ]);
   });
 
-  it('stays in one smoker, at its set temperature, from the start of loading to the end of taking off', () => {
+  it('stays in one smoker, at its set temperature, from load to off', () => {
     const stay = activity('stay');
     expect(stay.modes.map(({ id }) => id)).toEqual(['a', 'b']);
     const [state] = stay.modes[0]?.states ?? [];
@@ -99,7 +99,8 @@ describe('the lists of a day', () => {
   it('pull each cut in one line, by when the longest chain must begin', () => {
     const [line] = day.pull;
     expect(line).toMatchObject({ cut: 'spare-ribs', pieces: 8, weightKg: batch.rawKg });
-    // 45½ min of hands to the set, 10 set, 2:40 loading, 2:30 smoke, 5 colour, 16 wrap, 1:15, 5 bend, 2:40 off, 10, 5.
+    // 45½ min of hands to the set, 10 set, 2:40 loading, 2:30 smoke, 5 colour, 16 wrap, 1:15, 5
+    // bend, 2:40 off, 10, 5.
     const chainMin = 4 + 16 + 8 + 8 + 2 + 4 + 10 + 8 / 3 + 150 + 5 + 16 + 75 + 5 + 8 / 3 + 10 + 5;
     expect(batch.neededS - (line?.byS ?? 0)).toBeCloseTo(chainMin * 60, 6);
   });

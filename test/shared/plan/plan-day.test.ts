@@ -28,7 +28,7 @@ describe('a day planned from a cook plan', () => {
     }
   });
 
-  it('keeps work off the last minutes before a break, so that a slip of a minute costs a minute', () => {
+  it('keeps work off the last minutes before a break, so that a slip costs no break', () => {
     const day = dayWith();
     const { placements } = scheduleOf(day);
     for (const { activity, endS, uses } of placements) {
@@ -47,7 +47,8 @@ describe('a day planned from a cook plan', () => {
   });
 
   it('gives that time up before it is late', () => {
-    // Nobody who tends a fire comes before 7:20: from there it is 4:31 to the first portion with a rest of ten minutes.
+    // Nobody who tends a fire comes before 7:20: from there it is 4:31 to the first portion with a
+    // rest of ten minutes.
     const day = dayWith({ cookPlan: onePlan({}), kitchen: lateKitchen });
     const schedule = scheduleOf(day);
     expect(lengthOf(schedule, 'noon-ribs-1/rest')).toBeLessThan(30 * 60);

@@ -29,7 +29,7 @@ describe('a service shared out among batches', () => {
     ]);
   });
 
-  it('covers every portion, keeps every limit, and is never more batches than a greedy cook makes', () => {
+  it('covers every portion within the limits, in no more batches than a greedy cook', () => {
     const demand = fc.array(fc.integer({ min: 0, max: 12 }), { minLength: 1, maxLength: 24 });
     const integer = (max: number) => fc.integer({ min: 1, max });
     fc.assert(

@@ -18,8 +18,8 @@ export const plain = {
 } as const;
 
 /**
- * A file with some places changed, or taken away where the new value is undefined. An entry of a list is named by its
- * place or by its id: `routes[0].steps[serve].when`.
+ * A file with some places changed, or taken away where the new value is undefined. An entry of a
+ * list is named by its place or by its id: `routes[0].steps[serve].when`.
  */
 export function spoilt(file: unknown, changes: Readonly<Record<string, unknown>>): unknown {
   const copy: unknown = structuredClone(file);
