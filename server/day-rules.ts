@@ -18,7 +18,7 @@ import type { DayRules, RunningDay, Shown } from './hub/index.ts';
 export const dayRules: DayRules<DayState> = {
   empty: emptyDay,
   fold,
-  decide,
+  decide: (state, command, now, running) => decide(state, command, now, lives.get(running) ?? null),
   mayAsk,
   changedAt,
   dayOf: (state, fact) => {
@@ -61,13 +61,18 @@ function changedAt(state: DayState, command: Command): Instant {
   return instant(Math.max(origin, ...times.map((at) => at ?? 0)));
 }
 
+/** The live day behind each running one. */
+const lives = new WeakMap<RunningDay, Live>();
+
 function runningDay(live: Live): RunningDay {
-  return {
+  const running: RunningDay = {
     apply: (event) => live.apply(event),
     tick: (now) => live.tick(now),
     show: (face) => shownOn(live, face),
     ifMoved: (question) => ifMoved(live, question),
   };
+  lives.set(running, live);
+  return running;
 }
 
 function shownOn(live: Live, face: Face): Shown {

@@ -1,7 +1,7 @@
 import type { Command, Decision, Fact } from '../../shared/day/index.ts';
 import type { CommandId, Instant, PersonId, ScreenId } from '../../shared/kernel/index.ts';
 import type { Face } from '../../shared/view/index.ts';
-import type { DayRules } from './rules.ts';
+import type { DayRules, RunningDay } from './rules.ts';
 
 /** Something to be decided and kept: a command of a screen, or a fact that the hub itself brings. */
 export type Ask<State> = {
@@ -17,9 +17,17 @@ export type Ask<State> = {
 
 /** A command that came over the link of a screen with this face. */
 export function askOf<State>(
-  rules: DayRules<State>,
-  face: Face | null,
   command: Command,
+  {
+    rules,
+    face,
+    running,
+  }: {
+    readonly rules: DayRules<State>;
+    /** Null where it came from no screen. */
+    readonly face: Face | null;
+    readonly running: () => RunningDay;
+  },
 ): Ask<State> {
   return {
     id: command.id,
@@ -29,7 +37,7 @@ export function askOf<State>(
     earliestAt: (state) => rules.changedAt(state, command),
     decide: (state, now) => {
       const refusal = face && rules.mayAsk(state, face, command);
-      return refusal ? { ok: false, refusal } : rules.decide(state, command, now);
+      return refusal ? { ok: false, refusal } : rules.decide(state, command, now, running());
     },
   };
 }

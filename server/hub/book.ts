@@ -11,7 +11,7 @@ import type { DayRules } from './rules.ts';
 export type Book<State> = {
   readonly state: State;
   readonly seq: number;
-  /** When the last true entry happened. */
+  /** When the last entry was kept that was true at its opening. */
   readonly openedAt: Instant | null;
   readonly broken: Broken | null;
   /** Decides and keeps; resolves when it is durable. Rejects when it was not kept, or nobody knows. */
@@ -102,7 +102,7 @@ export async function openBook<State>(parts: BookParts<State>): Promise<Book<Sta
     get seq() {
       return seq;
     },
-    openedAt: walked.at,
+    openedAt: walked.keptAt,
     broken: walked.broken,
     write,
   };

@@ -61,8 +61,14 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
       walls.showAll();
     },
   });
-  const now = steady(clock, book.openedAt);
+  const { openedAt } = book;
+  const now = steady(clock, openedAt);
+  if (openedAt !== null && openedAt > clock.now()) {
+    const last = new Date(openedAt).toISOString();
+    report({ level: 'warning', what: 'the log is ahead of this machine’s clock', last });
+  }
   const stage = createStage({ rules, state: () => book.state, now, report });
+  const running = () => stage.running;
   const walls = new Walls({
     epoch,
     seq: () => book.seq,
@@ -89,7 +95,7 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
       return { epoch, seq: book.seq, screens: walls.count, readOnly: desk.readOnly };
     },
     accept: (link) => acceptLink(link, { rules, stage, walls, desk, now, report }),
-    command: (command) => desk.put(askOf(rules, null, command)),
+    command: (command) => desk.put(askOf(command, { rules, face: null, running })),
     bring: (brought) => desk.put(askToKeep(brought)),
     rest: desk.idle,
     async close() {
@@ -120,6 +126,7 @@ function acceptLink<State>(
   },
 ): ScreenLinkListener {
   const { face, screenId } = link.hello;
+  const running = () => stage.running;
   const showTo = () =>
     guarded(report, `${screenId} could not be shown its face`, () => walls.showTo(link));
   walls.join(link);
@@ -127,7 +134,7 @@ function acceptLink<State>(
   if (desk.readOnly) link.readOnly(desk.readOnly);
   return {
     // Which screen it is, the link knows; a message cannot say otherwise.
-    command: (message) => desk.put(askOf(rules, face, { ...message, screenId })),
+    command: (message) => desk.put(askOf({ ...message, screenId }, { rules, face, running })),
     question: stage.ifMoved,
     beat: () => {
       const t1 = now();

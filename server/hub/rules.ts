@@ -11,7 +11,8 @@ export type DayRules<State> = {
   empty(): State;
   /** Total and pure. */
   fold(state: State, event: Event): State;
-  decide(state: State, command: Command, now: Instant): Decision;
+  /** `running` has taken every event that is kept, but not those that a draft would make. */
+  decide(state: State, command: Command, now: Instant, running: RunningDay): Decision;
   /** Why a screen with this face may not ask for this, or null. */
   mayAsk(state: State, face: Face, command: Command): Refusal | null;
   /** When the thing a command is about last changed: it cannot have been tapped before. */

@@ -3,10 +3,11 @@ import type { Instant } from '../../shared/kernel/index.ts';
 import type { Question, QuestionAnswer } from '../../shared/protocol/index.ts';
 import type { Face } from '../../shared/view/index.ts';
 import { guarded, type Report } from '../report.ts';
-import type { DayRules, Shown } from './rules.ts';
+import type { DayRules, RunningDay, Shown } from './rules.ts';
 
 /** The running day, which must go on whatever a rule of it does: a fault of ours is said and survived. */
 export type Stage = {
+  readonly running: RunningDay;
   /** Events that are kept; they are true even if the day stumbles over one. */
   take(events: readonly Event[]): void;
   /** Brings the day up to now; true when something shown has changed. */
@@ -28,6 +29,9 @@ export function createStage<State>({
 }): Stage {
   let day = rules.run(state(), now());
   return {
+    get running() {
+      return day;
+    },
     take(events) {
       try {
         for (const event of events) day.apply(event);

@@ -25,6 +25,9 @@ export type Locked =
   /** `holder` is null when it took the lock a moment ago and has not yet said who it is. */
   | { readonly ok: false; readonly holder: Holder | null };
 
+/** A lock that nobody holds on to would be collected, closed and so let go. */
+const held = new Set<Database.Database>();
+
 /**
  * Takes a folder for this process alone. The lock is the operating system's own, on a file that SQLite holds open, so
  * that it ends with the process however that ends; the note beside it only says whose it is.
@@ -45,7 +48,12 @@ export function lockFolder(folder: string, holder: Holder): Locked {
     renameSync(`${note}.new`, note);
   };
   say(holder);
-  return { ok: true, say, release: () => db.close() };
+  held.add(db);
+  const release = () => {
+    held.delete(db);
+    db.close();
+  };
+  return { ok: true, say, release };
 }
 
 function isBusy(fault: unknown): boolean {

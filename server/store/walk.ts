@@ -8,8 +8,8 @@ import type { EventLog } from './event-log.ts';
 /** How far a log holds: the last true entry, and what is wrong with the next if anything is. */
 export type Walked = {
   readonly seq: number;
-  /** When the last true entry happened. */
-  readonly at: Instant | null;
+  /** When the last true entry was kept. */
+  readonly keptAt: Instant | null;
   readonly broken: Broken | null;
 };
 
@@ -18,8 +18,8 @@ export type Broken = { readonly seq: number; readonly why: LogBreak };
 /** Reads a log from its first entry, checks that each follows from the one before, and hands on what is true. */
 export async function walk(log: EventLog, each: (event: Event) => void): Promise<Walked> {
   let { seq, hash } = EMPTY_HEAD;
-  let at: Instant | null = null;
-  const stop = (why: LogBreak): Walked => ({ seq, at, broken: { seq: seq + 1, why } });
+  let keptAt: Instant | null = null;
+  const stop = (why: LogBreak): Walked => ({ seq, keptAt, broken: { seq: seq + 1, why } });
   const head = await readable(log.head());
   if (head === null) return stop('unreadable');
   for await (const entry of untilUnreadable(log.read(1))) {
@@ -32,10 +32,10 @@ export async function walk(log: EventLog, each: (event: Event) => void): Promise
     if (lifted.event.seq !== entry.seq) return stop('altered');
     each(lifted.event);
     ({ seq, hash } = entry);
-    at = lifted.event.at;
+    ({ keptAt } = lifted.event);
   }
   return head.seq === seq && head.hash === hash
-    ? { seq, at, broken: null }
+    ? { seq, keptAt, broken: null }
     : stop(head.seq > seq ? 'missing' : 'altered');
 }
 

@@ -6,6 +6,8 @@ import type { Command } from './command.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
 import type { Fact } from './event.ts';
+import type { Live } from './live.ts';
+import { openLive } from './live.ts';
 import { decideMove } from './moves.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
@@ -20,16 +22,24 @@ export const MOST_LATE_S = hours(12);
 
 /**
  * What a command makes happen, or why it does not. Pure: the answer depends on the day and the command alone; `now` is the
- * hub's clock when it decides, for what may not lie in the future.
+ * hub's clock when it decides, for what may not lie in the future. Where the day is running, `running` spares opening it
+ * anew from its state.
  */
-export function decide(state: DayState, command: Command, now: Instant): Decision {
+export function decide(
+  state: DayState,
+  command: Command,
+  now: Instant,
+  running: Live | null = null,
+): Decision {
   if (!state.plan) return refuse({ rule: 'no-plan' });
   const index = indexOf(state.plan);
   switch (command.kind) {
     case 'reading':
       return decideReading(index, command);
     case 'moveSlots':
-      return decideMove(state, index, command, now);
+      return decideMove(state, index, command, () =>
+        running?.state.seq === state.seq ? running : openLive(state, now),
+      );
     case 'note':
       return decideNote(index, command);
     default: {

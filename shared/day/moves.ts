@@ -1,4 +1,4 @@
-import type { Instant, Seconds, SlotId, SmokerId, Span } from '../kernel/index.ts';
+import type { Seconds, SlotId, SmokerId, Span } from '../kernel/index.ts';
 import { must, overlaps, seconds } from '../kernel/index.ts';
 import { findSlot } from '../kitchen/index.ts';
 import { resourceId } from '../plan/index.ts';
@@ -9,7 +9,6 @@ import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
 import type { SlotMove } from './event.ts';
 import type { Live } from './live.ts';
-import { openLive } from './live.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
 import { slotName, taskName } from './plan-index.ts';
@@ -21,14 +20,14 @@ export function decideMove(
   state: DayState,
   index: PlanIndex,
   command: Extract<Command, { kind: 'moveSlots' }>,
-  now: Instant,
+  live: () => Live,
 ): Decision {
   if (command.basedOnSeq < state.arrangedSeq) return refuse({ rule: 'out-of-date' });
   for (const move of command.moves) {
     const refusal = impossible(state, index, move);
     if (refusal) return refuse(refusal);
   }
-  const refusal = whyNot(openLive(state, now), command.moves);
+  const refusal = whyNot(live(), command.moves);
   return refusal ? refuse(refusal) : happen({ kind: 'slotsMoved', moves: command.moves });
 }
 

@@ -185,7 +185,7 @@ export function eventLogContract(name: string, newMedium: () => LogMedium) {
 
       it('holds to its end when nothing was', async () => {
         log = medium.open();
-        expect(await walked(log)).toMatchObject({ seq: 4, at: 4_000, broken: null });
+        expect(await walked(log)).toMatchObject({ seq: 4, keptAt: 4_000, broken: null });
       });
 
       it('says which entry was altered, and hands on those before', async () => {
@@ -193,7 +193,7 @@ export function eventLogContract(name: string, newMedium: () => LogMedium) {
         log = medium.open();
         const { events, ...rest } = await walked(log);
         expect(events).toEqual([note(1), note(2)]);
-        expect(rest).toEqual({ seq: 2, at: 2_000, broken: { seq: 3, why: 'altered' } });
+        expect(rest).toEqual({ seq: 2, keptAt: 2_000, broken: { seq: 3, why: 'altered' } });
       });
 
       it('says which entry is missing from the middle', async () => {

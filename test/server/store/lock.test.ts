@@ -12,27 +12,36 @@ let folder: string;
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'coalface-lock-'));
 });
-afterEach(() => rmSync(folder, { recursive: true }));
+afterEach(() => {
+  for (const child of children.splice(0)) child.kill('SIGKILL');
+  rmSync(folder, { recursive: true });
+});
+
+const children: ChildProcess[] = [];
 
 /** Another process that takes the folder and keeps it until it dies. */
 async function holdElsewhere(): Promise<ChildProcess> {
   const code = `
     import { lockFolder } from './server/store/index.ts';
+    import { setFlagsFromString } from 'node:v8';
+    import { runInNewContext } from 'node:vm';
     const { ok } = lockFolder(${JSON.stringify(folder)}, ${JSON.stringify(somebody)});
+    // Nobody here keeps what was returned: the lock must hold all the same.
+    setFlagsFromString('--expose-gc');
+    runInNewContext('gc')();
     console.log(ok);
     setInterval(() => {}, 1000);`;
   const args = ['--import', 'tsx', '--input-type=module', '--eval', code];
   const child = spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'inherit'] });
+  children.push(child);
   const [said] = await once(child.stdout, 'data');
   expect(String(said)).toBe('true\n');
   return child;
 }
 
 it('lets one process in and tells the next who it is', async () => {
-  const child = await holdElsewhere();
+  await holdElsewhere();
   expect(lockFolder(folder, { ...somebody, pid: 8 })).toEqual({ ok: false, holder: somebody });
-  child.kill('SIGKILL');
-  await once(child, 'exit');
 });
 
 it('is free as soon as its holder was killed', async () => {
