@@ -46,7 +46,6 @@ export {
   type ProfileHistory,
   type ProfileVersion,
   profileAt,
-  withChange,
 } from './profile-history.ts';
 export { celsiusCode, emptyCode, foodCode, profiles } from './profiles.ts';
 export { type LogOptions, type LogRead, readLog } from './read-log.ts';

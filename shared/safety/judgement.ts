@@ -70,7 +70,7 @@ export function tooWarm(limit: PrintedTemp, temp: Celsius, errorK = 0): Miss | n
   return measured.value <= asked ? null : { measured, limit: { value: asked, unit } };
 }
 
-/** By how much a stay is shorter than it must be. A part of a second is below what a clock shows. */
+/** By how much a stay is shorter than it must be. Clocks show no parts of a second. */
 export function tooShort(limit: PrintedTime, stay: Seconds): Miss | null {
   if (Math.round(stay) >= secondsOf(limit)) return null;
   const asked = amountOf(limit);
@@ -78,8 +78,8 @@ export function tooShort(limit: PrintedTime, stay: Seconds): Miss | null {
 }
 
 /**
- * By how much a time is longer than it may be. Limits in hours and days are held by the minute, since
- * that is how kitchens note them; shorter ones by the second.
+ * By how much a time is longer than it may be. Limits in hours and days are held by the minute,
+ * since that is how kitchens note them; shorter ones by the second.
  */
 export function tooLong(limit: PrintedTime, elapsed: Seconds): Miss | null {
   const asked = amountOf(limit);

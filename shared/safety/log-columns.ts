@@ -19,6 +19,8 @@ export type ColumnsRead =
   | { readonly ok: true; readonly columns: LogColumns }
   | { readonly ok: false; readonly sentence: string };
 
+const TIME = /time|date|elapsed|\b(minutes?|min|hours?|seconds?)\b/;
+const TEMP = /temp|core|probe|cent(re|er)|meat|internal|[°º]|fahrenheit|celsius|\b[cf]$/;
 /** Whatever is measured beside the piece itself. */
 const BESIDE = /\b(air|pit|smoker|oven|ambient|cabinet|grate|set)\b/;
 
@@ -31,10 +33,9 @@ export function columnsOf(header: string, unitSaid?: TempUnit): ColumnsRead {
   const separator = separatorOf(header);
   const names = cellsOf(header, separator);
   const words = names.map((name) => name.toLowerCase().replaceAll('_', ' '));
-  const time = words.findIndex((name) => /\b(time|date|minutes?|min|hours?|seconds?)\b/.test(name));
-  const isTemp = (name: string) => /temp|core|probe|cent(re|er)|[°º]|fahrenheit|celsius/.test(name);
+  const time = words.findIndex((name) => TIME.test(name));
   const found = words.flatMap((name, column) =>
-    column !== time && isTemp(name) && !BESIDE.test(name) ? [column] : [],
+    column !== time && TEMP.test(name) && !BESIDE.test(name) ? [column] : [],
   );
   if (time === -1 || found.length === 0) return { ok: false, sentence: noColumns(names) };
   const temps = found.map((column) => {
@@ -72,7 +73,7 @@ function unitOf(name: string): TempUnit | undefined {
   if (/fahrenheit/i.test(name)) return '°F';
   if (/celsius|centigrade/i.test(name)) return '°C';
   const bare = name.replace(/[)\]\s.]+$/, '');
-  const letter = /(?:[°º\s_([,-]|deg|temp|temperature|core|probe\d*)([CF])$/i.exec(bare)?.[1];
+  const letter = /(?:^|[°º\s_([,-]|deg|temp|temperature|core|probe\d*)([CF])$/i.exec(bare)?.[1];
   if (letter === undefined) return undefined;
   return letter.toUpperCase() === 'F' ? '°F' : '°C';
 }

@@ -35,7 +35,7 @@ export function profileAt({ delivered, changes }: ProfileHistory, at: Instant): 
 }
 
 /** A profile with one change made to it. */
-export function withChange(profile: Profile, { version, changedRows }: ProfileVersion): Profile {
+function withChange(profile: Profile, { version, changedRows }: ProfileVersion): Profile {
   const changed = new Map(changedRows.map((row) => [row.id, row]));
   const kept = profile.rows.map((row) => changed.get(row.id) ?? row);
   const known = new Set(profile.rows.map(({ id }) => id));

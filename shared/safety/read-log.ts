@@ -45,7 +45,8 @@ export function readLog(text: string, options: LogOptions = {}): LogRead {
     doubtsOf(cells[index]?.written ?? [], unit, { unitIsSure: unit === options.unit }),
   );
   const all = [...faults, ...cells.flatMap((cell) => cell.faults), ...doubts];
-  if (all.length === 0 && moments.length < 2) all.push(tooFew(moments.length));
+  const fewest = Math.min(...cells.map(({ written }) => written.length));
+  if (all.length === 0 && fewest < 2) all.push(tooFew(fewest));
   if (all.length > 0) return { ok: false, faults: all.toSorted((a, b) => a.line - b.line) };
   const probes = columns.temps.map(({ unit }, index) =>
     seriesOf(cells[index]?.written ?? [], unit),
@@ -130,5 +131,5 @@ function silencesOf(moments: readonly Moment[], apartAtMostS: number): LogFault[
 const tooFew = (count: number): LogFault => ({
   line: 0,
   kind: 'too-few',
-  sentence: `There ${count === 1 ? 'is one reading' : 'are no readings'}; at least two are needed.`,
+  sentence: `A probe has ${count === 1 ? 'one reading' : 'no readings'}; at least two are needed.`,
 });

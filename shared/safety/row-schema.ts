@@ -62,15 +62,10 @@ const reheatWay = z.enum(['oven', 'microwave', 'sealed package', 'whole roast'])
 export type ReheatWay = z.output<typeof reheatWay>;
 
 /** What takes a kitchen out of the ordinary rules, so that the authority must agree beforehand. */
-export const processes = [
-  'curing',
-  'smoking to preserve',
-  'additives to preserve',
-  'vacuum bag',
-] as const;
+const processes = ['curing', 'smoking to preserve', 'additives to preserve', 'vacuum bag'] as const;
 export type Process = (typeof processes)[number];
 
-export const cureMethods = [
+const cureMethods = [
   'comminuted',
   'pumped or immersed',
   'dry',

@@ -9,7 +9,7 @@ const apartAtMostS = minutes(10);
 const [D150_MIN, Z_F] = [0.1715, 10];
 const cooling = must(limitOf(foodCode, 'cooling'), 'the cooling row');
 
-/** Straight lines in °F, from and to, with the readings they are cut into; kill is counted from 130 °F. */
+/** Straight lines in °F, with the readings they are cut into; kill is counted from 130 °F. */
 const ramps = [
   { fromF: 130, toF: 145, hours: 1, readings: 61 },
   { fromF: 40, toF: 203, hours: 12, readings: 721 },

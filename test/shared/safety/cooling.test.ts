@@ -150,7 +150,7 @@ describe('what is not known', () => {
     expect(took(readings)).toEqual([{ state: 'met', minutes: [120, 180] }]);
   });
 
-  it('counts against the food: the thermometer’s error starts the clock early and stops it late', () => {
+  it('counts against the food: an error starts the clock early and stops it late', () => {
     const [plain] = took(throughF(good));
     const [careful] = took(throughF(good), { errorK: 1 });
     expect(must(careful?.minutes[0], 'stage')).toBeGreaterThan(must(plain?.minutes[0], 'stage'));

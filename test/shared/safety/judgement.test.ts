@@ -118,7 +118,7 @@ describe('every profile', () => {
 });
 
 describe('a temperature', () => {
-  it('that was read in the unit of the limit keeps it to the last digit, however it was kept', () => {
+  it('that was read in the unit of the limit keeps it to the last digit', () => {
     for (let tenths = 1300; tenths <= 1700; tenths++) {
       const tempF = tenths / 10;
       expect(judgeHotHold(foodCode, { coreC: degF(tempF) }).ok).toBe(tempF >= 135);

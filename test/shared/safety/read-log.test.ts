@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LogOptions } from '../../../shared/safety/index.ts';
-import { readLog } from '../../../shared/safety/index.ts';
+import { isOtherUnit, readLog } from '../../../shared/safety/index.ts';
 import { walk } from './series.ts';
 
 const faults = (text: string, options?: LogOptions) => {
@@ -24,6 +24,8 @@ describe('a log', () => {
     'time,temperature (°F)',
     'Minutes,Temp F',
     'time,tempF',
+    'elapsed_min,F',
+    'date time,internal_f',
     'elapsed minutes;core [F]',
     'time\ttemperature Fahrenheit',
     '"time","degF temp_F"',
@@ -93,7 +95,8 @@ describe('a log that cannot be right', () => {
   it('does not say its unit: nobody guesses it, but a person may say it', () => {
     const text = 'time,temperature\n0,131\n5,140';
     expect(sentences(text)).toEqual([
-      'The column "temperature" does not say whether it is in °C or °F; name it "temperature_F" or "temperature_C".',
+      'The column "temperature" does not say whether it is in °C or °F; ' +
+        'name it "temperature_F" or "temperature_C".',
     ]);
     expect(firstProbe(text, { unit: '°F' })).toHaveLength(2);
   });
@@ -167,8 +170,21 @@ describe('a log that cannot be right', () => {
     ]);
   });
 
-  it.each(['time,temp_F', 'time,temp_F\n0,140', ''])('is too short: %j', (text) => {
-    expect(readLog(text).ok).toBe(false);
+  it.each(['time,temp_F', 'time,temp_F\n0,140', 'time,core C,probe C\n0,50,\n1,50,', ''])(
+    'is too short: %j',
+    (text) => {
+      expect(readLog(text).ok).toBe(false);
+    },
+  );
+});
+
+describe('one number at the desk', () => {
+  it('is doubted where it would fit what was read before in the other unit alone', () => {
+    expect(isOtherUnit(74, '°F', [163])).toBe(true);
+    expect(isOtherUnit(165, '°C', [72])).toBe(true);
+    expect(isOtherUnit(165, '°F', [163])).toBe(false);
+    expect(isOtherUnit(74, '°F', [90])).toBe(false);
+    expect(isOtherUnit(74, '°F', [])).toBe(false);
   });
 });
 
@@ -177,7 +193,8 @@ describe('a silence', () => {
     const read = readLog('time,temp_F\n0,140\n5,150\n95,160');
     expect(read).toMatchObject({ ok: true, remarks: [{ kind: 'silence', line: 4 }] });
     expect(sentences('time,temp_F\n0,140\n5,150\n95,160')).toEqual([
-      'Between line 3 and line 4 nothing was read for 90 min; 10 min of it count, at the lower reading.',
+      'Between line 3 and line 4 nothing was read for 90 min; ' +
+        '10 min of it count, at the lower reading.',
     ]);
   });
 });
