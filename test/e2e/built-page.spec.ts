@@ -1,0 +1,60 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test } from '@playwright/test';
+import { type HubProcess, startHub } from './hub-process.ts';
+
+let folder: string;
+let hub: HubProcess;
+
+test.beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'coalface-page-'));
+  hub = await startHub({ folder, speed: 60 });
+});
+
+test.afterAll(async () => {
+  await hub.stop();
+  rmSync(folder, { recursive: true });
+});
+
+const pages = ['station.html?station=trim', 'smoker.html', ''];
+const sizes = [
+  { width: 1920, height: 1080 },
+  { width: 1024, height: 600 },
+  { width: 390, height: 844 },
+];
+
+test('a built page draws itself anew when the clock moves on', async ({ page }) => {
+  await page.goto(`${hub.address}/station.html?station=trim`);
+  const head = page.locator('wall-head');
+  await expect(head).toBeVisible();
+  const before = await head.ariaSnapshot();
+  await expect.poll(() => head.ariaSnapshot(), { timeout: 20_000 }).not.toBe(before);
+});
+
+for (const path of pages) {
+  for (const viewport of sizes) {
+    const name = `${path || 'the start page'} at ${viewport.width}×${viewport.height}`;
+    test(`${name} fits, throws nothing and breaks no rule of WCAG 2.2 AA`, async ({ browser }) => {
+      // Without bypassing, the page's own security policy would keep the checker out.
+      const context = await browser.newContext({ viewport, bypassCSP: true });
+      const page = await context.newPage();
+      const faults: string[] = [];
+      page.on('pageerror', (fault) => faults.push(String(fault)));
+      page.on('console', (said) => {
+        if (said.type() === 'error') faults.push(said.text());
+      });
+      await page.goto(`${hub.address}/${path}`);
+      await page.waitForTimeout(1_500);
+      expect(faults).toEqual([]);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(wide).toBeLessThanOrEqual(viewport.width);
+      const { violations } = await new AxeBuilder({ page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+        .analyze();
+      expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+      await context.close();
+    });
+  }
+}

@@ -1,0 +1,51 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { join } from 'node:path';
+import { createInterface } from 'node:readline';
+import { root } from '../../server/fingerprint.mjs';
+
+/** A hub as a process of its own, so that it can be killed as a power cut would. */
+export type HubProcess = {
+  readonly address: string;
+  readonly port: number;
+  /** Without a word: what was not durable is gone. */
+  kill(): Promise<void>;
+  /** As Ctrl-C. */
+  stop(): Promise<void>;
+};
+
+/** Starts the demo kept in `folder`, and waits until it says that it is ready. */
+export async function startHub(options: {
+  readonly folder: string;
+  readonly port?: number;
+  readonly speed?: number;
+}): Promise<HubProcess> {
+  const { folder, port = 0, speed = 1 } = options;
+  const args = ['--demo', folder, '--port', `${port}`, '--demo-speed', `${speed}`];
+  const main = join(root, 'server/main.ts');
+  const child = spawn(process.execPath, ['--import', 'tsx', main, ...args], { cwd: root });
+  child.stderr?.pipe(process.stderr);
+  const address = await readyAddress(child);
+  const end = async (signal: NodeJS.Signals) => {
+    if (child.exitCode !== null || child.signalCode !== null) return;
+    const gone = once(child, 'exit');
+    child.kill(signal);
+    await gone;
+  };
+  return {
+    address,
+    port: Number(new URL(address).port),
+    kill: () => end('SIGKILL'),
+    stop: () => end('SIGINT'),
+  };
+}
+
+async function readyAddress(child: ChildProcess): Promise<string> {
+  if (!child.stdout) throw new Error('a hub has words to say');
+  let address: string | undefined;
+  for await (const line of createInterface({ input: child.stdout })) {
+    address ??= /https?:\/\/[^/\s]+/.exec(line)?.[0];
+    if (line.startsWith('Ready') && address) return address;
+  }
+  throw new Error('the hub ended before it was ready');
+}
