@@ -1,14 +1,15 @@
 import type { AdoptedPlan, DayState } from '../shared/day/index.ts';
 import { canonical, type Instant } from '../shared/kernel/index.ts';
+import type { PlanFiles } from '../shared/plan/index.ts';
 import { adoption, hashesOf, makePlan } from './adopt.ts';
-import { dueAt } from './due.ts';
+import { dueAt, isOver } from './due.ts';
 import { faultLine, readFolder } from './folder/index.ts';
 import type { Hub } from './hub/index.ts';
 import { whyNotPlanned } from './why-not-planned.ts';
 
 /** What came of looking into a kitchen's folder. */
 export type Looked = {
-  readonly what: 'adopted' | 'as-before' | 'nothing-due' | 'broken' | 'impossible';
+  readonly what: 'adopted' | 'as-before' | 'begun' | 'nothing-due' | 'broken' | 'impossible';
   /** What is wrong, for whoever runs the hub; nothing that was said the last time. */
   readonly lines: readonly string[];
 };
@@ -22,36 +23,57 @@ export type Planning = {
 export function createPlanning(hub: Hub<DayState>, folder: string): Planning {
   let saidBefore: readonly string[] = [];
   /** What came of trying these very files: working a plan out takes its time. */
-  let tried: { readonly files: string; readonly lines: readonly string[] } | null = null;
+  let tried: { readonly hashes: string; readonly lines: readonly string[] } | null = null;
+
+  async function takeUp(files: PlanFiles, adoptedAt: (plan: AdoptedPlan) => Instant) {
+    const { day } = files.cookPlan;
+    const hashes = canonical(hashesOf(files));
+    const running = hub.state.plan;
+    if (running && canonical(running.hashes) === hashes) return looked('as-before');
+    if (tried?.hashes === hashes) return looked('impossible', tried.lines);
+    if (running?.built.day === day && hasBegun(hub.state)) return looked('begun', [begun(day)]);
+    const made = makePlan(files, running?.built.day === day ? running.version + 1 : 1);
+    if (!made.ok) {
+      tried = { hashes, lines: whyNotPlanned(made, files.kitchen) };
+      return looked('impossible', tried.lines);
+    }
+    await hub.bring(adoption(made.plan, adoptedAt(made.plan)));
+    return looked('adopted');
+  }
 
   async function find(now: Instant, adoptedAt: (plan: AdoptedPlan) => Instant): Promise<Looked> {
     const { kitchen, catalogue, plans, faults } = readFolder(folder);
-    const lines = faults.map(faultLine);
-    if (kitchen === null || catalogue === null) return { what: 'broken', lines };
+    const faultLines = faults.map(faultLine);
+    if (kitchen === null || catalogue === null) return looked('broken', faultLines);
     const due = dueAt(plans, now, kitchen.zone);
-    if (due === null) return { what: 'nothing-due', lines };
-    if (due.plan === null) return { what: 'broken', lines };
-    const files = { kitchen, catalogue, cookPlan: due.plan };
-    const hashes = canonical(hashesOf(files));
-    const running = hub.state.plan;
-    if (running && canonical(running.hashes) === hashes) return { what: 'as-before', lines };
-    if (tried?.files === hashes) return { what: 'impossible', lines: [...lines, ...tried.lines] };
-    const version = running?.built.day === due.day ? running.version + 1 : 1;
-    const made = makePlan(files, version);
-    if (!made.ok) {
-      tried = { files: hashes, lines: whyNotPlanned(made, kitchen) };
-      return { what: 'impossible', lines: [...lines, ...tried.lines] };
+    // A day that people are in the middle of is not left for another, whatever files come and go.
+    if (due?.day !== hub.state.plan?.built.day && isUnderWay(hub.state, now)) {
+      return looked('as-before', faultLines);
     }
-    await hub.bring(adoption(made.plan, adoptedAt(made.plan)));
-    return { what: 'adopted', lines };
+    if (due === null) return looked('nothing-due', faultLines);
+    if (due.plan === null) return looked('broken', faultLines);
+    const { what, lines } = await takeUp({ kitchen, catalogue, cookPlan: due.plan }, adoptedAt);
+    return looked(what, [...faultLines, ...lines]);
   }
 
   return {
     async look(now, adoptedAt = () => now) {
-      const looked = await find(now, adoptedAt);
-      const news = looked.lines.filter((line) => !saidBefore.includes(line));
-      saidBefore = looked.lines;
-      return { ...looked, lines: news };
+      const { what, lines } = await find(now, adoptedAt);
+      const news = lines.filter((line) => !saidBefore.includes(line));
+      saidBefore = lines;
+      return looked(what, news);
     },
   };
 }
+
+const looked = (what: Looked['what'], lines: readonly string[] = []): Looked => ({ what, lines });
+
+const hasBegun = ({ tasks }: DayState) => tasks.size > 0;
+
+function isUnderWay(state: DayState, now: Instant): boolean {
+  const { plan } = state;
+  return plan !== null && hasBegun(state) && !isOver(plan.cookPlan, now, plan.kitchen.zone);
+}
+
+const begun = (day: string) =>
+  `The files for ${day} were changed, but its work has begun: that day goes on as it was planned.`;

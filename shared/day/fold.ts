@@ -2,7 +2,7 @@ import type { TaskId } from '../kernel/index.ts';
 import { assert, seconds, unreachable } from '../kernel/index.ts';
 import type { Event } from './event.ts';
 import type { DayState, TaskFacts } from './state.ts';
-import { factsOf, loadKey } from './state.ts';
+import { emptyDay, factsOf, loadKey } from './state.ts';
 
 /**
  * The day after one more event. Pure and total: the same events in the same order give the same day, on the hub, in a
@@ -21,8 +21,11 @@ export function fold(state: DayState, event: Event): DayState {
 function happen(state: DayState, event: Event): DayState {
   const deed = { at: event.at, by: event.personId };
   switch (event.kind) {
-    case 'planAdopted':
-      return { ...state, plan: event.plan, arrangedSeq: event.seq };
+    case 'planAdopted': {
+      // Another day begins with nothing done: its tasks may well go by the names of yesterday's.
+      const before = event.day === state.day ? state : emptyDay();
+      return { ...before, plan: event.plan, arrangedSeq: event.seq };
+    }
     case 'taskStarted':
       return withTask(state, event.task, { started: deed, finished: null, hand: event.hand });
     case 'taskFinished':

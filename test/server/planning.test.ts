@@ -1,0 +1,187 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { systemClock } from '../../server/clock.ts';
+import { dayRules } from '../../server/day-rules.ts';
+import { furnish } from '../../server/folder/furnish.ts';
+import { readFolder } from '../../server/folder/index.ts';
+import { type Hub, openHub } from '../../server/hub/index.ts';
+import { createPlanning, type Planning } from '../../server/planning.ts';
+import { memoryDisk, openMemoryLog } from '../../server/store/index.ts';
+import type { DayState } from '../../shared/day/index.ts';
+import {
+  addDays,
+  type CommandId,
+  hours,
+  type Instant,
+  instant,
+  must,
+  weekdays,
+} from '../../shared/kernel/index.ts';
+
+let folder: string;
+let hub: Hub<DayState>;
+let planning: Planning;
+let planFile: string;
+const now = () => instant(Date.now());
+const daysOn = (days: number): Instant => instant(now() + days * hours(24) * 1000);
+
+beforeEach(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'coalface-planning-'));
+  furnish(folder);
+  planFile = join(folder, `plans/${readFolder(folder).plans[0]?.day}.json`);
+  hub = await openHub({
+    log: openMemoryLog(memoryDisk()),
+    rules: dayRules,
+    clock: systemClock(),
+    epoch: 'e1',
+    report: (line) => {
+      throw new Error(line.what);
+    },
+  });
+  planning = createPlanning(hub, folder);
+});
+afterEach(async () => {
+  await hub.close();
+  rmSync(folder, { recursive: true });
+});
+
+type PlanJson = { day: string; services: { dishes: { sales: { portions: number } }[] }[] };
+const portionsOf = (plan: PlanJson) => must(plan.services[1]?.dishes[0], 'a dish').sales;
+
+function edit(change: (plan: PlanJson) => void, file = planFile) {
+  const plan = JSON.parse(readFileSync(planFile, 'utf8'));
+  change(plan);
+  writeFileSync(file, JSON.stringify(plan));
+}
+
+async function start() {
+  const plan = must(hub.state.plan, 'a plan');
+  const first = [...plan.schedule.placements]
+    .sort((a, b) => a.startS - b.startS)
+    .find(({ activity }) =>
+      plan.built.tasks.some(({ id, work }) => id === activity && work === 'hands'),
+    );
+  const head = { personId: null, screenId: null, tappedAt: now() };
+  const task = must(first, 'a first task').activity;
+  return hub.command({ ...head, id: 'start-1' as CommandId, kind: 'start', task });
+}
+
+describe('a plan that is due', () => {
+  it('is taken up once, with all that it was made from', async () => {
+    expect(await planning.look(now())).toEqual({ what: 'adopted', lines: [] });
+    expect(hub.state.plan).toMatchObject({ version: 1, cookPlan: { services: [{}, {}] } });
+    expect(hub.state.plan?.hashes.kitchen).toMatch(/^[0-9a-f]{64}$/);
+    expect(await planning.look(now())).toEqual({ what: 'as-before', lines: [] });
+    expect(hub.health.seq).toBe(1);
+  });
+
+  it('gives way to its edit while nothing was begun', async () => {
+    await planning.look(now());
+    edit((plan) => {
+      portionsOf(plan).portions += 4;
+    });
+    expect((await planning.look(now())).what).toBe('adopted');
+    expect(hub.state.plan?.version).toBe(2);
+  });
+
+  it('stays as it is once its work has begun, and says so once', async () => {
+    await planning.look(now());
+    expect(await start()).toMatchObject({ ok: true });
+    edit((plan) => {
+      portionsOf(plan).portions += 4;
+    });
+    const { what, lines } = await planning.look(now());
+    expect(what).toBe('begun');
+    expect(lines).toMatchObject([expect.stringContaining('its work has begun')]);
+    expect((await planning.look(now())).lines).toEqual([]);
+    expect(hub.state.plan?.version).toBe(1);
+  });
+
+  it('is not dropped when its file goes, once its work has begun', async () => {
+    await planning.look(now());
+    await start();
+    const next = addDays(must(hub.state.plan, 'a plan').built.day, 1);
+    edit(
+      (plan) => {
+        plan.day = next;
+      },
+      join(folder, `plans/${next}.json`),
+    );
+    rmSync(planFile);
+    expect((await planning.look(now())).what).toBe('as-before');
+  });
+
+  it('gives way to the next day’s when its own is over, and that begins with nothing done', async () => {
+    haveEverybodyInDaily();
+    await planning.look(now());
+    await start();
+    const { day } = must(hub.state.plan, 'a plan').built;
+    const next = addDays(day, 1);
+    edit(
+      (plan) => {
+        plan.day = next;
+      },
+      join(folder, `plans/${next}.json`),
+    );
+    expect((await planning.look(now())).what).toBe('as-before');
+    expect((await planning.look(daysOn(0.75))).what).toBe('adopted');
+    expect(hub.state).toMatchObject({ day: next, plan: { version: 1 } });
+    expect(hub.state.tasks.size).toBe(0);
+  });
+});
+
+/** The demo's crew is on its own day alone. */
+function haveEverybodyInDaily() {
+  const file = join(folder, 'kitchen.json');
+  const kitchen = JSON.parse(readFileSync(file, 'utf8'));
+  for (const { shifts } of kitchen.crew) for (const shift of shifts) shift.on = weekdays;
+  writeFileSync(file, JSON.stringify(kitchen));
+}
+
+describe('a broken file', () => {
+  it('leaves the running day untouched, and all that is wrong is said once', async () => {
+    await planning.look(now());
+    edit((plan) => {
+      portionsOf(plan).portions = -1;
+      plan.day = 'soon';
+    });
+    const { what, lines } = await planning.look(now());
+    expect(what).toBe('broken');
+    expect(lines).toHaveLength(2);
+    expect((await planning.look(now())).lines).toEqual([]);
+    expect(hub.health.seq).toBe(1);
+  });
+
+  it('is forgotten when it is mended', async () => {
+    edit((plan) => {
+      plan.day = 'soon';
+    });
+    expect((await planning.look(now())).what).toBe('broken');
+    const day = must(/([^/]+)\.json$/.exec(planFile)?.[1], 'a day');
+    edit((plan) => {
+      plan.day = day;
+    });
+    expect((await planning.look(now())).what).toBe('adopted');
+  });
+});
+
+describe('a plan that cannot be', () => {
+  it('is refused in sentences with amounts, and the running day stays', async () => {
+    await planning.look(now());
+    edit((plan) => {
+      portionsOf(plan).portions = 2_000;
+    });
+    const { what, lines } = await planning.look(now());
+    expect(what).toBe('impossible');
+    expect(lines.length).toBeGreaterThan(0);
+    for (const line of lines) expect(line).toMatch(/\d/);
+    expect(hub.state.plan?.version).toBe(1);
+  });
+});
+
+it('finds nothing due in a folder without plans', async () => {
+  rmSync(planFile);
+  expect(await planning.look(now())).toEqual({ what: 'nothing-due', lines: [] });
+});
