@@ -9,36 +9,31 @@ import type { Rule } from './rule.ts';
 const SPARE_RISES = 8;
 
 /**
- * Works out all times, from below. Where arcs go round in a circle that asks a time to come after
- * itself, one of them is given up (the same for the same facts) and is seen as broken then. Answers
- * whether every time hangs on something in the end, so that changes can be followed.
+ * Works out all times, from below, where arcs go round in a circle that asks a time to come after
+ * itself: one of them is given up (the same for the same facts), and is seen as broken then.
  */
-export function fromScratch(rule: Rule): boolean {
-  rule.givenUp.fill(0);
-  rule.tooLong.fill(0);
-  let isWhole = true;
+export function raiseAll(rule: Rule): void {
   for (let node = rise(rule); node !== NOWHERE; node = rise(rule)) {
     giveUpOne(rule, circleAt(rule, node));
-    isWhole = false;
   }
-  return ground(rule) && isWhole;
 }
 
 /** Raises all times to the least that keep the rule; or answers with a node on a circle. */
 export function rise(rule: Rule): number {
-  const { size, order, rank, component } = rule.net;
+  const { size, order, rank, component, members } = rule.net;
   rule.timeS.fill(UNBOUND);
   rule.source.fill(NOWHERE);
   rule.trust = 'all';
-  const members = new Int32Array(size);
-  for (const number of component) members[number] = at(members, number) + 1;
-  const rises = new Int32Array(size);
-  const again = new Heap(size);
+  let again: Heap | undefined;
   let done = 0;
   const tell = (activity: number) => {
-    if (at(rank, activity) < done) again.set(activity, at(rank, activity));
+    if (at(rank, activity) >= done) return;
+    again ??= new Heap(size);
+    again.set(activity, at(rank, activity));
   };
   for (; done < size; done++) raise(rule, at(order, done), tell);
+  if (!again) return NOWHERE;
+  const rises = new Int32Array(size);
   while (again.size > 0) {
     const activity = again.pop();
     rises[activity] = at(rises, activity) + 1;
@@ -95,37 +90,4 @@ function anyMaximum({ net, givenUp }: Rule): number {
     if (net.arcs.back[arc] === 1 && givenUp[arc] === 0) return arc;
   }
   return 0;
-}
-
-/**
- * Finds for every time something that it hangs on which does not hang on it. None is found where
- * hours made a time jump on account of another that then followed it.
- */
-function ground(rule: Rule): boolean {
-  const { size, order } = rule.net;
-  rule.trust = 'grounded';
-  rule.grounded.fill(0);
-  let missing = size * 2;
-  for (let before = missing + 1; missing > 0 && missing < before; ) {
-    before = missing;
-    for (let i = 0; i < size; i++) missing -= groundEnds(rule, at(order, i));
-  }
-  for (let node = 0; node < size * 2; node++) {
-    if (rule.grounded[node] === 0) rule.source[node] = NOWHERE;
-  }
-  return missing === 0;
-}
-
-function groundEnds(rule: Rule, activity: number): number {
-  let found = 0;
-  for (const node of [activity * 2, activity * 2 + 1]) {
-    if (rule.grounded[node] === 1) continue;
-    if ((node & 1) === 0) rule.askNear(activity);
-    else rule.askFar(activity);
-    if (rule.bestS !== rule.timeS[node]) continue;
-    rule.take(node);
-    rule.grounded[node] = 1;
-    found++;
-  }
-  return found;
 }

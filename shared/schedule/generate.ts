@@ -54,8 +54,7 @@ export function generate(net: Net, attempt: Attempt): Generated {
 class Generation {
   readonly #net: Net;
   readonly #attempt: Attempt;
-  readonly #floorS: Int32Array;
-  /** Windows from bounds and floors alone, and those that what is placed leaves. */
+  /** Windows from bounds and pushes alone, and those that what is placed leaves. */
   readonly #base: Windows;
   readonly #windows: Windows;
   readonly #order: Precedence;
@@ -67,7 +66,6 @@ class Generation {
   constructor(net: Net, attempt: Attempt) {
     this.#net = net;
     this.#attempt = attempt;
-    this.#floorS = net.loS.slice();
     this.#base = new Windows(net.arcs, net.loS, net.hiS);
     this.#windows = new Windows(net.arcs, net.loS, net.hiS);
     const startLoS = net.modes.map((_, activity) => at(this.#base.loS, startOf(activity)));
@@ -175,16 +173,15 @@ class Generation {
     const slot = this.#placed[activityOf(node)];
     assert(slot, 'what is pushed is placed');
     const timeS = node === startOf(activityOf(node)) ? slot.startS : slot.endS;
-    this.#floorS[node] = timeS + byS;
-    this.#base.reset(this.#floorS, this.#net.hiS);
+    this.#base.notBefore(node, timeS + byS);
     if (this.#base.firstEmpty() !== undefined) return false;
     this.#unplaceTooEarly();
     return true;
   }
 
   #unplaceTooEarly(): void {
-    const { loS, hiS } = this.#base;
-    this.#windows.reset(loS, hiS);
+    const { loS } = this.#base;
+    this.#windows.copyFrom(this.#base);
     this.#placed.forEach((slot, activity) => {
       if (!slot) return;
       const tooEarly =

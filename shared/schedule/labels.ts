@@ -1,52 +1,74 @@
+import { NOWHERE } from './by.ts';
 import { tellDependents } from './dependents.ts';
-import { fromScratch } from './from-scratch.ts';
+import { raiseAll } from './from-scratch.ts';
 import { Heap } from './heap.ts';
+import { UNBOUND } from './live-net.ts';
 import { at } from './network.ts';
 import type { Rule } from './rule.ts';
 
+/** More detours than this in one settling are a sign of a circle that rises for ever. */
+const DETOURS_MOST = 64;
 /** In an honest settling no activity is worked out more often than this, on the average. */
-const ROUNDS_MOST = 8;
+const ROUNDS_MOST = 16;
+
+/** `node` hangs on what the activity `over` hung on before it came to hang on `node`. */
+type Detour = { readonly over: number; readonly node: number };
 
 /**
  * The least times that keep the rule, kept up to date from change to change: only what hangs on a
  * changed time, or is asked for more by it, is worked out again, in the order of the arcs. (The
- * method is that of Ramalingam, Song, Joskowicz and Miller, Algorithmica 23, 1999, with the arc
- * each time hangs on as the tree along which a fall is followed.)
+ * method is that of Ramalingam, Song, Joskowicz and Miller, Algorithmica 23, 1999, with what each
+ * time hangs on as the tree along which a fall is followed.)
  *
- * A time must hang on something in the end, never on itself by way of others. What would is
- * doubted, and if it turns out to be asked for after all, everything is worked out from scratch.
+ * Since maximum lags run back, a time may be asked for by one that hangs on it. Such an echo is not
+ * believed at first, for after a fall it may be no more than the old time coming back. If it still
+ * asks when all else is settled it is no echo: somebody's hours have put something off further than
+ * it was asked. Then it is believed, and the tree is led round the one it came from.
  */
 export class Labels {
   readonly rule: Rule;
   readonly #queue: Heap;
-  /** Activities whose times may have changed since `begin`, with what their times were. */
+  /** Activities worked out in this settling, with the times they had before. */
   readonly #visited: number[] = [];
   readonly #seen: Uint8Array;
   readonly #beforeS: Int32Array;
   /** Activities whose arcs ask something else now, though their times be the same. */
   readonly #restaged: Uint8Array;
-  /** Whether the times that stand can be mended; else every change is worked out from scratch. */
-  #mendable: boolean;
+  #detours: Detour[] = [];
+  /** Detours that begin once the activity they lead round is worked out. */
+  #newDetours: Detour[] = [];
+  /** False where arcs had to be given up: then every change is worked out from scratch. */
+  #isMendable = true;
   readonly #tell = (activity: number) => this.mark(activity);
 
-  constructor(rule: Rule, mendable?: boolean) {
+  constructor(rule: Rule) {
     const { size } = rule.net;
     this.rule = rule;
     this.#queue = new Heap(size);
     this.#seen = new Uint8Array(size);
     this.#beforeS = new Int32Array(size * 2);
     this.#restaged = new Uint8Array(size);
-    this.#mendable = mendable ?? fromScratch(rule);
   }
 
-  /** The same times, on a rule that is a copy. */
+  /** Works out all times for the first time. */
+  static from(rule: Rule): Labels {
+    const labels = new Labels(rule);
+    labels.#startOver();
+    labels.settle();
+    return labels;
+  }
+
+  /** The same times, on a rule that follows a copy of the facts. */
   copy(rule: Rule): Labels {
     rule.timeS.set(this.rule.timeS);
     rule.by.set(this.rule.by);
     rule.source.set(this.rule.source);
     rule.givenUp.set(this.rule.givenUp);
     rule.tooLong.set(this.rule.tooLong);
-    return new Labels(rule, this.#mendable);
+    const copy = new Labels(rule);
+    copy.#detours = [...this.#detours];
+    copy.#isMendable = this.#isMendable;
+    return copy;
   }
 
   /** Marks an activity about which something is news; `restaged` if it has started or finished. */
@@ -57,7 +79,7 @@ export class Labels {
 
   /** Works out all that the marked ones change. Answers with the activities whose times changed. */
   settle(): number[] {
-    if (!this.#mendable || !this.#mend()) this.#startOver();
+    if (this.#queue.size > 0 && !(this.#isMendable && this.#mend())) this.#startOver();
     const { timeS } = this.rule;
     const changed = this.#visited.filter(
       (a) => timeS[a * 2] !== this.#beforeS[a * 2] || timeS[a * 2 + 1] !== this.#beforeS[a * 2 + 1],
@@ -67,17 +89,20 @@ export class Labels {
     return changed;
   }
 
-  /** False if it cannot be mended bit by bit. */
+  /** False if the times would rise for ever. */
   #mend(): boolean {
     const { rule } = this;
     const askedMost = rule.asked + ROUNDS_MOST * rule.net.size;
     rule.trust = 'others';
-    rule.doubted.length = 0;
-    while (this.#queue.size > 0) {
-      if (rule.asked > askedMost) return false;
-      this.#workOut(this.#queue.pop());
+    for (let detours = 0; this.#queue.size > 0; ) {
+      while (this.#queue.size > 0) {
+        if (rule.asked > askedMost) return false;
+        this.#workOut(this.#queue.pop());
+      }
+      detours += this.#believe();
+      if (detours > DETOURS_MOST) return false;
     }
-    return rule.doubted.every((arc) => this.#isKept(arc));
+    return true;
   }
 
   #workOut(activity: number): void {
@@ -86,6 +111,8 @@ export class Labels {
     this.#remember(activity);
     const restaged = this.#restaged[activity] === 1;
     this.#restaged[activity] = 0;
+    if (this.#detours.length > 0) this.#leaveDetours(activity);
+    if (this.#newDetours.length > 0) this.#beginDetours(activity);
     rule.askNear(activity);
     const nearMoved = rule.take(near);
     rule.askFar(activity);
@@ -94,28 +121,60 @@ export class Labels {
     if (farMoved || restaged) tellDependents(rule, far, this.#tell);
   }
 
-  #isKept(arc: number): boolean {
+  /** Believes the doubted ones that still ask when all else is settled; how many there were. */
+  #believe(): number {
     const { rule } = this;
-    if (arc < 0) return false;
-    const { arcs } = rule.net;
-    const to = at(arcs.to, arc);
-    const askedS = at(rule.timeS, at(arcs.from, arc)) + at(arcs.weightS, arc);
-    if (rule.isFact(to) || !rule.holds(arc)) return true;
-    if (askedS > at(rule.timeS, to)) return false;
-    const activity = to >> 1;
-    const near = activity * 2;
-    return (
-      to === near ||
-      !rule.isDriven(activity) ||
-      askedS - at(rule.facts.maxS, activity) <= at(rule.timeS, near)
-    );
+    let count = 0;
+    for (const { from, self, arc } of rule.doubts) {
+      if (!rule.isAskedMore(self, from, arc)) continue;
+      count++;
+      this.mark(self >> 1);
+      this.#leadRound(self >> 1, from);
+    }
+    rule.doubts.length = 0;
+    return count;
+  }
+
+  /** Lets the first of a chain that hangs on an activity hang on what that hangs on. */
+  #leadRound(over: number, from: number): void {
+    const { source } = this.rule;
+    let node = from;
+    while (node !== NOWHERE && at(source, node) >> 1 !== over) node = at(source, node);
+    if (node === NOWHERE) return;
+    let beyond = at(source, node);
+    while (beyond >> 1 === over) beyond = at(source, beyond);
+    source[node] = beyond;
+    this.#newDetours.push({ over, node });
+  }
+
+  /** What is worked out anew makes no detour any more; who made one round it must look again. */
+  #leaveDetours(activity: number): void {
+    for (const { over, node } of this.#detours) if (over === activity) this.mark(node >> 1);
+    this.#detours = this.#detours.filter(({ node }) => node >> 1 !== activity);
+  }
+
+  #beginDetours(activity: number): void {
+    for (const each of this.#newDetours) if (each.over === activity) this.#detours.push(each);
+    this.#newDetours = this.#newDetours.filter(({ over }) => over !== activity);
   }
 
   #startOver(): void {
-    const { size } = this.rule.net;
+    const { rule } = this;
+    const { size } = rule.net;
     for (let activity = 0; activity < size; activity++) this.#remember(activity);
-    while (this.#queue.size > 0) this.#restaged[this.#queue.pop()] = 0;
-    this.#mendable = fromScratch(this.rule);
+    for (let activity = 0; activity < size; activity++) this.mark(activity);
+    rule.timeS.fill(UNBOUND);
+    rule.source.fill(NOWHERE);
+    rule.givenUp.fill(0);
+    rule.tooLong.fill(0);
+    rule.doubts.length = 0;
+    this.#detours.length = 0;
+    this.#newDetours.length = 0;
+    this.#isMendable = this.#mend();
+    if (this.#isMendable) return;
+    while (this.#queue.size > 0) this.#queue.pop();
+    this.#restaged.fill(0);
+    raiseAll(rule);
   }
 
   #remember(activity: number): void {

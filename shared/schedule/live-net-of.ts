@@ -25,8 +25,11 @@ type Source = {
 
 export type LiveParts = {
   readonly net: LiveNet;
-  /** The same without maximum lags: what can make what late. */
+  /** The same facing backward, from all goals and deadlines. */
+  readonly backward: LiveNet;
+  /** What can make what late: the net without maximum lags, and the same facing backward. */
   readonly onward: LiveNet;
+  readonly toGoal: LiveNet;
   /** By arc. */
   readonly origins: readonly Origin[];
   /** The lag of each ceiling. */
@@ -64,16 +67,20 @@ export function liveNetOf(
     isWork: Uint8Array.from(modes, ({ length }) => (length.kind === 'work' ? 1 : 0)),
     rank,
     order,
-    component: components(size, neighbours(size, arcs)),
+    ...componentsOf(size, arcs),
   };
-  const onward = {
-    ...net,
-    arcs: liveArcs(
-      sources.filter(({ back }) => !back),
-      size,
-    ),
+  const forwardOnly = sources.filter(({ back }) => !back);
+  const onwardArcs = liveArcs(forwardOnly, size);
+  const onward = { ...net, arcs: onwardArcs, ...componentsOf(size, onwardArcs) };
+  return {
+    net,
+    // Facing backward, maximum lags count from facts alone, and so never come round.
+    backward: { ...mirroredLive(onward, latestOf(problem, index)), arcs: mirroredArcs(arcs, size) },
+    onward,
+    toGoal: mirroredLive(onward, new Int32Array(size * 2).fill(-UNBOUND)),
+    origins: sources.map(({ origin }) => origin),
+    ceilingLags: lags,
   };
-  return { net, onward, origins: sources.map(({ origin }) => origin), ceilingLags: lags };
 }
 
 function liveArcs(sources: readonly Source[], size: number): LiveArcs {
@@ -88,7 +95,9 @@ function lagSources(problem: Problem, index: Index): Source[] {
     const [from, to] = [nodeOf(lag.from, index), nodeOf(lag.to, index)];
     const origin = { kind: 'lag', number } as const;
     const least = { from, to, weightS: lag.minS ?? 0, back: false, handsOn: -1, origin };
-    const most = { ...least, from: to, to: from, weightS: -(lag.maxS ?? 0), back: true };
+    const mostS = lag.maxS ?? 0;
+    // One that asks for a distance is as good as a minimum the other way.
+    const most = { ...least, from: to, to: from, weightS: -mostS, back: mostS >= 0 };
     return [...(lag.minS === undefined ? [] : [least]), ...(lag.maxS === undefined ? [] : [most])];
   });
 }
@@ -159,30 +168,49 @@ function ceilingsOf(problem: Problem, index: Index, rank: Int32Array) {
   return { ceilings, lags: found.map(({ number }) => number) };
 }
 
-function neighbours(size: number, arcs: LiveArcs): number[][] {
+function componentsOf(size: number, arcs: LiveArcs): Pick<LiveNet, 'component' | 'members'> {
   const after: number[][] = Array.from({ length: size }, () => []);
   for (let arc = 0; arc < arcs.count; arc++) {
     after[at(arcs.from, arc) >> 1]?.push(at(arcs.to, arc) >> 1);
   }
-  return after;
+  const component = components(size, after);
+  const members = new Int32Array(size);
+  for (const number of component) members[number] = at(members, number) + 1;
+  return { component, members };
+}
+
+/** By node: deadlines, the horizon, and goals. */
+function latestOf(problem: Problem, index: Index): Int32Array {
+  const latestS = new Int32Array(problem.activities.length * 2).fill(-UNBOUND);
+  problem.activities.forEach(({ deadlineS }, i) => {
+    latestS[endOf(i)] = Math.min(problem.horizonS, deadlineS ?? problem.horizonS);
+  });
+  for (const goal of problem.goals) {
+    const node = nodeOf(goal, index);
+    latestS[node] = Math.min(at(latestS, node), goal.dueS);
+  }
+  return latestS;
 }
 
 /**
  * The same net facing backward: what is asked of an end is now how late it may be. Published times
  * ask nothing there; deadlines and goals, as `latestS` of each node, are what does.
  */
-export function mirroredLive(net: LiveNet, latestS: Int32Array): LiveNet {
-  const nodes = net.size * 2;
-  const from = net.arcs.to.map(otherEnd);
-  const to = net.arcs.from.map(otherEnd);
+function mirroredLive(net: LiveNet, latestS: Int32Array): LiveNet {
   const rank = net.rank.map((each) => net.size - 1 - each);
   return {
     ...net,
     facing: 'backward',
-    arcs: { ...net.arcs, from, to, out: grouped(from, nodes), into: grouped(to, nodes) },
+    arcs: mirroredArcs(net.arcs, net.size),
     hardS: latestS.map((_, node) => -at(latestS, otherEnd(node))),
     hours: net.hours.map((hours) => hours && mirroredHours(hours)),
     rank,
     order: net.order.slice().reverse(),
   };
+}
+
+function mirroredArcs(arcs: LiveArcs, size: number): LiveArcs {
+  const from = arcs.to.map(otherEnd);
+  const to = arcs.from.map(otherEnd);
+  return { ...arcs, from, to, out: grouped(from, size * 2), into: grouped(to, size * 2) };
 }

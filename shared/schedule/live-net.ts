@@ -25,6 +25,8 @@ export type LiveNet = {
   readonly order: Int32Array;
   /** The strong component of each activity: only within one can an arc come back. */
   readonly component: Int32Array;
+  /** How many activities are in each component. */
+  readonly members: Int32Array;
 };
 
 export type LiveArcs = Arcs & {

@@ -6,9 +6,9 @@ import type { Index } from './index-of.ts';
 import { indexOf } from './index-of.ts';
 import { Labels } from './labels.ts';
 import { UNBOUND } from './live-net.ts';
-import { type LiveParts, liveNetOf, mirroredLive } from './live-net-of.ts';
+import { type LiveParts, liveNetOf } from './live-net-of.ts';
 import type { Goal, Link, Placement, Problem } from './model.ts';
-import { at, endOf } from './network.ts';
+import { otherEnd } from './network.ts';
 import { Rule } from './rule.ts';
 import { sharedUnits } from './shared-units.ts';
 
@@ -42,15 +42,14 @@ export function liveFrom(published: Published, facts: Facts): Live {
   const parts = liveNetOf(problem, placements, links);
   const shared = sharedUnits(parts.net, facts);
   const floors = new Floors(parts.net, facts);
-  const backward = mirroredLive(parts.net, latestOf(problem, published.index, problem.goals));
   return {
     published,
     parts,
     facts,
     shared,
     floors,
-    earliest: new Labels(new Rule(parts.net, facts, shared, floors.floorS)),
-    latest: new Labels(new Rule(backward, facts, shared, NO_FLOORS)),
+    earliest: Labels.from(new Rule(parts.net, facts, shared, floors.floorS)),
+    latest: Labels.from(new Rule(parts.backward, facts, shared, NO_FLOORS)),
   };
 }
 
@@ -70,27 +69,15 @@ export function copyOf(live: Live): Live {
 }
 
 /**
- * The latest times on account of one goal alone: by node of the mirrored net, and negated; `UNBOUND`
- * where the goal does not wait. Maximum lags are left out: they make nothing late.
+ * The latest times on account of one goal alone: by node of the mirrored net, and negated; far below
+ * nought where the goal does not wait.
  */
 export function latestForGoal({ published, parts, facts, shared }: Live, goal: Goal): Int32Array {
-  const latestS = new Int32Array(facts.stage.length * 2).fill(-UNBOUND);
-  latestS[nodeOf(goal, published.index)] = goal.dueS;
-  const rule = new Rule(mirroredLive(parts.onward, latestS), facts, shared, NO_FLOORS);
+  const hardS = new Int32Array(facts.stage.length * 2).fill(UNBOUND);
+  hardS[otherEnd(nodeOf(goal, published.index))] = -goal.dueS;
+  const rule = new Rule({ ...parts.toGoal, hardS }, facts, shared, NO_FLOORS);
   rise(rule);
   return rule.timeS;
-}
-
-function latestOf(problem: Problem, index: Index, goals: readonly Goal[]): Int32Array {
-  const latestS = new Int32Array(problem.activities.length * 2).fill(-UNBOUND);
-  problem.activities.forEach(({ deadlineS }, i) => {
-    latestS[endOf(i)] = Math.min(problem.horizonS, deadlineS ?? problem.horizonS);
-  });
-  for (const goal of goals) {
-    const node = nodeOf(goal, index);
-    latestS[node] = Math.min(at(latestS, node), goal.dueS);
-  }
-  return latestS;
 }
 
 /** What is published of a schedule, in the problem's order. */

@@ -4,10 +4,13 @@ import { DONE, RUNNING, WAITING } from './facts.ts';
 import { BREAK_MOST_S, nextFit } from './hours.ts';
 import type { LiveNet } from './live-net.ts';
 import { UNBOUND } from './live-net.ts';
-import { activityOf, at } from './network.ts';
+import { at } from './network.ts';
 
-/** Which sources to believe: those that do not hang on the node itself, all, or the grounded. */
-export type Trust = 'others' | 'all' | 'grounded';
+/** Whom to believe: all, or only those that do not hang on the node itself. */
+export type Trust = 'all' | 'others';
+
+/** Somebody who hangs on the node `self`, or on its activity, and asks it for more by an arc. */
+export type Doubt = { readonly self: number; readonly from: number; readonly arc: number };
 
 /**
  * The rule that says what one activity's times are, given all others': the greatest of what is
@@ -29,9 +32,8 @@ export class Rule {
   readonly tooLong: Uint8Array;
   /** Started activities whose units others still hold too: who follows waits for both. */
   readonly shared: Uint8Array;
-  readonly grounded: Uint8Array;
-  /** Arcs not believed, by `trust`, since the last time this was emptied. */
-  readonly doubted: number[] = [];
+  /** Who was not believed, by `trust`, since the last time this was emptied. */
+  readonly doubts: Doubt[] = [];
   trust: Trust = 'all';
   /** How often an activity was asked for, in all. */
   asked = 0;
@@ -40,9 +42,6 @@ export class Rule {
   bestBy: number = BY.hard;
   bestSource = NOWHERE;
   readonly #forward: boolean;
-  /** Whether the near end, as it was just worked out, hangs on its own far end in the end. */
-  #echoes = false;
-  #passesFarEnd = false;
 
   constructor(net: LiveNet, facts: Facts, shared: Uint8Array, floorS: Int32Array) {
     this.net = net;
@@ -56,13 +55,11 @@ export class Rule {
     this.source = new Int32Array(nodes).fill(NOWHERE);
     this.givenUp = new Uint8Array(net.arcs.count);
     this.tooLong = new Uint8Array(net.size);
-    this.grounded = new Uint8Array(nodes);
   }
 
   /** Works out the near end. */
   askNear(activity: number, heedingHours = true): void {
     const near = activity * 2;
-    const far = near + 1;
     const { facts, net } = this;
     this.asked++;
     this.#begin();
@@ -75,20 +72,12 @@ export class Rule {
       this.#offer(at(this.floorS, near), BY.plan);
       if (facts.nowS > this.bestS) this.#offer(facts.nowS, BY.now);
     }
-    this.#offerArcs(near, near, 0);
-    if (this.isDriven(activity)) {
-      const mostS = at(facts.maxS, activity);
-      if (this.isFarFact(activity)) this.#offer(this.#farFact(activity) - mostS, BY.fact);
-      else {
-        this.#offer(at(net.hardS, far) - mostS, BY.hard);
-        this.#offerArcs(far, near, mostS);
-      }
-    }
-    const hours = net.hours[activity];
-    if (!heedingHours || !hours) return;
-    if (net.isWork[activity] === 0 || facts.stage[activity] !== WAITING) return;
-    const gapMostS = this.#forward ? BREAK_MOST_S : -UNBOUND;
-    this.bestS = nextFit(hours, this.bestS, at(facts.minS, activity), gapMostS);
+    this.#offerAsked(activity, 0);
+    // A maximum puts work off to the very minute it asks, hours or not: between a break and a wait
+    // that is too long a person chooses. Put off further, it might go round in circles.
+    if (!this.#forward) this.#offerAsked(activity, 1);
+    if (heedingHours) this.#heedHours(activity);
+    if (this.#forward) this.#offerAsked(activity, 1);
   }
 
   /** Works out the far end, once the near end is known. */
@@ -96,7 +85,6 @@ export class Rule {
     const near = activity * 2;
     const far = near + 1;
     const { facts, net } = this;
-    const nearEchoes = this.#echoes;
     this.#begin();
     if (this.isFarFact(activity)) {
       this.#offer(this.#farFact(activity), BY.fact);
@@ -111,11 +99,21 @@ export class Rule {
     }
     const leastS = nearS + at(facts.minS, activity);
     if (leastS > this.bestS) {
-      const doubtful = this.trust === 'grounded' ? this.grounded[near] === 0 : nearEchoes;
-      if (doubtful) this.doubted.push(NOWHERE);
-      else this.#set(leastS, BY.length, near);
+      this.#set(leastS, BY.length, near);
     }
-    this.#offerArcs(far, far, 0);
+    this.#offerArcs(far, far, 0, 0);
+    this.#offerArcs(far, far, 0, 1);
+  }
+
+  /** Whether one who was not believed still asks for more than the node's time. */
+  isAskedMore(self: number, from: number, arc: number): boolean {
+    if (this.isFact(self)) return false;
+    const activity = self >> 1;
+    const askedS = at(this.timeS, from);
+    const drives = at(this.net.arcs.to, arc) !== self;
+    if (!this.holds(arc) || (drives && !this.isDriven(activity))) return false;
+    const lessS = drives ? at(this.facts.maxS, activity) : 0;
+    return askedS + at(this.net.arcs.weightS, arc) - lessS > at(this.timeS, self);
   }
 
   /** Takes the last answer over for a node; whether its time is another now. */
@@ -135,8 +133,10 @@ export class Rule {
   /** Whether what is asked of its far end drives its near end on, since it may be so long at most. */
   isDriven(activity: number): boolean {
     if (this.tooLong[activity] === 1 || this.isNearFact(activity)) return false;
+    const isRunning = this.facts.stage[activity] === RUNNING;
     // How long running work will take is a forecast: nothing can ask it to be shorter or longer.
-    return this.net.isWork[activity] === 0 || this.facts.stage[activity] !== RUNNING;
+    if (this.net.isWork[activity] === 1) return !isRunning;
+    return this.#forward || isRunning;
   }
 
   isFarFact(activity: number): boolean {
@@ -153,15 +153,16 @@ export class Rule {
     if (this.givenUp[arc] === 1) return false;
     const { from, to, back } = this.net.arcs;
     const isBack = at(back, arc) === 1;
-    // What has happened does not hold back what it came after; only a maximum still counts from it.
-    if (!this.#forward && !isBack && this.isFact(at(from, arc))) return false;
-    return !(isBack && this.#isRunningWorksEnd(this.#forward ? at(to, arc) : at(from, arc)));
+    // What has happened is not to be late for; but from then on a maximum counts. One that may still
+    // move makes nothing late, for what it counts from can be put off as well.
+    if (!this.#forward) return isBack === this.isFact(at(from, arc));
+    return !(isBack && this.#isRunningWorksEnd(at(to, arc)));
   }
 
   #isRunningWorksEnd(node: number): boolean {
-    const isEnd = (node & 1) === (this.#forward ? 1 : 0);
-    const activity = activityOf(node);
-    return isEnd && this.facts.stage[activity] === RUNNING && this.net.isWork[activity] === 1;
+    const activity = node >> 1;
+    const isRunning = this.facts.stage[activity] === RUNNING;
+    return (node & 1) === 1 && isRunning && this.net.isWork[activity] === 1;
   }
 
   #farFact(activity: number): number {
@@ -172,7 +173,6 @@ export class Rule {
     this.bestS = UNBOUND;
     this.bestBy = BY.hard;
     this.bestSource = NOWHERE;
-    this.#echoes = false;
   }
 
   #offer(timeS: number, by: number): void {
@@ -185,57 +185,72 @@ export class Rule {
     this.bestSource = source;
   }
 
-  /** What the arcs into a node ask of `self`, less so much. */
-  #offerArcs(node: number, self: number, lessS: number): void {
+  /** What is asked of the near end, directly and by way of the far end; by maxima, or by the rest. */
+  #offerAsked(activity: number, back: 0 | 1): void {
+    const near = activity * 2;
+    this.#offerArcs(near, near, 0, back);
+    if (!this.isDriven(activity)) return;
+    const mostS = at(this.facts.maxS, activity);
+    if (this.isFarFact(activity)) this.#offer(this.#farFact(activity) - mostS, BY.fact);
+    else {
+      this.#offer(at(this.net.hardS, near + 1) - mostS, BY.hard);
+      this.#offerArcs(near + 1, near, mostS, back);
+    }
+  }
+
+  #heedHours(activity: number): void {
+    const { facts, net } = this;
+    const hours = net.hours[activity];
+    if (!hours || net.isWork[activity] === 0 || facts.stage[activity] !== WAITING) return;
+    const gapMostS = this.#forward ? BREAK_MOST_S : -UNBOUND;
+    this.bestS = nextFit(hours, this.bestS, at(facts.minS, activity), gapMostS);
+  }
+
+  /** What arcs of one kind into a node ask of `self`, less so much. */
+  #offerArcs(node: number, self: number, lessS: number, back: 0 | 1): void {
     const { arcs } = this.net;
     const { first, items } = arcs.into;
     for (let i = at(first, node), end = at(first, node + 1); i < end; i++) {
       const arc = at(items, i);
+      if (arcs.back[arc] !== back) continue;
       const from = at(arcs.from, arc);
       const asked = at(this.timeS, from) + at(arcs.weightS, arc) - lessS;
       if (asked > this.bestS && this.holds(arc)) {
-        if (this.#isDoubtful(from, self)) this.doubted.push(arc);
-        else {
-          this.#set(asked, arc, from);
-          this.#echoes = this.#passesFarEnd;
-        }
+        if (this.#isEcho(from, self)) this.doubts.push({ self, from, arc });
+        else this.#set(asked, arc, from);
       }
       if (at(arcs.handsOn, arc) >= 0 && this.shared[from >> 1] === 1) {
-        this.#offerShared(from >> 1, arc, arc, lessS);
+        this.#offerShared(from >> 1, arc, self, lessS);
       }
     }
   }
 
   /** What those ask who still hold the units of a started activity together with it. */
-  #offerShared(activity: number, last: number, arc: number, lessS: number): void {
+  #offerShared(activity: number, last: number, self: number, lessS: number): void {
     const { arcs } = this.net;
     const { first, items } = arcs.into;
     const near = activity * 2;
     for (let i = at(first, near); i < at(first, near + 1); i++) {
       const earlier = at(items, i);
-      if (at(arcs.handsOn, earlier) !== at(arcs.handsOn, arc)) continue;
+      if (at(arcs.handsOn, earlier) !== at(arcs.handsOn, last)) continue;
       const from = at(arcs.from, earlier);
       const gapS = Math.max(at(arcs.weightS, last), at(arcs.weightS, earlier));
       const asked = at(this.timeS, from) + gapS - lessS;
-      if (asked > this.bestS && !this.isFact(from) && !this.#isDoubtful(from, NOWHERE)) {
-        this.#set(asked, last, from);
+      if (asked > this.bestS && !this.isFact(from)) {
+        if (this.#isEcho(from, self)) this.doubts.push({ self, from, arc: last });
+        else this.#set(asked, last, from);
       }
-      if (this.shared[from >> 1] === 1) this.#offerShared(from >> 1, last, arc, lessS);
+      if (this.shared[from >> 1] === 1) this.#offerShared(from >> 1, last, self, lessS);
     }
   }
 
-  /** Whether the time of `from` may be no more than an echo of that of `self`. */
-  #isDoubtful(from: number, self: number): boolean {
-    this.#passesFarEnd = false;
+  /** Whether the time of `from` hangs on `self`; for a near end, on either end of its activity. */
+  #isEcho(from: number, self: number): boolean {
     if (this.trust === 'all') return false;
-    if (this.trust === 'grounded') return this.grounded[from] === 0;
-    if (self === NOWHERE) return false;
-    const { component, size } = this.net;
+    const { component } = this.net;
     if (component[from >> 1] !== component[self >> 1]) return false;
-    let node = from;
-    for (let steps = 0; node !== NOWHERE; node = at(this.source, node)) {
-      if (node === self || steps++ > size * 2) return true;
-      if (node === (self | 1)) this.#passesFarEnd = true;
+    for (let node = from; node !== NOWHERE; node = at(this.source, node)) {
+      if (node === self || node === (self | 1)) return true;
     }
     return false;
   }

@@ -31,13 +31,19 @@ const STAGES: readonly Stage[] = ['waiting', 'running', 'done'];
  * Brings a published schedule to life. It must keep the problem (see `check`), for its times are
  * taken as they are: with no news, nothing moves.
  */
-export function createTimeline(problem: Problem, { placements, links }: Schedule): Timeline {
+export function createTimeline(problem: Problem, schedule: Schedule): Timeline {
+  return liveTimeline(problem, schedule);
+}
+
+/** The same, for those who look inside. */
+export function liveTimeline(problem: Problem, { placements, links }: Schedule): LiveTimeline {
   const published = publishedOf(problem, placements, links);
   assert(published.placements.length === problem.activities.length, 'every activity is placed');
   return new LiveTimeline(liveFrom(published, initialFacts(problem, published.placements)));
 }
 
-class LiveTimeline implements Timeline {
+/** The one timeline there is; `live` lets tests and measurements look inside. */
+export class LiveTimeline implements Timeline {
   #live: Live;
   /** Activities by when the clock will move them: those waiting by start, those running by end. */
   #due: Heap;
@@ -46,6 +52,10 @@ class LiveTimeline implements Timeline {
     this.#live = live;
     this.#due = new Heap(live.facts.stage.length);
     for (let activity = 0; activity < live.facts.stage.length; activity++) this.#setDue(activity);
+  }
+
+  get live(): Live {
+    return this.#live;
   }
 
   get schedule(): Schedule {
@@ -159,7 +169,7 @@ class LiveTimeline implements Timeline {
     return this.#update(earlier, later, all.length * 2);
   }
 
-  fork(): Timeline {
+  fork(): LiveTimeline {
     return new LiveTimeline(copyOf(this.#live));
   }
 
@@ -178,7 +188,7 @@ class LiveTimeline implements Timeline {
 
   #mark(activity: number, restaged = false): void {
     this.#live.floors.follow(activity, (other) => this.#live.earliest.mark(other));
-    this.#live.earliest.mark(activity, restaged);
+    this.#live.earliest.mark(activity);
     this.#live.latest.mark(activity, restaged);
   }
 

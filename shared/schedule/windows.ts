@@ -27,25 +27,30 @@ export class Windows {
     this.loBy = new Int32Array(loS.length).fill(GIVEN);
     this.hiBy = new Int32Array(loS.length).fill(GIVEN);
     this.#queued = new Uint8Array(loS.length);
-    this.#settle();
+    const all = Array.from(loS.keys());
+    this.#raise(all);
+    this.#lower(all);
   }
 
-  /** Begins again from other bounds. */
-  reset(loS: Int32Array, hiS: Int32Array): void {
-    this.loS.set(loS);
-    this.hiS.set(hiS);
-    this.loBy.fill(GIVEN);
-    this.hiBy.fill(GIVEN);
-    this.#settle();
+  /** Becomes what other windows on the same arcs are. */
+  copyFrom(other: Windows): void {
+    this.loS.set(other.loS);
+    this.hiS.set(other.hiS);
+    this.loBy.set(other.loBy);
+    this.hiBy.set(other.hiBy);
+  }
+
+  /** Lets a node be no earlier. */
+  notBefore(node: number, timeS: number): void {
+    if (timeS <= at(this.loS, node)) return;
+    this.loS[node] = timeS;
+    this.loBy[node] = GIVEN;
+    this.#raise([node]);
   }
 
   /** Narrows a node's window to one time, and every other window accordingly. */
   fix(node: number, timeS: number): void {
-    if (timeS > at(this.loS, node)) {
-      this.loS[node] = timeS;
-      this.loBy[node] = GIVEN;
-      this.#raise([node]);
-    }
+    this.notBefore(node, timeS);
     if (timeS < at(this.hiS, node)) {
       this.hiS[node] = timeS;
       this.hiBy[node] = GIVEN;
@@ -61,12 +66,6 @@ export class Windows {
   firstEmpty(): number | undefined {
     const node = this.loS.findIndex((_, i) => this.isEmpty(i));
     return node < 0 ? undefined : node;
-  }
-
-  #settle(): void {
-    const all = Array.from(this.loS.keys());
-    this.#raise(all);
-    this.#lower(all);
   }
 
   #raise(from: readonly number[]): void {

@@ -37,6 +37,6 @@ describe('a timeline', () => {
         tell(timeline, problem, each);
         expect(timeline.fork().moved([]).changed, JSON.stringify(each)).toEqual([]);
       }
-    }, 1500);
+    }, 500);
   });
 });
