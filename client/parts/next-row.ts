@@ -75,6 +75,9 @@ export class NextRow extends Part {
         justify-content: center;
         gap: 0;
       }
+      :host([narrow]) .many {
+        display: none;
+      }
       :host([narrow]) b,
       :host([narrow]) .why {
         max-width: 100%;
@@ -103,7 +106,9 @@ export class NextRow extends Part {
 
   #why({ state, because, hand }: TaskView): string {
     if (state === 'waiting' && because?.kind === 'hand') return sayBecause(because, this.say);
-    const waitsFor = state === 'waiting' && because ? sayBecause(because, this.say) : '';
+    // The time of the plan is at the left already.
+    const isTold = state === 'waiting' && because !== null && because.kind !== 'plan';
+    const waitsFor = isTold ? sayBecause(because, this.say) : '';
     const who = this.people.find(({ id }) => id === hand)?.name;
     return [state === 'ready' ? this.words.ready : waitsFor, who].filter(Boolean).join(' · ');
   }

@@ -152,7 +152,7 @@ export class NowLine extends Part {
       return html`<p class="row"><span class="asked">${words.helpAsked}</span></p>`;
     }
     const mind = task.mind ?? task.check?.feel;
-    if (task.state === 'waiting' && task.because) {
+    if (task.state === 'waiting' && task.because && task.because.kind !== 'plan') {
       return html`<p class="row">${sayBecause(task.because, say)}</p>`;
     }
     return mind ? html`<p class="row"><span class="mind">${textIn(mind, say)}</span></p>` : nothing;

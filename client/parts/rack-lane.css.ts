@@ -46,6 +46,10 @@ export const rackLaneStyles = css`
     color: var(--soft);
     font-weight: 600;
   }
+  .coming:last-child {
+    overflow: hidden;
+    text-overflow: ellipsis;
+  }
   svg {
     display: block;
     width: 100%;

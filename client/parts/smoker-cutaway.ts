@@ -14,7 +14,7 @@ import './rack-lane.ts';
 /** Less than this in an hour is the smoker's own breathing, not a trend. */
 const TREND_C_PER_HOUR = 8;
 /** A reading this old is shown with its time. */
-const OLD_MS = 15 * 60_000;
+const OLD_MS = 40 * 60_000;
 
 /** One smoker cut open: its fire, its racks from top to bottom, where the heat comes from. */
 @customElement('smoker-cutaway')

@@ -7,6 +7,7 @@ export function onWake(woke: () => void): () => void {
   };
   document.addEventListener('visibilitychange', ifSeen, { signal });
   addEventListener('online', woke, { signal });
-  addEventListener('pageshow', woke, { signal });
+  // Not on the page's first show, when everything is under way already.
+  addEventListener('pageshow', ({ persisted }) => persisted && woke(), { signal });
   return () => stop.abort();
 }

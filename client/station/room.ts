@@ -27,7 +27,8 @@ export const isNarrow = (wall: SeenWall) => widthOf(wall) < NARROW_BELOW;
 export const isTight = (wall: SeenWall) => widthOf(wall) < TIGHT_BELOW;
 
 const rowPx = ({ arcminPx, touchPx }: SeenWall) => Math.max(ROW * arcminPx, touchPx);
-const between = ({ heightPx, arcminPx }: SeenWall) => heightPx - (HEAD + FOOT) * arcminPx;
+const between = ({ heightPx, arcminPx, touchPx }: SeenWall) =>
+  heightPx - HEAD * arcminPx - Math.max(FOOT * arcminPx, touchPx);
 
 function linePx(wall: SeenWall): number {
   const { arcminPx, touchPx } = wall;

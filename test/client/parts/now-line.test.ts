@@ -1,0 +1,138 @@
+// @vitest-environment happy-dom
+import { afterEach, describe, expect, it } from 'vitest';
+import { NowLine } from '../../../client/parts/now-line.ts';
+import type { CommandId } from '../../../shared/kernel/index.ts';
+import type { Intent, TaskView } from '../../../shared/view/index.ts';
+import { injectShoulders, NOW, squareRibs, stationView } from '../fixtures.ts';
+
+const { people, zone, clock, temperature, weight } = stationView;
+
+async function line(task: TaskView, more: Partial<NowLine> = {}) {
+  const element = Object.assign(new NowLine(), {
+    task,
+    people,
+    now: NOW,
+    say: { language: 'en', zone, clock, temperature, weight },
+    ...more,
+  });
+  const asked: Intent[] = [];
+  element.addEventListener('ask', (event) => asked.push((event as CustomEvent<Intent>).detail));
+  document.body.append(element);
+  await drawn();
+  return { element, asked };
+}
+
+/** Parts inside parts draw one after another. */
+async function drawn() {
+  for (let turns = 0; turns < 20; turns++) await Promise.resolve();
+}
+
+/** Every button of the line and of the parts in it, by what a screen reader says of it. */
+function buttons(root: ShadowRoot | null): [string, HTMLElement][] {
+  const all = [...(root?.querySelectorAll<HTMLElement>('*') ?? [])];
+  return all.flatMap((each): [string, HTMLElement][] => [
+    ...(each.tagName === 'BUTTON' ? [[nameOf(each), each] as [string, HTMLElement]] : []),
+    ...buttons(each.shadowRoot),
+  ]);
+}
+
+const nameOf = (button: HTMLElement) =>
+  (button.getAttribute('aria-label') ?? button.textContent ?? '').replace(/\s+/g, ' ').trim();
+
+async function tap(element: NowLine, name: string) {
+  const found = buttons(element.shadowRoot).find(([each]) => each.startsWith(name));
+  if (!found) throw new Error(`no "${name}" among ${buttons(element.shadowRoot).map(([n]) => n)}`);
+  found[1].click();
+  await drawn();
+}
+
+const names = (element: NowLine) => buttons(element.shadowRoot).map(([name]) => name);
+
+afterEach(() => document.body.replaceChildren());
+
+describe('a line under Now', () => {
+  it('is started by the first tap, named for whoever hears it', async () => {
+    const { element, asked } = await line(injectShoulders);
+    await tap(element, 'start: Inject six shoulders, Theo');
+    expect(asked).toEqual([{ kind: 'start', task: injectShoulders.id }]);
+  });
+
+  it('is finished by the next', async () => {
+    const { element, asked } = await line(squareRibs);
+    await tap(element, 'finish: Square spare ribs, Ines');
+    expect(asked).toEqual([{ kind: 'finish', task: squareRibs.id }]);
+  });
+
+  it('offers to undo where the finger was, and to finish beside', async () => {
+    const { element, asked } = await line(squareRibs, { undo: 'start' });
+    await tap(element, 'undo: Square spare ribs');
+    await tap(element, 'finish');
+    expect(asked.map(({ kind }) => kind)).toEqual(['takeBack', 'finish']);
+  });
+
+  it('takes a double tap of a wet finger for one', async () => {
+    const { element, asked } = await line(injectShoulders);
+    await tap(element, 'start:');
+    await tap(element, 'start:');
+    expect(asked).toHaveLength(1);
+  });
+
+  it('counts one more piece at a tap on the tally', async () => {
+    const { element, asked } = await line(squareRibs);
+    await tap(element, 'count one slab more: 12 of 20 done');
+    expect(asked).toEqual([{ kind: 'count', task: squareRibs.id, done: 13 }]);
+  });
+
+  it('asks how late, in its own place, and closes again', async () => {
+    const { element, asked } = await line(squareRibs);
+    await tap(element, 'late');
+    await tap(element, '+10 min');
+    expect(asked).toEqual([{ kind: 'late', task: squareRibs.id, byS: 600 }]);
+    expect(names(element)).not.toContain('+10 min');
+  });
+
+  it('is given to a hand on shift, never to the one that has it', async () => {
+    const { element, asked } = await line(squareRibs);
+    await tap(element, 'Ines');
+    expect(names(element)).toContain('Theo');
+    expect(names(element)).not.toContain('Mara');
+    await tap(element, 'Theo');
+    expect(asked).toEqual([{ kind: 'giveTo', task: squareRibs.id, hand: 'theo' }]);
+  });
+
+  it('asks for help, and lets the call be cleared', async () => {
+    const asking = { ...squareRibs, helpAskedAt: NOW };
+    const before = await line(squareRibs);
+    await tap(before.element, 'help');
+    const after = await line(asking);
+    await tap(after.element, 'helped');
+    expect([...before.asked, ...after.asked].map(({ kind }) => kind)).toEqual([
+      'needHelp',
+      'helpCame',
+    ]);
+  });
+
+  it('says why a tap was refused until it is read', async () => {
+    const id = 'tap-1' as CommandId;
+    const refused = { id, refusal: { rule: 'not-started' } } as const;
+    const { element } = await line(squareRibs, { refused });
+    const read: CommandId[] = [];
+    element.addEventListener('seen', (event) => read.push((event as CustomEvent).detail));
+    await tap(element, 'seen');
+    expect(read).toEqual([id]);
+  });
+
+  it('has nothing to start while it waits', async () => {
+    const { element } = await line({ ...squareRibs, state: 'waiting' });
+    expect(names(element).some((name) => name.startsWith('start'))).toBe(false);
+  });
+
+  it('that cannot be drawn says so in its own place', async () => {
+    const broken = { ...squareRibs, title: null } as unknown as TaskView;
+    const reported: unknown[] = [];
+    globalThis.reportError = (fault) => reported.push(fault);
+    const { element } = await line(broken);
+    expect(element.shadowRoot?.textContent).toContain('could not be drawn');
+    expect(reported).toHaveLength(1);
+  });
+});
