@@ -114,9 +114,10 @@ export class Live {
     return this.timeline.reason(task, 'start');
   }
 
-  outlookOf(service: ServiceId): Outlook {
+  /** Null once all that it waited for stands ready. */
+  outlookOf(service: ServiceId): Outlook | null {
     this.#outlooks ??= outlooksOn(this.timeline, this.index);
-    return this.#outlooks.get(service) ?? { inHandS: seconds(0), hangsOn: null };
+    return this.#outlooks.get(service) ?? null;
   }
 
   /** When a person works, in seconds of the plan; breaks left out. */
@@ -167,10 +168,11 @@ export class Live {
   }
 }
 
-/** How each service stands on a timeline: as its batch with least in hand does. */
+/** How each service stands that still waits for a batch: as the batch with least in hand does. */
 export function outlooksOn(timeline: Timeline, index: PlanIndex): Map<ServiceId, Outlook> {
   const outlooks = new Map<ServiceId, Outlook>();
-  for (const { id } of index.plan.built.problem.goals) {
+  for (const { id, activity } of index.plan.built.problem.goals) {
+    if (timeline.times(activity).stage !== 'waiting') continue;
     // A goal of the schedule is a batch that must stand ready, and has its name.
     const { service } = must(index.batches.get(id as string as BatchId), id);
     const { inHandS, hangsOn } = timeline.goal(id);

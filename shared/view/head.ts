@@ -13,12 +13,10 @@ export function viewHead(live: Live): ViewHead {
     clock: kitchen.units.clock,
     temperature: kitchen.units.temperature,
     weight: kitchen.units.weight,
-    services: built.services
-      .filter(({ closesAt }) => live.now < closesAt)
-      .map(({ id, name, opensAt }): ServiceOutlook => {
-        const { inHandS, hangsOn } = live.outlookOf(id);
-        return { id, name, opensAt, inHandS, hangsOn };
-      }),
+    services: built.services.flatMap(({ id, name, opensAt }): ServiceOutlook[] => {
+      const outlook = live.outlookOf(id);
+      return outlook ? [{ id, name, opensAt, ...outlook }] : [];
+    }),
     people: kitchen.crew.map(({ id, name }): Person => {
       const onShift = live.shiftsOf(id).some((shift) => contains(shift, live.nowS));
       return { id, name, onShift };

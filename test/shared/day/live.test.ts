@@ -133,7 +133,7 @@ describe('a slot move', () => {
         expect(telling.ask(intent, now)).toMatchObject({ ok: true });
         const after = openLive(telling.state, now);
         expect(
-          offer.services.map(({ id }) => after.outlookOf(id).inHandS),
+          offer.services.map(({ id }) => after.outlookOf(id)?.inHandS),
           'what it did to the services',
         ).toEqual(offer.services.map(({ afterS }) => afterS));
         taken++;
