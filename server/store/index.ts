@@ -9,5 +9,5 @@ export {
   WRITE_STEPS,
   type WriteStep,
 } from './memory-log.ts';
-export { NotOurLog, openSqliteLog } from './sqlite-log.ts';
+export { NotOurLog, openSqliteLog, readSqliteLog } from './sqlite-log.ts';
 export { type Broken, type Walked, walk } from './walk.ts';

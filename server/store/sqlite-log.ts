@@ -48,6 +48,22 @@ export function openSqliteLog(file: string): EventLog {
   }
 }
 
+/**
+ * The same log as it stands at this moment, to be read and left as it is, also while a hub writes
+ * to it: one snapshot is held until it is closed.
+ */
+export function readSqliteLog(file: string): EventLog {
+  const db = new Database(file, { readonly: true, fileMustExist: true });
+  try {
+    checkLayout(db, file);
+    db.exec('begin');
+    return logIn(db);
+  } catch (fault) {
+    db.close();
+    throw fault;
+  }
+}
+
 function prepareFile(db: Database.Database, file: string) {
   assert(db.pragma('journal_mode = wal', { simple: true }) === 'wal', `${file} cannot keep a WAL`);
   // Asked for at every opening: what the library takes by itself on a file already in WAL is NORMAL,
@@ -59,6 +75,10 @@ function prepareFile(db: Database.Database, file: string) {
   db.pragma('checkpoint_fullfsync = on');
   const isNew = db.prepare('select count(*) from sqlite_schema').pluck().get() === 0;
   if (isNew) db.transaction(() => layOut(db)).exclusive();
+  checkLayout(db, file);
+}
+
+function checkLayout(db: Database.Database, file: string) {
   const kind = db.pragma('application_id', { simple: true });
   const layout = db.pragma('user_version', { simple: true });
   if (kind !== APPLICATION_ID) throw new NotOurLog(`${file} is a database of another program`);

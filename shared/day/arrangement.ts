@@ -62,12 +62,15 @@ export function movesTo(state: DayState, index: PlanIndex, tasks: readonly TaskI
 
 /** Who does it, as it now stands; null where no hand is needed. */
 export function currentHand(state: DayState, index: PlanIndex, task: TaskId): PersonId | null {
-  const { uses } = placementOf(state, index, task);
-  for (const { resource } of uses) {
+  return currentHands(state, index, task)[0] ?? null;
+}
+
+/** Everybody who does it, as it now stands: more than one where it takes a team. */
+export function currentHands(state: DayState, index: PlanIndex, task: TaskId): PersonId[] {
+  return placementOf(state, index, task).uses.flatMap(({ resource }) => {
     const thing = kitchenResource(resource);
-    if (thing.kind === 'hand') return thing.person;
-  }
-  return null;
+    return thing.kind === 'hand' ? [thing.person] : [];
+  });
 }
 
 /** Everybody who has been shown this work. */

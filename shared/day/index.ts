@@ -1,6 +1,7 @@
 export type * from './adopted-plan.ts';
 export {
   currentHand,
+  currentHands,
   handsFor,
   heatNeededC,
   loadsOf,

@@ -15,5 +15,6 @@ export { type Drawn, loadMark, type Mark, overlay, type PendingTap } from './ove
 export { type PitRule, pitRule, shareOf } from './pit-rule.ts';
 export { type RuledMinutes, ruledMinutes } from './ruled-minutes.ts';
 export { type NowTask, type Room, type StationPage, stationPage } from './station-page.ts';
+export { taskView } from './task-view.ts';
 export type * from './view.ts';
 export { type Face, viewOf } from './view-of.ts';

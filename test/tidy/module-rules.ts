@@ -18,6 +18,7 @@ const STANDS_ON: Readonly<Record<string, readonly string[]>> = {
   view: ['day', 'kernel'],
   words: ['view', 'kernel'],
   protocol: ['view', 'kernel'],
+  paper: ['words', 'view', 'day', 'kernel'],
 };
 
 const roomOf = (path: string) => /^shared\/([^/]+)\//.exec(path)?.[1];

@@ -1,0 +1,4 @@
+export { paperPage } from './page.ts';
+export type * from './paper.ts';
+export { paperOf } from './paper-of.ts';
+export { paperWords } from './words-of.ts';

@@ -1,0 +1,36 @@
+import type { LoadDrawing, SmokerDrawing } from '../view/index.ts';
+import { viewOf } from '../view/index.ts';
+import { clockTime, countPieces, saySlot, temperature, textIn, ui } from '../words/index.ts';
+import type { SmokerBlock } from './paper.ts';
+import type { Press } from './press.ts';
+
+/** How often the air of a smoker is asked for. */
+const READINGS = 8;
+
+/** Every smoker with what lies, or will lie, on each of its racks. */
+export function smokerBlocks(press: Press): SmokerBlock[] {
+  const view = viewOf(press.live, { kind: 'smoker' });
+  return view.face === 'smoker' ? view.smokers.map((smoker) => smokerBlock(press, smoker)) : [];
+}
+
+function smokerBlock(press: Press, { name, heat, setC, racks }: SmokerDrawing): SmokerBlock {
+  const { say, words } = press;
+  const fixed = ui[say.language];
+  const heats = { below: fixed.heatBelow, above: fixed.heatAbove, side: fixed.heatSide };
+  const set = setC === null ? [] : [fixed.setTo(temperature(setC, say))];
+  return {
+    name: textIn(name, say),
+    fire: [...set, heats[heat]].join(' · '),
+    racks: racks.map(({ slot, loads }) => ({
+      name: saySlot(slot, say),
+      loads: loads.length > 0 ? loads.map((load) => sayLoad(press, load)) : [fixed.free],
+    })),
+    air: { of: words.blanks.air, times: READINGS, unit: say.temperature },
+  };
+}
+
+function sayLoad({ say, words }: Press, load: LoadDrawing): string {
+  const pieces = countPieces(load.pieces, load.piece, say);
+  const hours = words.span(clockTime(load.inAt, say), clockTime(load.outAt, say));
+  return `${pieces}, ${textIn(load.batchName, say)}, ${hours}`;
+}

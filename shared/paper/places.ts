@@ -1,0 +1,59 @@
+import { heatNeededC, loadsOf, slotName } from '../day/index.ts';
+import type { TaskId } from '../kernel/index.ts';
+import { must } from '../kernel/index.ts';
+import type { Task } from '../plan/index.ts';
+import { countPieces, saySlot, temperature, ui } from '../words/index.ts';
+import { batchOf, type Press } from './press.ts';
+
+/**
+ * Where the meat lies while hands are at it in the smoker; for a load also how hot, and which side
+ * goes to the heat.
+ */
+export function placesOf(press: Press, task: Task): string[] {
+  const stay = stayAround(press, task);
+  if (!stay) return [];
+  const isLoad = press.live.timesOf(task.id).startS === press.live.timesOf(stay.id).startS;
+  return [...rackLines(press, stay), ...(isLoad ? loadingLines(press, stay) : [])];
+}
+
+function stayAround({ live }: Press, task: Task): Task | undefined {
+  const { startS } = live.timesOf(task.id);
+  return live.index.plan.built.tasks.find(({ id, batch, work }) => {
+    if (batch !== task.batch || work !== 'place') return false;
+    const stay = live.timesOf(id);
+    return stay.startS <= startS && startS < stay.endS;
+  });
+}
+
+function rackLines({ live, say }: Press, stay: Task): string[] {
+  const { state, index } = live;
+  const loads = loadsOf(state, index, stay.id).map(({ slot, need }) => {
+    const pieces = countPieces(must(stay.loads?.[need], stay.id), stay.piece, say);
+    return `${saySlot(must(slotName(index.plan.kitchen, slot), slot), say)}: ${pieces}`;
+  });
+  return loads.length > 0 ? [loads.join(' · ')] : [];
+}
+
+function loadingLines(press: Press, stay: Task): string[] {
+  const { live, say } = press;
+  const words = ui[say.language];
+  const setC = heatNeededC(live.state, live.index, stay.id);
+  const side = hasFatCap(press, stay) ? heatsOf(press, stay.id) : [];
+  const sides = side.map((heat) => (heat === 'below' ? words.heatBelow : words.heatAbove));
+  return [...(setC === null ? [] : [words.setTo(temperature(setC, say))]), ...sides];
+}
+
+function hasFatCap(press: Press, task: Task): boolean {
+  const { cut } = batchOf(press, task);
+  return press.live.index.plan.catalogue.cuts.find(({ id }) => id === cut)?.fatCap ?? false;
+}
+
+/** Where the heat comes from, in the smokers that it lies in. */
+function heatsOf({ live }: Press, stay: TaskId): ('below' | 'above')[] {
+  const { smokers } = live.index.plan.kitchen;
+  const slots = loadsOf(live.state, live.index, stay).map(({ slot }) => slot);
+  const heats = smokers
+    .filter(({ racks }) => racks.some(({ slot }) => slots.includes(slot)))
+    .map(({ heat }) => heat);
+  return [...new Set(heats)].filter((heat) => heat !== 'side');
+}
