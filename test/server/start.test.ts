@@ -1,0 +1,123 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { ReportLine } from '../../server/report.ts';
+import { type Started, startHub } from '../../server/start.ts';
+import { openSqliteLog } from '../../server/store/index.ts';
+
+let folder: string;
+let lines: string[];
+let reports: ReportLine[];
+let started: Started | null;
+
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'coalface-start-'));
+  started = null;
+});
+afterEach(async () => {
+  await stop();
+  rmSync(folder, { recursive: true });
+});
+
+async function start(kind: 'kitchen' | 'demo' = 'kitchen'): Promise<Started> {
+  lines = [];
+  reports = [];
+  started = await startHub(
+    { folder: { kind, path: folder }, speed: 1, port: 0, host: '127.0.0.1' },
+    { say: (line) => lines.push(line), report: (line) => reports.push(line) },
+  );
+  return started;
+}
+
+async function stop() {
+  if (started?.ok) await started.stop();
+  started = null;
+}
+
+const address = () => /http:\S+(?=\/$)/m.exec(lines.join('\n'))?.[0] ?? '';
+const health = async () => (await fetch(`${address()}/health`)).json();
+
+function breakFile(name: string, key: string, value: unknown) {
+  const file = join(folder, name);
+  const json = JSON.parse(readFileSync(file, 'utf8'));
+  writeFileSync(file, JSON.stringify({ ...json, [key]: value }));
+}
+
+describe('broken files', () => {
+  it('keep a kitchen without a day from starting, all that is wrong said at once', async () => {
+    await start();
+    await stop();
+    breakFile('kitchen.json', 'zone', 'Mars');
+    breakFile('catalogue.json', 'dishes', 7);
+    rmSync(join(folder, 'log.sqlite'));
+    const { ok, ...refused } = await start();
+    expect(ok).toBe(false);
+    const said = JSON.stringify(refused);
+    expect(said).toContain('kitchen.json: zone: found \\"Mars\\"; allowed: a time zone');
+    expect(said).toContain('catalogue.json: dishes: found 7; allowed: a list');
+  });
+
+  it('leave a running day as it is', async () => {
+    await start();
+    await stop();
+    breakFile('kitchen.json', 'zone', 'Mars');
+    expect(await start()).toMatchObject({ ok: true });
+    expect(lines.join('\n')).toContain('kitchen.json: zone: found "Mars"');
+    expect(await health()).toMatchObject({ seq: 1, readOnly: null });
+  });
+
+  it('are noticed while the hub runs, as is a sound change', async () => {
+    await start();
+    const until = async (line: string) => {
+      while (!lines.join('\n').includes(line)) await new Promise((wait) => setTimeout(wait, 20));
+    };
+    const before = readFileSync(join(folder, 'catalogue.json'), 'utf8');
+    breakFile('catalogue.json', 'dishes', 7);
+    await until('The running day stays as it is.');
+    expect(lines.join('\n')).toContain('catalogue.json: dishes: found 7');
+    writeFileSync(join(folder, 'catalogue.json'), before);
+    breakFile('kitchen.json', 'name', 'Four Elms');
+    await until('A new plan was taken up.');
+    expect(await health()).toMatchObject({ seq: 2 });
+  });
+});
+
+describe('a damaged log', () => {
+  it('is shown up to the break, and nothing more is kept', async () => {
+    await start('demo');
+    await stop();
+    const db = new Database(join(folder, 'log.sqlite'));
+    db.exec('drop trigger entry_remains; delete from entry where seq = 30');
+    db.close();
+    expect(await start('demo')).toMatchObject({ ok: true });
+    expect(lines).toContain('The log is damaged (missing) after entry 29.');
+    expect(reports).toMatchObject([{ level: 'fault', what: 'the log is damaged', atSeq: 29 }]);
+    expect(await health()).toMatchObject({ readOnly: { atSeq: 29, why: 'missing' } });
+  });
+});
+
+describe('the demo that is kept', () => {
+  it('goes on where it was', async () => {
+    await start('demo');
+    const { seq } = await health();
+    await stop();
+    await start('demo');
+    expect(await health()).toMatchObject({ seq });
+  });
+});
+
+describe('a folder whose log is another’s', () => {
+  it('is refused in words', async () => {
+    const db = new Database(join(folder, 'log.sqlite'));
+    db.exec('create table song (name text)');
+    db.close();
+    writeFileSync(join(folder, 'kitchen.json'), '{}');
+    expect(await start()).toMatchObject({
+      ok: false,
+      lines: [expect.stringContaining('is a database of another program')],
+    });
+    expect(() => openSqliteLog(join(folder, 'log.sqlite'))).toThrow();
+  });
+});
