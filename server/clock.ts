@@ -2,6 +2,8 @@ import { type Instant, instant } from '../shared/kernel/index.ts';
 
 /** The hub's time. All durations are in its own milliseconds, which a fast clock makes shorter than the world's. */
 export type Clock = {
+  /** How many times as fast as the world it runs; once, where nothing is said. */
+  readonly speed?: number;
   now(): Instant;
   /** Runs once after so long, or as soon as everything under way has had its turn. */
   after(delayMs: number, run: () => void): Stop;
@@ -17,6 +19,7 @@ const TURN_MIN_MS = 50;
 export function systemClock(speed = 1): Clock {
   const madeAt = Date.now();
   return {
+    speed,
     now: () => instant(Math.round(madeAt + (Date.now() - madeAt) * speed)),
     after(delayMs, run) {
       if (delayMs === 0) {

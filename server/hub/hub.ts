@@ -1,6 +1,7 @@
 import { type Instant, instant } from '../../shared/kernel/index.ts';
 import type {
   Answer,
+  BeatAnswer,
   CommandMessage,
   ReadOnly,
   ScreenLink,
@@ -87,6 +88,7 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     onReadOnly: (readOnly) => walls.tellAll(readOnly),
     report,
   });
+  const tell = () => ({ seq: book.seq, speed: clock.speed });
   return {
     get state() {
       return book.state;
@@ -94,7 +96,7 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     get health() {
       return { epoch, seq: book.seq, screens: walls.count, readOnly: desk.readOnly };
     },
-    accept: (link) => acceptLink(link, { rules, stage, walls, desk, now, report }),
+    accept: (link) => acceptLink(link, { rules, stage, walls, desk, now, tell, report }),
     command: (command) => desk.put(askOf(command, { rules, face: null, running })),
     bring: (brought) => desk.put(askToKeep(brought)),
     rest: desk.idle,
@@ -115,6 +117,7 @@ function acceptLink<State>(
     walls,
     desk,
     now,
+    tell,
     report,
   }: {
     readonly rules: DayRules<State>;
@@ -122,6 +125,8 @@ function acceptLink<State>(
     readonly walls: Walls;
     readonly desk: Desk<State>;
     readonly now: () => Instant;
+    /** What each beat brings besides the time. */
+    readonly tell: () => Pick<BeatAnswer, 'seq' | 'speed'>;
     readonly report: Report;
   },
 ): ScreenLinkListener {
@@ -138,7 +143,7 @@ function acceptLink<State>(
     question: stage.ifMoved,
     beat: () => {
       const t1 = now();
-      return { t1, t2: now() };
+      return { ...tell(), t1, t2: now() };
     },
     whole: showTo,
     gone: () => walls.leave(link),
