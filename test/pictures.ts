@@ -7,8 +7,8 @@ import { launchOptions } from './browser.ts';
 import { startHub } from './e2e/hub-process.ts';
 
 /**
- * Takes the pictures of docs/ from a demo day that is running: `npm run pictures`. They are what a screen of that size
- * shows, nothing added.
+ * Takes the pictures of docs/ from a demo day that is running: `npm run pictures`. They are what a
+ * screen of that size shows, nothing added.
  */
 const pictures = join(root, 'docs/pictures');
 

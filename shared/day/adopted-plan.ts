@@ -4,8 +4,9 @@ import type { BuiltDay, CookPlan } from '../plan/index.ts';
 import type { Schedule } from '../schedule/index.ts';
 
 /**
- * A plan with all that it was made from, kept whole so that a replay needs no solver and no old version of the builder.
- * Hashes are over the canonical JSON of each document, in hexadecimal SHA-256.
+ * A plan with all that it was made from, kept whole so that a replay needs no solver and no old
+ * version of the builder. Hashes are over the canonical JSON of each document, in hexadecimal
+ * SHA-256.
  */
 export type AdoptedPlan = {
   /** 1 for the first plan of a day; each edit of a running day makes the next. */

@@ -15,8 +15,8 @@ export type Load = {
 };
 
 /**
- * Who does a task and where its loads are, as it now stands: the schedule's choice, but for what persons have decided
- * since. Its times are the plan's; the live times come from the timeline.
+ * Who does a task and where its loads are, as it now stands: the schedule's choice, but for what
+ * persons have decided since. Its times are the plan's; the live times come from the timeline.
  */
 export function placementOf(state: DayState, index: PlanIndex, task: TaskId): Placement {
   const planned = must(index.placements.get(task), task);

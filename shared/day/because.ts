@@ -6,7 +6,10 @@ import type { Reason } from '../schedule/index.ts';
 import type { Live } from './live.ts';
 import { personName, slotName, taskName } from './plan-index.ts';
 
-/** Why a task is when it is, as data with the names of its subjects; `shared/words` makes the sentence. */
+/**
+ * Why a task is when it is, as data with the names of its subjects; `shared/words` makes the
+ * sentence.
+ */
 export type Because =
   | { readonly kind: 'after'; readonly task: TaskName; readonly waitS: Seconds }
   | { readonly kind: 'hand'; readonly person: PersonName; readonly busyWith: TaskName }

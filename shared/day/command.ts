@@ -16,7 +16,10 @@ export type CommandHead = {
   readonly id: CommandId;
   readonly personId: PersonId | null;
   readonly screenId: ScreenId | null;
-  /** When the finger came down, by the hub's clock as the screen knows it; a screen that was alone says the truth. */
+  /**
+   * When the finger came down, by the hub's clock as the screen knows it; a screen that was alone
+   * says the truth.
+   */
   readonly tappedAt: Instant;
 };
 
@@ -33,5 +36,3 @@ export type Intent =
   | { readonly kind: 'reading'; readonly where: ReadingPlace; readonly tempC: Celsius }
   | { readonly kind: 'moveSlots'; readonly moves: readonly SlotMove[]; readonly basedOnSeq: number }
   | { readonly kind: 'note'; readonly text: string; readonly task: TaskId | null };
-
-export type IntentKind = Intent['kind'];

@@ -18,12 +18,12 @@ import type { DayState } from './state.ts';
 import { factsOf } from './state.ts';
 
 /** A hand that says it runs later than this means something else. */
-export const MOST_LATE_S = hours(12);
+const MOST_LATE_S = hours(12);
 
 /**
- * What a command makes happen, or why it does not. Pure: the answer depends on the day and the command alone; `now` is the
- * hub's clock when it decides, for what may not lie in the future. Where the day is running, `running` spares opening it
- * anew from its state.
+ * What a command makes happen, or why it does not. Pure: the answer depends on the day and the
+ * command alone; `now` is the hub's clock when it decides, for what may not lie in the future.
+ * Where the day is running, `running` spares opening it anew from its state.
  */
 export function decide(
   state: DayState,

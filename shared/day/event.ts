@@ -26,13 +26,18 @@ export type EventHead = {
   readonly keptAt: Instant;
   /** The command it answers. */
   readonly commandId: CommandId;
-  /** Who did it, on which screen. What the screen may do was decided before and is not stored here. */
+  /**
+   * Who did it, on which screen. What the screen may do was decided before and is not stored here.
+   */
   readonly personId: PersonId | null;
   readonly screenId: ScreenId | null;
 };
 
 export type Fact =
-  /** Everything that is not a function of the log: the plan, what it was made from, and the schedule taken. */
+  /**
+   * Everything that is not a function of the log: the plan, what it was made from, and the schedule
+   * taken.
+   */
   | { readonly kind: 'planAdopted'; readonly plan: AdoptedPlan }
   /** `hand` is who does the work, who need not be who tapped. */
   | { readonly kind: 'taskStarted'; readonly task: TaskId; readonly hand: PersonId | null }
@@ -51,14 +56,15 @@ export type Fact =
   | { readonly kind: 'slotsMoved'; readonly moves: readonly SlotMove[] }
   | { readonly kind: 'noteWritten'; readonly text: string; readonly task: TaskId | null };
 
-export type FactKind = Fact['kind'];
-
 /** Air in a smoker, or the core of a batch in its slot. */
 export type ReadingPlace =
   | { readonly kind: 'air'; readonly smoker: SmokerId }
   | { readonly kind: 'core'; readonly stay: TaskId };
 
-/** The load of `stay` (a task whose work is `place`) that fills need number `need` goes to another slot. */
+/**
+ * The load of `stay` (a task whose work is `place`) that fills need number `need` goes to another
+ * slot.
+ */
 export type SlotMove = {
   readonly stay: TaskId;
   readonly need: number;

@@ -5,8 +5,8 @@ import type { DayState, TaskFacts } from './state.ts';
 import { emptyDay, factsOf, loadKey } from './state.ts';
 
 /**
- * The day after one more event. Pure and total: the same events in the same order give the same day, on the hub, in a
- * replay and in a test.
+ * The day after one more event. Pure and total: the same events in the same order give the same
+ * day, on the hub, in a replay and in a test.
  */
 export function fold(state: DayState, event: Event): DayState {
   assert(event.seq > state.seq, `event ${event.seq} after ${state.seq}`);

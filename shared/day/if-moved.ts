@@ -16,8 +16,9 @@ export type IfMoved =
   | { readonly ok: false; readonly refusal: Refusal };
 
 /**
- * What would happen if a load went to another slot. Where that slot is taken by what has not come yet, that makes room: it
- * goes to the slot left behind, or to another of the same smoker. What is in a smoker already never moves for another.
+ * What would happen if a load went to another slot. Where that slot is taken by what has not come
+ * yet, that makes room: it goes to the slot left behind, or to another of the same smoker. What is
+ * in a smoker already never moves for another.
  */
 export function ifMoved(live: Live, move: SlotMove): IfMoved {
   const { state, index } = live;
@@ -48,7 +49,9 @@ function withRoomMade(live: Live, move: SlotMove): SlotMove[] {
   return moves;
 }
 
-/** Whether the last of these moves fits where it goes, whatever may still be wrong with the first. */
+/**
+ * Whether the last of these moves fits where it goes, whatever may still be wrong with the first.
+ */
 function fitsElsewhere(live: Live, moves: readonly SlotMove[], to: SlotId): boolean {
   const against = whyNot(live, moves);
   return against === null || ('slot' in against && against.slot.id !== to);
@@ -109,7 +112,10 @@ function movedLoad(live: Live, { stay, need, to }: SlotMove): MovedLoad {
   };
 }
 
-/** Fat lies toward the heat (common practice, no source): a smoker that heats from the other side turns it. */
+/**
+ * Fat lies toward the heat (common practice, no source): a smoker that heats from the other side
+ * turns it.
+ */
 function fatSideAfter(live: Live, [first]: readonly SlotMove[]): MoveOffer['fatSide'] {
   if (!first) return null;
   const { index } = live;

@@ -6,8 +6,9 @@ import type { DayState } from './state.ts';
 import { factsOf } from './state.ts';
 
 /**
- * How long a task is now expected to take in all. The plan's length to begin with; as pieces are counted, more and more
- * the pace that the count shows, by the share that is done; and on top what the hand said it runs late.
+ * How long a task is now expected to take in all. The plan's length to begin with; as pieces are
+ * counted, more and more the pace that the count shows, by the share that is done; and on top what
+ * the hand said it runs late.
  */
 export function expectedLengthS(state: DayState, index: PlanIndex, task: TaskId): Seconds {
   const { length } = modeOf(index, placementOf(state, index, task));

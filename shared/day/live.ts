@@ -29,15 +29,18 @@ export type Outlook = { readonly inHandS: Seconds; readonly hangsOn: TaskId | nu
 export type TaskTimes = { readonly startS: Seconds; readonly endS: Seconds };
 
 /**
- * The day together with the times that follow from it: a state, and a timeline kept true to it event by event. It can be
- * thrown away at any moment and opened anew from the state, with the same times.
+ * The day together with the times that follow from it: a state, and a timeline kept true to it
+ * event by event. It can be thrown away at any moment and opened anew from the state, with the same
+ * times.
  */
 export class Live {
   #state: DayState;
   #now: Instant;
   #timeline: Timeline | null;
   #outlooks: ReadonlyMap<ServiceId, Outlook> | null = null;
-  /** They change only where something is arranged anew, and every line of every wall asks for them. */
+  /**
+   * They change only where something is arranged anew, and every line of every wall asks for them.
+   */
   #linksInto: ReadonlyMap<TaskId, readonly Link[]> | null = null;
 
   constructor(state: DayState, now: Instant, timeline: Timeline | null) {
@@ -67,11 +70,14 @@ export class Live {
     return must(this.#timeline, 'a plan');
   }
 
-  /** Folds one more event in and moves what hangs on it, as things stood when it was kept. */
-  apply(event: Event): void {
+  /**
+   * Folds one more event in and moves what hangs on it, as things stood when it was kept. Whoever
+   * has folded it already hands the day over, so that what is read off it is read once.
+   */
+  apply(event: Event, folded: DayState = fold(this.#state, event)): void {
     this.tick(event.keptAt);
     const before = this.#state;
-    this.#state = fold(before, event);
+    this.#state = folded;
     this.#outlooks = null;
     if (event.kind === 'planAdopted') {
       this.#timeline = timelineOf(this.#state, this.#now);

@@ -15,7 +15,9 @@ import { slotName, taskName } from './plan-index.ts';
 import type { Refusal } from './refusal.ts';
 import type { DayState } from './state.ts';
 
-/** Takes a move that was shown before, unless what it was shown on has changed or it no longer fits. */
+/**
+ * Takes a move that was shown before, unless what it was shown on has changed or it no longer fits.
+ */
 export function decideMove(
   state: DayState,
   index: PlanIndex,

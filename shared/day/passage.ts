@@ -10,8 +10,9 @@ import { factsOf } from './state.ts';
 export type Passage = { readonly startedAt: Instant | null; readonly finishedAt: Instant | null };
 
 /**
- * Nobody taps the smoke, the set or the rest: they begin when the hands before them are done and end when the hands after
- * them begin. This reads their passage off the taps, and gives the taps themselves for the work of hands.
+ * Nobody taps the smoke, the set or the rest: they begin when the hands before them are done and
+ * end when the hands after them begin. This reads their passage off the taps, and gives the taps
+ * themselves for the work of hands.
  */
 export function passagesOf(state: DayState): ReadonlyMap<TaskId, Passage> {
   const known = read.get(state);
@@ -60,7 +61,8 @@ class PassageReader {
     const latest = this.#endFrom(id);
     if (latest === null) return { startedAt, finishedAt: null };
     if (startedAt === null) return { startedAt: latest, finishedAt: latest };
-    // Where only another waiting follows, as a hold follows a rest, no hand marks the change: its planned length does.
+    // Where only another waiting follows, as a hold follows a rest, no hand marks the change: its
+    // planned length does.
     const planned = this.#nextHands(id) ? latest : after(startedAt, this.#plannedLength(id));
     return { startedAt, finishedAt: instant(Math.max(startedAt, Math.min(latest, planned))) };
   }

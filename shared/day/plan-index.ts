@@ -50,7 +50,8 @@ export function groupBy<Key, Item>(items: readonly Item[], keyOf: (item: Item) =
 
 /** A task with the words on its line. */
 export function taskName(index: PlanIndex, id: TaskId): TaskName {
-  return { id, title: must(index.tasks.get(id), id).title };
+  const { title, short } = must(index.tasks.get(id), id);
+  return short ? { id, title, short } : { id, title };
 }
 
 /** A member of the crew by name, or null for somebody not on the list. */

@@ -6,15 +6,19 @@ import type { ReadingPlace } from './event.ts';
 import type { PlanIndex } from './plan-index.ts';
 
 /**
- * What a working thermometer can show in a kitchen (common practice, no source): colder is a blast chiller's air, hotter
- * is a firebox; a core is meat, which is neither far below frozen nor above boiling water.
+ * What a working thermometer can show in a kitchen (common practice, no source): colder is a blast
+ * chiller's air, hotter is a firebox; a core is meat, which is neither far below frozen nor above
+ * boiling water.
  */
 const plausibleC = {
   air: { low: celsius(-40), high: celsius(450) },
   core: { low: celsius(-30), high: celsius(105) },
 } as const satisfies Record<ReadingPlace['kind'], unknown>;
 
-/** A reading is kept as it was taken, unless no thermometer could have shown it or there is no such place. */
+/**
+ * A reading is kept as it was taken, unless no thermometer could have shown it or there is no such
+ * place.
+ */
 export function decideReading(
   index: PlanIndex,
   { where, tempC }: Extract<Command, { kind: 'reading' }>,

@@ -12,8 +12,8 @@ import type { DayState } from './state.ts';
 export const isPrecedence = ({ minS }: Lag) => minS !== undefined && minS >= 0;
 
 /**
- * The first work of hands that must happen before this and has not, straight before it or through what nobody taps.
- * Times are a person's call; the order is not.
+ * The first work of hands that must happen before this and has not, straight before it or through
+ * what nobody taps. Times are a person's call; the order is not.
  */
 export function undoneBefore(state: DayState, task: TaskId): TaskId | null {
   return state.plan ? undone(state, indexOf(state.plan), task) : null;
@@ -55,8 +55,8 @@ export function begunAfter(state: DayState, task: TaskId): TaskId | null {
 }
 
 /**
- * Whether the task may start now: nothing must come first, the set or rest before it has had its least time, and a fire
- * before it may be done, which is from the low end of its range on.
+ * Whether the task may start now: nothing must come first, the set or rest before it has had its
+ * least time, and a fire before it may be done, which is from the low end of its range on.
  */
 export function mayStart(live: Live, task: TaskId): boolean {
   const { state, index } = live;

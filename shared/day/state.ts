@@ -11,7 +11,9 @@ import { instant } from '../kernel/index.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
 import type { Event, ReadingPlace } from './event.ts';
 
-/** The day as its events tell it: facts only. What is expected is computed from these, never kept. */
+/**
+ * The day as its events tell it: facts only. What is expected is computed from these, never kept.
+ */
 export type DayState = {
   /** The last event folded in; 0 before the first. */
   readonly seq: number;
@@ -19,7 +21,10 @@ export type DayState = {
   readonly plan: AdoptedPlan | null;
   /** When the hub kept it. */
   readonly keptAt: Instant;
-  /** The last event that changed who does what or what sits where; an offer made before it is out of date. */
+  /**
+   * The last event that changed who does what or what sits where; an offer made before it is out of
+   * date.
+   */
   readonly arrangedSeq: number;
   /** Tasks that anything happened to. */
   readonly tasks: ReadonlyMap<TaskId, TaskFacts>;
@@ -28,8 +33,9 @@ export type DayState = {
   readonly readings: readonly Reading[];
   readonly notes: readonly Note[];
   /**
-   * The day as the running plan found it, and what has happened since: the order that a move makes among what it touches
-   * hangs on the times that were expected then, so that a live day is opened by going through it again.
+   * The day as the running plan found it, and what has happened since: the order that a move makes
+   * among what it touches hangs on the times that were expected then, so that a live day is opened
+   * by going through it again.
    */
   readonly atPlan: DayState | null;
   readonly sincePlan: readonly Event[];
@@ -55,7 +61,10 @@ export type Note = Deed & { readonly text: string; readonly task: TaskId | null 
 
 export type LoadKey = `${string}#${number}`;
 
-/** The load that fills need number `need` of a stay. @example loadKey('ribs-1/stay', 0) //=> 'ribs-1/stay#0' */
+/**
+ * The load that fills need number `need` of a stay. @example loadKey('ribs-1/stay', 0) //=>
+ * 'ribs-1/stay#0'
+ */
 export const loadKey = (stay: TaskId, need: number): LoadKey => `${stay}#${need}`;
 
 /** The day before anything happened. */

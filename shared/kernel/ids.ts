@@ -4,7 +4,6 @@ import type { Brand } from './brand.ts';
 export type CommandId = Brand<string, 'command'>;
 export type PersonId = Brand<string, 'person'>;
 export type ScreenId = Brand<string, 'screen'>;
-export type KitchenId = Brand<string, 'kitchen'>;
 /** A kitchen's working day, named by the local date its first service falls on. */
 export type DayId = Brand<string, 'day'>;
 

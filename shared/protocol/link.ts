@@ -12,12 +12,15 @@ import type {
 } from './messages.ts';
 
 /**
- * The link between a screen and the hub as the screen holds it. It may be down for hours, may lose what was under way,
- * may deliver late, twice or in another order; what stands above it must be right all the same. Behind it stands a
- * socket, or a pair in memory.
+ * The link between a screen and the hub as the screen holds it. It may be down for hours, may lose
+ * what was under way, may deliver late, twice or in another order; what stands above it must be
+ * right all the same. Behind it stands a socket, or a pair in memory.
  */
 export type HubLink = {
-  /** Rejects with LinkLost when no answer came; the hub may have kept the command all the same: send it again. */
+  /**
+   * Rejects with LinkLost when no answer came; the hub may have kept the command all the same: send
+   * it again.
+   */
   command(message: CommandMessage): Promise<Answer>;
   question(message: Question): Promise<QuestionAnswer>;
   beat(message: Beat): Promise<BeatAnswer>;

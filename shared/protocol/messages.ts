@@ -2,7 +2,10 @@ import type { Command, Refusal } from '../day/index.ts';
 import type { Instant, ScreenId, SlotId, TaskId } from '../kernel/index.ts';
 import type { Face, MoveOffer, View } from '../view/index.ts';
 
-/** Raised when hub and screen no longer understand each other; an older screen loads itself anew between taps. */
+/**
+ * Raised when hub and screen no longer understand each other; an older screen loads itself anew
+ * between taps.
+ */
 export const PROTOCOL = 1;
 
 /** Sent as the socket's handshake. `epoch` and `seq` are the last the screen has seen, if any. */
@@ -14,7 +17,9 @@ export type Hello = {
   readonly seq?: number | undefined;
 };
 
-/** The whole view after a change. A screen keeps the newest (epoch, seq) and drops what is older. */
+/**
+ * The whole view after a change. A screen keeps the newest (epoch, seq) and drops what is older.
+ */
 export type ViewMessage = {
   /** Made anew each time the hub opens its log. */
   readonly epoch: string;
@@ -24,7 +29,9 @@ export type ViewMessage = {
 
 export type CommandMessage = Command;
 
-/** The hub's word on a command, the same however often it is asked. `seq` is the last event it made. */
+/**
+ * The hub's word on a command, the same however often it is asked. `seq` is the last event it made.
+ */
 export type Answer =
   | { readonly ok: true; readonly seq: number }
   | { readonly ok: false; readonly refusal: Refusal };
@@ -47,14 +54,20 @@ export type BeatAnswer = {
   readonly t2: Instant;
   /** The hub's last event: a screen whose view is older asks for the whole. */
   readonly seq?: number | undefined;
-  /** How many times faster than real time the hub's clock runs; a demo's may, and 1 is meant where it is left out. */
+  /**
+   * How many times faster than real time the hub's clock runs; a demo's may, and 1 is meant where
+   * it is left out.
+   */
   readonly speed?: number | undefined;
 };
 
 /** Why a log does not hold any further. `newer`: written by a later version of the program. */
 export type LogBreak = 'altered' | 'missing' | 'unreadable' | 'newer';
 
-/** What is shown is true up to `atSeq`, and nothing more is kept. `taken`: another hub has the kitchen now. */
+/**
+ * What is shown is true up to `atSeq`, and nothing more is kept. `taken`: another hub has the
+ * kitchen now.
+ */
 export type ReadOnly = { readonly atSeq: number; readonly why: LogBreak | 'taken' };
 
 /** There is nothing for this face to show, and why. A view follows as soon as there is. */

@@ -31,8 +31,8 @@ const number = <Unit extends number>() => z.number().transform((value) => value 
 const whole = <Unit extends number>() => z.int().transform((value) => value as Unit);
 
 /**
- * What the hub lets in, each message with its keys and no other. Made when asked for: a screen takes types from this room
- * and does not carry the parser.
+ * What the hub lets in, each message with its keys and no other. Made when asked for: a screen
+ * takes types from this room and does not carry the parser.
  */
 export function messageSchemas() {
   return {

@@ -33,7 +33,10 @@ export function temperature(tempC: Celsius, say: Pick<Say, 'temperature'>): stri
   return `${Math.round(shown)} ${say.temperature}`;
 }
 
-/** Two figures below ten, whole above: more would be false care. @example weight(kilograms(1.44), say) //=> '1.4 kg' */
+/**
+ * Two figures below ten, whole above: more would be false care. @example weight(kilograms(1.44),
+ * say) //=> '1.4 kg'
+ */
 export function weight(weightKg: Kilograms, say: Pick<Say, 'weight'>): string {
   const shown = say.weight === 'lb' ? toPounds(weightKg) : weightKg;
   const digits = shown < 10 ? 1 : 0;

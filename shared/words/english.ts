@@ -4,17 +4,18 @@ const by = (person: string | null) => (person ? ` by ${person}` : '');
 
 export const english: Phrases = {
   slot: (smoker, rack) => `${smoker}, rack ${rack}`,
+  titled: (title) => `“${title}”`,
   service: {
     inHand: (service, at, time) => `${service} ${at}: ${time} in hand`,
     short: (service, at, time) => `${service} ${at}: ${time} short`,
     onTime: (service, at) => `${service} ${at}: on time, nothing in hand`,
   },
   because: {
-    after: (task, wait) => (wait ? `${wait} after “${task}”` : `after “${task}”`),
+    after: (task, wait) => (wait ? `${wait} after ${task}` : `after ${task}`),
     hand: (person) => `waits for ${person}`,
     place: (slot, until) => `${slot} is taken till ${until}`,
     fire: (smoker, until) => `${smoker} changes its fire till ${until}`,
-    room: (task, until) => `no room till ${until}: “${task}”`,
+    room: (task, until) => `no room till ${until}: ${task}`,
     shift: (person, from) => `${person} is here from ${from}`,
     plan: (at) => `planned for ${at}`,
     now: 'can start',

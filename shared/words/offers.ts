@@ -6,7 +6,10 @@ import { saySlot } from './reasons.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
 
-/** What a slot move does, in short sentences: which loads, which services gain or lose, what else shifts. */
+/**
+ * What a slot move does, in short sentences: which loads, which services gain or lose, what else
+ * shifts.
+ */
 export function sayOffer(offer: MoveOffer, say: Say): string[] {
   const words = phrasesOf(say).offer;
   const moves = offer.moves.map((move) =>

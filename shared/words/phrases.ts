@@ -1,9 +1,11 @@
 /**
- * The sentences that a language must have. Each takes words already put in the reader's language and units, so that a
- * translation is one file and knows nothing of the day.
+ * The sentences that a language must have. Each takes words already put in the reader's language
+ * and units, so that a translation is one file and knows nothing of the day.
  */
 export type Phrases = {
   slot(smoker: string, rack: string): string;
+  /** The whole line of a task, inside a sentence. */
+  titled(title: string): string;
   readonly service: {
     inHand(service: string, at: string, time: string): string;
     short(service: string, at: string, time: string): string;

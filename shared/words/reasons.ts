@@ -1,5 +1,5 @@
 import { unreachable } from '../kernel/index.ts';
-import type { Because, ServiceOutlook, SlotName } from '../view/index.ts';
+import type { Because, ServiceOutlook, SlotName, TaskName } from '../view/index.ts';
 import { clockTime, durationWords } from './amounts.ts';
 import { phrasesOf } from './language.ts';
 import type { Say } from './say.ts';
@@ -21,13 +21,18 @@ export function sayInHand(outlook: ServiceOutlook, say: Say): string {
   return minutes > 0 ? service.inHand(name, at, time) : service.short(name, at, time);
 }
 
+/** A task within a sentence: in a word or two where it has them, else by its whole line. */
+function inShort({ title, short }: TaskName, say: Say): string {
+  return short ? textIn(short, say) : phrasesOf(say).titled(textIn(title, say));
+}
+
 /** Why a task is when it is, in one short phrase for the right of its line. */
 export function sayBecause(because: Because, say: Say): string {
   const words = phrasesOf(say).because;
   switch (because.kind) {
     case 'after': {
       const wait = because.waitS >= 60 ? durationWords(because.waitS) : null;
-      return words.after(textIn(because.task.title, say), wait);
+      return words.after(inShort(because.task, say), wait);
     }
     case 'hand':
       return words.hand(because.person.name);
@@ -36,7 +41,7 @@ export function sayBecause(because: Because, say: Say): string {
     case 'fire':
       return words.fire(textIn(because.smoker.name, say), clockTime(because.until, say));
     case 'room':
-      return words.room(textIn(because.busyWith.title, say), clockTime(because.until, say));
+      return words.room(inShort(because.busyWith, say), clockTime(because.until, say));
     case 'shift':
       return words.shift(because.person.name, clockTime(because.from, say));
     case 'plan':

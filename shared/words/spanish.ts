@@ -4,17 +4,18 @@ const by = (person: string | null) => (person ? ` por ${person}` : '');
 
 export const spanish: Phrases = {
   slot: (smoker, rack) => `${smoker}, parrilla ${rack}`,
+  titled: (title) => `«${title}»`,
   service: {
     inHand: (service, at, time) => `${service} ${at}: ${time} de margen`,
     short: (service, at, time) => `${service} ${at}: faltan ${time}`,
     onTime: (service, at) => `${service} ${at}: justo a tiempo, sin margen`,
   },
   because: {
-    after: (task, wait) => (wait ? `${wait} después de «${task}»` : `después de «${task}»`),
+    after: (task, wait) => (wait ? `${wait} tras ${task}` : `tras ${task}`),
     hand: (person) => `espera a ${person}`,
     place: (slot, until) => `${slot} ocupado hasta ${until}`,
     fire: (smoker, until) => `${smoker} cambia el fuego hasta ${until}`,
-    room: (task, until) => `sin sitio hasta ${until}: «${task}»`,
+    room: (task, until) => `sin sitio hasta ${until}: ${task}`,
     shift: (person, from) => `${person} está desde ${from}`,
     plan: (at) => `previsto a las ${at}`,
     now: 'puede empezar',

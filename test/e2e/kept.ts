@@ -3,7 +3,9 @@ import { readSqliteLog, walk } from '../../server/store/index.ts';
 import type { Event } from '../../shared/day/index.ts';
 import type { Deed } from './walls.ts';
 
-/** What screens have brought into the log of a folder, in order; the chain is verified on the way. */
+/**
+ * What screens have brought into the log of a folder, in order; the chain is verified on the way.
+ */
 export async function keptFromScreens(folder: string): Promise<Event[]> {
   const log = readSqliteLog(join(folder, 'log.sqlite'));
   const events: Event[] = [];
