@@ -60,6 +60,9 @@ const when = z
 const common = {
   id: idSchema<StepId>(),
   title: textSchema().describe('Imperative, verb and cut: "Square spare ribs"'),
+  short: z
+    .exactOptional(textSchema())
+    .describe('The same as a noun in a word or two, for use inside a sentence: "squaring"'),
   mind: z.exactOptional(textSchema()).describe('The one thing to mind'),
   caution: z.exactOptional(textSchema()).describe('Where it can hurt someone'),
   bench: idSchema<BenchId>().describe('The kind of working place on whose wall it is shown'),

@@ -90,6 +90,8 @@ export type Task = {
   readonly work: Work;
   /** The imperative line of a wall: verb and cut, `Square spare ribs`. */
   readonly title: Text;
+  /** The same as a noun, in a word or two: `squaring`, `the set`. */
+  readonly short?: Text;
   /** The one thing to mind. */
   readonly mind?: Text;
   readonly caution?: Text;

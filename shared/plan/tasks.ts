@@ -34,6 +34,7 @@ function taskOf(
     step: step.id,
     work: step.work === 'serve' ? 'wait' : step.work,
     title: step.title,
+    ...(step.short ? { short: step.short } : {}),
     ...(step.mind ? { mind: step.mind } : {}),
     ...(step.caution ? { caution: step.caution } : {}),
     pieces: batch.pieces,

@@ -80,8 +80,9 @@ function nextFor(live: Live, stay: TaskId): LoadDrawing['next'] {
     ({ from, to }) => from.end === 'end' && index.tasks.get(to.activity)?.work === 'hands',
   );
   const { lowS, highS } = live.endRangeOf(stage.id);
+  const { title, short } = must(index.tasks.get(ends?.to.activity ?? stage.id), stage.id);
   return {
-    title: must(index.tasks.get(ends?.to.activity ?? stage.id), stage.id).title,
+    title: short ?? title,
     lowAt: live.instantOf(lowS),
     at: live.instantOf(live.timesOf(stage.id).endS),
     highAt: live.instantOf(highS),

@@ -17,8 +17,8 @@ import type {
 import type { Check, SlotName, Work } from '../plan/index.ts';
 
 /**
- * The day as one screen may see it. Everything a screen draws is here or is computed from here by this room's pure
- * functions; no screen decides anything.
+ * The day as one screen may see it. Everything a screen draws is here or is computed from here by
+ * this room's pure functions; no screen decides anything.
  */
 export type View = StationView | SmokerView;
 
@@ -52,7 +52,9 @@ export type SmokerView = ViewHead & {
   readonly later: number;
 };
 
-/** What is known of a service's promise; minutes in hand fall below nought when it will be short. */
+/**
+ * What is known of a service's promise; minutes in hand fall below nought when it will be short.
+ */
 export type ServiceOutlook = {
   readonly id: ServiceId;
   readonly name: Text;
@@ -98,7 +100,10 @@ export type TaskView = {
   readonly helpAskedAt: Instant | null;
   /** What it waits for, or what moved it. */
   readonly because: Because | null;
-  /** The lags by which a screen that is alone moves times: starts no sooner than `lagS` after that end. */
+  /**
+   * The lags by which a screen that is alone moves times: starts no sooner than `lagS` after that
+   * end.
+   */
   readonly after: readonly {
     readonly task: TaskId;
     readonly end: 'start' | 'end';
@@ -139,7 +144,7 @@ export type LoadDrawing = {
   readonly fatCap: boolean;
   readonly here: boolean;
   readonly inAt: Instant;
-  /** What happens to it next: wrap, check, off; with its range. */
+  /** What happens to it next, in short where it can be: wrap, check, off; with its range. */
   readonly next: {
     readonly title: Text;
     readonly lowAt: Instant;
