@@ -62,11 +62,11 @@ function changedAt(state: DayState, command: Command): Instant {
 }
 
 /** The live day behind each running one. */
-const lives = new WeakMap<RunningDay, Live>();
+const lives = new WeakMap<RunningDay<DayState>, Live>();
 
-function runningDay(live: Live): RunningDay {
-  const running: RunningDay = {
-    apply: (event) => live.apply(event),
+function runningDay(live: Live): RunningDay<DayState> {
+  const running: RunningDay<DayState> = {
+    apply: ({ event, state }) => live.apply(event, state),
     tick: (now) => live.tick(now),
     show: (face) => shownOn(live, face),
     ifMoved: (question) => ifMoved(live, question),

@@ -26,7 +26,7 @@ export function askOf<State>(
     readonly rules: DayRules<State>;
     /** Null where it came from no screen. */
     readonly face: Face | null;
-    readonly running: () => RunningDay;
+    readonly running: () => RunningDay<State>;
   },
 ): Ask<State> {
   return {

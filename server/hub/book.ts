@@ -1,11 +1,10 @@
-import type { Event } from '../../shared/day/index.ts';
 import { assert, type CommandId, type Instant } from '../../shared/kernel/index.ts';
 import type { Answer } from '../../shared/protocol/index.ts';
 import type { Report } from '../report.ts';
 import { type Appended, type Broken, type EventLog, fromBytes, walk } from '../store/index.ts';
 import type { Ask } from './ask.ts';
 import { type Draft, draft } from './draft.ts';
-import type { DayRules } from './rules.ts';
+import type { DayRules, Kept } from './rules.ts';
 
 /** The log, and the day folded from it so far. One writer at a time. */
 export type Book<State> = {
@@ -24,7 +23,7 @@ export type BookParts<State> = {
   readonly epoch: string;
   readonly report: Report;
   /** Told of every event once it is durable, in order. */
-  readonly onKept: (events: readonly Event[]) => void;
+  readonly onKept: (kept: readonly Kept<State>[]) => void;
 };
 
 /** Another hub has the log now; this one must not go on. */
@@ -55,7 +54,7 @@ export async function openBook<State>(parts: BookParts<State>): Promise<Book<Sta
       assert(lifted.ok, `entry ${entry.seq} cannot be read`);
       state = rules.fold(state, lifted.event);
       ({ seq } = entry);
-      onKept([lifted.event]);
+      onKept([{ event: lifted.event, state }]);
     }
   }
 
@@ -86,7 +85,7 @@ export async function openBook<State>(parts: BookParts<State>): Promise<Book<Sta
       if (appended?.ok) {
         ({ state } = drafted);
         ({ seq } = appended.head);
-        if (drafted.events.length > 0) onKept(drafted.events);
+        if (drafted.kept.length > 0) onKept(drafted.kept);
         return drafted.replies;
       }
       if (appended?.why === 'fenced') throw new Fenced(`epoch ${appended.epoch} has the log`);

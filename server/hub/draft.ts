@@ -1,15 +1,15 @@
-import type { Event } from '../../shared/day/index.ts';
+import type { Event, Refusal } from '../../shared/day/index.ts';
 import { type CommandId, type Instant, instant } from '../../shared/kernel/index.ts';
 import type { Answer } from '../../shared/protocol/index.ts';
 import type { Report } from '../report.ts';
 import { type Batch, toBytes } from '../store/index.ts';
 import type { Ask } from './ask.ts';
-import type { DayRules } from './rules.ts';
+import type { DayRules, Kept } from './rules.ts';
 
 /** What a batch of asks would make of the day, nothing of which is true before it is appended. */
 export type Draft<State> = {
   readonly state: State;
-  readonly events: readonly Event[];
+  readonly kept: readonly Kept<State>[];
   readonly entries: Batch['entries'];
   /** Those that were not answered before. */
   readonly answers: Batch['answers'];
@@ -30,49 +30,53 @@ export type From<State> = {
 /** Decides asks one after the other, each on the day that those before it would leave. */
 export function draft<State>(from: From<State>, asks: readonly Ask<State>[]): Draft<State> {
   const known = new Map(from.known);
-  const events: Event[] = [];
+  const kept: Kept<State>[] = [];
   const answers: { commandId: CommandId; answer: Answer }[] = [];
   let { state } = from;
   const replies = asks.map((ask): Answer => {
     const before = known.get(ask.id);
     if (before) return before;
-    const decided = decideOne({ ...from, state, seq: from.seq + events.length }, ask);
-    state = decided.state;
-    events.push(...decided.events);
+    const decided = decideOne({ ...from, state, seq: from.seq + kept.length }, ask);
+    state = decided.kept.at(-1)?.state ?? state;
+    kept.push(...decided.kept);
     answers.push({ commandId: ask.id, answer: decided.answer });
     known.set(ask.id, decided.answer);
     return decided.answer;
   });
-  const entries = events.map((event) => ({ commandId: event.commandId, bytes: toBytes(event) }));
-  return { state, events, entries, answers, replies };
+  const entries = kept.map(({ event }) => ({
+    commandId: event.commandId,
+    bytes: toBytes(event),
+  }));
+  return { state, kept, entries, answers, replies };
 }
 
 type Decided<State> = {
-  readonly state: State;
-  readonly events: readonly Event[];
+  readonly kept: readonly Kept<State>[];
   readonly answer: Answer;
 };
 
 function decideOne<State>(from: From<State>, ask: Ask<State>): Decided<State> {
   const { rules, state, seq, report } = from;
-  const nothing = { state, events: [] };
+  const refused = (refusal: Refusal) => ({ kept: [], answer: { ok: false, refusal } as const });
   try {
     const at = timeOf(from, ask);
     const decision = ask.decide(state, at);
-    if (!decision.ok) return { ...nothing, answer: { ok: false, refusal: decision.refusal } };
+    if (!decision.ok) return refused(decision.refusal);
     const { id: commandId, personId, screenId } = ask;
-    const events = decision.facts.map((fact, index): Event => {
+    let after = state;
+    const kept = decision.facts.map((fact, index): Kept<State> => {
       const day = rules.dayOf(state, fact);
       const head = { seq: seq + 1 + index, version: 1, day, at, keptAt: from.now } as const;
-      return { ...fact, ...head, commandId, personId, screenId };
+      const event: Event = { ...fact, ...head, commandId, personId, screenId };
+      after = rules.fold(after, event);
+      return { event, state: after };
     });
-    const after = events.reduce((day, event) => rules.fold(day, event), state);
-    return { state: after, events, answer: { ok: true, seq: seq + events.length } };
+    return { kept, answer: { ok: true, seq: seq + kept.length } };
   } catch (fault) {
     // A fault in a rule is ours, not the cook's: said loudly, and answered, so that one command
     // that we cannot decide does not hold up all that were tapped after it.
     report({ level: 'fault', what: 'a command could not be decided', commandId: ask.id, fault });
-    return { ...nothing, answer: { ok: false, refusal: { rule: 'hub-fault' } } };
+    return refused({ rule: 'hub-fault' });
   }
 }
 

@@ -57,8 +57,8 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
   const { log, rules, clock, epoch, report } = parts;
   const book: Book<State> = await openBook({
     ...parts,
-    onKept: (events) => {
-      stage.take(events);
+    onKept: (kept) => {
+      stage.take(kept);
       walls.showAll();
     },
   });
@@ -121,7 +121,7 @@ function acceptLink<State>(
     report,
   }: {
     readonly rules: DayRules<State>;
-    readonly stage: Stage;
+    readonly stage: Stage<State>;
     readonly walls: Walls;
     readonly desk: Desk<State>;
     readonly now: () => Instant;

@@ -12,19 +12,22 @@ export type DayRules<State> = {
   /** Total and pure. */
   fold(state: State, event: Event): State;
   /** `running` has taken every event that is kept, but not those that a draft would make. */
-  decide(state: State, command: Command, now: Instant, running: RunningDay): Decision;
+  decide(state: State, command: Command, now: Instant, running: RunningDay<State>): Decision;
   /** Why a screen with this face may not ask for this, or null. */
   mayAsk(state: State, face: Face, command: Command): Refusal | null;
   /** When the thing a command is about last changed: it cannot have been tapped before. */
   changedAt(state: State, command: Command): Instant;
   /** The working day a fact belongs to. */
   dayOf(state: State, fact: Fact): DayId;
-  run(state: State, now: Instant): RunningDay;
+  run(state: State, now: Instant): RunningDay<State>;
 };
 
+/** An event that is in the log, and the day as folded up to it. */
+export type Kept<State> = { readonly event: Event; readonly state: State };
+
 /** A day with its expected times, moving with the clock and with every event. */
-export type RunningDay = {
-  apply(event: Event): void;
+export type RunningDay<State> = {
+  apply(kept: Kept<State>): void;
   /** Moves to `now`; true when a time that a screen shows has changed. */
   tick(now: Instant): boolean;
   show(face: Face, now: Instant): Shown;

@@ -1,15 +1,14 @@
-import type { Event } from '../../shared/day/index.ts';
 import type { Instant } from '../../shared/kernel/index.ts';
 import type { Question, QuestionAnswer } from '../../shared/protocol/index.ts';
 import type { Face } from '../../shared/view/index.ts';
 import { guarded, type Report } from '../report.ts';
-import type { DayRules, RunningDay, Shown } from './rules.ts';
+import type { DayRules, Kept, RunningDay, Shown } from './rules.ts';
 
 /** The running day, which must go on whatever a rule of it does: a fault of ours is said and survived. */
-export type Stage = {
-  readonly running: RunningDay;
+export type Stage<State> = {
+  readonly running: RunningDay<State>;
   /** Events that are kept; they are true even if the day stumbles over one. */
-  take(events: readonly Event[]): void;
+  take(kept: readonly Kept<State>[]): void;
   /** Brings the day up to now; true when something shown has changed. */
   tick(): boolean;
   show(face: Face, now: Instant): Shown;
@@ -26,15 +25,15 @@ export function createStage<State>({
   readonly state: () => State;
   readonly now: () => Instant;
   readonly report: Report;
-}): Stage {
+}): Stage<State> {
   let day = rules.run(state(), now());
   return {
     get running() {
       return day;
     },
-    take(events) {
+    take(kept) {
       try {
-        for (const event of events) day.apply(event);
+        for (const each of kept) day.apply(each);
         day.tick(now());
       } catch (fault) {
         report({ level: 'fault', what: 'the running day stumbled and is made anew', fault });

@@ -39,15 +39,15 @@ export const noteRules: DayRules<NoteDay> = {
   run: (state, now) => runNotes(state, now),
 };
 
-function runNotes(start: NoteDay, startAt: Instant): RunningDay {
+function runNotes(start: NoteDay, startAt: Instant): RunningDay<NoteDay> {
   let state = start;
   let minute = Math.floor(startAt / 60_000);
   return {
-    apply(event) {
+    apply({ event, state: after }) {
       if (event.kind === 'noteWritten' && event.text === BAD_WORDS.apply) {
         throw new Error(BAD_WORDS.apply);
       }
-      state = fold(state, event);
+      state = after;
     },
     tick(now) {
       const before = minute;
