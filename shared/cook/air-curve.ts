@@ -1,6 +1,6 @@
 import { assert } from '../kernel/index.ts';
 
-/** A point of the air's temperature; a step is two points of one time. */
+/** A point of the air's temperature over time. */
 export type AirPoint = { readonly atS: number; readonly tempC: number };
 
 /**
@@ -11,13 +11,8 @@ export class AirCurve {
   private readonly timesS: Float64Array;
   private readonly temps: Float64Array;
   private place = 0;
-  private nextBreak = 0;
 
-  /** At `breaksS` the air changes at once, or turns sharply: a step of the model had better end there. */
-  constructor(
-    points: readonly AirPoint[],
-    private readonly breaksS: readonly number[] = [],
-  ) {
+  constructor(points: readonly AirPoint[]) {
     assert(points.length > 0, 'a curve has a point');
     this.timesS = Float64Array.from(points, ({ atS }) => atS);
     this.temps = Float64Array.from(points, ({ tempC }) => tempC);
@@ -33,15 +28,5 @@ export class AirCurve {
     if (this.place === last || timeS <= from) return fromC;
     const share = (timeS - from) / ((timesS[this.place + 1] as number) - from);
     return fromC + share * ((temps[this.place + 1] as number) - fromC);
-  }
-
-  /** The first break after a time, or infinity. */
-  breakAfterS(timeS: number): number {
-    const { breaksS } = this;
-    if (this.nextBreak > 0 && (breaksS[this.nextBreak - 1] as number) > timeS) this.nextBreak = 0;
-    while (this.nextBreak < breaksS.length && (breaksS[this.nextBreak] as number) <= timeS) {
-      this.nextBreak++;
-    }
-    return breaksS[this.nextBreak] ?? Number.POSITIVE_INFINITY;
   }
 }

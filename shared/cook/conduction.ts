@@ -1,4 +1,4 @@
-/** Cells from core to surface: the error of the finite volumes, not of the step, is the larger there. */
+/** Cells from core to surface. Of the two errors that of the cells is the larger, not that of the steps. */
 export const CELLS = 16;
 
 /**
@@ -9,10 +9,20 @@ export const CELLS = 16;
  * The temperature is an even function of the depth x and so smooth in s = x². Cells of equal depth carry
  * their mean, which sits at the mean of s; a flux through a face is 2·x^(m+1)·dT/ds. That is exact for a
  * parabola in every shape m, and has half the error of nodes in mid-cell at the core of a ball.
+ *
+ * An implicit stage is opened with the temperatures it comes from. It then knows its end as a straight line
+ * in the one number that is still open, the flux at the surface, and is closed with that.
  */
 export class Conduction {
   /** Cell means in °C, from the core out. */
   readonly tempsC = new Float64Array(CELLS);
+  /** The share of the whole that each cell is. */
+  readonly shares = new Float64Array(CELLS);
+  /** At the end of the open stage: with no flux, and by how much a flux of 1 changes it. */
+  readonly restsC = new Float64Array(CELLS);
+  readonly responses = new Float64Array(CELLS);
+  /** By how much a flux of 1 makes the surface warmer than the outermost cell's rest. */
+  surfaceResponse = 0;
   private readonly volumes = new Float64Array(CELLS);
   /** Where the mean of a cell sits, in s = x². */
   private readonly places = new Float64Array(CELLS);
@@ -22,7 +32,6 @@ export class Conduction {
   private readonly fromInside = new Float64Array(CELLS);
   private readonly fromOutside = new Float64Array(CELLS);
   private readonly fromRight = new Float64Array(CELLS);
-  private readonly rights = new Float64Array(CELLS);
   private shape = Number.NaN;
   private stage = Number.NaN;
 
@@ -36,26 +45,15 @@ export class Conduction {
     for (let i = 0; i < CELLS; i++) {
       const inner = i / CELLS;
       const outer = (i + 1) / CELLS;
-      const volume = (outer ** p - inner ** p) / p;
-      this.volumes[i] = volume;
-      this.places[i] = (outer ** (p + 2) - inner ** (p + 2)) / ((p + 2) * volume);
+      const share = outer ** p - inner ** p;
+      this.shares[i] = share;
+      this.volumes[i] = share / p;
+      this.places[i] = ((outer ** (p + 2) - inner ** (p + 2)) * p) / ((p + 2) * share);
     }
     for (let i = 0; i < CELLS; i++) {
       const next = i + 1 < CELLS ? at(this.places, i + 1) : 1;
       this.conductances[i] = (2 * ((i + 1) / CELLS) ** p) / (next - at(this.places, i));
     }
-  }
-
-  /** The volume of the whole in its own measures: 1/(m + 1) for a surface of 1. */
-  get volume(): number {
-    return 1 / (this.shape + 1);
-  }
-
-  /** The mean temperature of the whole, in °C. */
-  meanC(): number {
-    let sum = 0;
-    for (let i = 0; i < CELLS; i++) sum += at(this.volumes, i) * at(this.tempsC, i);
-    return sum / this.volume;
   }
 
   /** The temperature at a depth near the core, in °C: straight in s through the cells about it. */
@@ -68,35 +66,25 @@ export class Conduction {
     return at(this.tempsC, i) + share * (at(this.tempsC, i + 1) - at(this.tempsC, i));
   }
 
-  /** How much warmer than `surfaceAtRestC()` the surface gets for a flux of 1 over a stage. */
-  get surfaceRise(): number {
-    return this.stage * at(this.fromRight, CELLS - 1) + 1 / at(this.conductances, CELLS - 1);
-  }
-
-  /**
-   * Opens an implicit stage of so many L²/α from the temperatures in `from`; what the surface would have
-   * if no heat passed it is the answer. `closeStage` ends it once the flux is known.
-   */
-  openStage(stage: number, from: Float64Array): number {
+  /** Opens a stage of so many L²/α from the temperatures in `from`. */
+  openStage(stage: number, from: Float64Array): void {
     if (stage !== this.stage) this.factor(stage);
-    let right = at(this.volumes, 0) * at(from, 0);
-    this.rights[0] = right;
-    for (let i = 1; i < CELLS; i++) {
+    const { restsC } = this;
+    let right = 0;
+    for (let i = 0; i < CELLS; i++) {
       right = at(this.volumes, i) * at(from, i) + at(this.fromInside, i) * right;
-      this.rights[i] = right;
+      restsC[i] = right;
     }
-    return right * at(this.fromRight, CELLS - 1);
+    let temp = 0;
+    for (let i = CELLS - 1; i >= 0; i--) {
+      temp = at(restsC, i) * at(this.fromRight, i) + at(this.fromOutside, i) * temp;
+      restsC[i] = temp;
+    }
   }
 
   /** Ends the stage that is open with `flux` into the surface, and writes its temperatures to `into`. */
   closeStage(flux: number, into: Float64Array): void {
-    const last = CELLS - 1;
-    let temp = (at(this.rights, last) + this.stage * flux) * at(this.fromRight, last);
-    into[last] = temp;
-    for (let i = last - 1; i >= 0; i--) {
-      temp = at(this.rights, i) * at(this.fromRight, i) + at(this.fromOutside, i) * temp;
-      into[i] = temp;
-    }
+    for (let i = 0; i < CELLS; i++) into[i] = at(this.restsC, i) + at(this.responses, i) * flux;
   }
 
   /** Gauss's elimination of the cells inward of each, which stays the same while the stage does. */
@@ -110,6 +98,12 @@ export class Conduction {
       pivot = at(this.volumes, i) + inward * (1 - inward / pivot) + outward;
       this.fromOutside[i] = outward / pivot;
       this.fromRight[i] = 1 / pivot;
+    }
+    let response = stage * at(this.fromRight, CELLS - 1);
+    this.surfaceResponse = response + 1 / at(this.conductances, CELLS - 1);
+    for (let i = CELLS - 1; i >= 0; i--) {
+      if (i < CELLS - 1) response *= at(this.fromOutside, i);
+      this.responses[i] = response;
     }
   }
 }

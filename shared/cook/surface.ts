@@ -1,3 +1,4 @@
+import type { Juice } from './juice.ts';
 import { latentHeatJPerKg } from './moist-air.ts';
 import { steamPa, steamPaPerK } from './steam-table.ts';
 
@@ -17,14 +18,22 @@ export type Surroundings = {
   readonly wrapPasses: number;
 };
 
-/** How the surface of a piece dries: to 1/(1 + (E/Ec)^n) of its first wetness once E kg/m² are gone. */
+/**
+ * The water that a surface has to give. It begins with all that it can hold, gets what the heat presses out of
+ * the meat, and passes vapour like a film of water times u/(u + h): freely while it holds much, and no
+ * faster than it is fed once it has dried. More than it can hold drips off.
+ */
 export type Drying = {
-  /** The share of a whole film of water that the surface counts for at first. */
+  /** The share of a whole film of water that a surface without end would count for. */
   readonly wetness: number;
-  /** Ec: what is gone when half of the first wetness is left. */
-  readonly halfDryKgPerM2: number;
-  /** n: how sharply the surface goes from wet to dry. */
-  readonly sharpness: number;
+  /** What the surface holds at first and at most. */
+  readonly stockKgPerM2: number;
+  /** h: what it holds when half as wet as it could be. */
+  readonly halfKgPerM2: number;
+  /** What would come to the surface if the meat let go of all its water. */
+  readonly juiceKgPerM2: number;
+  /** What diffuses to it from below, kg/m² to the root of the seconds since the beginning. */
+  readonly seepKgPerM2RootS: number;
 };
 
 const STEFAN_BOLTZMANN = 5.670374419e-8;
@@ -47,13 +56,15 @@ const MOST_ITERATIONS = 30;
 
 /**
  * The balance at the surface: what arrives by convection and radiation goes into the meat or into
- * vapour. Solved for the outermost surface, what evaporates meanwhile included. One instance serves any
- * number of cooks, one after the other, and makes nothing while it runs.
+ * vapour. Solved for the outermost surface, with what evaporates and what is pressed out meanwhile. One
+ * instance serves any number of cooks, one after the other, and makes nothing while it runs.
  */
 export class Surface {
   /** As the last stage left them. */
   meatC = 0;
   arrivingWPerM2 = 0;
+  /** Into the meat. */
+  fluxWPerM2 = 0;
   vapourKgPerM2S = 0;
   private outerC = 0;
   private film = 0;
@@ -63,15 +74,19 @@ export class Surface {
   private wetPassage = 0;
   private passage = 0;
   private vapourPa = 0;
-  private halfDry = 1;
-  private sharpness = 1;
+  private half = 1;
+  private juiceKgPerM2 = 0;
   private stageS = 0;
   private riseM2KPerW = 1;
+  private perFlux = 1;
+
+  constructor(private readonly juice: Juice) {}
 
   begin(startC: number): void {
     this.meatC = startC;
     this.outerC = startC;
     this.vapourKgPerM2S = 0;
+    this.fluxWPerM2 = 0;
   }
 
   meet(around: Surroundings, drying: Drying): void {
@@ -82,30 +97,38 @@ export class Surface {
     this.vapourPa = around.vapourPa;
     this.passage = (LEWIS_KG_PER_J * this.film * around.wrapPasses) / around.pressurePa;
     this.wetPassage = this.passage * drying.wetness;
-    this.halfDry = drying.halfDryKgPerM2;
-    this.sharpness = drying.sharpness;
+    this.half = drying.halfKgPerM2;
+    this.juiceKgPerM2 = drying.juiceKgPerM2;
   }
 
-  /** The stages to come last so long, and each W/m² into the meat warms its surface by so much. */
-  openStages(stageS: number, riseM2KPerW: number): void {
+  /**
+   * The stages to come last so long; a W/m² into the meat is `perFlux` in its own measures, and warms its
+   * surface by `riseM2KPerW`.
+   */
+  openStages(stageS: number, perFlux: number, riseM2KPerW: number): void {
     this.stageS = stageS;
+    this.perFlux = perFlux;
     this.riseM2KPerW = riseM2KPerW;
   }
 
   /**
-   * Finds the balance at the end of a stage that began with `goneKgPerM2` evaporated, in air of `airC`, on
-   * meat whose surface would come to `restC` if no heat passed it. Answers with the flux into the meat in
-   * W/m², not a number where there is no balance.
+   * Finds the balance at the end of a stage, in air of `airC`, on meat whose surface would come to `restC` if
+   * no heat passed it, and with `leftKgPerM2` on the surface if nothing evaporated meanwhile and nothing
+   * had been pressed out. False where there is none.
    *
    * Newton's method in two unknowns, the outer temperature and the vapour; the second is eliminated.
    */
-  solve(airC: number, restC: number, goneKgPerM2: number): number {
-    const { film, emission, wrap, stageS, sharpness } = this;
+  solve(airC: number, restC: number, leftKgPerM2: number): boolean {
+    const { film, emission, wrap, stageS, half, juice, juiceKgPerM2 } = this;
     const wallsK = airC - this.wallsBelowAirK + KELVIN;
     const fromAfar = film * airC + emission * wallsK * wallsK * wallsK * wallsK;
     const fluxPerK = 1 / this.riseM2KPerW;
     let outerC = this.outerC;
     let vapour = this.vapourKgPerM2S;
+    // Straight in the flux about that of the stage before: what it bends in one stage is nothing.
+    juice.ask(this.fluxWPerM2 * this.perFlux);
+    const fedPerFlux = juiceKgPerM2 * juice.sharePerFlux * this.perFlux;
+    const fed = leftKgPerM2 + juiceKgPerM2 * juice.share - fedPerFlux * this.fluxWPerM2;
     for (let iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
       const outerK = outerC + KELVIN;
       const glow = emission * outerK * outerK * outerK;
@@ -114,26 +137,31 @@ export class Surface {
       const meatC = outerC - wrap * arriving;
       const meatPerOuter = 1 - wrap * arrivingPerK;
       const flux = (meatC - restC) * fluxPerK;
+      const fluxPerOuter = meatPerOuter * fluxPerK;
 
       const lack = WATER_ACTIVITY * steamPa(meatC) - this.vapourPa;
       let passage = this.passage;
-      let passagePerGone = 0;
-      // Dew settles on all of the surface; only what has dried, and the fat, gives nothing off.
+      let passagePerHeld = 0;
+      let heldPerOuter = 0;
+      // Dew settles on all of the surface; only what is wet gives anything off.
       if (lack > 0) {
-        const gone = goneKgPerM2 + stageS * vapour;
-        const dried = gone > 0 ? Math.exp(sharpness * Math.log(gone / this.halfDry)) : 0;
-        passage = this.wetPassage / (1 + dried);
-        if (dried > 0) passagePerGone = (-sharpness * dried * passage) / ((1 + dried) * gone);
+        const held = fed + fedPerFlux * flux - stageS * vapour;
+        heldPerOuter = fedPerFlux * fluxPerOuter;
+        // Straight on below nothing, so that the search finds its way back from there.
+        const reach = half + Math.max(0, held);
+        passage = (this.wetPassage * held) / reach;
+        passagePerHeld = (this.wetPassage * (held > 0 ? half / reach : 1)) / reach;
       }
 
       const latent = latentHeatJPerKg(meatC);
-      const ownDrying = 1 / (1 - stageS * passagePerGone * lack);
+      const ownDrying = 1 / (1 + stageS * passagePerHeld * lack);
       const vapourGap = (vapour - passage * lack) * ownDrying;
+      const lackPerOuter = WATER_ACTIVITY * steamPaPerK(meatC) * meatPerOuter;
       const vapourPerOuter =
-        passage * WATER_ACTIVITY * steamPaPerK(meatC) * meatPerOuter * ownDrying;
+        (passage * lackPerOuter + passagePerHeld * heldPerOuter * lack) * ownDrying;
       const heatGap = flux - arriving + latent * vapour;
       const heatGapPerOuter =
-        meatPerOuter * fluxPerK -
+        fluxPerOuter -
         arrivingPerK +
         latent * vapourPerOuter +
         LATENT_J_PER_KG_K * meatPerOuter * vapour;
@@ -145,9 +173,10 @@ export class Surface {
         this.vapourKgPerM2S = vapour;
         this.meatC = meatC + meatPerOuter * change;
         this.arrivingWPerM2 = arriving + arrivingPerK * change;
-        return flux + meatPerOuter * fluxPerK * change;
+        this.fluxWPerM2 = flux + fluxPerOuter * change;
+        return true;
       }
     }
-    return Number.NaN;
+    return false;
   }
 }

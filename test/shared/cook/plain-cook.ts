@@ -16,7 +16,13 @@ export const convection = (filmWPerM2K: number): Surroundings => ({
 });
 
 /** A surface that gives nothing off. */
-export const sealed: Drying = { wetness: 0, halfDryKgPerM2: 1, sharpness: 1 };
+export const sealed: Drying = {
+  wetness: 0,
+  stockKgPerM2: 0,
+  halfKgPerM2: 1,
+  juiceKgPerM2: 0,
+  seepKgPerM2RootS: 0,
+};
 
 export type PlainCook = {
   readonly body: Body;
@@ -31,10 +37,7 @@ export function runPlain(cook: PlainCook, timeS: number, run = new CookRun()): C
   const air = new AirCurve([{ atS: 0, tempC: airC }]);
   const drift = { fromS: 0, k: 0 };
   const stages = [{ from: { by: 'time', atS: 0 } as const, around, air, warmerK: 0, drift }];
-  const found = run.run(
-    { body, drying, probeDepth: 0, stages },
-    { timeS, coreC: Number.POSITIVE_INFINITY },
-  );
+  const found = run.run({ body, drying, weightKgPerM2: 1, probeDepth: 0, stages }, timeS);
   if (!found) throw new Error('the run found no balance');
   return run;
 }

@@ -1,0 +1,98 @@
+import { type Seconds, seconds } from '../kernel/index.ts';
+import { quantiles, type Weighted } from './quantiles.ts';
+import type { WrapName } from './rooms.ts';
+
+/** What an ensemble says of a target by itself: the median of the members that pass it, and how many never do. */
+export type Raw = { readonly p50S: Seconds; readonly never: number };
+
+/**
+ * What was foreseen of a piece whose cook is over, and how it came: from the forecasts that were made while it
+ * cooked, as they were before any calibration.
+ */
+export type Outcome = {
+  /** Forecasts of one piece are no independent witnesses. */
+  readonly cookId: string;
+  /** How it was, or was meant to be, wrapped. */
+  readonly wrap: WrapName;
+  /** Since it went in. */
+  readonly madeAtS: Seconds;
+  readonly raw: Raw;
+  /** Nothing where it never passed, as on a fire that went out. */
+  readonly passedS: Seconds | undefined;
+};
+
+/** A kitchen is known from so many finished cooks on. */
+export const COOKS_TO_BE_KNOWN = 30;
+
+/** Near the end a minute is no longer a share: errors are told in the logarithm of the time left and this. */
+const SHIFT_S = 1200;
+
+/**
+ * Outcomes count the more, the nearer to the same share of their cook they were made, the nearer alike sure of
+ * ever passing, and wrapped alike.
+ */
+const NEAR_SHARE = 0.12;
+const NEAR_NEVER = 0.25;
+const OTHER_WRAP = 0.1;
+
+/** The ensemble's own spread counts as so many outcomes, and is blown up: models think too well of themselves. */
+const OWN_WEIGHT = 3;
+const OWN_INFLATION = 1.35;
+
+const scaled = (leftS: number) => Math.log(Math.max(leftS, 0) + SHIFT_S);
+const unscaled = (value: number) => Math.max(0, Math.exp(value) - SHIFT_S);
+
+/** Whether the kitchen has finished cooks enough for its forecasts to be called its own. */
+export function isKnown(outcomes: readonly Outcome[]): boolean {
+  return new Set(outcomes.map(({ cookId }) => cookId)).size >= COOKS_TO_BE_KNOWN;
+}
+
+/** What the passages of an ensemble's members say by themselves; nothing where none of them passes. */
+export function rawOf(passagesS: readonly number[]): Raw | undefined {
+  const finite = passagesS.filter(Number.isFinite);
+  const [p50S] = quantiles(finite, [0.5]);
+  if (p50S === undefined || Number.isNaN(p50S)) return undefined;
+  return { p50S: seconds(Math.round(p50S)), never: 1 - finite.length / passagesS.length };
+}
+
+/**
+ * The times at which a piece may pass a target, from those of its members and from how far earlier forecasts
+ * fell from what came: a conformal predictive distribution (Vovk 2017) on the logarithm of the time left,
+ * weighted towards forecasts made at a like stage, with the ensemble's own spread as a few outcomes more.
+ * Times and `nowS` in seconds since the piece went in; infinity for never.
+ */
+export function calibrated(
+  passagesS: readonly number[],
+  nowS: number,
+  wrap: WrapName,
+  outcomes: readonly Outcome[],
+): Weighted[] {
+  const weight = OWN_WEIGHT / passagesS.length;
+  const raw = rawOf(passagesS);
+  if (raw === undefined) return passagesS.map((value) => ({ value, weight }));
+  const middle = scaled(raw.p50S - nowS);
+  const share = nowS / Math.max(raw.p50S, 1);
+  const own = passagesS.map((passageS) => ({
+    value: OWN_INFLATION * (scaled(passageS - nowS) - middle),
+    weight,
+  }));
+  const seen = outcomes.map((outcome) => ({
+    value: missOf(outcome),
+    weight: likeness(outcome, share, raw.never) * (outcome.wrap === wrap ? 1 : OTHER_WRAP),
+  }));
+  return [...own, ...seen].map((miss) => ({
+    value: nowS + unscaled(middle + miss.value),
+    weight: miss.weight,
+  }));
+}
+
+function missOf({ madeAtS, raw, passedS }: Outcome): number {
+  if (passedS === undefined) return Number.POSITIVE_INFINITY;
+  return scaled(passedS - madeAtS) - scaled(raw.p50S - madeAtS);
+}
+
+function likeness({ madeAtS, raw }: Outcome, share: number, never: number): number {
+  const offShare = (madeAtS / Math.max(raw.p50S, 1) - share) / NEAR_SHARE;
+  const offNever = (raw.never - never) / NEAR_NEVER;
+  return Math.exp(-(offShare * offShare + offNever * offNever) / 2);
+}

@@ -1,0 +1,69 @@
+import { AirCurve, type AirPoint } from './air-curve.ts';
+import type { Smoker } from './piece.ts';
+
+/** From the last entry of the log the air goes to where it is set within half an hour (judged). */
+const SETTLING_S = 1800;
+
+/**
+ * An open door lets three fifths of the air's warmth out with a time constant of a minute, and the fire makes
+ * up for it with one of five (judged). A core learns of that only as much as it adds up to, so the dip is drawn
+ * as wide as the steps of the model are long, and as shallow.
+ */
+const LOST_AT_MOST = 0.6;
+const LOSING_S = 60;
+const REGAINING_S = 300;
+const OUTSIDE_C = 25;
+const DIP_S = 900;
+
+/** An entry so much below what lies between its neighbours was read with the door open. */
+const DIP_K = 8;
+const USUAL_DOOR_S = 120;
+
+type Opened = { readonly atS: number; readonly openS: number };
+
+/** The air of a smoker over the whole cook: as logged, with its doors, and from then on as set. */
+export function airOfSmoker({ log, setC, doors }: Smoker): AirCurve {
+  const steady = log.filter((point, index) => !isDip(point, log[index - 1], log[index + 1]));
+  const last = steady.at(-1);
+  const shut: AirPoint[] =
+    last === undefined
+      ? [{ atS: 0, tempC: setC }]
+      : [...steady, { atS: last.atS + SETTLING_S, tempC: setC }];
+  const guessed = log
+    .filter((point) => !steady.includes(point))
+    .map(({ atS }) => ({ atS: atS - USUAL_DOOR_S, openS: USUAL_DOOR_S }))
+    .filter(({ atS }) => !doors.some((door) => Math.abs(door.atS - atS) < DIP_S));
+  return withDoors(shut, [...doors, ...guessed]);
+}
+
+/** Until when the air is known; what it does later is guessed. */
+export function airKnownUntilS({ log }: Smoker): number {
+  return log.at(-1)?.atS ?? 0;
+}
+
+function isDip(point: AirPoint, before?: AirPoint, after?: AirPoint): boolean {
+  if (before === undefined) return false;
+  const next = after ?? before;
+  const share = after === undefined ? 0 : (point.atS - before.atS) / (after.atS - before.atS);
+  return before.tempC + share * (next.tempC - before.tempC) - point.tempC > DIP_K;
+}
+
+function withDoors(shut: readonly AirPoint[], doors: readonly Opened[]): AirCurve {
+  const curve = new AirCurve(shut);
+  if (doors.length === 0) return curve;
+  const knots = doors.flatMap(({ atS }) => [atS - DIP_S, atS, atS + DIP_S]);
+  const timesS = [...new Set([...shut.map(({ atS }) => atS), ...knots])].sort((a, b) => a - b);
+  const points = timesS.map((atS) => {
+    const airC = curve.at(atS);
+    const share = doors.reduce((sum, door) => sum + lostShare(door, atS), 0);
+    return { atS, tempC: airC - Math.min(share, LOST_AT_MOST) * (airC - OUTSIDE_C) };
+  });
+  return new AirCurve(points);
+}
+
+/** Of the air's warmth, at a time about the door's opening. */
+function lostShare({ atS, openS }: Opened, timeS: number): number {
+  const lost = LOST_AT_MOST * (1 - Math.exp(-openS / LOSING_S));
+  const lastingS = openS + REGAINING_S;
+  return Math.max(0, 1 - Math.abs(timeS - atS) / DIP_S) * lost * Math.min(1, lastingS / DIP_S);
+}

@@ -1,0 +1,28 @@
+export type { AirPoint } from './air-curve.ts';
+export type { Belief, Message } from './belief.ts';
+export { COOKS_TO_BE_KNOWN, isKnown, type Outcome } from './calibration.ts';
+export { type CutPrior, cutPriors } from './cut-priors.ts';
+export type { Fault } from './faults.ts';
+export {
+  beginForecast,
+  type Forecast,
+  type Forecasting,
+  type ForecastOptions,
+  forecast,
+  MODEL_VERSION,
+  type TargetForecast,
+} from './forecast.ts';
+export type { Job } from './job.ts';
+export { learn } from './learning.ts';
+export { type Composition, meatProperties } from './meat.ts';
+export {
+  humidityFromWetBulb,
+  humidityRatio,
+  pressureAtPa,
+  saturationPressurePa,
+  vapourPressurePa,
+  wetBulbC,
+} from './moist-air.ts';
+export type { Door, Piece, Place, Reading, Smoker, Stay, Target } from './piece.ts';
+export { type Room, rooms, type WrapName, wraps } from './rooms.ts';
+export { type SmokerPrior, smokerPriors } from './smoker-priors.ts';

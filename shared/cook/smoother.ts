@@ -1,0 +1,62 @@
+import { cholesky, type Matrix, plus, solveCholesky, tabulate } from './matrix.ts';
+import { momentsOf } from './normal.ts';
+
+/** What was observed, and how far it may be off: each by its own, and together. */
+export type Observed = { readonly tempsC: readonly number[]; readonly covariance: Matrix };
+
+/** In so many small steps an ensemble is brought to the readings; one large one would overshoot. */
+export const UPDATES = 4;
+
+/**
+ * One of the steps of an ensemble smoother with multiple data assimilation (Emerick and Reynolds 2013): the
+ * same readings, each time with their covariance blown up by the number of steps. `rows` are the unknowns
+ * of the members, `foreseen` what each of them foresees of the readings; the answer is the new unknowns.
+ *
+ * A small ensemble sees relations where there are none. Each gain is therefore cut back as if its
+ * correlation had been drawn from so many members (Furrer and Bengtsson 2007, the optimal taper).
+ */
+export function update(
+  rows: Matrix,
+  foreseen: Matrix,
+  observed: Observed,
+  normal: () => number,
+): number[][] {
+  const members = rows.length;
+  const count = observed.tempsC.length;
+  const ofForeseen = momentsOf(foreseen);
+  const ofRows = momentsOf(rows);
+  const gains = tabulate(ofRows.mean.length, count, (i, k) => {
+    let shared = 0;
+    for (let j = 0; j < members; j++) {
+      const offRow = (rows[j]?.[i] ?? 0) - (ofRows.mean[i] ?? 0);
+      shared += offRow * ((foreseen[j]?.[k] ?? 0) - (ofForeseen.mean[k] ?? 0));
+    }
+    shared /= members - 1;
+    const own = (ofRows.covariance[i]?.[i] ?? 0) * (ofForeseen.covariance[k]?.[k] ?? 0);
+    const squared = shared * shared;
+    return own > 0 ? (shared * squared) / (squared + (squared + own) / members) : 0;
+  });
+  const spread = cholesky(plus(ofForeseen.covariance, observed.covariance, UPDATES));
+  const errors = cholesky(observed.covariance);
+  const noise = centred(
+    Array.from({ length: members }, () => {
+      const white = Array.from({ length: count }, normal);
+      return errors.map((row) => row.reduce((sum, l, k) => sum + l * (white[k] ?? 0), 0));
+    }),
+  );
+  return rows.map((row, j) => {
+    const missed = observed.tempsC.map((tempC, k) => {
+      return tempC + Math.sqrt(UPDATES) * (noise[j]?.[k] ?? 0) - (foreseen[j]?.[k] ?? 0);
+    });
+    const weights = solveCholesky(spread, missed);
+    return row.map((value, i) =>
+      weights.reduce((sum, weight, k) => sum + (gains[i]?.[k] ?? 0) * weight, value),
+    );
+  });
+}
+
+/** Errors that add up to none over the members, so that they pull nobody's mean. */
+function centred(rows: readonly (readonly number[])[]): number[][] {
+  const { mean } = momentsOf(rows);
+  return rows.map((row) => row.map((value, k) => value - (mean[k] ?? 0)));
+}

@@ -1,0 +1,91 @@
+import { unreachable } from '../kernel/index.ts';
+import { AirCurve } from './air-curve.ts';
+import type { Moment, RunStage } from './cook-run.ts';
+import { airKnownUntilS, airOfSmoker } from './fire.ts';
+import { SEA_LEVEL_PA, vapourPressurePa } from './moist-air.ts';
+import type { Smoker, Stay } from './piece.ts';
+import { meaningOf } from './prior.ts';
+import { type Room, type Wrap, wraps } from './rooms.ts';
+import { smokerUnknowns } from './smoker-priors.ts';
+
+/** What is a member's own about a stay: how its wrap sits, its smoker's z, how the fire strays. */
+export type Own = {
+  readonly wrapPassage: number;
+  readonly wrapContact: number;
+  /** All unknowns; those of the stay's smoker begin at a place that the stay knows. */
+  readonly z: readonly number[];
+  readonly driftZ: number;
+};
+
+/** A stay made ready: what is common to all members is worked out once. */
+export type StageOf = (own: Own) => RunStage;
+
+/** Makes a stay ready. What waits for the core has not begun by `nowS`. */
+export function stageOf(
+  { from, place, wrap }: Stay,
+  home: { readonly smoker: Smoker },
+  placeInZ: (id: string) => number,
+  nowS: number,
+): StageOf {
+  const moment: Moment = from.by === 'time' ? from : { ...from, notBeforeS: nowS };
+  switch (place.kind) {
+    case 'home':
+      return inSmoker(moment, home.smoker, wraps[wrap], placeInZ(home.smoker.id));
+    case 'smoker':
+      return inSmoker(moment, place.smoker, wraps[wrap], placeInZ(place.smoker.id));
+    case 'room':
+      return inRoom(moment, place.room, wraps[wrap]);
+    default:
+      return unreachable(place);
+  }
+}
+
+function inSmoker(from: Moment, smoker: Smoker, wrap: Wrap, placeInZ: number): StageOf {
+  const { unknowns, wallsBelowAirK, swingK } = smoker.prior;
+  const pressurePa = smoker.pressurePa ?? SEA_LEVEL_PA;
+  const air = airOfSmoker(smoker);
+  const knownS = airKnownUntilS(smoker);
+  return (own) => {
+    const of = (name: keyof typeof unknowns) =>
+      meaningOf(unknowns[name], own.z[placeInZ + smokerUnknowns.indexOf(name)] ?? 0);
+    return {
+      ...{ from, air },
+      around: {
+        ...dressed(wrap, own),
+        filmWPerM2K: of('film'),
+        emissivity: wrap.emissivity ?? of('emissivity'),
+        wallsBelowAirK,
+        vapourPa: vapourPressurePa(of('humidity'), pressurePa),
+        pressurePa,
+      },
+      warmerK: of('airShift'),
+      drift: { fromS: knownS, k: swingK * own.driftZ },
+    };
+  };
+}
+
+function inRoom(from: Moment, room: Room, wrap: Wrap): StageOf {
+  const air = new AirCurve([{ atS: 0, tempC: room.airC }]);
+  return (own) => ({
+    ...{ from, air },
+    around: {
+      ...dressed(wrap, own),
+      filmWPerM2K: room.filmWPerM2K,
+      emissivity: wrap.emissivity ?? room.emissivity,
+      wallsBelowAirK: 0,
+      vapourPa: vapourPressurePa(room.humidityRatio),
+      pressurePa: SEA_LEVEL_PA,
+    },
+    warmerK: 0,
+    drift: { fromS: 0, k: 0 },
+  });
+}
+
+/** Bare meat has no wrap that could sit well or badly. */
+function dressed(wrap: Wrap, { wrapContact, wrapPassage }: Own) {
+  const isBare = wrap.contactWPerM2K === Number.POSITIVE_INFINITY;
+  return {
+    wrapM2KPerW: isBare ? 0 : 1 / (wrap.contactWPerM2K * wrapContact),
+    wrapPasses: isBare ? 1 : Math.min(1, wrap.passes * wrapPassage),
+  };
+}
