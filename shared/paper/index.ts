@@ -1,3 +1,4 @@
+export { firstWanted } from './list-sheet.ts';
 export { paperPage } from './page.ts';
 export type * from './paper.ts';
 export { paperOf } from './paper-of.ts';

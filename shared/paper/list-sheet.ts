@@ -1,3 +1,4 @@
+import type { Live } from '../day/index.ts';
 import type { CutId, DishId, Instant } from '../kernel/index.ts';
 import { instant } from '../kernel/index.ts';
 import type { MixLine, PlannedService } from '../plan/index.ts';
@@ -42,7 +43,7 @@ function pullRows(press: Press): PullRow[] {
     name: textIn(name, say),
     pieces: countPieces(pieces, pieceOf(press, cut), say),
     weight: weight(weightKg, say),
-    by: words.by(timeOnDay(press, firstStart(press, cut))),
+    by: words.by(timeOnDay(press, firstWanted(live, cut))),
   }));
 }
 
@@ -61,7 +62,7 @@ function pieceOf({ live }: Press, cut: CutId) {
 }
 
 /** When hands first want a cut, as the day now stands: its batches begin with their first step. */
-function firstStart({ live }: Press, cut: CutId): Instant {
+export function firstWanted(live: Live, cut: CutId): Instant {
   const { batches, tasks } = live.index.plan.built;
   const starts = batches
     .filter((batch) => batch.cut === cut)

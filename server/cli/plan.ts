@@ -1,0 +1,72 @@
+import type { Live } from '../../shared/day/index.ts';
+import { firstWanted, paperOf } from '../../shared/paper/index.ts';
+import { allWell, type Command, misused, refused } from './command.ts';
+import { activityJson, asJson, moment, servicesJson, weightOf } from './json.ts';
+import { planText } from './plan-text.ts';
+import { fileOptions, languageOf, languageOption, liveFrom, planFrom } from './planned.ts';
+import type { Refused } from './refusal.ts';
+
+export const plan: Command = {
+  name: 'plan',
+  takes: 'FILE|DIR',
+  about: 'Works a cook plan out: tasks by time and hand, what to pull and mix, minutes in hand.',
+  more: ['FILE is a cook plan; DIR is the folder of a kitchen, with its plans in plans/.'],
+  options: [
+    { name: 'json', value: null, about: 'As one JSON document, also where it is refused.' },
+    ...fileOptions,
+    languageOption,
+  ],
+  run: async (asked, shell) => {
+    const made = planFrom(asked, shell);
+    const isJson = asked.options.has('json');
+    if (!made.ok) {
+      if (isJson) shell.say(asJson(refusedJson(made)));
+      const sentences = isJson ? [] : made.refusals.map(({ sentence }) => sentence);
+      return made.misused ? misused(sentences) : refused(sentences);
+    }
+    const live = liveFrom(made.plan);
+    const language = languageOf(asked.options, made.plan.kitchen);
+    shell.say(isJson ? asJson(planJson(live)) : planText(paperOf(live, language)));
+    return allWell;
+  },
+};
+
+const nothingPlanned = { activities: [], pull: [], mixes: [], tubs: [], services: [] };
+
+const refusedJson = ({ refusals }: Refused) => ({ ...nothingPlanned, refusals });
+
+function planJson(live: Live) {
+  const { built, hashes, engine, seed } = live.index.plan;
+  const { day, zone, batches, tasks, pull, mixes, tubs } = built;
+  const inOrder = [...tasks].sort((a, b) => live.timesOf(a.id).startS - live.timesOf(b.id).startS);
+  return {
+    day,
+    zone,
+    engine,
+    seed,
+    hashes,
+    activities: inOrder.map((task) => activityJson(live, task)),
+    batches: batches.map(({ id, service, dish, cut, pieces, portions, rawKg }) => ({
+      ...{ id, service, dish, cut, pieces, portions },
+      ...weightOf(rawKg),
+    })),
+    pull: pull.map(({ cut, pieces, weightKg }) => ({
+      cut,
+      pieces,
+      ...weightOf(weightKg),
+      ...moment('by', firstWanted(live, cut), zone),
+    })),
+    mixes: mixes.map(({ mix, weightKg, parts, allergens }) => ({
+      mix,
+      ...weightOf(weightKg),
+      parts: parts.map((part) => ({ ingredient: part.ingredient.en, ...weightOf(part.weightKg) })),
+      allergens,
+    })),
+    tubs: tubs.map(({ batch, tub, weightKg, goes }) => ({
+      ...{ batch, tub, goes },
+      ...weightOf(weightKg),
+    })),
+    services: servicesJson(live),
+    refusals: [],
+  };
+}

@@ -1,0 +1,100 @@
+import { type AdoptedPlan, emptyDay, fold, type Live, openLive } from '../../shared/day/index.ts';
+import {
+  type CommandId,
+  type DayId,
+  type Instant,
+  isLocalDay,
+  must,
+} from '../../shared/kernel/index.ts';
+import type { Kitchen } from '../../shared/kitchen/index.ts';
+import type { Language } from '../../shared/words/index.ts';
+import { makePlan, type PlanMade } from '../adopt.ts';
+import { whyNotPlanned } from '../why-not-planned.ts';
+import type { Asked, Option, Shell } from './command.ts';
+import { readKitchenFiles } from './kitchen-files.ts';
+import { cannot, makesNoSense, type Refused } from './refusal.ts';
+
+export type Planned = { readonly ok: true; readonly plan: AdoptedPlan } | Refused;
+
+export const LANGUAGES: readonly Language[] = ['en', 'es'];
+
+export const languageOption: Option = {
+  name: 'language',
+  value: 'en|es',
+  about: 'Usually the first language of the kitchen.',
+  oneOf: LANGUAGES,
+};
+
+export const dayOption: Option = {
+  name: 'day',
+  value: 'YYYY-MM-DD',
+  about: 'Which plan of a folder; usually the one that is due.',
+};
+
+/** Every way to say where the files of a plan are. */
+export const fileOptions: readonly Option[] = [
+  {
+    name: 'kitchen',
+    value: 'FILE',
+    about: 'Usually kitchen.json beside the plan, or one folder up.',
+  },
+  { name: 'catalogue', value: 'FILE', about: 'Usually catalogue.json, looked for alike.' },
+  dayOption,
+];
+
+/** Reads the files that are asked about and works them out, as the hub would. */
+export function planFrom({ path, options }: Asked, { folder, now }: Shell): Planned {
+  const day = options.get('day');
+  const wrong = wrongDay(day);
+  if (wrong) return wrong;
+  const kitchen = options.get('kitchen');
+  const catalogue = options.get('catalogue');
+  const read = readKitchenFiles({ path, kitchen, catalogue, day, folder }, now());
+  if (!read.ok) return read;
+  const made = makePlan(read.files, 1);
+  if (made.ok) return made;
+  return whyNot(made, read.files.kitchen, languageOf(options, read.files.kitchen));
+}
+
+/** A day that is none, or null where there is nothing to object. */
+export function wrongDay(day: string | undefined): Refused | null {
+  if (day === undefined || isLocalDay(day)) return null;
+  const sentence = `--day: found ${day}; allowed: a day such as 2026-11-25.`;
+  return makesNoSense({ rule: 'not-a-day', sentence, day });
+}
+
+/** The language that was asked for, else the kitchen's first. */
+export function languageOf(
+  options: Asked['options'],
+  { languages }: Pick<Kitchen, 'languages'>,
+): Language {
+  const said = options.get('language');
+  return LANGUAGES.find((language) => language === said) ?? languages[0] ?? 'en';
+}
+
+function whyNot(
+  made: Extract<PlanMade, { ok: false }>,
+  kitchen: Kitchen,
+  language: Language,
+): Refused {
+  const sentences = whyNotPlanned(made, { ...kitchen, languages: [language] });
+  const reasons =
+    made.why === 'refused'
+      ? made.refusals
+      : made.conflicts.map(({ kind, ...conflict }) => ({ rule: kind, ...conflict }));
+  return cannot(
+    reasons.map(({ rule, ...data }, index) => ({
+      rule,
+      sentence: must(sentences[index], rule),
+      ...data,
+    })),
+  );
+}
+
+/** A plan as a day in which nothing has happened yet. */
+export function liveFrom(plan: AdoptedPlan, at: Instant = plan.built.origin): Live {
+  const day = plan.built.day as DayId;
+  const head = { seq: 1, version: 1, day, at, keptAt: at } as const;
+  const by = { commandId: 'plan' as CommandId, personId: null, screenId: null };
+  return openLive(fold(emptyDay(), { ...head, ...by, kind: 'planAdopted', plan }), at);
+}
