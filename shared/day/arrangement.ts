@@ -21,6 +21,7 @@ export type Load = {
 export function placementOf(state: DayState, index: PlanIndex, task: TaskId): Placement {
   const planned = must(index.placements.get(task), task);
   const hand = factsOf(state, task).hand;
+  if (hand === null && state.slots.size === 0) return planned;
   const mode = hand ? modeFor(index, task, planned, hand) : modeOf(index, planned);
   const uses = planned.uses.map(({ need, resource }): Use => {
     const slot = state.slots.get(loadKey(task, need));

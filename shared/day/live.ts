@@ -28,6 +28,9 @@ export type Outlook = { readonly inHandS: Seconds; readonly hangsOn: TaskId | nu
 /** The times of a task: facts once they are, projected until then. */
 export type TaskTimes = { readonly startS: Seconds; readonly endS: Seconds };
 
+/** A lag with a least, or the order that sharing something makes. */
+type LeastLag = Pick<Lag, 'from' | 'to'> & { readonly minS: Seconds };
+
 /**
  * The day together with the times that follow from it: a state, and a timeline kept true to it
  * event by event. It can be thrown away at any moment and opened anew from the state, with the same
@@ -42,6 +45,7 @@ export class Live {
    * They change only where something is arranged anew, and every line of every wall asks for them.
    */
   #linksInto: ReadonlyMap<TaskId, readonly Link[]> | null = null;
+  readonly #leastLags = new Map<TaskId, readonly LeastLag[]>();
 
   constructor(state: DayState, now: Instant, timeline: Timeline | null) {
     this.#state = state;
@@ -81,7 +85,7 @@ export class Live {
     this.#outlooks = null;
     if (event.kind === 'planAdopted') {
       this.#timeline = timelineOf(this.#state, this.#now);
-      this.#linksInto = null;
+      this.#forgetLinks();
     } else this.#follow(before, event);
   }
 
@@ -134,17 +138,21 @@ export class Live {
   }
 
   /** The lags into a task, those that sharing a hand or a place makes among them. */
-  leastLagsInto(task: TaskId): { from: Lag['from']; to: Lag['to']; minS: Seconds }[] {
+  leastLagsInto(task: TaskId): readonly LeastLag[] {
+    const known = this.#leastLags.get(task);
+    if (known) return known;
+    this.#linksInto ??= groupBy(this.timeline.schedule.links, ({ to }) => to);
     const lags = (this.index.lagsInto.get(task) ?? []).flatMap(({ from, to, minS }) =>
       minS === undefined ? [] : [{ from, to, minS }],
     );
-    this.#linksInto ??= groupBy(this.timeline.schedule.links, ({ to }) => to);
     const links = (this.#linksInto.get(task) ?? []).map(({ from, to, gapS, after: end }) => ({
       from: { activity: from, end: end ?? ('end' as const) },
       to: { activity: to, end: 'start' as const },
       minS: gapS,
     }));
-    return [...lags, ...links];
+    const all = [...lags, ...links];
+    this.#leastLags.set(task, all);
+    return all;
   }
 
   #follow(before: DayState, event: Event): void {
@@ -168,8 +176,13 @@ export class Live {
     if (!sameArrangement(was, placementOf(this.#state, this.index, task))) this.#move([task]);
   }
 
-  #move(tasks: readonly TaskId[]): void {
+  #forgetLinks(): void {
     this.#linksInto = null;
+    this.#leastLags.clear();
+  }
+
+  #move(tasks: readonly TaskId[]): void {
+    this.#forgetLinks();
     this.#timeline?.moved(movesTo(this.#state, this.index, tasks));
   }
 }
