@@ -32,6 +32,13 @@ export class KeyPad extends Part {
         white-space: nowrap;
         line-height: 1.1;
       }
+      .read {
+        display: flex;
+        align-items: baseline;
+        flex-wrap: wrap;
+        gap: 0 0.6em;
+        flex-basis: 100%;
+      }
       .keys {
         display: flex;
         flex-wrap: wrap;
@@ -78,16 +85,18 @@ export class KeyPad extends Part {
     ];
     const low = temperature(this.lowC, say);
     const high = temperature(this.highC, say);
-    return html`<span>${this.name}</span>
-      <output>${this.digits || '–'} ${say.temperature}</output>
+    return html`<div class="read">
+        <span>${this.name}</span>
+        <output>${this.digits || '–'} ${say.temperature}</output>
+        ${this.isWrong ? html`<span class="wrong">${words.between(low, high)}</span>` : null}
+      </div>
       <div class="keys">
         ${[...'1234567890'].map(
           (digit) => html`<button @click=${() => this.#type(digit)}>${digit}</button>`,
         )}
         <button @click=${() => this.#erase()}>${words.erase}</button>
       </div>
-      <choice-strip .say=${say} .name=${this.name} .choices=${choices}></choice-strip>
-      ${this.isWrong ? html`<span class="wrong">${words.between(low, high)}</span>` : null}`;
+      <choice-strip .say=${say} .name=${this.name} .choices=${choices}></choice-strip>`;
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {

@@ -86,7 +86,7 @@ export class MoveFoot extends Part {
         return [head, words.cannotAsk];
       case 'offered': {
         const [moves = '', ...effects] = sayOffer(move.offer, say);
-        return [moves, effects.join('. ')];
+        return [moves, effects.join('; ')];
       }
     }
   }

@@ -44,7 +44,7 @@ export function stationPage(
   const rest = open.filter(({ id }) => !shown.has(id)).sort(byTime);
   return {
     now: [...due, ...first]
-      .map(({ task, claim }) => ({ task, isDue: claim < NO_CLAIM && task.state !== 'done' }))
+      .map(({ task }) => ({ task, isDue: claimOf(task, now, NOBODY) < NO_CLAIM }))
       .sort((a, b) => byPlan(a.task, b.task)),
     next: rest.slice(0, room.next),
     further: rest.slice(room.next, room.next + room.further),
@@ -53,6 +53,7 @@ export function stationPage(
 }
 
 const NO_CLAIM = 4;
+const NOBODY: ReadonlySet<TaskId> = new Set();
 
 function claimOf(task: TaskView, now: Instant, held: ReadonlySet<TaskId>): number {
   if (held.has(task.id)) return 0;

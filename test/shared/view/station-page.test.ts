@@ -60,7 +60,9 @@ describe('the page of a station wall', () => {
     expect(nowIds([done, injectShoulders])).toEqual([injectShoulders.id]);
   });
 
-  it('brings up what a finger picked, even if it must wait', () => {
+  it('brings up what a finger picked, even if it must wait, but does not call it due', () => {
+    const [, picked] = page([squareRibs, loadRibs], { held: new Set([loadRibs.id]) }).now;
+    expect(picked).toEqual({ task: loadRibs, isDue: false });
     expect(nowIds([squareRibs, loadRibs], { held: new Set([loadRibs.id]) })).toEqual([
       squareRibs.id,
       loadRibs.id,
