@@ -1,6 +1,8 @@
 import type { Seconds, TaskId } from '../kernel/index.ts';
 import { must, seconds } from '../kernel/index.ts';
 import { modeOf, placementOf } from './arrangement.ts';
+import { fireLengthS } from './fire-pace.ts';
+import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
 import type { DayState } from './state.ts';
 import { factsOf } from './state.ts';
@@ -14,7 +16,12 @@ export function expectedLengthS(state: DayState, index: PlanIndex, task: TaskId)
   const { length } = modeOf(index, placementOf(state, index, task));
   const plannedS = length.kind === 'work' ? length.typicalS : length.minS;
   const { started, counted, lateByS } = factsOf(state, task);
-  const { pieces } = must(index.tasks.get(task), task);
+  const { pieces, work } = must(index.tasks.get(task), task);
+  const startedAt = work === 'fire' ? passagesOf(state).get(task)?.startedAt : null;
+  if (startedAt) {
+    const underFireS = fireLengthS(state, index, { stage: task, startedAt, plannedS });
+    return seconds(underFireS + lateByS);
+  }
   if (!started || !counted || counted.done === 0) return seconds(plannedS + lateByS);
   const share = counted.done / pieces;
   const paceS = (counted.at - started.at) / 1000 / share;

@@ -168,7 +168,18 @@ export class Live {
       }
     }
     tellPassages(this.#timeline, passagesOf(before), passagesOf(this.#state), this.index);
+    this.#tellFires(before, event);
     this.#timeline.notBefore(this.nowS);
+  }
+
+  /** A stage of a cook that has begun since, or whose air has been read, may take another time. */
+  #tellFires(before: DayState, event: Event): void {
+    const isAir = event.kind === 'temperatureRead' && event.where.kind === 'air';
+    const all = isAir || event.kind === 'slotsMoved';
+    for (const stage of burning(this.#state)) {
+      const isNew = passagesOf(before).get(stage)?.startedAt == null;
+      if (all || isNew) tellLength(this.timeline, this.#state, stage);
+    }
   }
 
   #moveIfOther(before: DayState, task: TaskId): void {
@@ -221,8 +232,20 @@ function timelineOf(state: DayState, now: Instant): Timeline | null {
     if (index.tasks.has(task)) tellLength(timeline, state, task);
   }
   tellPassages(timeline, new Map(), passagesOf(state), index);
+  for (const stage of burning(state)) tellLength(timeline, state, stage);
   timeline.notBefore(since(state.plan.built.origin, now));
   return timeline;
+}
+
+/** The stages of cooks that are under way. */
+function burning(state: DayState): TaskId[] {
+  const { tasks } = indexOf(must(state.plan, 'a plan'));
+  return [...passagesOf(state)]
+    .filter(
+      ([id, { startedAt, finishedAt }]) =>
+        startedAt !== null && finishedAt === null && tasks.get(id)?.work === 'fire',
+    )
+    .map(([id]) => id);
 }
 
 function tellLength(timeline: Timeline, state: DayState, task: TaskId): void {

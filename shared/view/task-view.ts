@@ -57,8 +57,8 @@ function stateOf(live: Live, id: TaskId): TaskState {
 }
 
 /**
- * The lags from shown tasks to this one, also through the smoke and the rests between them, which are not shown: so a
- * screen that is alone can move the times of what it shows.
+ * The lags from shown tasks to this one, also through the smoke and the rests between them, which
+ * are not shown: so a screen that is alone can move the times of what it shows.
  */
 function lagsAmong(live: Live, id: TaskId, shown: ReadonlySet<TaskId>): TaskView['after'] {
   const longest = new Map<TaskId, Seconds>();

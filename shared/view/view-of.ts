@@ -18,7 +18,10 @@ const MOST_TASKS = 24;
 /** Done work stays so long, to be taken back. */
 const KEPT_DONE_S = minutes(10);
 
-/** The day as this face shows it, at the live day's now. Pure; the same for every screen with that face. */
+/**
+ * The day as this face shows it, at the live day's now. Pure; the same for every screen with that
+ * face.
+ */
 export function viewOf(live: Live, face: Face): View {
   switch (face.kind) {
     case 'station':

@@ -1,0 +1,92 @@
+import type { Instant, Seconds, SmokerId, TaskId } from '../kernel/index.ts';
+import { celsius, hours, must, seconds } from '../kernel/index.ts';
+import { findSlot } from '../kitchen/index.ts';
+import { heatNeededC, loadsOf } from './arrangement.ts';
+import type { PlanIndex } from './plan-index.ts';
+import type { DayState } from './state.ts';
+
+/** Air so near its set temperature is as it should be: a fire swings (common practice, no source). */
+const SWING_C = 8;
+/**
+ * What the surface of a piece is at for most of a cook, while it dries: stalls are seen at 60–70 °C
+ * (common practice, no source). Heat flows in by the difference to the air (Newton's law of cooling).
+ */
+const SURFACE_C = celsius(65);
+/** A reading says nothing of the air later than this: by then somebody has seen to the fire. */
+const BELIEVED_S = hours(1);
+const FASTEST = 1.5;
+
+/** From `fromMs` on the fire cooks `pace` times as fast as at its set temperature. */
+type Stretch = { readonly fromMs: number; readonly pace: number };
+
+/**
+ * How long a stage of a cook takes that began at `startedAt` and would take `plannedS` at the set
+ * temperature, given the air that was read in its smoker since: a cold fire cooks slower, a hot one
+ * faster. A rule of thumb where no forecast is at hand.
+ */
+export function fireLengthS(
+  state: DayState,
+  index: PlanIndex,
+  { stage, startedAt, plannedS }: Stage,
+): Seconds {
+  const stretches = stretchesOf(state, index, stage);
+  let fromMs: number = startedAt;
+  let leftS: number = plannedS;
+  for (const [i, { pace }] of stretches.entries()) {
+    const untilMs = stretches[i + 1]?.fromMs ?? Number.POSITIVE_INFINITY;
+    if (untilMs <= fromMs) continue;
+    const doneS = ((untilMs - fromMs) / 1000) * pace;
+    if (doneS >= leftS) break;
+    leftS -= doneS;
+    fromMs = untilMs;
+  }
+  const pace = stretches.findLast((stretch) => stretch.fromMs <= fromMs)?.pace ?? 1;
+  return seconds(Math.round((fromMs - startedAt) / 1000 + leftS / pace));
+}
+
+type Stage = {
+  readonly stage: TaskId;
+  readonly startedAt: Instant;
+  readonly plannedS: Seconds;
+};
+
+/** The smoker that the batch of a stage is in; null where the batch has no stay. */
+export function smokerOfStage(state: DayState, index: PlanIndex, stage: TaskId): SmokerId | null {
+  const stay = stayBeside(index, stage);
+  const load = stay && loadsOf(state, index, stay)[0];
+  return load ? (findSlot(index.plan.kitchen, load.slot)?.smoker.id ?? null) : null;
+}
+
+function stayBeside(index: PlanIndex, stage: TaskId): TaskId | null {
+  const { batch } = must(index.tasks.get(stage), stage);
+  for (const task of index.tasks.values()) {
+    if (task.batch === batch && task.work === 'place') return task.id;
+  }
+  return null;
+}
+
+function stretchesOf(state: DayState, index: PlanIndex, stage: TaskId): readonly Stretch[] {
+  const usual: Stretch = { fromMs: Number.NEGATIVE_INFINITY, pace: 1 };
+  const stay = stayBeside(index, stage);
+  const setC = stay && heatNeededC(state, index, stay);
+  const smoker = smokerOfStage(state, index, stage);
+  if (setC === null) return [usual];
+  const stretches = state.readings
+    .filter(({ where }) => where.kind === 'air' && where.smoker === smoker)
+    .sort((a, b) => a.at - b.at)
+    .flatMap(({ at, tempC }, i, all): Stretch[] => {
+      const next = all[i + 1];
+      const staleMs = at + BELIEVED_S * 1000;
+      const read = { fromMs: at, pace: paceAt(tempC, setC) };
+      const isRenewed = next !== undefined && next.at <= staleMs;
+      return isRenewed ? [read] : [read, { fromMs: staleMs, pace: 1 }];
+    });
+  return [usual, ...stretches];
+}
+
+/** @example paceAt(celsius(93), celsius(121)) //=> 0.5 */
+function paceAt(airC: number, setC: number): number {
+  if (Math.abs(airC - setC) <= SWING_C) return 1;
+  const pace = (airC - SURFACE_C) / (setC - SURFACE_C);
+  return Math.min(FASTEST, Math.max(1e-3, pace));
+}
