@@ -9,10 +9,10 @@ import type { Broken } from './timeline-types.ts';
 
 /** Everything that the projected times do not keep, which facts have made impossible. */
 export function brokenIn(live: Live): Broken[] {
-  const { problem, links, placements } = live.published;
+  const { problem, placements } = live.published;
   return [
     ...problem.lags.flatMap((lag) => brokenLag(live, lag)),
-    ...links.flatMap((link) => brokenLink(live, link)),
+    ...live.links.flatMap((link) => brokenLink(live, link)),
     ...placements.flatMap((_, activity) => [
       ...brokenWait(live, activity),
       ...brokenHours(live, activity),

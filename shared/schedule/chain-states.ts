@@ -1,18 +1,17 @@
 import type { Placed } from './chain-placed.ts';
-import type { Closure } from './closure.ts';
 import type { Link, Problem, StateResource } from './model.ts';
 import { changeTimeS } from './state-change.ts';
 
 type Group = { readonly state: string; readonly users: Placed[] };
 
 /** The links that hold activities of one state back until those of the one before are over. */
-export function stateLinks(problem: Problem, placed: readonly Placed[], closure: Closure): Link[] {
+export function stateLinks(problem: Problem, placed: readonly Placed[]): Link[] {
   return problem.resources.flatMap((resource) => {
     if (resource.kind !== 'state') return [];
     const groups = groupsOf(resource, placed);
     return groups.flatMap((group, i) => {
       const next = groups[i + 1];
-      return next ? between(resource, group, next, closure) : [];
+      return next ? between(resource, group, next) : [];
     });
   });
 }
@@ -30,15 +29,11 @@ function groupsOf(resource: StateResource, placed: readonly Placed[]): Group[] {
   return groups;
 }
 
-/** From the last of one group to the first of the next; the others are held by these. */
-function between(resource: StateResource, a: Group, b: Group, closure: Closure): Link[] {
-  const isLast = (user: Placed) =>
-    !a.users.some((other) => closure.precedes(user.number, other.number));
-  const isFirst = (user: Placed) =>
-    !b.users.some((other) => closure.precedes(other.number, user.number));
+/** From each to each, for any of them may come out of turn one day. */
+function between(resource: StateResource, a: Group, b: Group): Link[] {
   const gapS = changeTimeS(resource, a.state, b.state);
-  return a.users.filter(isLast).flatMap((from) =>
-    b.users.filter(isFirst).map((to) => ({
+  return a.users.flatMap((from) =>
+    b.users.map((to) => ({
       from: from.placement.activity,
       to: to.placement.activity,
       resource: resource.id,

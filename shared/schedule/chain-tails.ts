@@ -1,7 +1,8 @@
 import type { Placed } from './chain-placed.ts';
 import type { Closure } from './closure.ts';
 
-type Tail = { readonly last: Placed | undefined; amount: number };
+/** Units with whoever must be gone before they can be used again; nobody, if nobody used them. */
+type Tail = { readonly users: readonly Placed[]; amount: number };
 
 /** How well a tail suits the next user; less is better. */
 const ORDERED_ANYWAY = 0;
@@ -16,12 +17,12 @@ export class Tails {
 
   constructor(capacity: number, closure: Closure) {
     this.#closure = closure;
-    this.#tails = [{ last: undefined, amount: capacity }];
+    this.#tails = [{ users: [], amount: capacity }];
   }
 
   /** Passes so many units on to a user; answers with those whom it must therefore wait for. */
   pass(user: Placed, amount: number): Placed[] {
-    const from: Placed[] = [];
+    const from = new Set<Placed>();
     let missing = amount;
     while (missing > 0) {
       const tail = this.#best(user, missing);
@@ -29,13 +30,14 @@ export class Tails {
       const taken = Math.min(tail.amount, missing);
       tail.amount -= taken;
       missing -= taken;
-      if (!tail.last) continue;
-      from.push(tail.last);
-      this.#closure.link(tail.last.number, user.number);
+      for (const last of tail.users) from.add(last);
     }
+    for (const last of from) this.#closure.link(last.number, user.number);
+    // Where something began before it should have, who comes next waits for both.
+    const still = [...from].filter(({ placement }) => placement.endS > user.placement.startS);
     this.#tails = this.#tails.filter((tail) => tail.amount > 0);
-    this.#tails.push({ last: user, amount: amount - missing });
-    return from;
+    this.#tails.push({ users: [user, ...still], amount: amount - missing });
+    return [...from];
   }
 
   #best(user: Placed, missing: number): Tail | undefined {
@@ -53,10 +55,11 @@ export class Tails {
     if (kindA !== kindB) return kindA - kindB;
     const [covered, coveredB] = [Math.min(a.amount, missing), Math.min(b.amount, missing)];
     if (kindA !== BUSY && covered !== coveredB) return coveredB - covered;
-    return (a.last?.placement.endS ?? 0) - (b.last?.placement.endS ?? 0);
+    return (a.users[0]?.placement.endS ?? 0) - (b.users[0]?.placement.endS ?? 0);
   }
 
-  #kind({ last }: Tail, user: Placed): number {
+  #kind({ users }: Tail, user: Placed): number {
+    const last = users[0];
     if (!last) return UNUSED;
     if (this.#closure.precedes(last.number, user.number)) return ORDERED_ANYWAY;
     const { startS } = user.placement;

@@ -7,15 +7,15 @@ import { Tails } from './chain-tails.ts';
 import { Closure } from './closure.ts';
 import { indexOf } from './index-of.ts';
 import type { Link, Placement, Problem } from './model.ts';
-import type { Arcs } from './network.ts';
-import { arcsOf, at, endOf, startOf } from './network.ts';
+import { arcsOf, at } from './network.ts';
 import { precedenceOf } from './precedence.ts';
 
 /**
  * The partial order that a schedule's use of resources makes (Policella, Smith, Cesta and Oddi,
  * ICAPS 2004; Journal of Scheduling 12, 2009): each unit goes from one user to the next, and where
  * there is a choice, along an order that the lags make anyway, and in as few links as can be. With
- * the links kept, any times that keep the lags keep every resource.
+ * the links kept, any times that keep the lags keep every resource. A link along a lag is told all
+ * the same: people begin things out of turn, and then the units still go from hand to hand.
  *
  * Placements that overlap where they should not are put in the order of their starts.
  */
@@ -43,14 +43,11 @@ export function chain(problem: Problem, placements: readonly Placement[]): Link[
       a.rank - b.rank,
   );
   const closure = new Closure(arcs, size);
-  const links = [
+  return [
     ...capacityLinks(problem, inOrder, closure),
-    ...stateLinks(problem, inOrder, closure),
+    ...stateLinks(problem, inOrder),
     ...clashLinks(problem, inOrder),
   ];
-  return links.filter(
-    (link) => !isLag(link, arcs, index.activity(link.from), index.activity(link.to)),
-  );
 }
 
 function capacityLinks(problem: Problem, placed: readonly Placed[], closure: Closure): Link[] {
@@ -76,14 +73,4 @@ function capacityLinks(problem: Problem, placed: readonly Placed[], closure: Clo
         })),
     );
   });
-}
-
-/** Whether a lag between the same two ends asks for as much. */
-function isLag({ gapS, after }: Link, arcs: Arcs, from: number, to: number): boolean {
-  const node = after === 'start' ? startOf(from) : endOf(from);
-  for (let i = at(arcs.out.first, node); i < at(arcs.out.first, node + 1); i++) {
-    const arc = at(arcs.out.items, i);
-    if (at(arcs.to, arc) === startOf(to) && at(arcs.weightS, arc) >= gapS) return true;
-  }
-  return false;
 }

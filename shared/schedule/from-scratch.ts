@@ -18,38 +18,53 @@ export function raiseAll(rule: Rule): void {
   }
 }
 
-/** Raises all times to the least that keep the rule; or answers with a node on a circle. */
+/**
+ * Raises all times to the least that keep the rule: one pass in the order of the arcs, and then what
+ * arcs back ask for. Answers with a node on a circle, if there is one, or `NOWHERE`.
+ */
 export function rise(rule: Rule): number {
   const { size, order, rank, component, members } = rule.net;
   rule.timeS.fill(UNBOUND);
   rule.source.fill(NOWHERE);
   rule.trust = 'all';
-  let again: Heap | undefined;
-  let done = 0;
-  const tell = (activity: number) => {
-    if (at(rank, activity) >= done) return;
-    again ??= new Heap(size);
-    again.set(activity, at(rank, activity));
-  };
-  for (; done < size; done++) raise(rule, at(order, done), tell);
+  for (let i = 0; i < size; i++) raise(rule, at(order, i));
+  const again = askedAgain(rule);
   if (!again) return NOWHERE;
   const rises = new Int32Array(size);
+  const tell = (activity: number) => again.set(activity, at(rank, activity));
   while (again.size > 0) {
     const activity = again.pop();
     rises[activity] = at(rises, activity) + 1;
     const risesMost = at(members, at(component, activity)) + SPARE_RISES;
     if (at(rises, activity) > risesMost) return activity * 2;
-    raise(rule, activity, tell);
+    const near = activity * 2;
+    const before = [at(rule.timeS, near), at(rule.timeS, near + 1)];
+    raise(rule, activity);
+    if (rule.timeS[near] !== before[0]) tellDependents(rule, near, tell);
+    if (rule.timeS[near + 1] !== before[1]) tellDependents(rule, near + 1, tell);
   }
   return NOWHERE;
 }
 
-function raise(rule: Rule, activity: number, tell: (activity: number) => void): void {
-  const near = activity * 2;
+function raise(rule: Rule, activity: number): void {
   rule.askNear(activity);
-  if (rule.take(near)) tellDependents(rule, near, tell);
+  rule.take(activity * 2);
   rule.askFar(activity);
-  if (rule.take(near + 1)) tellDependents(rule, near + 1, tell);
+  rule.take(activity * 2 + 1);
+}
+
+/** Whom arcs against the order ask for more than one pass gave them; undefined: nobody. */
+function askedAgain(rule: Rule): Heap | undefined {
+  const { arcs, rank, size } = rule.net;
+  let again: Heap | undefined;
+  for (let arc = 0; arc < arcs.count; arc++) {
+    const to = at(arcs.to, arc);
+    const askedS = at(rule.timeS, at(arcs.from, arc)) + at(arcs.weightS, arc);
+    if (askedS <= at(rule.timeS, to) || rule.isFact(to) || !rule.holds(arc)) continue;
+    again ??= new Heap(size);
+    again.set(to >> 1, at(rank, to >> 1));
+  }
+  return again;
 }
 
 /** The nodes from which a node's time comes round to itself; empty if it does not. */
@@ -80,7 +95,7 @@ function giveUpOne(rule: Rule, circle: readonly number[]): void {
     rule.tooLong[wait >> 1] = 1;
     return;
   }
-  const arc = byArc.find((each) => at(arcs.handsOn, each) >= 0) ?? byArc[0] ?? anyMaximum(rule);
+  const arc = byArc.find((each) => arcs.isLink[each] === 1) ?? byArc[0] ?? anyMaximum(rule);
   rule.givenUp[arc] = 1;
 }
 

@@ -19,7 +19,6 @@ type Source = {
   readonly to: number;
   readonly weightS: number;
   readonly back: boolean;
-  readonly handsOn: number;
   readonly origin: Origin;
 };
 
@@ -84,8 +83,8 @@ export function liveNetOf(
 }
 
 function liveArcs(sources: readonly Source[], size: number): LiveArcs {
-  const handsOn = Int32Array.from(sources, (source) => source.handsOn);
-  return { ...arcsOf(sources, size * 2), handsOn };
+  const isLink = Uint8Array.from(sources, ({ origin }) => (origin.kind === 'link' ? 1 : 0));
+  return { ...arcsOf(sources, size * 2), isLink };
 }
 
 function lagSources(problem: Problem, index: Index): Source[] {
@@ -94,7 +93,7 @@ function lagSources(problem: Problem, index: Index): Source[] {
     if (lag.from.activity === lag.to.activity) return [];
     const [from, to] = [nodeOf(lag.from, index), nodeOf(lag.to, index)];
     const origin = { kind: 'lag', number } as const;
-    const least = { from, to, weightS: lag.minS ?? 0, back: false, handsOn: -1, origin };
+    const least = { from, to, weightS: lag.minS ?? 0, back: false, origin };
     const mostS = lag.maxS ?? 0;
     // One that asks for a distance is as good as a minimum the other way.
     const most = { ...least, from: to, to: from, weightS: -mostS, back: mostS >= 0 };
@@ -103,14 +102,13 @@ function lagSources(problem: Problem, index: Index): Source[] {
 }
 
 function linkSources(links: readonly Link[], index: Index): Source[] {
-  return links.map(({ from, to, resource, gapS, after, reason }, number) => {
+  return links.map(({ from, to, gapS, after }, number) => {
     const first = index.activity(from);
     return {
       from: after === 'start' ? startOf(first) : endOf(first),
       to: startOf(index.activity(to)),
       weightS: gapS,
       back: false,
-      handsOn: reason === undefined ? index.resource(resource) : -1,
       origin: { kind: 'link', number },
     };
   });

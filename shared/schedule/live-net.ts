@@ -30,8 +30,8 @@ export type LiveNet = {
 };
 
 export type LiveArcs = Arcs & {
-  /** The resource that is handed on, for a link; -1 otherwise. */
-  readonly handsOn: Int32Array;
+  /** 1 for an order that sharing a resource makes, 0 for a lag. */
+  readonly isLink: Uint8Array;
 };
 
 /** Once `from` is early, `to` does not wait for its published time beyond `mostS` after it. */

@@ -40,10 +40,10 @@ function planned({ parts, floors, published }: Live, node: number): Reason {
 
 /** What an arc of the live net stands for. */
 export function reasonByArc(live: Live, arc: number): Reason {
-  const { parts, published } = live;
+  const { parts, links } = live;
   const origin = must(parts.origins[arc], 'where an arc comes from');
   if (origin.kind === 'link') {
-    return { kind: 'link', link: must(published.links[origin.number], 'a link') };
+    return { kind: 'link', link: must(links[origin.number], 'a link') };
   }
   const bound = parts.net.arcs.back[arc] === 1 ? 'most' : 'least';
   return { kind: 'lag', lag: lagOf(live, origin.number), bound };

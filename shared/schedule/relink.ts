@@ -1,16 +1,18 @@
-import { must } from '../kernel/index.ts';
+import { must, seconds } from '../kernel/index.ts';
 import { chain } from './chain.ts';
 import { DONE, WAITING } from './facts.ts';
 import { lengthsIn } from './initial-facts.ts';
 import { type Live, liveFrom } from './live.ts';
 import type { Link, Mode, Placement } from './model.ts';
 import { at } from './network.ts';
+import { linksByActivity, type Published } from './published.ts';
 import type { Move } from './timeline-types.ts';
 
 /**
  * The day after somebody moved work to other hands, places or modes. What the changed ones use, or
- * used, is handed on in a new order, that of the projected starts, among what is not done; all
- * other links stay. Published times stay too, as long as nothing moves them.
+ * used, is handed on in a new order, that of the projected starts; all
+ * other links stay. Published times stay too, as long as nothing moves them. Without changes it is the
+ * same day, worked out from scratch.
  */
 export function relinked(live: Live, changes: readonly Move[]): Live {
   const { published, facts } = live;
@@ -30,16 +32,24 @@ export function relinked(live: Live, changes: readonly Move[]): Live {
     length.minS[i] = minS;
     length.maxS[i] = maxS;
   });
-  const links = linksAfter(live, changes, placements);
-  return liveFrom({ ...published, placements, links }, length);
+  if (changes.length === 0) return liveFrom(published, length);
+  const { timeS } = live.earliest.rule;
+  const decidedS = placements.map((_, i) => ({
+    startS: seconds(at(timeS, i * 2)),
+    endS: seconds(at(timeS, i * 2 + 1)),
+  }));
+  const links = linksAfter(live, changes, placements, decidedS);
+  const decided = { ...published, placements, links, decidedS };
+  return liveFrom({ ...decided, linksOf: linksByActivity(decided) }, length);
 }
 
 function linksAfter(
   live: Live,
   changes: readonly Move[],
   placements: readonly Placement[],
+  decidedS: Published['decidedS'],
 ): Link[] {
-  const { published, facts, earliest } = live;
+  const { published, facts } = live;
   const changed = new Set(changes.map(({ activity }) => activity));
   const resourcesOf = ({ mode, uses }: Placement, i: number) => [
     ...uses.map(({ resource }) => resource),
@@ -54,14 +64,11 @@ function linksAfter(
   );
   const isTouched = ({ from, to, resource, reason }: Link) =>
     reason === undefined ? touched.has(resource) : changed.has(from) || changed.has(to);
-  const toCome = placements.flatMap((placement, i) => {
-    if (facts.stage[i] === DONE) return [];
-    const { timeS } = earliest.rule;
-    return [{ ...placement, startS: at(timeS, i * 2), endS: at(timeS, i * 2 + 1) } as Placement];
-  });
+  const projected = placements.map((placement, i) => ({ ...placement, ...decidedS[i] }));
+  const isOver = ({ to }: Link) => facts.stage[published.index.activity(to)] === DONE;
   return [
     ...published.links.filter((link) => !isTouched(link)),
-    ...chain(published.problem, toCome).filter(isTouched),
+    ...chain(published.problem, projected).filter((link) => isTouched(link) && !isOver(link)),
   ];
 }
 

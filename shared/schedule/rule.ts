@@ -30,8 +30,6 @@ export class Rule {
   /** Arcs that cannot hold together with the others, and waits that cannot but be too long. */
   readonly givenUp: Uint8Array;
   readonly tooLong: Uint8Array;
-  /** Started activities whose units others still hold too: who follows waits for both. */
-  readonly shared: Uint8Array;
   /** Who was not believed, by `trust`, since the last time this was emptied. */
   readonly doubts: Doubt[] = [];
   trust: Trust = 'all';
@@ -43,10 +41,9 @@ export class Rule {
   bestSource = NOWHERE;
   readonly #forward: boolean;
 
-  constructor(net: LiveNet, facts: Facts, shared: Uint8Array, floorS: Int32Array) {
+  constructor(net: LiveNet, facts: Facts, floorS: Int32Array) {
     this.net = net;
     this.facts = facts;
-    this.shared = shared;
     this.floorS = floorS;
     this.#forward = net.facing === 'forward';
     const nodes = net.size * 2;
@@ -215,32 +212,9 @@ export class Rule {
       if (arcs.back[arc] !== back) continue;
       const from = at(arcs.from, arc);
       const asked = at(this.timeS, from) + at(arcs.weightS, arc) - lessS;
-      if (asked > this.bestS && this.holds(arc)) {
-        if (this.#isEcho(from, self)) this.doubts.push({ self, from, arc });
-        else this.#set(asked, arc, from);
-      }
-      if (at(arcs.handsOn, arc) >= 0 && this.shared[from >> 1] === 1) {
-        this.#offerShared(from >> 1, arc, self, lessS);
-      }
-    }
-  }
-
-  /** What those ask who still hold the units of a started activity together with it. */
-  #offerShared(activity: number, last: number, self: number, lessS: number): void {
-    const { arcs } = this.net;
-    const { first, items } = arcs.into;
-    const near = activity * 2;
-    for (let i = at(first, near); i < at(first, near + 1); i++) {
-      const earlier = at(items, i);
-      if (at(arcs.handsOn, earlier) !== at(arcs.handsOn, last)) continue;
-      const from = at(arcs.from, earlier);
-      const gapS = Math.max(at(arcs.weightS, last), at(arcs.weightS, earlier));
-      const asked = at(this.timeS, from) + gapS - lessS;
-      if (asked > this.bestS && !this.isFact(from)) {
-        if (this.#isEcho(from, self)) this.doubts.push({ self, from, arc: last });
-        else this.#set(asked, last, from);
-      }
-      if (this.shared[from >> 1] === 1) this.#offerShared(from >> 1, last, self, lessS);
+      if (asked <= this.bestS || !this.holds(arc)) continue;
+      if (this.#isEcho(from, self)) this.doubts.push({ self, from, arc });
+      else this.#set(asked, arc, from);
     }
   }
 

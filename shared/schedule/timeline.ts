@@ -5,14 +5,15 @@ import { criticalChain } from './critical-chain.ts';
 import { DONE, RUNNING, WAITING } from './facts.ts';
 import { Heap } from './heap.ts';
 import { initialFacts } from './initial-facts.ts';
-import { copyOf, type Live, liveFrom, publishedOf } from './live.ts';
+import { copyOf, type Live, liveFrom } from './live.ts';
 import { UNBOUND } from './live-net.ts';
 import type { End, GoalId, Placement, Problem, Schedule } from './model.ts';
 import { at } from './network.ts';
+import { isOutOfTurn, isSameOrder, linksNow } from './out-of-turn.ts';
 import { goalOutlook } from './outlook.ts';
+import { publishedOf } from './published.ts';
 import { reasonOf } from './reasons.ts';
 import { relinked } from './relink.ts';
-import { linkedFrom, linkedTo, lookAgain } from './shared-units.ts';
 import type {
   Broken,
   GoalOutlook,
@@ -63,7 +64,7 @@ export class LiveTimeline implements Timeline {
     const placements = published.placements.map(
       (placement, i): Placement => ({ ...placement, ...this.#projected(i) }),
     );
-    return { placements, links: published.links };
+    return { placements, links: this.#live.links };
   }
 
   get nowS(): Seconds | null {
@@ -157,16 +158,7 @@ export class LiveTimeline implements Timeline {
   }
 
   moved(changes: readonly Move[]): Update {
-    const before = this.#live;
-    this.#live = relinked(before, changes);
-    for (let a = 0; a < before.facts.stage.length; a++) this.#setDue(a);
-    const differs = (a: number, of: (live: Live) => Int32Array) =>
-      of(before)[a * 2] !== of(this.#live)[a * 2] ||
-      of(before)[a * 2 + 1] !== of(this.#live)[a * 2 + 1];
-    const all = before.published.placements.map((_, activity) => activity);
-    const earlier = all.filter((a) => differs(a, ({ earliest }) => earliest.rule.timeS));
-    const later = all.filter((a) => differs(a, ({ latest }) => latest.rule.timeS));
-    return this.#update(earlier, later, all.length * 2);
+    return this.#replace(relinked(this.#live, changes));
   }
 
   fork(): LiveTimeline {
@@ -175,15 +167,31 @@ export class LiveTimeline implements Timeline {
 
   /** Makes a stage known, and all that changes with it. */
   #restage(activity: number, stage: number): Update {
-    const { facts, shared, parts, earliest, latest } = this.#live;
+    const { facts, published, links } = this.#live;
+    const own = published.linksOf[activity] ?? [];
+    const isInTurn = () => own.every((link) => !isOutOfTurn(link, published, facts));
+    let isAsDecided = links === published.links && isInTurn();
     facts.stage[activity] = stage;
-    lookAgain(activity, parts.net, facts, shared, (other) => {
-      for (const next of linkedTo(parts.net, other)) earliest.mark(next);
-      for (const before of linkedFrom(parts.net, other)) latest.mark(before);
-    });
+    isAsDecided &&= isInTurn();
+    if (!isAsDecided && !isSameOrder(linksNow(published, facts), links)) {
+      return this.#replace(liveFrom(published, facts));
+    }
     this.#setDue(activity);
     this.#mark(activity, true);
     return this.#settle();
+  }
+
+  /** Goes on with another order, and says what it changes. */
+  #replace(live: Live): Update {
+    const before = this.#live;
+    this.#live = live;
+    const all = [...live.published.placements.keys()];
+    for (const activity of all) this.#setDue(activity);
+    const differing = (a: Int32Array, b: Int32Array) =>
+      all.filter((i) => a[i * 2] !== b[i * 2] || a[i * 2 + 1] !== b[i * 2 + 1]);
+    const earlier = differing(before.earliest.rule.timeS, live.earliest.rule.timeS);
+    const later = differing(before.latest.rule.timeS, live.latest.rule.timeS);
+    return this.#update(earlier, later, this.#asked);
   }
 
   #mark(activity: number, restaged = false): void {

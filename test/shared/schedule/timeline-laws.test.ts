@@ -1,29 +1,37 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { seconds } from '../../../shared/kernel/index.ts';
-import type { Problem, Schedule, Timeline } from '../../../shared/schedule/index.ts';
-import { construct, createTimeline } from '../../../shared/schedule/index.ts';
+import { type ActivityId, seconds } from '../../../shared/kernel/index.ts';
+import type { Lag, Problem, Schedule, Timeline } from '../../../shared/schedule/index.ts';
+import { check, construct, createTimeline } from '../../../shared/schedule/index.ts';
 import { type News, someNews, tell } from './news.ts';
 import { randomProblem } from './random-problem.ts';
 
-/** Runs a law on random days to which random things happen. */
-function law(
-  holds: (timeline: Timeline, problem: Problem, news: readonly News[], plan: Schedule) => void,
-  numRuns = 300,
-) {
+type Day = {
+  readonly problem: Problem;
+  readonly plan: Schedule;
+  readonly timeline: Timeline;
+  readonly news: readonly News[];
+};
+
+/** Checks a law on random days to which random things are about to happen. */
+function law(holds: (day: Day) => void, numRuns = 150) {
   fc.assert(
     fc.property(randomProblem({ dueS: 400 }), someNews, (problem, news) => {
       const planned = construct(problem, { seed: 1 });
       if (!planned.ok) return;
-      holds(createTimeline(problem, planned.schedule), problem, news, planned.schedule);
+      const plan = planned.schedule;
+      holds({ problem, plan, news, timeline: createTimeline(problem, plan) });
     }),
     { numRuns },
   );
 }
 
+const isWaiting = (timeline: Timeline) => (id: ActivityId) =>
+  timeline.times(id).stage === 'waiting';
+
 describe('a timeline', () => {
   it('begins as it was published, and stays so while there is no news', () => {
-    law((timeline, _, __, plan) => {
+    law(({ timeline, plan }) => {
       expect(timeline.schedule).toEqual(plan);
       expect(timeline.broken()).toEqual([]);
       expect(timeline.notBefore(seconds(0)).changed).toEqual([]);
@@ -31,12 +39,144 @@ describe('a timeline', () => {
     });
   });
 
+  it('stays as published when everything happens as it was published', () => {
+    law(({ timeline, plan, problem }) => {
+      // What ends goes before what begins in the same second, but for what does both.
+      const turn = (startS: number, endS: number, atS: number) =>
+        startS === endS ? 1 : atS === endS ? 0 : 2;
+      const taps = plan.placements.flatMap(({ activity, startS, endS }) => [
+        { activity, atS: startS, isEnd: false, turn: turn(startS, endS, startS) },
+        { activity, atS: endS, isEnd: true, turn: turn(startS, endS, endS) },
+      ]);
+      for (const { activity, atS, isEnd } of taps.sort(
+        (a, b) => a.atS - b.atS || a.turn - b.turn,
+      )) {
+        timeline.notBefore(atS);
+        if (isEnd) timeline.finished(activity, atS);
+        else timeline.started(activity, atS);
+        expect(timeline.schedule.placements).toEqual(plan.placements);
+      }
+      expect(timeline.schedule).toEqual(plan);
+      expect(timeline.broken()).toEqual([]);
+      for (const { id } of problem.goals)
+        expect(timeline.goal(id).inHandS).toBeGreaterThanOrEqual(0);
+    });
+  });
+
   it('mended from change to change is what it would be worked out from scratch', () => {
-    law((timeline, problem, news) => {
+    law(({ timeline, problem, news }) => {
       for (const each of news) {
         tell(timeline, problem, each);
         expect(timeline.fork().moved([]).changed, JSON.stringify(each)).toEqual([]);
       }
-    }, 500);
+    }, 400);
+  });
+
+  it('changes nothing when it is told the same again', () => {
+    law(({ timeline, problem, news }) => {
+      for (const each of news) tell(timeline, problem, each);
+      for (const { id } of problem.activities) {
+        const { stage, startS, endS } = timeline.times(id);
+        if (stage !== 'waiting') expect(timeline.started(id, startS).changed).toEqual([]);
+        if (stage === 'done') expect(timeline.finished(id, endS).changed).toEqual([]);
+      }
+      if (timeline.nowS !== null) expect(timeline.notBefore(timeline.nowS).changed).toEqual([]);
+    });
+  });
+
+  it('forgets a tap that is taken back', () => {
+    law(({ timeline, problem, news }) => {
+      for (const each of news) tell(timeline, problem, each);
+      const before = timeline.schedule;
+      for (const { id } of problem.activities.filter((each) => isWaiting(timeline)(each.id))) {
+        timeline.started(id, seconds(timeline.times(id).startS + 7));
+        timeline.takenBack(id);
+        timeline.finished(id, seconds(timeline.times(id).endS + 7));
+        timeline.takenBack(id);
+      }
+      expect(timeline.schedule).toEqual(before);
+    });
+  });
+
+  it('never changes who does what where, nor in what order unless taps come out of turn', () => {
+    law(({ timeline, problem, news, plan }) => {
+      for (const each of news) tell(timeline, problem, each);
+      const { placements, links } = timeline.schedule;
+      const stage = (id: ActivityId) => timeline.times(id).stage;
+      const isInTurn = plan.links.every(
+        ({ from, to }) => stage(to) === 'waiting' || stage(from) === 'done',
+      );
+      expect(placements.map(({ activity, mode, uses }) => ({ activity, mode, uses }))).toEqual(
+        plan.placements.map(({ activity, mode, uses }) => ({ activity, mode, uses })),
+      );
+      if (isInTurn) expect(links).toEqual(plan.links);
+    });
+  });
+
+  it('keeps what has happened where it is', () => {
+    law(({ timeline, problem, news }) => {
+      const facts = new Map<ActivityId, number>();
+      for (const each of news) {
+        tell(timeline, problem, each);
+        for (const { id } of problem.activities) {
+          const { stage, startS } = timeline.times(id);
+          if (stage === 'waiting') facts.delete(id);
+          else expect(facts.get(id) ?? startS).toBe(startS);
+          if (stage !== 'waiting') facts.set(id, startS);
+        }
+      }
+    });
+  });
+
+  it('breaks a lag only where facts force it to, and says so', () => {
+    law(({ timeline, problem, news }) => {
+      for (const each of news) if (each.what !== 'lengthIs') tell(timeline, problem, each);
+      const broken = timeline.broken();
+      for (const lag of problem.lags.filter((each) => byS(each, timeline) > 0)) {
+        expect(broken).toContainEqual(expect.objectContaining({ kind: 'lag', lag }));
+        const isForced = [lag.from, lag.to].some(({ activity, end }) =>
+          end === 'start' ? !isWaiting(timeline)(activity) : !isWaiting(timeline)(activity),
+        );
+        expect(isForced, JSON.stringify(lag)).toBe(true);
+      }
+    }, 400);
+  });
+
+  it('puts nothing that has not begun where there is no room for it, or says so', () => {
+    law(({ timeline, problem, news }) => {
+      for (const each of news) tell(timeline, problem, each);
+      const waits = isWaiting(timeline);
+      // Nothing is told before it has happened.
+      const told = problem.activities.flatMap(({ id }) => {
+        const { stage, startS, endS } = timeline.times(id);
+        return stage === 'waiting' ? [] : [stage === 'done' ? endS : startS];
+      });
+      timeline.notBefore(seconds(Math.max(0, ...told)));
+      // Out of turn, things can be begun that leave no order at all; that is said, link by link.
+      const said = new Set(
+        timeline.broken().flatMap((each) => (each.kind === 'link' ? [each.link.resource] : [])),
+      );
+      for (const found of check(problem, timeline.schedule)) {
+        if (found.kind === 'capacity' && !said.has(found.resource)) {
+          expect(found.activities.filter(waits)).toEqual([]);
+        }
+        if (found.kind === 'state' && !said.has(found.resource)) {
+          expect(waits(found.second)).toBe(false);
+        }
+        if (found.kind === 'clash' && said.size === 0) {
+          const { upper, lower } = found.clash;
+          expect([upper.activity, lower.activity].some(waits)).toBe(false);
+        }
+      }
+    }, 400);
   });
 });
+
+function byS({ from, to, minS, maxS }: Lag, timeline: Timeline): number {
+  const time = ({ activity, end }: Lag['from']) => {
+    const { startS, endS } = timeline.times(activity);
+    return end === 'start' ? startS : endS;
+  };
+  const betweenS = time(to) - time(from);
+  return Math.max((minS ?? betweenS) - betweenS, betweenS - (maxS ?? betweenS));
+}
