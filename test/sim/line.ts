@@ -6,7 +6,7 @@ import type {
 } from '../../shared/protocol/index.ts';
 import type { Agenda, CallOff } from './agenda.ts';
 import type { Life } from './life.ts';
-import type { Lane, Way } from './way.ts';
+import type { Lane, Way, What } from './way.ts';
 
 /** Where screens connect. */
 export type Door = {
@@ -67,7 +67,7 @@ export class Line {
   }
 
   /** Reaches the hub while it holds this line. */
-  tellHub(what: string, arrive: (listener: ScreenLinkListener, life: Life) => void): void {
+  tellHub(what: What, arrive: (listener: ScreenLinkListener, life: Life) => void): void {
     this.#way.send('toHub', this.#toHub, what, () => {
       if (!this.#held) return;
       this.#heard();
@@ -75,7 +75,7 @@ export class Line {
     });
   }
 
-  tellScreen(what: string, arrive: () => void): void {
+  tellScreen(what: What, arrive: () => void): void {
     this.#way.send('toScreen', this.#toScreen, what, arrive);
   }
 

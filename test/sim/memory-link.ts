@@ -15,7 +15,7 @@ import type { Chance } from './chance.ts';
 import type { Journal } from './journal.ts';
 import type { Life } from './life.ts';
 import { type Door, Line } from './line.ts';
-import type { Way } from './way.ts';
+import type { Way, What } from './way.ts';
 
 export type MemoryLinkParts = {
   readonly way: Way;
@@ -74,7 +74,7 @@ class MemoryLink implements HubLink {
   }
 
   beat(message: Beat) {
-    return this.#ask('a beat', async (hub) => hub.beat(message));
+    return this.#ask(null, async (hub) => hub.beat(message));
   }
 
   whole(): void {
@@ -119,7 +119,7 @@ class MemoryLink implements HubLink {
   #welcomed(): void {
     if (this.#isUp) return;
     this.#isUp = true;
-    this.#parts.journal.count('line opened');
+    this.#parts.journal.happened('line opened', this.#parts.way.name, 'is connected');
     this.#lookAgain();
     this.#listener.up();
   }
@@ -140,14 +140,16 @@ class MemoryLink implements HubLink {
   #lookAgain(): void {
     this.#callOff();
     this.#callOff = this.#parts.timers.after(SILENCE_MS, () => {
-      if (this.#isUp) this.#parts.journal.count('line found dead');
+      const { journal, way } = this.#parts;
+      if (this.#isUp) journal.happened('line found dead', way.name, 'finds its line dead');
       this.#wentDown();
       if (!this.#isClosed) this.#connectAnew();
     });
   }
 
   #closedByHub(): void {
-    const { timers, chance } = this.#parts;
+    const { timers, chance, journal, way } = this.#parts;
+    if (this.#isUp) journal.write(way.name, 'hears its line end');
     this.#wentDown();
     if (this.#isClosed) return;
     this.#callOff();
@@ -166,7 +168,7 @@ class MemoryLink implements HubLink {
     this.#waiting.clear();
   }
 
-  #ask<T>(what: string, put: (hub: ScreenLinkListener) => Promise<T>): Promise<T> {
+  #ask<T>(what: What, put: (hub: ScreenLinkListener) => Promise<T>): Promise<T> {
     if (!this.#isUp) return Promise.reject(new LinkLost());
     const line = this.#line;
     return new Promise((resolve, reject) => {
@@ -186,8 +188,9 @@ class MemoryLink implements HubLink {
       };
       this.#waiting.add(lose);
       line.tellHub(what, (hub, life) => {
+        const replyName = what && `the answer to ${what}`;
         const reply = (value: T) =>
-          line.tellScreen(`the answer to ${what}`, () => this.#take(line, () => answered(value)));
+          line.tellScreen(replyName, () => this.#take(line, () => answered(value)));
         // A hub that fails gives no answer, as over a socket.
         put(hub).then(life.guard(reply), () => {});
       });

@@ -1,6 +1,6 @@
 import type { Agenda } from './agenda.ts';
 import type { Chance } from './chance.ts';
-import type { Journal } from './journal.ts';
+import type { Happening, Journal } from './journal.ts';
 
 /** How a way treats what is sent over it. Shares are chances from nought to one, each message for itself. */
 export type Weather = {
@@ -27,6 +27,9 @@ export const CALM: Weather = {
 /** What was sent on one line in one direction arrives in order, unless the weather has it otherwise. */
 export type Lane = { lastDueMs: number };
 
+/** What a message is called in the journal; null for what is not worth a line. */
+export type What = string | null;
+
 export type WayParts = {
   readonly name: string;
   readonly agenda: Agenda;
@@ -43,30 +46,40 @@ export class Way {
     this.#parts = parts;
   }
 
+  get name(): string {
+    return this.#parts.name;
+  }
+
   /** Sends something off; `arrive` runs late, twice or never. */
-  send(direction: Direction, lane: Lane, what: string, arrive: () => void): void {
-    const { chance, journal, name } = this.#parts;
+  send(direction: Direction, lane: Lane, what: What, arrive: () => void): void {
+    const { chance } = this.#parts;
     const { dead, lost, doubled } = this.weather;
     if (dead === direction || dead === 'everywhere' || chance.happens(lost)) {
-      journal.happened('message lost', name, `loses: ${what}`);
+      this.#note('message lost', 'loses', what);
       return;
     }
     this.#carry(lane, what, arrive);
     if (!chance.happens(doubled)) return;
-    journal.happened('message doubled', name, `doubles: ${what}`);
+    this.#note('message doubled', 'doubles', what);
     this.#carry(lane, what, arrive);
   }
 
-  #carry(lane: Lane, what: string, arrive: () => void): void {
-    const { agenda, chance, journal, name } = this.#parts;
+  #carry(lane: Lane, what: What, arrive: () => void): void {
+    const { agenda, chance } = this.#parts;
     const { delayMs, unordered } = this.weather;
     const dueMs = agenda.nowMs + chance.between(...delayMs);
     if (dueMs < lane.lastDueMs && chance.happens(unordered)) {
-      journal.happened('message overtaken', name, `lets overtake: ${what}`);
+      this.#note('message overtaken', 'lets overtake', what);
       agenda.after(dueMs - agenda.nowMs, arrive);
       return;
     }
     lane.lastDueMs = Math.max(lane.lastDueMs, dueMs);
     agenda.after(lane.lastDueMs - agenda.nowMs, arrive);
+  }
+
+  #note(happening: Happening, verb: string, what: What): void {
+    const { journal, name } = this.#parts;
+    if (what === null) journal.count(happening);
+    else journal.happened(happening, name, `${verb}: ${what}`);
   }
 }
