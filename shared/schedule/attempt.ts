@@ -51,8 +51,9 @@ function mirroredSlots(net: Net, slots: Slots): Slots {
     const mode = net.modes[activity]?.find(({ index }) => index === slot.mode.index);
     return {
       mode: must(mode, 'the same modes on both sides of the mirror'),
-      startS: -slot.endS,
-      endS: -slot.startS,
+      // From nought, for the mirror of nought is not minus nought.
+      startS: 0 - slot.endS,
+      endS: 0 - slot.startS,
       uses: slot.uses,
     };
   });

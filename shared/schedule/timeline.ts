@@ -77,8 +77,8 @@ export class LiveTimeline implements Timeline {
     const { facts, latest } = this.#live;
     const stage = at(facts.stage, activity);
     const { startS, endS } = this.#projected(activity);
-    const latestStartS = -at(latest.rule.timeS, activity * 2 + 1);
-    const latestEndS = -at(latest.rule.timeS, activity * 2);
+    const latestStartS = 0 - at(latest.rule.timeS, activity * 2 + 1);
+    const latestEndS = 0 - at(latest.rule.timeS, activity * 2);
     const endSlackS = latestEndS - endS;
     const slackS = stage === WAITING ? Math.min(endSlackS, latestStartS - startS) : endSlackS;
     return {
