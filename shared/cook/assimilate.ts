@@ -25,7 +25,6 @@ export type Ensemble = {
 export type Question = {
   readonly seed: number;
   readonly members: number;
-  readonly learnt: Belief | undefined;
   /** Where a member that has not passed its targets is given up. */
   readonly endS: number;
   readonly timesS: readonly number[];
@@ -44,11 +43,11 @@ const FEWEST = 40;
 export function* assimilate(
   scene: Scene,
   all: readonly Reading[],
-  { seed, members, learnt, endS, timesS }: Question,
+  { seed, members, endS, timesS }: Question,
 ): Generator<void, Ensemble | undefined> {
   const random: Random = seeded(seed);
   const normal = normals(random);
-  const before = scene.belief(learnt);
+  const before = scene.belief();
   const readings = telling(all);
   const run = new CookRun();
   let rows = draw(before, members, normal);

@@ -56,16 +56,3 @@ export function partOf(belief: Belief, from: number, to: number): Belief {
   const covariance = belief.covariance.slice(from, to).map((row) => row.slice(from, to));
   return { mean: belief.mean.slice(from, to), covariance };
 }
-
-/** Beliefs about things that have nothing to do with each other, as one. */
-export function sideBySide(blocks: readonly Belief[]): Belief {
-  const mean = blocks.flatMap((block) => block.mean);
-  let from = 0;
-  const covariance = blocks.flatMap((block) => {
-    const before = new Array<number>(from).fill(0);
-    from += block.mean.length;
-    const after = new Array<number>(mean.length - from).fill(0);
-    return block.covariance.map((row) => [...before, ...row, ...after]);
-  });
-  return { mean, covariance };
-}

@@ -36,7 +36,7 @@ const NEAR_NEVER = 0.25;
 const OTHER_WRAP = 0.1;
 
 /** The ensemble's own spread counts as so many outcomes, and is blown up: models think too well of themselves. */
-const OWN_WEIGHT = 3;
+const OWN_WEIGHT = 2;
 const OWN_INFLATION = 1.35;
 
 const scaled = (leftS: number) => Math.log(Math.max(leftS, 0) + SHIFT_S);

@@ -63,6 +63,9 @@ const DRIFT_S = 1800;
 /** A stage that begins by the core begins within so many seconds of it. */
 const CORE_WITHIN_S = 60;
 
+/** What is hotter or colder than this is no solution, even if it balances. */
+const SANE_C = 500;
+
 const MOST_STEPS = 4096;
 const MOST_STAGES = 16;
 
@@ -120,6 +123,7 @@ export class CookRun {
       const before = coreC;
       timeS = stepEndS;
       coreC = watch.shownC(timeS, model.depthC(probeDepth));
+      if (!(Math.abs(coreC) < SANE_C)) return false;
       risingKPerS = (coreC - before) / stepS;
       this.keep(timeS, coreC);
     }

@@ -106,6 +106,7 @@ function smokerFaults({ setC, log }: Smoker): Fault[] {
 
 /** What rises no higher than the hottest air it will be in never reaches more than that. */
 function targetFaults(piece: Piece, smoker: Smoker): Fault[] {
+  if (piece.stays.length === 0) return [];
   const airs = piece.stays.map(({ place }) => hottestOf(place, smoker));
   const hottestC = celsius(Math.max(piece.startC, ...airs));
   return piece.targets

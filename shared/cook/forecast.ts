@@ -1,6 +1,6 @@
 import { type Celsius, celsius, must, type Seconds, seconds } from '../kernel/index.ts';
 import { assimilate, type Ensemble } from './assimilate.ts';
-import { type Belief, type Message, messageBetween, partOf } from './belief.ts';
+import { type Message, messageBetween, partOf } from './belief.ts';
 import { calibrated, isKnown, type Outcome, type Raw, rawOf } from './calibration.ts';
 import { CookRun } from './cook-run.ts';
 import { type Fault, faultsOf } from './faults.ts';
@@ -19,8 +19,6 @@ export type ForecastOptions = {
   readonly nowS: Seconds;
   readonly seed: number;
   readonly members?: number;
-  /** What the kitchen has learnt of such pieces in such a smoker. */
-  readonly learnt?: Belief;
   /** How the kitchen's earlier forecasts came out. */
   readonly outcomes?: readonly Outcome[];
 };
@@ -68,9 +66,7 @@ export type Forecast = {
   readonly members: number;
   /** Members that found no balance or no end; they count for nothing. */
   readonly leftOut: number;
-  /** What the readings say of piece and smoker together, for the kitchen's record once it is done. */
-  readonly says: Message;
-  /** What they say of each smoker, for the other pieces in it. */
+  /** What the readings say of each smoker, for the other pieces in it. */
   readonly saysOfSmokers: readonly { readonly id: string; readonly message: Message }[];
 };
 
@@ -120,13 +116,13 @@ function* forecasting(
   readings: readonly Reading[],
   options: ForecastOptions,
 ): Generator<void, Forecasting> {
-  const { nowS, seed, members = MEMBERS, learnt, outcomes = [] } = options;
+  const { nowS, seed, members = MEMBERS, outcomes = [] } = options;
   const faults = faultsOf(piece, smoker, readings, nowS);
   if (faults.length > 0) return { ok: false, faults };
   const scene = new Scene(piece, smoker, nowS);
   const timesS = everyS(nowS, nowS + HORIZON_S, FAN_EVERY_S);
   const ensemble = yield* assimilate(scene, readings, {
-    ...{ seed, members, learnt, timesS },
+    ...{ seed, members, timesS },
     endS: nowS + HORIZON_S,
   });
   if (ensemble === undefined) return { ok: false, faults: [{ rule: 'no-balance', members }] };
@@ -149,7 +145,6 @@ function* forecasting(
       isCalibrated: isKnown(outcomes),
       members: ensemble.passagesS.length,
       leftOut: ensemble.leftOut,
-      says: saysOf(ensemble, 0, scene.placeOf(1)),
       saysOfSmokers: scene.smokers.map(({ id }, index) => ({
         id,
         message: saysOf(ensemble, scene.placeOf(index), scene.placeOf(index + 1)),

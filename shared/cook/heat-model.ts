@@ -98,20 +98,18 @@ export class HeatModel {
     const stageS = GAMMA * durationS;
     const stage = stageS / this.unitS;
     // What the surface would hold if nothing had ever gone off or been pressed out.
+    const { seepKgPerM2RootS } = this.drying;
     const holdable = this.drying.stockKgPerM2 - this.drippedKgPerM2;
 
     conduction.openStage(stage, temps);
     surface.openStages(stageS, this.perFlux, conduction.surfaceResponse * this.perFlux);
-    const restC = conduction.restsC[CELLS - 1] as number;
-    const { seepKgPerM2RootS } = this.drying;
-    const seepedAtStage = seepKgPerM2RootS * Math.sqrt(this.timeS + stageS);
-    const found = surface.solve(
-      airAtStageC,
-      restC,
-      holdable + seepedAtStage - this.vapouredKgPerM2,
-    );
+    surface.airC = airAtStageC;
+    surface.restC = conduction.restsC[CELLS - 1] as number;
+    surface.leftKgPerM2 =
+      holdable + seepKgPerM2RootS * Math.sqrt(this.timeS + stageS) - this.vapouredKgPerM2;
+    const found = surface.solve();
     conduction.closeStage(surface.fluxWPerM2 * this.perFlux, middle);
-    const vapouredCarried = this.vapouredKgPerM2 + CARRIED * stageS * surface.vapourKgPerM2S;
+    this.vapouredKgPerM2 += CARRIED * stageS * surface.vapourKgPerM2S;
     this.account(durationS - stageS);
     this.timeS += durationS;
 
@@ -120,11 +118,13 @@ export class HeatModel {
       carried[i] = before + CARRIED * ((middle[i] as number) - before);
     }
     conduction.openStage(stage, carried);
-    const endRestC = conduction.restsC[CELLS - 1] as number;
-    const seeped = seepKgPerM2RootS * Math.sqrt(this.timeS);
-    const foundAtEnd = surface.solve(airAtEndC, endRestC, holdable + seeped - vapouredCarried);
+    surface.airC = airAtEndC;
+    surface.restC = conduction.restsC[CELLS - 1] as number;
+    surface.leftKgPerM2 =
+      holdable + seepKgPerM2RootS * Math.sqrt(this.timeS) - this.vapouredKgPerM2;
+    const foundAtEnd = surface.solve();
     conduction.closeStage(surface.fluxWPerM2 * this.perFlux, temps);
-    this.vapouredKgPerM2 = vapouredCarried + stageS * surface.vapourKgPerM2S;
+    this.vapouredKgPerM2 += stageS * surface.vapourKgPerM2S;
     this.account(stageS);
     this.drip();
     return found && foundAtEnd;

@@ -1,5 +1,5 @@
 export type { AirPoint } from './air-curve.ts';
-export type { Belief, Message } from './belief.ts';
+export type { Message } from './belief.ts';
 export { COOKS_TO_BE_KNOWN, isKnown, type Outcome } from './calibration.ts';
 export { type CutPrior, cutPriors } from './cut-priors.ts';
 export type { Fault } from './faults.ts';
@@ -13,7 +13,6 @@ export {
   type TargetForecast,
 } from './forecast.ts';
 export type { Job } from './job.ts';
-export { learn } from './learning.ts';
 export { type Composition, meatProperties } from './meat.ts';
 export {
   humidityFromWetBulb,

@@ -78,7 +78,8 @@ export function withoutNegative(matrix: Matrix): number[][] {
   const size = matrix.length;
   const work = tabulate(size, size, (i, j) => (entry(matrix, i, j) + entry(matrix, j, i)) / 2);
   const vectors = identity(size);
-  for (let sweep = 0; sweep < 12; sweep++) {
+  // Each sweep about squares what is left off the diagonal; a dozen would do for any matrix.
+  for (let sweep = 0; sweep < 12 && isMixed(work); sweep++) {
     for (let p = 0; p < size; p++) for (let q = p + 1; q < size; q++) rotate(work, vectors, p, q);
   }
   return tabulate(size, size, (i, j) => {
@@ -89,6 +90,9 @@ export function withoutNegative(matrix: Matrix): number[][] {
     return sum;
   });
 }
+
+const isMixed = (matrix: Matrix) =>
+  matrix.some((row, i) => row.some((value, j) => i !== j && Math.abs(value) > 1e-10));
 
 /** Turns rows and columns p and q so that what they share is none. */
 function rotate(work: number[][], vectors: number[][], p: number, q: number): void {

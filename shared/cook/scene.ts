@@ -1,5 +1,5 @@
-import { assert, celsius } from '../kernel/index.ts';
-import { type Belief, heeding, placed, sideBySide, unlearned } from './belief.ts';
+import { celsius } from '../kernel/index.ts';
+import { type Belief, heeding, placed, unlearned } from './belief.ts';
 import type { Cook } from './cook-run.ts';
 import { type PieceUnknowns, pieceUnknowns } from './cut-priors.ts';
 import { type MeatProperties, meatProperties } from './meat.ts';
@@ -18,8 +18,10 @@ const ROUNDEST = 2.5;
 /** A surface is half as wet as it can be with a quarter of what it can hold (judged). */
 const HALF_OF_STOCK = 0.25;
 
-/** How many unknowns a piece in one smoker has: what a kitchen learns of is as long. */
-export const HOME_UNKNOWNS = pieceUnknowns.length + smokerUnknowns.length;
+const placesInZ = Object.fromEntries(pieceUnknowns.map((name, index) => [name, index])) as Record<
+  keyof PieceUnknowns,
+  number
+>;
 
 /**
  * A piece with its smokers as the ensemble works with them. A member is one row of z: first the piece's
@@ -54,26 +56,19 @@ export class Scene {
     return pieceUnknowns.length + smoker * smokerUnknowns.length;
   }
 
-  /**
-   * What is believed of all unknowns before the piece's own readings: what the kitchen has learnt of such a
-   * piece in the smoker of the cook, the priors of any other smoker, and what other pieces of today
-   * say of each.
-   */
-  belief(learnt: Belief = unlearned(HOME_UNKNOWNS)): Belief {
-    assert(learnt.mean.length === HOME_UNKNOWNS, `${learnt.mean.length} unknowns learnt`);
-    const others = this.smokers.slice(1).map(() => unlearned(smokerUnknowns.length));
-    const all = sideBySide([learnt, ...others]);
+  /** What is believed of all unknowns before the piece's own readings: the priors, and what others say. */
+  belief(): Belief {
+    const size = this.placeOf(this.smokers.length);
     const heard = this.smokers.flatMap(({ heard = [] }, index) =>
-      heard.map((message) => placed(message, this.placeOf(index), all.mean.length)),
+      heard.map((message) => placed(message, this.placeOf(index), size)),
     );
-    return heeding(all, heard);
+    return heeding(unlearned(size), heard);
   }
 
   /** The cook that a member stands for; `driftZ` is how the fire strays from where it is last known. */
   cook(z: readonly number[], driftZ: number): Cook {
     const { unknowns, composition } = this.piece.cut;
-    const of = (name: keyof PieceUnknowns) =>
-      meaningOf(unknowns[name], z[pieceUnknowns.indexOf(name)] ?? 0);
+    const of = (name: keyof PieceUnknowns) => meaningOf(unknowns[name], z[placesInZ[name]] ?? 0);
     const { densityKgPerM3, heatCapacityJPerKgK, conductivityWPerMK } = this.meat;
     const halfThicknessM = this.halfM * of('thickness');
     const shape = Math.max(0, Math.min(this.exponent + of('shape'), ROUNDEST));

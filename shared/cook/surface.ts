@@ -66,6 +66,11 @@ export class Surface {
   /** Into the meat. */
   fluxWPerM2 = 0;
   vapourKgPerM2S = 0;
+  /** For the stage to be solved: the air at its end, what the surface would come to if no heat passed it, and
+   * what would be on it if nothing evaporated meanwhile and nothing had been pressed out. */
+  airC = 0;
+  restC = 0;
+  leftKgPerM2 = 0;
   private outerC = 0;
   private film = 0;
   private emission = 0;
@@ -112,14 +117,13 @@ export class Surface {
   }
 
   /**
-   * Finds the balance at the end of a stage, in air of `airC`, on meat whose surface would come to `restC` if
-   * no heat passed it, and with `leftKgPerM2` on the surface if nothing evaporated meanwhile and nothing
-   * had been pressed out. False where there is none.
+   * Finds the balance at the end of a stage. False where there is none.
    *
    * Newton's method in two unknowns, the outer temperature and the vapour; the second is eliminated.
    */
-  solve(airC: number, restC: number, leftKgPerM2: number): boolean {
-    const { film, emission, wrap, stageS, half, juice, juiceKgPerM2 } = this;
+  solve(): boolean {
+    const { airC, restC, leftKgPerM2, film, emission, wrap, stageS, half, juice, juiceKgPerM2 } =
+      this;
     const wallsK = airC - this.wallsBelowAirK + KELVIN;
     const fromAfar = film * airC + emission * wallsK * wallsK * wallsK * wallsK;
     const fluxPerK = 1 / this.riseM2KPerW;

@@ -3,11 +3,8 @@ import {
   type Forecast,
   forecast,
   isKnown,
-  learn,
-  type Message,
   type Outcome,
   type Piece,
-  type Reading,
   type Smoker,
   smokerPriors,
 } from '../../../shared/cook/index.ts';
@@ -42,17 +39,15 @@ export function* kitchenLife(seed: number, cooks: number, shares: readonly numbe
   const finished: TrueCook[] = [];
   const looks: Seen[] = [];
   const outcomes: Outcome[] = [];
-  const said: Record<TrueCook['cut'], Message[]> = { shoulder: [], brisket: [] };
   for (let number = 0; number < cooks; number++) {
     const cook = kitchen.cook();
     const usualS = usualOf(cook, finished);
-    const learnt = learn(said[cook.cut]);
     const seen: Seen[] = [];
     const made: Outcome[] = [];
     for (const share of shares) {
       const atS = Math.round(share * usualS);
       if (atS >= cook.doneS) break;
-      const found = forecastOf(cook, atS, { seed: seed + number, learnt, outcomes });
+      const found = forecastOf(cook, atS, { seed: seed + number, outcomes });
       const target = found.targets[0];
       if (target?.raw === undefined) continue;
       const now = { cook, share, atS };
@@ -66,9 +61,6 @@ export function* kitchenLife(seed: number, cooks: number, shares: readonly numbe
         passedS: seconds(cook.doneS),
       });
     }
-    said[cook.cut].push(
-      forecastOf(cook, cook.doneS, { seed: seed + number, learnt: undefined, outcomes: [] }).says,
-    );
     finished.push(cook);
     looks.push(...seen);
     outcomes.push(...made);
@@ -110,13 +102,9 @@ function usualOf({ cut, wrap }: TrueCook, finished: readonly TrueCook[]): number
 function forecastOf(
   cook: TrueCook,
   atS: number,
-  given: {
-    seed: number;
-    learnt: ReturnType<typeof learn> | undefined;
-    outcomes: readonly Outcome[];
-  },
+  options: { readonly seed: number; readonly outcomes: readonly Outcome[] },
 ): Forecast {
-  const { cut, wrap, wrappedS, wrapAtC, sides, startC, setC, doneS } = cook;
+  const { cut, wrap, wrappedS, wrapAtC, sides, startC, setC } = cook;
   const wrapping =
     wrappedS !== undefined && wrappedS <= atS
       ? { by: 'time' as const, atS: seconds(wrappedS) }
@@ -132,15 +120,8 @@ function forecastOf(
     ...{ id: 'smoker', prior: smokerPriors.draught, setC: celsius(setC), doors: [] },
     log: cook.log.filter((entry) => entry.atS <= atS),
   };
-  const last: Reading[] =
-    atS < doneS ? [] : [{ atS: seconds(doneS), tempC: celsius(DONE_C), by: 'probe' }];
-  const readings = [...cook.readings.filter((reading) => reading.atS <= atS), ...last];
-  const { learnt, ...options } = given;
-  const found = forecast(piece, smoker, readings, {
-    ...options,
-    ...(learnt && { learnt }),
-    nowS: seconds(atS),
-  });
+  const readings = cook.readings.filter((reading) => reading.atS <= atS);
+  const found = forecast(piece, smoker, readings, { ...options, nowS: seconds(atS) });
   if (!found.ok) throw new Error(JSON.stringify(found.faults));
   return found.forecast;
 }
