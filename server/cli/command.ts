@@ -1,6 +1,6 @@
 import type { Instant } from '../../shared/kernel/index.ts';
 
-/** One word of `npm run -s coalface -- WORD …`. Each has a file of its own; `commands.ts` is the list. */
+/** One word of `npm run -s coalface -- WORD …`: a file of its own, and a line in `commands.ts`. */
 export type Command = {
   readonly name: string;
   /** What it wants after its name, as help shows it: `FILE|DIR`. Null: nothing. */

@@ -69,7 +69,7 @@ function filesBeside(where: Where): FilesRead {
   return faulty([...unread, ...unsound]);
 }
 
-/** Where it was said to be, else beside the plan, else one folder up, as a kitchen keeps its plans. */
+/** Where it was said to be, else beside the plan, else one folder up, as a kitchen has it. */
 function beside(where: Where, document: 'kitchen' | 'catalogue'): string {
   const said = where[document];
   if (said !== undefined) return said;

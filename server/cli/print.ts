@@ -92,8 +92,9 @@ function putOut(paper: Paper, warnings: readonly string[], asked: Asked, shell: 
     } catch (fault) {
       return refused([`${out} cannot be written: ${(fault as Error).message}.`]);
     }
-    const sheets = paper.stations.length + (paper.list ? 1 : 0);
-    shell.say(`${out}: ${sheets} sheets, ${paper.day}, ${paper.edition}. Print it in a browser.\n`);
+    const count = paper.stations.length + (paper.list ? 1 : 0);
+    const sheets = count === 1 ? '1 sheet' : `${count} sheets`;
+    shell.say(`${out}: ${sheets}, ${paper.day}, ${paper.edition}. Print it in a browser.\n`);
   }
   return warnings.length > 0 ? refused(warnings) : { exit: 0, complaints: [] };
 }

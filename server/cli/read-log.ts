@@ -22,7 +22,7 @@ export const hasLog = (folder: string) => existsSync(fileIn(folder));
 
 const fileIn = (folder: string) => join(folder, 'log.sqlite');
 
-/** Reads a log from its first entry and checks that each follows from the one before; changes nothing. */
+/** Reads a log from its first entry on, each of which must follow from the one before. */
 export async function readLog(folder: string, day?: string): Promise<LogRead | Refused> {
   const opened = open(fileIn(folder));
   if (!opened.ok) return opened;

@@ -1,7 +1,7 @@
 import type { FolderFault } from '../folder/index.ts';
 import { faultLine } from '../folder/index.ts';
 
-/** Why something cannot be: the rule it breaks, a sentence for a person, and its data beside them. */
+/** Why something cannot be: the rule it breaks, a sentence for a person, and the data of both. */
 export type Refusal = {
   readonly rule: string;
   readonly sentence: string;

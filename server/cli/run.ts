@@ -3,7 +3,7 @@ import { type Command, type Ended, misused, type Shell } from './command.ts';
 import { commands } from './commands.ts';
 import { helpOf, helpOfAll } from './help.ts';
 
-/** Does what a command line asks. What a person must know of it comes back, to be said on stderr. */
+/** Does what a command line asks; what a person must know of it comes back, for stderr. */
 export async function runCommandLine(words: readonly string[], shell: Shell): Promise<Ended> {
   const [name = 'help', ...rest] = words;
   if (name === 'help' || name === '--help' || name === '-h') return help(rest, shell);

@@ -9,7 +9,6 @@ export const english: PaperWords = {
   ready: (low, high) => `between ${low} and ${high}`,
   portions: (count) => (count === 1 ? '1 portion' : `${count} portions`),
   doneWhen: (feel, core) => `Done when: ${feel}${core ? `, ${core} or above` : ''}`,
-  running: (time) => `running since ${time}`,
   leftOut: (count) => `${count} done before and left out`,
   howTo:
     'Draw over the stroke when you begin, cross it when it is done; one tally stroke for each ' +

@@ -89,8 +89,11 @@ function doneWhen({ say, words }: Press, { check }: Task): string | null {
 function waitsFor({ live, say }: Press, task: Task): string[] {
   return comesAfter(live, task.id).flatMap((before) => {
     const earlier = must(live.index.tasks.get(before.task), before.task);
-    if (earlier.station === task.station && before.waitS === 0) return [];
-    const name = { id: earlier.id, title: earlier.title };
+    const isHere = earlier.station === task.station;
+    if (isHere && before.waitS === 0) return [];
+    const { id, title, short } = earlier;
+    // Work at another table is named as that table has it.
+    const name = { id, title, ...(isHere && short && { short }) };
     return [sayBecause({ kind: 'after', task: name, waitS: before.waitS }, say)];
   });
 }

@@ -4,7 +4,7 @@ import type { Blank, PaperLine } from './paper.ts';
 /** The stroke that is drawn over at the start and crossed at the end; in ink once it has begun. */
 export function tickStroke(begun: boolean): string {
   const kind = begun ? 'ink' : 'guide';
-  return `<svg class="tick" viewBox="0 0 20 30" aria-hidden="true"><path class="${kind}" d="M4 27 16 3"/></svg>`;
+  return drawing('tick', [20, 30], `<path class="${kind}" d="M4 27 16 3"/>`);
 }
 
 const APART = 7;
@@ -17,9 +17,13 @@ export function tallyGuides({ done, pieces }: NonNullable<PaperLine['tally']>): 
     const many = Math.min(5, pieces - first);
     const strokes = Array.from({ length: many }, (_, place) => stroke(place, first + place < done));
     const wide = many === 5 ? 5 * APART : many * APART + 2;
-    return `<svg class="five" viewBox="0 0 ${wide} ${HIGH}" aria-hidden="true">${strokes.join('')}</svg>`;
+    return drawing('five', [wide, HIGH], strokes.join(''));
   });
   return element('p', 'tally', groups.join(''));
+}
+
+function drawing(kind: string, [wide, high]: readonly [number, number], inside: string): string {
+  return `<svg class="${kind}" viewBox="0 0 ${wide} ${high}" aria-hidden="true">${inside}</svg>`;
 }
 
 function stroke(place: number, counted: boolean): string {

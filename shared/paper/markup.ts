@@ -10,7 +10,10 @@ export function escaped(text: string): string {
   return text.replace(/[&<>"]/g, (sign) => entities[sign] ?? sign);
 }
 
-/** An element with a class; what is inside is markup already. @example element('p', 'mind', 'x') //=> '<p class="mind">x</p>' */
+/**
+ * An element with a class; what is inside is markup already.
+ * @example element('p', 'mind', 'x') //=> '<p class="mind">x</p>'
+ */
 export function element(name: string, kind: string, inside: string): string {
   return `<${name} class="${kind}">${inside}</${name}>`;
 }

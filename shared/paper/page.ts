@@ -9,8 +9,8 @@ import { paperWords } from './words-of.ts';
 type Sheet = { readonly name: string; readonly title: string; readonly body: string };
 
 /**
- * The sheets as one page that needs nothing else: no script, nothing to fetch. `font` is the sheet's
- * own letters as a `data:` address; without it the reader's sans serif has to do.
+ * The sheets as one page that needs nothing else: no script, nothing to fetch. `font` is the
+ * sheets' own letters as a `data:` address; without it the reader's sans serif has to do.
  */
 export function paperPage(paper: Paper, font: string | null = null): string {
   const words = paperWords(paper.language);
@@ -63,5 +63,6 @@ function sheetMarkup({ name, title, body }: Sheet, paper: Paper, words: PaperWor
 
 function fontFace(address: string | null): string {
   if (address === null) return '';
-  return `@font-face { font-family: Sheet; font-weight: 200 800; src: url(${address}) format('woff2'); }`;
+  const source = `url(${address}) format('woff2')`;
+  return `@font-face { font-family: Sheet; font-weight: 200 800; src: ${source}; }`;
 }

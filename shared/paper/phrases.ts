@@ -8,7 +8,6 @@ export type PaperWords = {
   ready(low: string, high: string): string;
   portions(count: number): string;
   doneWhen(feel: string, core: string | null): string;
-  running(time: string): string;
   leftOut(count: number): string;
   /** How the marks are used, in one breath. */
   readonly howTo: string;

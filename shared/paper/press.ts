@@ -5,7 +5,7 @@ import type { Batch, Task } from '../plan/index.ts';
 import type { Say } from '../words/index.ts';
 import type { PaperWords } from './phrases.ts';
 
-/** What every part of a sheet is made from: the day, how its reader wants things said, fixed words. */
+/** What every part of a sheet is made from: the day, how its reader wants it said, fixed words. */
 export type Press = { readonly live: Live; readonly say: Say; readonly words: PaperWords };
 
 /** The batch that a task is done to. */

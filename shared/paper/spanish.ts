@@ -27,7 +27,6 @@ export const spanish: PaperWords = {
   ready: (low, high) => `entre ${low} y ${high}`,
   portions: (count) => (count === 1 ? '1 porción' : `${count} porciones`),
   doneWhen: (feel, core) => `Listo cuando: ${feel}${core ? `, ${core} o más` : ''}`,
-  running: (time) => `en curso desde ${time}`,
   leftOut: (count) => `${count} ya hechas, no se imprimen`,
   howTo:
     'Repase el trazo al empezar, crúcelo al acabar; una raya de cuenta por pieza. Escriba la ' +

@@ -38,7 +38,7 @@ function dayMarkup({ day, lines }: DayStretch, words: PaperWords): string {
 function handRow(line: PaperLine, words: PaperWords): string {
   const { blanks } = words;
   const began = line.running
-    ? element('span', 'began', escaped(words.running(line.from)))
+    ? element('span', 'began', `${escaped(blanks.began)} <b>${escaped(line.from)}</b>`)
     : blank(blanks.began);
   const what = [
     paragraphs('title', line.title),

@@ -9,7 +9,7 @@ import type { DayStretch, PaperLine, StationSheet } from './paper.ts';
 import { smokerBlocks } from './pit.ts';
 import type { Press } from './press.ts';
 
-/** What a station has still to do, by local day and start; a stay in a smoker is in the pit's block. */
+/** What a station has still to do, by local day and start; what lies in a smoker the pit has. */
 export function stationSheet(press: Press, station: Station): StationSheet {
   const { live, say } = press;
   const passages = passagesOf(live.state);

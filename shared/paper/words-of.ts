@@ -5,7 +5,10 @@ import { spanish } from './spanish.ts';
 
 const languages: Readonly<Record<Language, PaperWords>> = { en: english, es: spanish };
 
-/** The fixed words of the sheets in the reader's language. @example paperWords('es').page //=> 'página' */
+/**
+ * The fixed words of the sheets in the reader's language.
+ * @example paperWords('es').page //=> 'página'
+ */
 export function paperWords(language: Language): PaperWords {
   return languages[language];
 }

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { NotOurLog, openSqliteLog, walk } from '../../../server/store/index.ts';
+import { NotOurLog, openSqliteLog, readSqliteLog, walk } from '../../../server/store/index.ts';
 import { eventLogContract, oneNote } from '../../contracts/event-log.ts';
 
 eventLogContract('SQLite', () => {
@@ -59,6 +59,19 @@ describe('the file', () => {
     expect(() => db.exec('update entry set command = 0')).toThrow('an entry never changes');
     expect(() => db.exec('delete from entry')).toThrow('an entry is never removed');
     db.close();
+  });
+
+  it('is read as it stood at one moment, whatever a hub adds to it meanwhile', async () => {
+    const log = openSqliteLog(file);
+    await log.claim('e1');
+    await log.append(oneNote(1, 'e1'));
+    const reader = readSqliteLog(file);
+    expect((await reader.head()).seq).toBe(1);
+    await log.append(oneNote(2, 'e1'));
+    expect(await walk(reader, () => {})).toMatchObject({ seq: 1, broken: null });
+    await expect(reader.claim('e2')).rejects.toThrow('readonly');
+    await reader.close();
+    await log.close();
   });
 
   it('hands on what can still be read when pages of it are rubbish', async () => {
