@@ -41,9 +41,7 @@ export class Live {
   #now: Instant;
   #timeline: Timeline | null;
   #outlooks: ReadonlyMap<ServiceId, Outlook> | null = null;
-  /**
-   * They change only where something is arranged anew, and every line of every wall asks for them.
-   */
+  /** They change only with events, and every line of every wall asks for them. */
   #linksInto: ReadonlyMap<TaskId, readonly Link[]> | null = null;
   readonly #leastLags = new Map<TaskId, readonly LeastLag[]>();
 
@@ -83,10 +81,11 @@ export class Live {
     const before = this.#state;
     this.#state = folded;
     this.#outlooks = null;
-    if (event.kind === 'planAdopted') {
-      this.#timeline = timelineOf(this.#state, this.#now);
-      this.#forgetLinks();
-    } else this.#follow(before, event);
+    // Not a move alone: what is begun out of turn makes the order anew, too.
+    this.#linksInto = null;
+    this.#leastLags.clear();
+    if (event.kind === 'planAdopted') this.#timeline = timelineOf(this.#state, this.#now);
+    else this.#follow(before, event);
   }
 
   /** Moves the clock on; whether a time may have changed that a screen shows. */
@@ -187,13 +186,7 @@ export class Live {
     if (!sameArrangement(was, placementOf(this.#state, this.index, task))) this.#move([task]);
   }
 
-  #forgetLinks(): void {
-    this.#linksInto = null;
-    this.#leastLags.clear();
-  }
-
   #move(tasks: readonly TaskId[]): void {
-    this.#forgetLinks();
     this.#timeline?.moved(movesTo(this.#state, this.index, tasks));
   }
 }
