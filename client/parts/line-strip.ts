@@ -3,7 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { CommandId, PersonId } from '../../shared/kernel/index.ts';
 import { minutes } from '../../shared/kernel/index.ts';
 import type { Person, Refusal, TaskView } from '../../shared/view/index.ts';
-import { sayRefusal } from '../../shared/words/index.ts';
+import { sayRefusal, textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import type { Choice } from './choice-strip.ts';
 import './choice-strip.ts';
@@ -101,6 +101,7 @@ export class LineStrip extends Part {
     };
     const others = [
       ...(this.brief ? [late, help] : []),
+      ...(task.counted > 0 ? [this.#oneLess(task)] : []),
       ...(task.state === 'running' ? [takeBack] : []),
       note,
     ];
@@ -112,6 +113,14 @@ export class LineStrip extends Part {
       @person=${({ detail }: CustomEvent<PersonId>) =>
         this.ask({ kind: 'giveTo', task: task.id, hand: detail })}
     ></people-row>`;
+  }
+
+  /** The tally only adds; a stroke too many is taken off here. */
+  #oneLess({ id, piece, counted }: TaskView): Choice {
+    return {
+      label: this.words.countLess(textIn(piece.one, this.say)),
+      choose: () => this.ask({ kind: 'count', task: id, done: counted - 1 }),
+    };
   }
 
   get #close(): Choice {

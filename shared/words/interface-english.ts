@@ -8,7 +8,6 @@ export const interfaceEnglish: Interface = {
   help: 'help',
   helpAsked: 'help is asked for',
   helped: 'helped',
-  more: 'more',
   giveTo: 'give to',
   takeBack: 'take back',
   note: 'note',
@@ -28,7 +27,6 @@ export const interfaceEnglish: Interface = {
   nextBand: 'Next',
   thenBand: 'Then',
   later: (count) => `+${count} later`,
-  nothingNow: 'nothing needs a hand now',
   nothingLeft: 'Nothing more to do here today.',
   taskName: (title, who) => (who ? `${title}, ${who}` : title),
 
@@ -68,8 +66,6 @@ export const interfaceEnglish: Interface = {
   between: (low, high) => `between ${low} and ${high}`,
 
   whichScreen: 'What does this screen show?',
-  stationWall: 'Station wall',
-  smokerWall: 'Smoker wall',
   whichStation: 'Which station?',
   otherScreen: 'other screen',
   thisScreen: 'This screen',

@@ -8,7 +8,6 @@ export const interfaceSpanish: Interface = {
   help: 'ayuda',
   helpAsked: 'se pide ayuda',
   helped: 'ayudado',
-  more: 'más',
   giveTo: 'dar a',
   takeBack: 'retirar',
   note: 'nota',
@@ -28,7 +27,6 @@ export const interfaceSpanish: Interface = {
   nextBand: 'Sigue',
   thenBand: 'Luego',
   later: (count) => `+${count} después`,
-  nothingNow: 'nada necesita manos ahora',
   nothingLeft: 'Aquí no queda nada por hacer hoy.',
   taskName: (title, who) => (who ? `${title}, ${who}` : title),
 
@@ -68,8 +66,6 @@ export const interfaceSpanish: Interface = {
   between: (low, high) => `entre ${low} y ${high}`,
 
   whichScreen: '¿Qué muestra esta pantalla?',
-  stationWall: 'Pared de estación',
-  smokerWall: 'Pared de ahumadores',
   whichStation: '¿Qué estación?',
   otherScreen: 'otra pantalla',
   thisScreen: 'Esta pantalla',

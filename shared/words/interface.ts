@@ -10,7 +10,6 @@ export type Interface = {
   readonly help: string;
   readonly helpAsked: string;
   readonly helped: string;
-  readonly more: string;
   readonly giveTo: string;
   readonly takeBack: string;
   readonly note: string;
@@ -31,7 +30,6 @@ export type Interface = {
   readonly nextBand: string;
   readonly thenBand: string;
   later(count: number): string;
-  readonly nothingNow: string;
   readonly nothingLeft: string;
   taskName(title: string, who: string | null): string;
 
@@ -70,8 +68,6 @@ export type Interface = {
   between(low: string, high: string): string;
 
   readonly whichScreen: string;
-  readonly stationWall: string;
-  readonly smokerWall: string;
   readonly whichStation: string;
   readonly otherScreen: string;
   readonly thisScreen: string;

@@ -83,6 +83,13 @@ describe('a line under Now', () => {
     expect(asked).toEqual([{ kind: 'count', task: squareRibs.id, done: 13 }]);
   });
 
+  it('takes off a stroke that was one too many', async () => {
+    const { element, asked } = await line(squareRibs);
+    await tap(element, 'Ines');
+    await tap(element, 'one slab fewer');
+    expect(asked).toEqual([{ kind: 'count', task: squareRibs.id, done: 11 }]);
+  });
+
   it('asks how late, in its own place, and closes again', async () => {
     const { element, asked } = await line(squareRibs);
     await tap(element, 'late');
