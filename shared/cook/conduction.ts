@@ -42,17 +42,23 @@ export class Conduction {
     this.shape = shape;
     this.stage = Number.NaN;
     const p = shape + 1;
+    let within = 0;
+    let momentWithin = 0;
     for (let i = 0; i < CELLS; i++) {
-      const inner = i / CELLS;
       const outer = (i + 1) / CELLS;
-      const share = outer ** p - inner ** p;
+      const whole = outer ** p;
+      const moment = whole * outer * outer;
+      const share = whole - within;
       this.shares[i] = share;
       this.volumes[i] = share / p;
-      this.places[i] = ((outer ** (p + 2) - inner ** (p + 2)) * p) / ((p + 2) * share);
+      this.places[i] = ((moment - momentWithin) * p) / ((p + 2) * share);
+      this.conductances[i] = 2 * whole;
+      within = whole;
+      momentWithin = moment;
     }
     for (let i = 0; i < CELLS; i++) {
       const next = i + 1 < CELLS ? at(this.places, i + 1) : 1;
-      this.conductances[i] = (2 * ((i + 1) / CELLS) ** p) / (next - at(this.places, i));
+      this.conductances[i] = at(this.conductances, i) / (next - at(this.places, i));
     }
   }
 

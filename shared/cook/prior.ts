@@ -25,3 +25,10 @@ export function meaningOf(unknown: Unknown, z: number): number {
       return unknown.low + (unknown.high - unknown.low) / (1 + Math.exp(-PROBIT * z));
   }
 }
+
+/** Where each of some names stands among them. @example placesOf(['a', 'b']) //=> { a: 0, b: 1 } */
+export function placesOf<Name extends string>(names: readonly Name[]): Record<Name, number> {
+  const places: Partial<Record<Name, number>> = {};
+  for (const [index, name] of names.entries()) places[name] = index;
+  return places as Record<Name, number>;
+}

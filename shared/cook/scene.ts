@@ -4,7 +4,7 @@ import type { Cook } from './cook-run.ts';
 import { type PieceUnknowns, pieceUnknowns } from './cut-priors.ts';
 import { type MeatProperties, meatProperties } from './meat.ts';
 import type { Piece, Smoker } from './piece.ts';
-import { meaningOf } from './prior.ts';
+import { meaningOf, placesOf } from './prior.ts';
 import { shapeExponent } from './shape.ts';
 import { smokerUnknowns } from './smoker-priors.ts';
 import { type StageOf, stageOf } from './stages.ts';
@@ -18,10 +18,7 @@ const ROUNDEST = 2.5;
 /** A surface is half as wet as it can be with a quarter of what it can hold (judged). */
 const HALF_OF_STOCK = 0.25;
 
-const placesInZ = Object.fromEntries(pieceUnknowns.map((name, index) => [name, index])) as Record<
-  keyof PieceUnknowns,
-  number
->;
+const placesInZ = placesOf(pieceUnknowns);
 
 /**
  * A piece with its smokers as the ensemble works with them. A member is one row of z: first the piece's
@@ -74,14 +71,13 @@ export class Scene {
     const shape = Math.max(0, Math.min(this.exponent + of('shape'), ROUNDEST));
     const weightKgPerM2 = (densityKgPerM3 * halfThicknessM) / (shape + 1);
     const stockKgPerM2 = of('stock') * weightKgPerM2;
-    const own = {
-      ...{ z, driftZ },
-      wrapPassage: of('wrapPassage'),
-      wrapContact: of('wrapContact'),
-    };
+    const [wrapPassage, wrapContact] = [of('wrapPassage'), of('wrapContact')];
+    const own = { wrapPassage, wrapContact, z, driftZ };
     return {
       body: {
-        ...{ halfThicknessM, shape, startC: this.piece.startC },
+        halfThicknessM,
+        shape,
+        startC: this.piece.startC,
         conductivityWPerMK: conductivityWPerMK * of('conductivity'),
         heatCapacityJPerM3K: densityKgPerM3 * heatCapacityJPerKgK,
       },

@@ -25,17 +25,22 @@ export function update(
   const count = observed.tempsC.length;
   const ofForeseen = momentsOf(foreseen);
   const ofRows = momentsOf(rows);
-  const gains = tabulate(ofRows.mean.length, count, (i, k) => {
-    let shared = 0;
-    for (let j = 0; j < members; j++) {
-      const offRow = (rows[j]?.[i] ?? 0) - (ofRows.mean[i] ?? 0);
-      shared += offRow * ((foreseen[j]?.[k] ?? 0) - (ofForeseen.mean[k] ?? 0));
+  const gains = tabulate(ofRows.mean.length, count, () => 0);
+  for (let j = 0; j < members; j++) {
+    const [row, seen] = [rows[j] ?? [], foreseen[j] ?? []];
+    for (const [i, line] of gains.entries()) {
+      const off = ((row[i] ?? 0) - (ofRows.mean[i] ?? 0)) / (members - 1);
+      for (let k = 0; k < count; k++) {
+        line[k] = (line[k] ?? 0) + off * ((seen[k] ?? 0) - (ofForeseen.mean[k] ?? 0));
+      }
     }
-    shared /= members - 1;
-    const own = (ofRows.covariance[i]?.[i] ?? 0) * (ofForeseen.covariance[k]?.[k] ?? 0);
-    const squared = shared * shared;
-    return own > 0 ? (shared * squared) / (squared + (squared + own) / members) : 0;
-  });
+  }
+  for (const [i, line] of gains.entries()) {
+    for (const [k, shared] of line.entries()) {
+      const own = (ofRows.covariance[i]?.[i] ?? 0) * (ofForeseen.covariance[k]?.[k] ?? 0);
+      line[k] = shared * taper(shared * shared, own, members);
+    }
+  }
   const spread = cholesky(plus(ofForeseen.covariance, observed.covariance, UPDATES));
   const errors = cholesky(observed.covariance);
   const noise = centred(
@@ -53,6 +58,11 @@ export function update(
       weights.reduce((sum, weight, k) => sum + (gains[i]?.[k] ?? 0) * weight, value),
     );
   });
+}
+
+/** How much of a covariance, by its square and that of its greatest, so many members are to be believed. */
+function taper(squared: number, own: number, members: number): number {
+  return own > 0 ? squared / (squared + (squared + own) / members) : 0;
 }
 
 /** Errors that add up to none over the members, so that they pull nobody's mean. */

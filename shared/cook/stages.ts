@@ -4,7 +4,7 @@ import type { Moment, RunStage } from './cook-run.ts';
 import { airKnownUntilS, airOfSmoker } from './fire.ts';
 import { SEA_LEVEL_PA, vapourPressurePa } from './moist-air.ts';
 import type { Smoker, Stay } from './piece.ts';
-import { meaningOf } from './prior.ts';
+import { meaningOf, placesOf } from './prior.ts';
 import { type Room, type Wrap, wraps } from './rooms.ts';
 import { smokerUnknowns } from './smoker-priors.ts';
 
@@ -16,6 +16,8 @@ export type Own = {
   readonly z: readonly number[];
   readonly driftZ: number;
 };
+
+const placesInBlock = placesOf(smokerUnknowns);
 
 /** A stay made ready: what is common to all members is worked out once. */
 export type StageOf = (own: Own) => RunStage;
@@ -47,11 +49,13 @@ function inSmoker(from: Moment, smoker: Smoker, wrap: Wrap, placeInZ: number): S
   const knownS = airKnownUntilS(smoker);
   return (own) => {
     const of = (name: keyof typeof unknowns) =>
-      meaningOf(unknowns[name], own.z[placeInZ + smokerUnknowns.indexOf(name)] ?? 0);
+      meaningOf(unknowns[name], own.z[placeInZ + placesInBlock[name]] ?? 0);
     return {
-      ...{ from, air },
+      from,
+      air,
       around: {
-        ...dressed(wrap, own),
+        wrapM2KPerW: resistance(wrap, own),
+        wrapPasses: passing(wrap, own),
         filmWPerM2K: of('film'),
         emissivity: wrap.emissivity ?? of('emissivity'),
         wallsBelowAirK,
@@ -67,9 +71,11 @@ function inSmoker(from: Moment, smoker: Smoker, wrap: Wrap, placeInZ: number): S
 function inRoom(from: Moment, room: Room, wrap: Wrap): StageOf {
   const air = new AirCurve([{ atS: 0, tempC: room.airC }]);
   return (own) => ({
-    ...{ from, air },
+    from,
+    air,
     around: {
-      ...dressed(wrap, own),
+      wrapM2KPerW: resistance(wrap, own),
+      wrapPasses: passing(wrap, own),
       filmWPerM2K: room.filmWPerM2K,
       emissivity: wrap.emissivity ?? room.emissivity,
       wallsBelowAirK: 0,
@@ -82,10 +88,10 @@ function inRoom(from: Moment, room: Room, wrap: Wrap): StageOf {
 }
 
 /** Bare meat has no wrap that could sit well or badly. */
-function dressed(wrap: Wrap, { wrapContact, wrapPassage }: Own) {
-  const isBare = wrap.contactWPerM2K === Number.POSITIVE_INFINITY;
-  return {
-    wrapM2KPerW: isBare ? 0 : 1 / (wrap.contactWPerM2K * wrapContact),
-    wrapPasses: isBare ? 1 : Math.min(1, wrap.passes * wrapPassage),
-  };
-}
+const isBare = (wrap: Wrap) => wrap.contactWPerM2K === Number.POSITIVE_INFINITY;
+
+const resistance = (wrap: Wrap, { wrapContact }: Own) =>
+  isBare(wrap) ? 0 : 1 / (wrap.contactWPerM2K * wrapContact);
+
+const passing = (wrap: Wrap, { wrapPassage }: Own) =>
+  isBare(wrap) ? 1 : Math.min(1, wrap.passes * wrapPassage);
