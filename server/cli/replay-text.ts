@@ -59,9 +59,9 @@ function nameOf(live: Live, person: PersonId | null): string {
 }
 
 function whatOf(live: Live, task: Task, say: Say): string[] {
-  const batch = must(live.index.batches.get(task.batch), task.batch);
+  const batch = live.index.batches.get(task.batch);
   const pieces = countPieces(task.pieces, task.piece, say);
-  return [textIn(task.title, say), pieces, textIn(batch.name, say)];
+  return [textIn(task.title, say), pieces, batch ? textIn(batch.name, say) : ''];
 }
 
 function doneRow(live: Live, task: Task, say: Say): string[] {

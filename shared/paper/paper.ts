@@ -63,7 +63,7 @@ export type Blank = { readonly of: string; readonly times: number; readonly unit
 
 export type SmokerBlock = {
   readonly name: string;
-  /** Set temperature and where the heat comes from. */
+  /** Where the heat comes from. */
   readonly fire: string;
   readonly racks: readonly { readonly name: string; readonly loads: readonly string[] }[];
   readonly air: Blank;

@@ -1,3 +1,4 @@
+import { heatNeededC } from '../day/index.ts';
 import type { LoadDrawing, SmokerDrawing } from '../view/index.ts';
 import { viewOf } from '../view/index.ts';
 import { clockTime, countPieces, saySlot, temperature, textIn, ui } from '../words/index.ts';
@@ -13,14 +14,13 @@ export function smokerBlocks(press: Press): SmokerBlock[] {
   return view.face === 'smoker' ? view.smokers.map((smoker) => smokerBlock(press, smoker)) : [];
 }
 
-function smokerBlock(press: Press, { name, heat, setC, racks }: SmokerDrawing): SmokerBlock {
+function smokerBlock(press: Press, { name, heat, racks }: SmokerDrawing): SmokerBlock {
   const { say, words } = press;
   const fixed = ui[say.language];
   const heats = { below: fixed.heatBelow, above: fixed.heatAbove, side: fixed.heatSide };
-  const set = setC === null ? [] : [fixed.setTo(temperature(setC, say))];
   return {
     name: textIn(name, say),
-    fire: [...set, heats[heat]].join(' · '),
+    fire: heats[heat],
     racks: racks.map(({ slot, loads }) => ({
       name: saySlot(slot, say),
       loads: loads.length > 0 ? loads.map((load) => sayLoad(press, load)) : [fixed.free],
@@ -29,8 +29,11 @@ function smokerBlock(press: Press, { name, heat, setC, racks }: SmokerDrawing): 
   };
 }
 
-function sayLoad({ say, words }: Press, load: LoadDrawing): string {
+/** With its own heat: a smoker may be set anew between one load and the next. */
+function sayLoad({ live, say, words }: Press, load: LoadDrawing): string {
   const pieces = countPieces(load.pieces, load.piece, say);
   const hours = words.span(clockTime(load.inAt, say), clockTime(load.outAt, say));
-  return `${pieces}, ${textIn(load.batchName, say)}, ${hours}`;
+  const setC = heatNeededC(live.state, live.index, load.stay);
+  const set = setC === null ? [] : [ui[say.language].setTo(temperature(setC, say))];
+  return [pieces, textIn(load.batchName, say), hours, ...set].join(', ');
 }

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { makePlan } from '../../../server/adopt.ts';
 import { demoDay } from '../../../server/demo/index.ts';
 import { must } from '../../../shared/kernel/index.ts';
-import { build } from '../../../shared/plan/index.ts';
 import { kitchenFolder, noon, today, typed } from './kitchen-at-work.ts';
 
 let folder: ReturnType<typeof kitchenFolder>;
@@ -25,11 +25,10 @@ describe('a plan that is sound', () => {
       complaints: [],
       refusals: [],
     });
-    const { cookPlan, kitchen, catalogue } = demoDay(noon, 'America/Chicago');
-    const built = build(cookPlan, kitchen, catalogue);
-    const day = must(built.ok ? built.day : null, 'a day');
+    const made = makePlan(demoDay(noon, 'America/Chicago'), 1);
+    const { built } = must(made.ok ? made.plan : null, 'a plan');
     const ids = plan.activities.map(({ id }: { id: string }) => id);
-    expect(new Set(ids)).toEqual(new Set(day.tasks.map(({ id }) => id)));
+    expect(new Set(ids)).toEqual(new Set(built.tasks.map(({ id }) => id)));
     const load = plan.activities.find(({ id }: { id: string }) => id === 'dinner-ribs-1/load');
     expect(load).toMatchObject({
       kind: 'hands',

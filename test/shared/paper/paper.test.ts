@@ -72,6 +72,18 @@ describe('a day on paper', () => {
     }
   });
 
+  it('says at the pit what lies on each rack, from when to when and how hot', () => {
+    const { smokers } = stationOf(paper, 'pit');
+    expect(smokers.map(({ name }) => name)).toEqual(['Smoker A', 'Smoker B']);
+    const loads = smokers.flatMap(({ racks }) => racks.flatMap((rack) => rack.loads));
+    for (const { name, pieces } of plan.built.batches) {
+      const mine = loads.filter((load) => load.includes(`, ${name.en}, `));
+      const lying = mine.map((load) => Number(load.split(' ')[0]));
+      expect(lying.reduce((sum, count) => sum + count, 0)).toBe(pieces);
+      expect(mine[0]).toMatch(/, \d+:\d\d [ap]m to \d+:\d\d [ap]m, set \d{3} °F$/);
+    }
+  });
+
   it('leaves room for the temperature where one is asked for', () => {
     const probe = lineOf(paper, task('lunch-pulled-shoulder-1', 'probe-pull'));
     expect(probe.doneWhen).toMatch(/core \d+ °F or above$/);
