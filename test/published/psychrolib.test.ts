@@ -10,6 +10,7 @@ import {
 } from '../../shared/cook/moist-air.ts';
 import { steamPa, steamPaPerK } from '../../shared/cook/steam-table.ts';
 import { celsius, metres } from '../../shared/kernel/index.ts';
+import { convection, runPlain, sealed } from '../shared/cook/plain-cook.ts';
 
 // PsychroLib 1.1.1 (npm `psychrolib`, MIT): the formulae of ASHRAE Fundamentals 2017, written by others.
 psychrolib.SetUnitSystem(psychrolib.SI);
@@ -90,6 +91,24 @@ describe('moist air, beside psychrolib', () => {
       const slope = (psychrolib.GetSatVapPres(tempC + 0.2) - theirs) / 0.2;
       expect(Math.abs(steamPaPerK(tempC) / slope - 1)).toBeLessThan(0.02);
     }
+  });
+});
+
+describe('a film of water in hot air, with no heat by radiation', () => {
+  it.each([0.02, 0.06, 0.1])('comes to the wet bulb at a humidity of %d, within 0.5 K', (ratio) => {
+    const around = { ...convection(9.5), vapourPa: vapourPressurePa(ratio), wrapPasses: 1 };
+    const body = {
+      halfThicknessM: 0.01,
+      shape: 0,
+      conductivityWPerMK: 0.5,
+      heatCapacityJPerM3K: 3.5e6,
+      startC: 50,
+    };
+    const drying = { ...sealed, wetness: 1, stockKgPerM2: 1e6 };
+    const { model } = runPlain({ body, around, airC: 110, drying }, 12 * 3600);
+    const theirs = psychrolib.GetTWetBulbFromHumRatio(110, ratio, 101_325);
+    expect(Math.abs(model.surfaceC - theirs)).toBeLessThan(0.5);
+    expect(Math.abs(model.depthC(0) - theirs)).toBeLessThan(0.5);
   });
 });
 
