@@ -1,0 +1,126 @@
+import { describe, expect, it } from 'vitest';
+import {
+  COOKS_TO_BE_KNOWN,
+  calibrated,
+  isKnown,
+  type Outcome,
+  rawOf,
+} from '../../../shared/cook/calibration.ts';
+import { forecast } from '../../../shared/cook/index.ts';
+import { quantilesOf } from '../../../shared/cook/quantiles.ts';
+import { hours, type Seconds } from '../../../shared/kernel/index.ts';
+import { at, hourly, shoulder, smoker } from './shoulder.ts';
+
+/** Members that pass between 10 and 14 hours, the middle at 12. */
+const members = Array.from({ length: 81 }, (_, i) => hours(10 + i / 20));
+
+/** Earlier forecasts made after six hours for twelve, of cooks that then took so long. */
+const cameAfter = (tookH: readonly (number | undefined)[], change: Partial<Outcome> = {}) =>
+  tookH.map(
+    (tookHours, index): Outcome => ({
+      cookId: String(index),
+      wrap: 'none',
+      madeAtS: hours(6),
+      raw: { p50S: hours(12), never: 0 },
+      passedS: tookHours === undefined ? undefined : hours(tookHours),
+      ...change,
+    }),
+  );
+
+const range = (outcomes: readonly Outcome[], passagesS: readonly number[] = members) =>
+  quantilesOf(calibrated(passagesS, hours(6), 'none', outcomes), [0.1, 0.5, 0.9]);
+
+const spread = Array.from({ length: 200 }, (_, i) => 12 + (i - 99.5) / 50);
+
+describe('a forecast without a past', () => {
+  it('keeps its middle and is wider than its members are', () => {
+    const [p10 = 0, p50 = 0, p90 = 0] = range([]);
+    expect(p50).toBeCloseTo(hours(12), -1);
+    expect(p10).toBeLessThan(hours(10.4));
+    expect(p90).toBeGreaterThan(hours(13.6));
+  });
+});
+
+describe('a past', () => {
+  it('in which cooks came later than foreseen makes the forecast later', () => {
+    const [, p50 = 0] = range(cameAfter(spread.map((tookH) => tookH + 2)));
+    expect(Math.abs(p50 - hours(14))).toBeLessThan(hours(0.25));
+  });
+
+  it('in which they came as foreseen makes it narrower', () => {
+    const [p10 = 0, , p90 = 0] = range(cameAfter(spread.map((tookH) => 12 + (tookH - 12) / 10)));
+    expect(p90 - p10).toBeLessThan(hours(0.8));
+  });
+
+  it('in which they came all over the place makes it wider', () => {
+    const [p10 = 0, , p90 = 0] = range(cameAfter(spread.map((tookH) => 12 + (tookH - 12) * 2.5)));
+    expect(p90 - p10).toBeGreaterThan(hours(7));
+  });
+
+  it('covers four of five of its like, being the spread of them', () => {
+    const took = spread.map((tookH) => tookH + 0.7);
+    const [p10 = 0, , p90 = 0] = range(cameAfter(took));
+    const covered = took.filter((tookH) => p10 <= hours(tookH) && hours(tookH) <= p90).length;
+    expect(covered / took.length).toBeCloseTo(0.8, 1);
+  });
+
+  it('of pieces wrapped otherwise, or looked at much earlier, counts for less', () => {
+    const late = spread.map((tookH) => tookH + 3);
+    const few = late.slice(0, 30);
+    const [, same = 0] = range(cameAfter(few));
+    const [, otherWrap = 0] = range(cameAfter(few, { wrap: 'foil' }));
+    const [, otherStage = 0] = range(cameAfter(few, { madeAtS: hours(0) }));
+    expect(otherWrap).toBeLessThan(same);
+    expect(otherStage).toBeLessThan(same);
+  });
+
+  it('in which every piece came to its end does not talk down a fire that has gone out', () => {
+    const lost = members.map((time, i) => (i % 10 === 0 ? time : Number.POSITIVE_INFINITY));
+    const past = cameAfter(spread);
+    const [, p50] = range(past, lost);
+    expect(p50).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  it('of pieces that never came to it makes never likely', () => {
+    const values = calibrated(members, hours(6), 'none', cameAfter([undefined, undefined, 12, 12]));
+    const never = values.filter(({ value }) => value === Number.POSITIVE_INFINITY);
+    expect(never).toHaveLength(2);
+  });
+});
+
+describe('what an ensemble says by itself', () => {
+  it('is the middle of those that pass, and the share of those that never do', () => {
+    const never = Number.POSITIVE_INFINITY;
+    expect(rawOf([hours(1), hours(3), never, never])).toEqual({ p50S: hours(2), never: 0.5 });
+    expect(rawOf([never])).toBeUndefined();
+  });
+});
+
+describe('a kitchen', () => {
+  const cooks = (count: number, each = 5) =>
+    Array.from({ length: count * each }, (_, i) => ({
+      ...cameAfter([12])[0],
+      cookId: String(Math.floor(i / each)),
+    })) as Outcome[];
+
+  it('is known from thirty cooks on, however often each was forecast', () => {
+    expect(isKnown(cooks(COOKS_TO_BE_KNOWN - 1, 50))).toBe(false);
+    expect(isKnown(cooks(COOKS_TO_BE_KNOWN, 1))).toBe(true);
+  });
+
+  it('says of a forecast whether it is its own, and gives it its own range', () => {
+    const readings = hourly(27, 50, 60, 64, 66, 68);
+    const before = forecast(shoulder, smoker, readings, at(6));
+    const rawS = (before.ok && before.forecast.targets[1]?.raw?.p50S) || (0 as Seconds);
+    const outcomes = cooks(40, 1).map((outcome) => ({
+      ...outcome,
+      raw: { p50S: rawS, never: 0 },
+      passedS: (rawS + hours(1)) as Seconds,
+    }));
+    const after = forecast(shoulder, smoker, readings, { ...at(6), outcomes });
+    if (!before.ok || !after.ok) throw new Error('a forecast');
+    expect([before.forecast.isCalibrated, after.forecast.isCalibrated]).toEqual([false, true]);
+    const p50S = after.forecast.targets[1]?.p50S ?? 0;
+    expect(Math.abs(p50S - (rawS + hours(1)))).toBeLessThan(600);
+  });
+});
