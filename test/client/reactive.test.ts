@@ -33,11 +33,15 @@ async function builtLikeAScreen(file: string, source: string): Promise<string> {
   const outcome = await build({
     configFile: join(root, 'vite.config.ts'),
     logLevel: 'error',
-    build: { write: false, manifest: false, rolldownOptions: { input: path } },
+    build: { write: false, manifest: false },
     plugins: [
       {
         name: 'probe',
         enforce: 'pre',
+        // In place of the pages: what is given beside a configuration is only added to it.
+        config: (settings) => {
+          settings.build = { ...settings.build, rolldownOptions: { input: path } };
+        },
         resolveId: (id) => (id === path ? path : null),
         load: (id) => (id === path ? source : null),
       },
