@@ -17,7 +17,7 @@ const DECORATED = `
     override render() { return html\`\${this.said}\`; }
   }`;
 
-/** What a wrong compiler setting would make of the part above; plain JavaScript is left as it is. */
+/** What a wrong compiler setting would make of the part above; plain JavaScript is left alone. */
 const SHADOWED = `
   import { html, LitElement } from 'lit';
   class Probe extends LitElement {
