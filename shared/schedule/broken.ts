@@ -12,7 +12,7 @@ export function brokenIn(live: Live): Broken[] {
   const { problem, placements } = live.published;
   return [
     ...problem.lags.flatMap((lag) => brokenLag(live, lag)),
-    ...live.links.flatMap((link) => brokenLink(live, link)),
+    ...live.turns.links.flatMap((link) => brokenLink(live, link)),
     ...placements.flatMap((_, activity) => [
       ...brokenWait(live, activity),
       ...brokenHours(live, activity),

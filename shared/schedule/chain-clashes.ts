@@ -1,28 +1,37 @@
 import { seconds } from '../kernel/index.ts';
-import type { Placed } from './chain-placed.ts';
-import type { Clash, Link, Part, Problem, ResourceId } from './model.ts';
+import type { Link, Part, ResourceId } from './model.ts';
+import type { Sharing } from './sharing.ts';
+import type { Turn } from './turn.ts';
 
-/** The links that keep apart in time what may not be in two places at once. */
-export function clashLinks(problem: Problem, placed: readonly Placed[]): Link[] {
-  const byId = new Map(placed.map((user) => [user.placement.activity, user]));
-  return problem.clashes.flatMap((clash) => {
-    const upper = byId.get(clash.upper.activity);
-    const lower = byId.get(clash.lower.activity);
-    if (!upper || !lower) return [];
-    const places = meetingPlaces(clash, upper, lower);
-    if (!places) return [];
-    const parts = [
-      { user: upper, place: places[0], part: clash.upper.part },
-      { user: lower, place: places[1], part: clash.lower.part },
-    ] as const;
-    const [first, then] = inOrder(parts[0], parts[1]);
-    return [linkBetween(first, then, clash.reason)];
+type Side = {
+  readonly activity: Link['from'];
+  readonly startS: number;
+  readonly endS: number;
+  readonly place: ResourceId;
+  readonly part: Part;
+};
+
+/** The link that keeps two parts apart in time which may not be in two places at once. */
+export function clashOrder({ clash, places, users }: Sharing & { kind: 'clash' }, turn: Turn) {
+  const [upper, lower] = ([clash.upper, clash.lower] as const).map((side, i): Side => {
+    const number = users[i]?.activity ?? 0;
+    return {
+      activity: side.activity,
+      startS: turn.startS[number] ?? 0,
+      endS: turn.endS[number] ?? 0,
+      place: places[i] ?? places[0],
+      part: side.part,
+    };
   });
+  if (!upper || !lower) return [];
+  const [first, second] = inOrder(upper, lower);
+  return [linkBetween(first, second, clash.reason)];
 }
 
-type Side = { readonly user: Placed; readonly place: ResourceId; readonly part: Part };
+const beginS = ({ startS, part }: Side) => startS + part.fromS;
 
-const beginS = ({ user, part }: Side) => user.placement.startS + part.fromS;
+const finishS = ({ startS, endS, part: { toS } }: Side) =>
+  toS === undefined ? endS : Math.min(endS, startS + toS);
 
 /** The one whose part is over when the other's begins; if neither is, the one that begins first. */
 function inOrder(a: Side, b: Side): readonly [Side, Side] {
@@ -31,28 +40,16 @@ function inOrder(a: Side, b: Side): readonly [Side, Side] {
   return beginS(a) <= beginS(b) ? [a, b] : [b, a];
 }
 
-function finishS({ user, part }: Side): number {
-  const { startS, endS } = user.placement;
-  return part.toS === undefined ? endS : Math.min(endS, startS + part.toS);
-}
-
-function meetingPlaces({ places }: Clash, upper: Placed, lower: Placed) {
-  const isIn = ({ placement }: Placed, place: ResourceId) =>
-    placement.uses.some(({ resource }) => resource === place);
-  return places.find(([up, low]) => isIn(upper, up) && isIn(lower, low));
-}
-
 /** The later part begins once the earlier is over, or once its activity is, if that is sooner. */
-function linkBetween(first: Side, then: Side, reason: string): Link {
-  const { startS, endS, activity } = first.user.placement;
+function linkBetween(first: Side, second: Side, reason: string): Link {
   const { toS } = first.part;
-  const whole = toS === undefined || startS + toS >= endS;
+  const isWhole = toS === undefined || first.startS + toS >= first.endS;
   return {
-    from: activity,
-    to: then.user.placement.activity,
+    from: first.activity,
+    to: second.activity,
     resource: first.place,
-    gapS: seconds((whole ? 0 : toS) - then.part.fromS),
-    ...(whole ? {} : { after: 'start' as const }),
+    gapS: seconds((isWhole ? 0 : toS) - second.part.fromS),
+    ...(isWhole ? {} : { after: 'start' as const }),
     reason,
   };
 }

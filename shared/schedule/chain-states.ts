@@ -1,43 +1,27 @@
-import type { Placed } from './chain-placed.ts';
-import type { Link, Problem, StateResource } from './model.ts';
+import type { Seconds } from '../kernel/index.ts';
+import type { Sharing } from './sharing.ts';
 import { changeTimeS } from './state-change.ts';
+import { inTurn, type Turn } from './turn.ts';
 
-type Group = { readonly state: string; readonly users: Placed[] };
+type Group = { readonly state: string; readonly users: number[] };
 
-/** The links that hold activities of one state back until those of the one before are over. */
-export function stateLinks(problem: Problem, placed: readonly Placed[]): Link[] {
-  return problem.resources.flatMap((resource) => {
-    if (resource.kind !== 'state') return [];
-    const groups = groupsOf(resource, placed);
-    return groups.flatMap((group, i) => {
-      const next = groups[i + 1];
-      return next ? between(resource, group, next) : [];
-    });
-  });
-}
+export type StateOrder = { readonly from: number; readonly to: number; readonly gapS: Seconds };
 
-/** Who needs the same state one after the other, without another state between. */
-function groupsOf(resource: StateResource, placed: readonly Placed[]): Group[] {
+/**
+ * Whoever needs one state waits for all who need the one before, and for the change: from each to
+ * each, for any of them may come out of turn one day.
+ */
+export function stateOrder(sharing: Sharing & { kind: 'state' }, turn: Turn): StateOrder[] {
   const groups: Group[] = [];
-  for (const user of placed) {
-    const need = user.mode.states.find((state) => state.resource === resource.id);
-    if (!need) continue;
+  for (const { activity, state } of inTurn(sharing.users, turn)) {
     const last = groups.at(-1);
-    if (last?.state === need.state) last.users.push(user);
-    else groups.push({ state: need.state, users: [user] });
+    if (last?.state === state) last.users.push(activity);
+    else groups.push({ state, users: [activity] });
   }
-  return groups;
-}
-
-/** From each to each, for any of them may come out of turn one day. */
-function between(resource: StateResource, a: Group, b: Group): Link[] {
-  const gapS = changeTimeS(resource, a.state, b.state);
-  return a.users.flatMap((from) =>
-    b.users.map((to) => ({
-      from: from.placement.activity,
-      to: to.placement.activity,
-      resource: resource.id,
-      gapS,
-    })),
-  );
+  return groups.flatMap((group, i) => {
+    const next = groups[i + 1];
+    if (!next) return [];
+    const gapS = changeTimeS(sharing.resource, group.state, next.state);
+    return group.users.flatMap((from) => next.users.map((to) => ({ from, to, gapS })));
+  });
 }

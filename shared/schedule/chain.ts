@@ -1,14 +1,15 @@
 import { must, seconds } from '../kernel/index.ts';
 import { lagArcs, lengthArcs } from './arcs-of-problem.ts';
-import { clashLinks } from './chain-clashes.ts';
-import type { Placed } from './chain-placed.ts';
-import { stateLinks } from './chain-states.ts';
-import { Tails } from './chain-tails.ts';
+import { clashOrder } from './chain-clashes.ts';
+import { stateOrder } from './chain-states.ts';
+import { type Precedes, Tails } from './chain-tails.ts';
 import { Closure } from './closure.ts';
 import { indexOf } from './index-of.ts';
 import type { Link, Placement, Problem } from './model.ts';
-import { arcsOf, at } from './network.ts';
+import { arcsOf } from './network.ts';
 import { precedenceOf } from './precedence.ts';
+import { type Sharing, sharingsOf } from './sharing.ts';
+import { inTurn, type Turn } from './turn.ts';
 
 /**
  * The partial order that a schedule's use of resources makes (Policella, Smith, Cesta and Oddi,
@@ -27,50 +28,57 @@ export function chain(problem: Problem, placements: readonly Placement[]): Link[
     [...lagArcs(problem, index), ...lengths.filter(({ back }) => !back)],
     size * 2,
   );
-  const starts = new Int32Array(size);
-  for (const { activity, startS } of placements) starts[index.activity(activity)] = startS;
-  const { rank } = precedenceOf({ arcs, size }, starts);
-  const placed = placements.map((placement): Placed => {
-    const number = index.activity(placement.activity);
-    const { modes } = must(problem.activities[number], placement.activity);
-    const mode = modes.find(({ id }) => id === placement.mode);
-    return { number, placement, mode: must(mode, placement.mode), rank: at(rank, number) };
-  });
-  const inOrder = placed.sort(
-    (a, b) =>
-      a.placement.startS - b.placement.startS ||
-      a.placement.endS - b.placement.endS ||
-      a.rank - b.rank,
-  );
-  const closure = new Closure(arcs, size);
+  const [startS, endS] = [new Int32Array(size), new Int32Array(size)];
+  for (const placement of placements) {
+    startS[index.activity(placement.activity)] = placement.startS;
+    endS[index.activity(placement.activity)] = placement.endS;
+  }
+  const turn = { startS, endS, rank: precedenceOf({ arcs, size }, startS).rank };
+  const sharings = sharingsOf(problem, index, placements);
+  const idOf = (activity: number) => must(problem.activities[activity], 'an activity').id;
   return [
-    ...capacityLinks(problem, inOrder, closure),
-    ...stateLinks(problem, inOrder),
-    ...clashLinks(problem, inOrder),
+    ...chainUnits(sharings, turn, new Closure(arcs, size), idOf),
+    ...sharings.flatMap((each) => (each.kind === 'capacity' ? [] : orderOn(each, turn, idOf))),
   ];
 }
 
-function capacityLinks(problem: Problem, placed: readonly Placed[], closure: Closure): Link[] {
-  const tails = new Map(
-    problem.resources.flatMap((resource) =>
-      resource.kind === 'capacity' ? [[resource.id, new Tails(resource.capacity, closure)]] : [],
-    ),
-  );
-  return placed.flatMap((user) => {
-    const asked = new Map<Link['resource'], number>();
-    for (const { need, resource } of user.placement.uses) {
-      const amount = user.mode.needs[need]?.amount ?? 0;
-      asked.set(resource, (asked.get(resource) ?? 0) + amount);
-    }
-    return [...asked].flatMap(([resource, amount]) =>
-      must(tails.get(resource), resource)
-        .pass(user, amount)
-        .map(({ placement }) => ({
-          from: placement.activity,
-          to: user.placement.activity,
-          resource,
-          gapS: seconds(0),
-        })),
-    );
+type IdOf = (activity: number) => Link['from'];
+
+/** All units at once, user by user, so that each sees the order the others have made. */
+function chainUnits(sharings: readonly Sharing[], turn: Turn, closure: Closure, idOf: IdOf) {
+  const precedes: Precedes = (first, second) => closure.precedes(first, second);
+  const asked = sharings.flatMap((each) => {
+    if (each.kind !== 'capacity') return [];
+    const tails = new Tails(each.resource.capacity, turn, precedes);
+    return each.users.map((user) => ({ ...user, tails, resource: each.resource.id }));
   });
+  return inTurn(asked, turn).flatMap(({ activity, amount, tails, resource }) =>
+    tails.pass(activity, amount).map((from): Link => {
+      closure.link(from, activity);
+      return { from: idOf(from), to: idOf(activity), resource, gapS: seconds(0) };
+    }),
+  );
+}
+
+/** The order on one thing that is shared, made by the turn alone. */
+export function orderOn(sharing: Sharing, turn: Turn, idOf: IdOf): Link[] {
+  if (sharing.kind === 'clash') return clashOrder(sharing, turn);
+  const resource = sharing.resource.id;
+  if (sharing.kind === 'state') {
+    return stateOrder(sharing, turn).map(({ from, to, gapS }) => ({
+      from: idOf(from),
+      to: idOf(to),
+      resource,
+      gapS,
+    }));
+  }
+  const tails = new Tails(sharing.resource.capacity, turn, () => false);
+  return inTurn(sharing.users, turn).flatMap(({ activity, amount }) =>
+    tails.pass(activity, amount).map((from) => ({
+      from: idOf(from),
+      to: idOf(activity),
+      resource,
+      gapS: seconds(0),
+    })),
+  );
 }

@@ -35,8 +35,7 @@ export function criticalChain(live: Live, goal: Goal): Step[] {
 }
 
 function mostAsking(live: Live, node: number): Asking | undefined {
-  const { parts, earliest, facts } = live;
-  const { arcs } = parts.net;
+  const { arcs, earliest, facts } = live;
   const { timeS } = earliest.rule;
   let most: Asking | undefined;
   if ((node & 1) === 1) {
@@ -44,8 +43,7 @@ function mostAsking(live: Live, node: number): Asking | undefined {
     const reason = (): Reason => ({ kind: 'length', lengthS: seconds(lengthS) });
     most = { from: node - 1, askedS: at(timeS, node - 1) + lengthS, reason };
   }
-  for (let i = at(arcs.into.first, node); i < at(arcs.into.first, node + 1); i++) {
-    const arc = at(arcs.into.items, i);
+  for (let arc = at(arcs.firstInto, node); arc >= 0; arc = at(arcs.nextInto, arc)) {
     const askedS = at(timeS, at(arcs.from, arc)) + at(arcs.weightS, arc);
     if (arcs.back[arc] === 1 || !earliest.rule.holds(arc)) continue;
     if (most && askedS <= most.askedS) continue;

@@ -23,7 +23,7 @@ export function raiseAll(rule: Rule): void {
  * arcs back ask for. Answers with a node on a circle, if there is one, or `NOWHERE`.
  */
 export function rise(rule: Rule): number {
-  const { size, order, rank, component, members } = rule.net;
+  const { size, order, rank } = rule.net;
   rule.timeS.fill(UNBOUND);
   rule.source.fill(NOWHERE);
   rule.trust = 'all';
@@ -35,8 +35,7 @@ export function rise(rule: Rule): number {
   while (again.size > 0) {
     const activity = again.pop();
     rises[activity] = at(rises, activity) + 1;
-    const risesMost = at(members, at(component, activity)) + SPARE_RISES;
-    if (at(rises, activity) > risesMost) return activity * 2;
+    if (at(rises, activity) > risesMost(rule, activity)) return activity * 2;
     const near = activity * 2;
     const before = [at(rule.timeS, near), at(rule.timeS, near + 1)];
     raise(rule, activity);
@@ -44,6 +43,11 @@ export function rise(rule: Rule): number {
     if (rule.timeS[near + 1] !== before[1]) tellDependents(rule, near + 1, tell);
   }
   return NOWHERE;
+}
+
+function risesMost({ net, arcs }: Rule, activity: number): number {
+  const { size, members, component } = net;
+  return SPARE_RISES + (arcs.added > 0 ? size : at(members, at(component, activity)));
 }
 
 function raise(rule: Rule, activity: number): void {
@@ -55,11 +59,12 @@ function raise(rule: Rule, activity: number): void {
 
 /** Whom arcs against the order ask for more than one pass gave them; undefined: nobody. */
 function askedAgain(rule: Rule): Heap | undefined {
-  const { arcs, rank, size } = rule.net;
+  const { arcs } = rule;
+  const { rank, size } = rule.net;
   let again: Heap | undefined;
   for (let arc = 0; arc < arcs.count; arc++) {
-    const to = at(arcs.to, arc);
-    const askedS = at(rule.timeS, at(arcs.from, arc)) + at(arcs.weightS, arc);
+    const to = rule.toOf(arc);
+    const askedS = at(rule.timeS, rule.fromOf(arc)) + at(arcs.weightS, arc);
     if (askedS <= at(rule.timeS, to) || rule.isFact(to) || !rule.holds(arc)) continue;
     again ??= new Heap(size);
     again.set(to >> 1, at(rank, to >> 1));
@@ -79,30 +84,30 @@ function circleAt({ source }: Rule, start: number): number[] {
 
 /** A maximum lag if there is one, else the longest that a wait may be, else a link, else a lag. */
 function giveUpOne(rule: Rule, circle: readonly number[]): void {
-  const { arcs, isWork } = rule.net;
+  const { arcs, net } = rule;
   const into = circle.filter((node) => at(rule.by, node) >= 0);
   const byArc = into.map((node) => at(rule.by, node)).sort((a, b) => a - b);
   const maximum = byArc.find((arc) => arcs.back[arc] === 1);
   if (maximum !== undefined) {
-    rule.givenUp[maximum] = 1;
+    rule.givenUp.add(maximum);
     return;
   }
   const wait = into.find((node) => {
-    const to = at(arcs.to, at(rule.by, node));
-    return to !== node && isWork[node >> 1] === 0;
+    const to = rule.toOf(at(rule.by, node));
+    return to !== node && net.isWork[node >> 1] === 0;
   });
   if (wait !== undefined) {
     rule.tooLong[wait >> 1] = 1;
     return;
   }
-  const arc = byArc.find((each) => arcs.isLink[each] === 1) ?? byArc[0] ?? anyMaximum(rule);
-  rule.givenUp[arc] = 1;
+  const arc = byArc.find((each) => arcs.lag[each] === -1) ?? byArc[0] ?? anyMaximum(rule);
+  rule.givenUp.add(arc);
 }
 
 /** Hours alone can keep times rising, with no circle to be seen: then a maximum is the reason. */
-function anyMaximum({ net, givenUp }: Rule): number {
-  for (let arc = 0; arc < net.arcs.count; arc++) {
-    if (net.arcs.back[arc] === 1 && givenUp[arc] === 0) return arc;
+function anyMaximum({ arcs, givenUp }: Rule): number {
+  for (let arc = 0; arc < arcs.count; arc++) {
+    if (arcs.back[arc] === 1 && !givenUp.has(arc)) return arc;
   }
   return 0;
 }

@@ -63,7 +63,7 @@ export class Labels {
     rule.timeS.set(this.rule.timeS);
     rule.by.set(this.rule.by);
     rule.source.set(this.rule.source);
-    rule.givenUp.set(this.rule.givenUp);
+    for (const arc of this.rule.givenUp) rule.givenUp.add(arc);
     rule.tooLong.set(this.rule.tooLong);
     const copy = new Labels(rule);
     copy.#detours = [...this.#detours];
@@ -75,6 +75,17 @@ export class Labels {
   mark(activity: number, restaged = false): void {
     this.#queue.set(activity, at(this.rule.net.rank, activity));
     if (restaged) this.#restaged[activity] = 1;
+  }
+
+  /** Marks whom an arc that came or went concerns: who hung on it, or is asked for more by it. */
+  markArc(arc: number): void {
+    const { rule } = this;
+    const to = rule.toOf(arc);
+    const near = to & ~1;
+    const hungOnIt = rule.by[near] === arc || rule.by[near + 1] === arc;
+    const askedS = at(rule.timeS, rule.fromOf(arc)) + at(rule.arcs.weightS, arc);
+    const isAsked = askedS > at(rule.timeS, to) && !rule.isFact(to) && rule.holds(arc);
+    if (hungOnIt || isAsked) this.mark(to >> 1);
   }
 
   /** Works out all that the marked ones change. Answers with the activities whose times changed. */
@@ -165,7 +176,7 @@ export class Labels {
     for (let activity = 0; activity < size; activity++) this.mark(activity);
     rule.timeS.fill(UNBOUND);
     rule.source.fill(NOWHERE);
-    rule.givenUp.fill(0);
+    rule.givenUp.clear();
     rule.tooLong.fill(0);
     rule.doubts.length = 0;
     this.#detours.length = 0;

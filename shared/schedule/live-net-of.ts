@@ -2,46 +2,27 @@ import { must } from '../kernel/index.ts';
 import { nodeOf } from './arcs-of-problem.ts';
 import { components } from './components.ts';
 import { bothOpen, type Hours, mirroredHours } from './hours.ts';
-import { type Index, indexOf } from './index-of.ts';
-import { type Ceilings, type LiveArcs, type LiveNet, UNBOUND } from './live-net.ts';
+import type { Index } from './index-of.ts';
+import { type LiveArc, LiveArcs } from './live-arcs.ts';
+import { type Ceilings, type LiveNet, UNBOUND } from './live-net.ts';
 import type { Link, Mode, Placement, Problem } from './model.ts';
-import { arcsOf, at, endOf, grouped, otherEnd, startOf } from './network.ts';
+import { type Arcs, arcsOf, at, endOf, grouped, otherEnd, startOf } from './network.ts';
 import { precedenceOf } from './precedence.ts';
+import type { Published } from './published.ts';
 import { changeTimeS } from './state-change.ts';
-
-/** Where an arc of the live net comes from: a lag or a link, by its place in its list. */
-export type Origin =
-  | { readonly kind: 'lag'; readonly number: number }
-  | { readonly kind: 'link'; readonly number: number };
-
-type Source = {
-  readonly from: number;
-  readonly to: number;
-  readonly weightS: number;
-  readonly back: boolean;
-  readonly origin: Origin;
-};
 
 export type LiveParts = {
   readonly net: LiveNet;
   /** The same facing backward, from all goals and deadlines. */
   readonly backward: LiveNet;
-  /** What can make what late: the net without maximum lags, and the same facing backward. */
-  readonly onward: LiveNet;
-  readonly toGoal: LiveNet;
-  /** By arc. */
-  readonly origins: readonly Origin[];
+  /** Lags and links as decided. */
+  readonly arcs: LiveArcs;
   /** The lag of each ceiling. */
   readonly ceilingLags: readonly number[];
 };
 
-/** The live net of a schedule, facing forward; `plannedS` are the published times of each node. */
-export function liveNetOf(
-  problem: Problem,
-  placements: readonly Placement[],
-  links: readonly Link[],
-): LiveParts {
-  const index = indexOf(problem);
+/** What is fixed in the live day of a published schedule. */
+export function liveNetOf({ problem, index, placements, links }: Published): LiveParts {
   const size = problem.activities.length;
   const modes = placements.map(({ activity, mode }, i) =>
     must(
@@ -49,51 +30,44 @@ export function liveNetOf(
       activity,
     ),
   );
-  const sources = [...lagSources(problem, index), ...linkSources(links, index)];
-  const arcs = liveArcs(sources, size);
+  const lags = arcsOfLags(problem, index);
+  const order = arcsOfLinks(links, index);
+  const all = arcsOf([...lags, ...order], size * 2);
   const startsS = placements.map(({ startS }) => startS);
-  const { rank } = precedenceOf({ arcs, size }, startsS);
-  const order = Int32Array.from(rank.keys()).sort((a, b) => at(rank, a) - at(rank, b));
-  const { ceilings, lags } = ceilingsOf(problem, index, rank);
+  const { rank } = precedenceOf({ arcs: all, size }, startsS);
+  const { ceilings, ceilingLags } = ceilingsOf(problem, index, rank);
   const net: LiveNet = {
     facing: 'forward',
     size,
-    arcs,
     ceilings,
     hardS: hardStarts(problem, modes, links, index),
     plannedS: Int32Array.from(placements.flatMap(({ startS, endS }) => [startS, endS])),
     hours: placements.map((placement) => hoursOf(problem, placement, index)),
     isWork: Uint8Array.from(modes, ({ length }) => (length.kind === 'work' ? 1 : 0)),
     rank,
-    order,
-    ...componentsOf(size, arcs),
+    order: Int32Array.from(rank.keys()).sort((a, b) => at(rank, a) - at(rank, b)),
+    ...componentsOf(size, all),
   };
-  const forwardOnly = sources.filter(({ back }) => !back);
-  const onwardArcs = liveArcs(forwardOnly, size);
-  const onward = { ...net, arcs: onwardArcs, ...componentsOf(size, onwardArcs) };
+  // Facing backward, maximum lags count from facts alone, and so never come round.
+  const onward = arcsOf(
+    [...lags, ...order].filter(({ back }) => !back),
+    size * 2,
+  );
+  const backward = mirroredLive(net, latestOf(problem, index));
   return {
     net,
-    // Facing backward, maximum lags count from facts alone, and so never come round.
-    backward: { ...mirroredLive(onward, latestOf(problem, index)), arcs: mirroredArcs(arcs, size) },
-    onward,
-    toGoal: mirroredLive(onward, new Int32Array(size * 2).fill(-UNBOUND)),
-    origins: sources.map(({ origin }) => origin),
-    ceilingLags: lags,
+    backward: { ...backward, ...componentsOf(size, onward) },
+    arcs: LiveArcs.of(lags, order, size * 2),
+    ceilingLags,
   };
 }
 
-function liveArcs(sources: readonly Source[], size: number): LiveArcs {
-  const isLink = Uint8Array.from(sources, ({ origin }) => (origin.kind === 'link' ? 1 : 0));
-  return { ...arcsOf(sources, size * 2), isLink };
-}
-
-function lagSources(problem: Problem, index: Index): Source[] {
+function arcsOfLags(problem: Problem, index: Index): LiveArc[] {
   return problem.lags.flatMap((lag, number) => {
     // A lag between an activity's own ends is in its length.
     if (lag.from.activity === lag.to.activity) return [];
     const [from, to] = [nodeOf(lag.from, index), nodeOf(lag.to, index)];
-    const origin = { kind: 'lag', number } as const;
-    const least = { from, to, weightS: lag.minS ?? 0, back: false, origin };
+    const least = { from, to, weightS: lag.minS ?? 0, back: false, lag: number };
     const mostS = lag.maxS ?? 0;
     // One that asks for a distance is as good as a minimum the other way.
     const most = { ...least, from: to, to: from, weightS: -mostS, back: mostS >= 0 };
@@ -101,15 +75,16 @@ function lagSources(problem: Problem, index: Index): Source[] {
   });
 }
 
-function linkSources(links: readonly Link[], index: Index): Source[] {
-  return links.map(({ from, to, gapS, after }, number) => {
-    const first = index.activity(from);
+function arcsOfLinks(links: readonly Link[], index: Index): LiveArc[] {
+  return links.map((link) => {
+    const first = index.activity(link.from);
     return {
-      from: after === 'start' ? startOf(first) : endOf(first),
-      to: startOf(index.activity(to)),
-      weightS: gapS,
+      from: link.after === 'start' ? startOf(first) : endOf(first),
+      to: startOf(index.activity(link.to)),
+      weightS: link.gapS,
       back: false,
-      origin: { kind: 'link', number },
+      lag: -1,
+      link,
     };
   });
 }
@@ -163,10 +138,10 @@ function ceilingsOf(problem: Problem, index: Index, rank: Int32Array) {
     out: grouped(from, nodes),
     into: grouped(to, nodes),
   };
-  return { ceilings, lags: found.map(({ number }) => number) };
+  return { ceilings, ceilingLags: found.map(({ number }) => number) };
 }
 
-function componentsOf(size: number, arcs: LiveArcs): Pick<LiveNet, 'component' | 'members'> {
+function componentsOf(size: number, arcs: Arcs): Pick<LiveNet, 'component' | 'members'> {
   const after: number[][] = Array.from({ length: size }, () => []);
   for (let arc = 0; arc < arcs.count; arc++) {
     after[at(arcs.from, arc) >> 1]?.push(at(arcs.to, arc) >> 1);
@@ -199,16 +174,9 @@ function mirroredLive(net: LiveNet, latestS: Int32Array): LiveNet {
   return {
     ...net,
     facing: 'backward',
-    arcs: mirroredArcs(net.arcs, net.size),
     hardS: latestS.map((_, node) => -at(latestS, otherEnd(node))),
     hours: net.hours.map((hours) => hours && mirroredHours(hours)),
     rank,
     order: net.order.slice().reverse(),
   };
-}
-
-function mirroredArcs(arcs: LiveArcs, size: number): LiveArcs {
-  const from = arcs.to.map(otherEnd);
-  const to = arcs.from.map(otherEnd);
-  return { ...arcs, from, to, out: grouped(from, size * 2), into: grouped(to, size * 2) };
 }

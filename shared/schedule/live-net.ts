@@ -1,15 +1,14 @@
 import type { Hours } from './hours.ts';
-import type { Arcs, Groups } from './network.ts';
+import type { Groups } from './network.ts';
 
 /**
- * A published schedule as a network of what may move what. It faces forward for earliest times; seen
- * in a mirror (`mirroredLive`) it gives latest times. Facing either way, an activity has a near end,
+ * What never changes in a live day, apart from its arcs. It faces forward for earliest times; seen in
+ * a mirror (`mirroredLive`) it gives latest times. Facing either way, an activity has a near end,
  * reached first, and a far end: `near` is its start when facing forward, its end when backward.
  */
 export type LiveNet = {
   readonly facing: 'forward' | 'backward';
   readonly size: number;
-  readonly arcs: LiveArcs;
   /** Facing forward: what a published time yields to, so that a maximum lag holds. */
   readonly ceilings: Ceilings;
   /** Not before, whatever the arcs say; `UNBOUND` for none. */
@@ -27,11 +26,6 @@ export type LiveNet = {
   readonly component: Int32Array;
   /** How many activities are in each component. */
   readonly members: Int32Array;
-};
-
-export type LiveArcs = Arcs & {
-  /** 1 for an order that sharing a resource makes, 0 for a lag. */
-  readonly isLink: Uint8Array;
 };
 
 /** Once `from` is early, `to` does not wait for its published time beyond `mostS` after it. */

@@ -3,21 +3,22 @@ import type { Facts } from './facts.ts';
 import { Floors } from './floors.ts';
 import { rise } from './from-scratch.ts';
 import { Labels } from './labels.ts';
+import type { LiveArcs } from './live-arcs.ts';
 import { UNBOUND } from './live-net.ts';
 import { type LiveParts, liveNetOf } from './live-net-of.ts';
-import type { Goal, Link } from './model.ts';
+import type { Goal } from './model.ts';
 import { otherEnd } from './network.ts';
-import { linksNow } from './out-of-turn.ts';
 import type { Published } from './published.ts';
 import { Rule } from './rule.ts';
+import { Turns } from './turns.ts';
 
 /** A published schedule together with what has happened, and all times that follow from both. */
 export type Live = {
   readonly published: Published;
-  /** The order that holds now: see `linksNow`. */
-  readonly links: readonly Link[];
   readonly parts: LiveParts;
   readonly facts: Facts;
+  readonly arcs: LiveArcs;
+  readonly turns: Turns;
   readonly floors: Floors;
   readonly earliest: Labels;
   readonly latest: Labels;
@@ -28,42 +29,44 @@ const NO_FLOORS = new Int32Array();
 
 /** Works out all times of a published schedule, given what has happened. */
 export function liveFrom(published: Published, facts: Facts): Live {
-  const { problem, placements } = published;
-  const links = linksNow(published, facts);
-  const parts = liveNetOf(problem, placements, links);
+  const parts = liveNetOf(published);
+  const arcs = parts.arcs.copy();
+  const turns = Turns.of(published, facts, arcs);
   const floors = new Floors(parts.net, facts);
-  return {
-    published,
-    links,
-    parts,
-    facts,
-    floors,
-    earliest: Labels.from(new Rule(parts.net, facts, floors.floorS)),
-    latest: Labels.from(new Rule(parts.backward, facts, NO_FLOORS)),
-  };
+  const forward = new Rule(parts.net, { arcs, facts, floorS: floors.floorS });
+  const backward = new Rule(parts.backward, { arcs, facts, floorS: NO_FLOORS });
+  const earliest = Labels.from(forward);
+  return { published, parts, facts, arcs, turns, floors, earliest, latest: Labels.from(backward) };
 }
 
 /** A copy that can change by itself; what never changes is common to both. */
 export function copyOf(live: Live): Live {
+  const { parts } = live;
   const facts = live.facts.copy();
+  const arcs = live.arcs.copy();
   const floors = live.floors.copy(facts);
+  const forward = new Rule(parts.net, { arcs, facts, floorS: floors.floorS });
+  const backward = new Rule(parts.backward, { arcs, facts, floorS: NO_FLOORS });
   return {
     ...live,
     facts,
+    arcs,
+    turns: live.turns.copy(facts, arcs),
     floors,
-    earliest: live.earliest.copy(new Rule(live.parts.net, facts, floors.floorS)),
-    latest: live.latest.copy(new Rule(live.latest.rule.net, facts, NO_FLOORS)),
+    earliest: live.earliest.copy(forward),
+    latest: live.latest.copy(backward),
   };
 }
 
 /**
  * The latest times on account of one goal alone: by node of the mirrored net, and negated; far below
- * nought where the goal does not wait.
+ * nought where the goal does not wait. Maximum lags are not heeded: they make nothing late.
  */
-export function latestForGoal({ published, parts, facts }: Live, goal: Goal): Int32Array {
+export function latestForGoal({ published, parts, arcs, facts }: Live, goal: Goal): Int32Array {
   const hardS = new Int32Array(facts.stage.length * 2).fill(UNBOUND);
   hardS[otherEnd(nodeOf(goal, published.index))] = -goal.dueS;
-  const rule = new Rule({ ...parts.toGoal, hardS }, facts, NO_FLOORS);
+  const net = { ...parts.backward, hardS };
+  const rule = new Rule(net, { arcs, facts, floorS: NO_FLOORS, heedsMaxima: false });
   rise(rule);
   return rule.timeS;
 }

@@ -30,14 +30,13 @@ export function goalOutlook(live: Live, goal: Goal): GoalOutlook {
 }
 
 /** Whether it runs, or waits for nothing that has not begun: what may slip now. */
-function isNext({ facts, parts }: Live, activity: number): boolean {
+function isNext({ facts, arcs }: Live, activity: number): boolean {
   const stage = facts.stage[activity];
   if (stage !== WAITING) return stage === RUNNING;
-  const { arcs } = parts.onward;
   for (const node of [activity * 2, activity * 2 + 1]) {
-    for (let i = at(arcs.into.first, node); i < at(arcs.into.first, node + 1); i++) {
-      const before = at(arcs.from, at(arcs.into.items, i)) >> 1;
-      if (facts.stage[before] === WAITING) return false;
+    for (let arc = at(arcs.firstInto, node); arc >= 0; arc = at(arcs.nextInto, arc)) {
+      if (arcs.back[arc] === 1 || arcs.off[arc] === 1) continue;
+      if (facts.stage[at(arcs.from, arc) >> 1] === WAITING) return false;
     }
   }
   return true;

@@ -1,6 +1,7 @@
 import type { Index } from './index-of.ts';
 import { indexOf } from './index-of.ts';
 import type { Link, Placement, Problem } from './model.ts';
+import { isLinkOn, type Sharing, sharingsOf } from './sharing.ts';
 
 /** What persons have decided: who does what where, in which order, and the times published. */
 export type Published = {
@@ -8,11 +9,22 @@ export type Published = {
   readonly index: Index;
   /** One for each activity, in the problem's order, with the times that were published. */
   readonly placements: readonly Placement[];
-  /** The order on resources, as last decided, and the times by which it was. */
+  /** The order on what is shared, as last decided, and the times by which it was. */
   readonly links: readonly Link[];
   readonly decidedS: readonly Pick<Placement, 'startS' | 'endS'>[];
-  /** The links of each activity. */
-  readonly linksOf: readonly (readonly Link[])[];
+  readonly orders: readonly Order[];
+  /** By activity: which of these it is in. */
+  readonly ordersOf: readonly (readonly number[])[];
+};
+
+/** The decided order on one thing that is shared. */
+export type Order = { readonly sharing: Sharing; readonly links: readonly DecidedLink[] };
+
+export type DecidedLink = {
+  /** Its place among the links. */
+  readonly number: number;
+  readonly from: number;
+  readonly to: number;
 };
 
 /** What is published with a schedule. */
@@ -25,20 +37,27 @@ export function publishedOf(
   const inOrder = placements
     .slice()
     .sort((a, b) => index.activity(a.activity) - index.activity(b.activity));
-  const published = { problem, index, placements: inOrder, decidedS: inOrder, links };
-  return { ...published, linksOf: linksByActivity(published) };
+  return withOrders({ problem, index, placements: inOrder, links, decidedS: inOrder });
 }
 
-/** The links of each activity, whichever end of them it is. */
-export function linksByActivity({
-  problem,
-  index,
-  links,
-}: Pick<Published, 'problem' | 'index' | 'links'>): Link[][] {
-  const linksOf: Link[][] = problem.activities.map(() => []);
-  for (const link of links) {
-    linksOf[index.activity(link.from)]?.push(link);
-    linksOf[index.activity(link.to)]?.push(link);
-  }
-  return linksOf;
+/** The same with its links told apart by what they are about. */
+export function withOrders(decided: Omit<Published, 'orders' | 'ordersOf'>): Published {
+  const { problem, index, placements, links } = decided;
+  const sharings = sharingsOf(problem, index, placements);
+  const linksOn: DecidedLink[][] = sharings.map(() => []);
+  links.forEach((link, number) => {
+    const on = sharings.findIndex((sharing, i) => {
+      // Each clash has one link; two clashes of the same two activities have one each.
+      const isTaken = sharing.kind === 'clash' && linksOn[i]?.length === 1;
+      return !isTaken && isLinkOn(link, sharing);
+    });
+    const [from, to] = [index.activity(link.from), index.activity(link.to)];
+    linksOn[on]?.push({ number, from, to });
+  });
+  const orders = sharings.map((sharing, i): Order => ({ sharing, links: linksOn[i] ?? [] }));
+  const ordersOf: number[][] = problem.activities.map(() => []);
+  orders.forEach(({ sharing }, i) => {
+    for (const { activity } of sharing.users) ordersOf[activity]?.push(i);
+  });
+  return { ...decided, orders, ordersOf };
 }

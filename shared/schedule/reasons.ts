@@ -40,13 +40,11 @@ function planned({ parts, floors, published }: Live, node: number): Reason {
 
 /** What an arc of the live net stands for. */
 export function reasonByArc(live: Live, arc: number): Reason {
-  const { parts, links } = live;
-  const origin = must(parts.origins[arc], 'where an arc comes from');
-  if (origin.kind === 'link') {
-    return { kind: 'link', link: must(links[origin.number], 'a link') };
-  }
-  const bound = parts.net.arcs.back[arc] === 1 ? 'most' : 'least';
-  return { kind: 'lag', lag: lagOf(live, origin.number), bound };
+  const { arcs } = live;
+  const link = arcs.links[arc];
+  if (link) return { kind: 'link', link };
+  const bound = arcs.back[arc] === 1 ? 'most' : 'least';
+  return { kind: 'lag', lag: lagOf(live, at(arcs.lag, arc)), bound };
 }
 
 const lagOf = ({ published }: Live, number: number): Lag =>

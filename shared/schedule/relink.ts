@@ -5,7 +5,7 @@ import { lengthsIn } from './initial-facts.ts';
 import { type Live, liveFrom } from './live.ts';
 import type { Link, Mode, Placement } from './model.ts';
 import { at } from './network.ts';
-import { linksByActivity, type Published } from './published.ts';
+import { type Published, withOrders } from './published.ts';
 import type { Move } from './timeline-types.ts';
 
 /**
@@ -40,7 +40,7 @@ export function relinked(live: Live, changes: readonly Move[]): Live {
   }));
   const links = linksAfter(live, changes, placements, decidedS);
   const decided = { ...published, placements, links, decidedS };
-  return liveFrom({ ...decided, linksOf: linksByActivity(decided) }, length);
+  return liveFrom(withOrders(decided), length);
 }
 
 function linksAfter(

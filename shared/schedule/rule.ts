@@ -2,6 +2,7 @@ import { BY, NOWHERE } from './by.ts';
 import type { Facts } from './facts.ts';
 import { DONE, RUNNING, WAITING } from './facts.ts';
 import { BREAK_MOST_S, nextFit } from './hours.ts';
+import type { LiveArcs } from './live-arcs.ts';
 import type { LiveNet } from './live-net.ts';
 import { UNBOUND } from './live-net.ts';
 import { at } from './network.ts';
@@ -12,6 +13,14 @@ export type Trust = 'all' | 'others';
 /** Somebody who hangs on the node `self`, or on its activity, and asks it for more by an arc. */
 export type Doubt = { readonly self: number; readonly from: number; readonly arc: number };
 
+export type RuleOptions = {
+  readonly arcs: LiveArcs;
+  readonly facts: Facts;
+  readonly floorS: Int32Array;
+  /** Left out: yes. */
+  readonly heedsMaxima?: boolean;
+};
+
 /**
  * The rule that says what one activity's times are, given all others': the greatest of what is
  * asked of them. A time never falls when another rises, so the least times that obey the rule
@@ -20,6 +29,7 @@ export type Doubt = { readonly self: number; readonly from: number; readonly arc
  */
 export class Rule {
   readonly net: LiveNet;
+  readonly arcs: LiveArcs;
   readonly facts: Facts;
   /** Facing forward: how early each time may be on account of the plan. */
   readonly floorS: Int32Array;
@@ -28,7 +38,7 @@ export class Rule {
   readonly by: Int32Array;
   readonly source: Int32Array;
   /** Arcs that cannot hold together with the others, and waits that cannot but be too long. */
-  readonly givenUp: Uint8Array;
+  readonly givenUp = new Set<number>();
   readonly tooLong: Uint8Array;
   /** Who was not believed, by `trust`, since the last time this was emptied. */
   readonly doubts: Doubt[] = [];
@@ -40,17 +50,22 @@ export class Rule {
   bestBy: number = BY.hard;
   bestSource = NOWHERE;
   readonly #forward: boolean;
+  /** What turns a node of the arcs into the same node as this net faces it: its other end, or none. */
+  readonly #flip: 0 | 1;
+  readonly #heedsMaxima: boolean;
 
-  constructor(net: LiveNet, facts: Facts, floorS: Int32Array) {
+  constructor(net: LiveNet, { arcs, facts, floorS, heedsMaxima = true }: RuleOptions) {
     this.net = net;
+    this.arcs = arcs;
     this.facts = facts;
     this.floorS = floorS;
     this.#forward = net.facing === 'forward';
+    this.#flip = this.#forward ? 0 : 1;
+    this.#heedsMaxima = heedsMaxima;
     const nodes = net.size * 2;
     this.timeS = new Int32Array(nodes).fill(UNBOUND);
     this.by = new Int32Array(nodes).fill(BY.hard);
     this.source = new Int32Array(nodes).fill(NOWHERE);
-    this.givenUp = new Uint8Array(net.arcs.count);
     this.tooLong = new Uint8Array(net.size);
   }
 
@@ -95,9 +110,7 @@ export class Rule {
       if (running && facts.nowS > this.bestS) this.#offer(facts.nowS, BY.now);
     }
     const leastS = nearS + at(facts.minS, activity);
-    if (leastS > this.bestS) {
-      this.#set(leastS, BY.length, near);
-    }
+    if (leastS > this.bestS) this.#set(leastS, BY.length, near);
     this.#offerArcs(far, far, 0, 0);
     this.#offerArcs(far, far, 0, 1);
   }
@@ -107,10 +120,10 @@ export class Rule {
     if (this.isFact(self)) return false;
     const activity = self >> 1;
     const askedS = at(this.timeS, from);
-    const drives = at(this.net.arcs.to, arc) !== self;
+    const drives = this.toOf(arc) !== self;
     if (!this.holds(arc) || (drives && !this.isDriven(activity))) return false;
     const lessS = drives ? at(this.facts.maxS, activity) : 0;
-    return askedS + at(this.net.arcs.weightS, arc) - lessS > at(this.timeS, self);
+    return askedS + at(this.arcs.weightS, arc) - lessS > at(this.timeS, self);
   }
 
   /** Takes the last answer over for a node; whether its time is another now. */
@@ -145,15 +158,24 @@ export class Rule {
     return (node & 1) === 0 ? this.isNearFact(node >> 1) : this.isFarFact(node >> 1);
   }
 
+  /** Where an arc comes from, and goes to, as this net faces it. */
+  fromOf(arc: number): number {
+    return this.#forward ? at(this.arcs.from, arc) : at(this.arcs.to, arc) ^ 1;
+  }
+
+  toOf(arc: number): number {
+    return this.#forward ? at(this.arcs.to, arc) : at(this.arcs.from, arc) ^ 1;
+  }
+
   /** Whether an arc asks anything, as things are. */
   holds(arc: number): boolean {
-    if (this.givenUp[arc] === 1) return false;
-    const { from, to, back } = this.net.arcs;
-    const isBack = at(back, arc) === 1;
+    if (this.arcs.off[arc] === 1 || (this.givenUp.size > 0 && this.givenUp.has(arc))) return false;
+    const isBack = this.arcs.back[arc] === 1;
+    if (isBack && !this.#heedsMaxima) return false;
     // What has happened is not to be late for; but from then on a maximum counts. One that may still
     // move makes nothing late, for what it counts from can be put off as well.
-    if (!this.#forward) return isBack === this.isFact(at(from, arc));
-    return !(isBack && this.#isRunningWorksEnd(at(to, arc)));
+    if (!this.#forward) return isBack === this.isFact(this.fromOf(arc));
+    return !(isBack && this.#isRunningWorksEnd(this.toOf(arc)));
   }
 
   #isRunningWorksEnd(node: number): boolean {
@@ -205,13 +227,15 @@ export class Rule {
 
   /** What arcs of one kind into a node ask of `self`, less so much. */
   #offerArcs(node: number, self: number, lessS: number, back: 0 | 1): void {
-    const { arcs } = this.net;
-    const { first, items } = arcs.into;
-    for (let i = at(first, node), end = at(first, node + 1); i < end; i++) {
-      const arc = at(items, i);
+    const { arcs, timeS } = this;
+    const flip = this.#flip;
+    const tails = this.#forward ? arcs.from : arcs.to;
+    const next = this.#forward ? arcs.nextInto : arcs.nextOut;
+    let arc = at(this.#forward ? arcs.firstInto : arcs.firstOut, node ^ flip);
+    for (; arc >= 0; arc = at(next, arc)) {
       if (arcs.back[arc] !== back) continue;
-      const from = at(arcs.from, arc);
-      const asked = at(this.timeS, from) + at(arcs.weightS, arc) - lessS;
+      const from = at(tails, arc) ^ flip;
+      const asked = at(timeS, from) + at(arcs.weightS, arc) - lessS;
       if (asked <= this.bestS || !this.holds(arc)) continue;
       if (this.#isEcho(from, self)) this.doubts.push({ self, from, arc });
       else this.#set(asked, arc, from);
@@ -222,7 +246,8 @@ export class Rule {
   #isEcho(from: number, self: number): boolean {
     if (this.trust === 'all') return false;
     const { component } = this.net;
-    if (component[from >> 1] !== component[self >> 1]) return false;
+    const isApart = component[from >> 1] !== component[self >> 1];
+    if (isApart && this.arcs.added === 0) return false;
     for (let node = from; node !== NOWHERE; node = at(this.source, node)) {
       if (node === self || node === (self | 1)) return true;
     }

@@ -9,7 +9,6 @@ import { copyOf, type Live, liveFrom } from './live.ts';
 import { UNBOUND } from './live-net.ts';
 import type { End, GoalId, Placement, Problem, Schedule } from './model.ts';
 import { at } from './network.ts';
-import { isOutOfTurn, isSameOrder, linksNow } from './out-of-turn.ts';
 import { goalOutlook } from './outlook.ts';
 import { publishedOf } from './published.ts';
 import { reasonOf } from './reasons.ts';
@@ -64,7 +63,7 @@ export class LiveTimeline implements Timeline {
     const placements = published.placements.map(
       (placement, i): Placement => ({ ...placement, ...this.#projected(i) }),
     );
-    return { placements, links: this.#live.links };
+    return { placements, links: this.#live.turns.links };
   }
 
   get nowS(): Seconds | null {
@@ -167,15 +166,12 @@ export class LiveTimeline implements Timeline {
 
   /** Makes a stage known, and all that changes with it. */
   #restage(activity: number, stage: number): Update {
-    const { facts, published, links } = this.#live;
-    const own = published.linksOf[activity] ?? [];
-    const isInTurn = () => own.every((link) => !isOutOfTurn(link, published, facts));
-    let isAsDecided = links === published.links && isInTurn();
+    const { facts, turns, earliest, latest } = this.#live;
     facts.stage[activity] = stage;
-    isAsDecided &&= isInTurn();
-    if (!isAsDecided && !isSameOrder(linksNow(published, facts), links)) {
-      return this.#replace(liveFrom(published, facts));
-    }
+    turns.follow(activity, (arc) => {
+      earliest.markArc(arc);
+      latest.markArc(arc);
+    });
     this.#setDue(activity);
     this.#mark(activity, true);
     return this.#settle();

@@ -88,8 +88,8 @@ function measured(timeline: LiveTimeline, tap: Tap): Measured {
 
 /** Milliseconds of one forward pass over everything. */
 function fullPass(timeline: LiveTimeline): number {
-  const { parts, facts, shared, floors } = timeline.live;
-  const rule = new Rule(parts.net, facts, shared, floors.floorS);
+  const { parts, arcs, facts, floors } = timeline.live;
+  const rule = new Rule(parts.net, { arcs, facts, floorS: floors.floorS });
   return timed(() => rise(rule)).ms;
 }
 

@@ -1,0 +1,124 @@
+import type { Link } from './model.ts';
+import { at } from './network.ts';
+
+/** No arc, at the end of a list of arcs. */
+export const NO_ARC = -1;
+
+export type LiveArc = {
+  readonly from: number;
+  readonly to: number;
+  readonly weightS: number;
+  readonly back: boolean;
+  /** The lag it comes from, by its place in the problem; -1 for a link. */
+  readonly lag: number;
+  readonly link?: Link;
+};
+
+/**
+ * The arcs of a live day. Unlike those of a problem they change: links come and go when things are
+ * begun out of turn. So each node has its arcs in a list that can grow, and an arc that does not
+ * hold now is off and stays where it is.
+ */
+export class LiveArcs {
+  count = 0;
+  /** Links that were added since; with them, arcs may come round where they did not before. */
+  added = 0;
+  from: Int32Array;
+  to: Int32Array;
+  weightS: Int32Array;
+  /** 1 for a maximum lag: it runs against the order in which things are done. */
+  back: Uint8Array;
+  off: Uint8Array;
+  lag: Int32Array;
+  readonly links: (Link | undefined)[] = [];
+  #firstLink = 0;
+  /** The first arc into and out of each node, and the next of each arc. */
+  readonly firstInto: Int32Array;
+  readonly firstOut: Int32Array;
+  nextInto: Int32Array;
+  nextOut: Int32Array;
+
+  constructor(nodes: number, capacity: number) {
+    this.from = new Int32Array(capacity);
+    this.to = new Int32Array(capacity);
+    this.weightS = new Int32Array(capacity);
+    this.back = new Uint8Array(capacity);
+    this.off = new Uint8Array(capacity);
+    this.lag = new Int32Array(capacity);
+    this.firstInto = new Int32Array(nodes).fill(NO_ARC);
+    this.firstOut = new Int32Array(nodes).fill(NO_ARC);
+    this.nextInto = new Int32Array(capacity);
+    this.nextOut = new Int32Array(capacity);
+  }
+
+  /** Lags, and then the links that were decided; each node keeps its arcs in this order. */
+  static of(lags: readonly LiveArc[], links: readonly LiveArc[], nodes: number): LiveArcs {
+    const list = [...lags, ...links];
+    const arcs = new LiveArcs(nodes, list.length);
+    arcs.count = list.length;
+    arcs.#firstLink = lags.length;
+    list.reverse().forEach((each, i) => {
+      arcs.#put(list.length - 1 - i, each);
+    });
+    return arcs;
+  }
+
+  /** The arc of a decided link, by its place among the links. */
+  arcOfLink(number: number): number {
+    return this.#firstLink + number;
+  }
+
+  add(added: LiveArc): number {
+    const arc = this.count++;
+    this.added++;
+    if (arc >= this.from.length) this.#grow();
+    this.#put(arc, added);
+    return arc;
+  }
+
+  #put(arc: number, { from, to, weightS, back, lag, link }: LiveArc): void {
+    this.from[arc] = from;
+    this.to[arc] = to;
+    this.weightS[arc] = weightS;
+    this.back[arc] = back ? 1 : 0;
+    this.lag[arc] = lag;
+    this.links[arc] = link;
+    this.nextInto[arc] = at(this.firstInto, to);
+    this.firstInto[to] = arc;
+    this.nextOut[arc] = at(this.firstOut, from);
+    this.firstOut[from] = arc;
+  }
+
+  copy(): LiveArcs {
+    const copy = new LiveArcs(this.firstInto.length, this.from.length);
+    copy.count = this.count;
+    copy.added = this.added;
+    copy.#take(this);
+    copy.firstInto.set(this.firstInto);
+    copy.firstOut.set(this.firstOut);
+    copy.links.push(...this.links);
+    copy.#firstLink = this.#firstLink;
+    return copy;
+  }
+
+  #grow(): void {
+    const wider = new LiveArcs(0, this.from.length * 2 + 64);
+    wider.#take(this);
+    this.#become(wider);
+  }
+
+  #take(other: LiveArcs): void {
+    this.from.set(other.from);
+    this.to.set(other.to);
+    this.weightS.set(other.weightS);
+    this.back.set(other.back);
+    this.off.set(other.off);
+    this.lag.set(other.lag);
+    this.nextInto.set(other.nextInto);
+    this.nextOut.set(other.nextOut);
+  }
+
+  #become({ from, to, weightS, back, off, lag, nextInto, nextOut }: LiveArcs): void {
+    Object.assign(this, { from, to, weightS, back, off, lag, nextInto, nextOut });
+  }
+}
