@@ -1,29 +1,18 @@
-import type {
-  BatchId,
-  Instant,
-  PersonId,
-  Seconds,
-  ServiceId,
-  Span,
-  TaskId,
-} from '../kernel/index.ts';
+import type { Instant, PersonId, Seconds, ServiceId, Span, TaskId } from '../kernel/index.ts';
 import { after, must, seconds, since } from '../kernel/index.ts';
 import { resourceId } from '../plan/index.ts';
 import type { Lag, Link, Reason, Timeline } from '../schedule/index.ts';
-import { createTimeline } from '../schedule/index.ts';
-import { modeOf, movesTo, placementOf, rearranged, sameArrangement } from './arrangement.ts';
+import { modeOf, movesTo, placementOf, sameArrangement } from './arrangement.ts';
 import type { Event } from './event.ts';
 import { fold } from './fold.ts';
-import { expectedLengthS } from './lengths.ts';
-import type { Passage } from './passage.ts';
+import type { Outlook } from './outlook.ts';
+import { outlooksOn } from './outlook.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
 import { groupBy, indexOf } from './plan-index.ts';
 import type { DayState } from './state.ts';
 import { factsOf } from './state.ts';
-
-/** How a service's promise stands, by its batch that has least in hand. */
-export type Outlook = { readonly inHandS: Seconds; readonly hangsOn: TaskId | null };
+import { burning, tellLength, tellPassages, timelineOf } from './told.ts';
 
 /** The times of a task: facts once they are, projected until then. */
 export type TaskTimes = { readonly startS: Seconds; readonly endS: Seconds };
@@ -191,20 +180,6 @@ export class Live {
   }
 }
 
-/** How each service stands that still waits for a batch: as the batch with least in hand does. */
-export function outlooksOn(timeline: Timeline, index: PlanIndex): Map<ServiceId, Outlook> {
-  const outlooks = new Map<ServiceId, Outlook>();
-  for (const { id, activity } of index.plan.built.problem.goals) {
-    if (timeline.times(activity).stage !== 'waiting') continue;
-    // A goal of the schedule is a batch that must stand ready, and has its name.
-    const { service } = must(index.batches.get(id as string as BatchId), id);
-    const { inHandS, hangsOn } = timeline.goal(id);
-    const least = outlooks.get(service);
-    if (!least || inHandS < least.inHandS) outlooks.set(service, { inHandS, hangsOn });
-  }
-  return outlooks;
-}
-
 /** A live day as of `now`, from nothing but its state. */
 export function openLive(state: DayState, now: Instant): Live {
   const { atPlan, sincePlan } = state;
@@ -213,57 +188,4 @@ export function openLive(state: DayState, now: Instant): Live {
   for (const event of sincePlan) live.apply(event);
   live.tick(now);
   return live;
-}
-
-function timelineOf(state: DayState, now: Instant): Timeline | null {
-  if (!state.plan) return null;
-  const index = indexOf(state.plan);
-  const timeline = createTimeline(state.plan.built.problem, state.plan.schedule);
-  const moves = movesTo(state, index, rearranged(state, index));
-  if (moves.length > 0) timeline.moved(moves);
-  for (const task of state.tasks.keys()) {
-    if (index.tasks.has(task)) tellLength(timeline, state, task);
-  }
-  tellPassages(timeline, new Map(), passagesOf(state), index);
-  for (const stage of burning(state)) tellLength(timeline, state, stage);
-  timeline.notBefore(since(state.plan.built.origin, now));
-  return timeline;
-}
-
-/** The stages of cooks that are under way. */
-function burning(state: DayState): TaskId[] {
-  const { tasks } = indexOf(must(state.plan, 'a plan'));
-  return [...passagesOf(state)]
-    .filter(
-      ([id, { startedAt, finishedAt }]) =>
-        startedAt !== null && finishedAt === null && tasks.get(id)?.work === 'fire',
-    )
-    .map(([id]) => id);
-}
-
-function tellLength(timeline: Timeline, state: DayState, task: TaskId): void {
-  const lengthS = expectedLengthS(state, indexOf(must(state.plan, 'a plan')), task);
-  timeline.lengthIs(task, lengthS);
-}
-
-/** Tells what began and ended since, taking back what did not after all. */
-function tellPassages(
-  timeline: Timeline,
-  before: ReadonlyMap<TaskId, Passage>,
-  now: ReadonlyMap<TaskId, Passage>,
-  { plan }: PlanIndex,
-): void {
-  const { origin } = plan.built;
-  for (const [task, is] of now) {
-    const was = before.get(task);
-    if (was?.startedAt === is.startedAt && was?.finishedAt === is.finishedAt) continue;
-    if (was?.finishedAt != null && is.finishedAt === null) timeline.takenBack(task);
-    if (was?.startedAt != null && is.startedAt === null) timeline.takenBack(task);
-    if (is.startedAt !== null && is.startedAt !== was?.startedAt) {
-      timeline.started(task, since(origin, is.startedAt));
-    }
-    if (is.finishedAt !== null && is.finishedAt !== was?.finishedAt) {
-      timeline.finished(task, since(origin, is.finishedAt));
-    }
-  }
 }

@@ -1,0 +1,66 @@
+import type { Instant, TaskId } from '../kernel/index.ts';
+import { must, since } from '../kernel/index.ts';
+import type { Timeline } from '../schedule/index.ts';
+import { createTimeline } from '../schedule/index.ts';
+import { movesTo, rearranged } from './arrangement.ts';
+import { expectedLengthS } from './lengths.ts';
+import type { Passage } from './passage.ts';
+import { passagesOf } from './passage.ts';
+import type { PlanIndex } from './plan-index.ts';
+import { indexOf } from './plan-index.ts';
+import type { DayState } from './state.ts';
+
+/** A timeline that has been told all that a state knows; null before there is a plan. */
+export function timelineOf(state: DayState, now: Instant): Timeline | null {
+  if (!state.plan) return null;
+  const index = indexOf(state.plan);
+  const timeline = createTimeline(state.plan.built.problem, state.plan.schedule);
+  const moves = movesTo(state, index, rearranged(state, index));
+  if (moves.length > 0) timeline.moved(moves);
+  for (const task of state.tasks.keys()) {
+    if (index.tasks.has(task)) tellLength(timeline, state, task);
+  }
+  tellPassages(timeline, new Map(), passagesOf(state), index);
+  for (const stage of burning(state)) tellLength(timeline, state, stage);
+  timeline.notBefore(since(state.plan.built.origin, now));
+  return timeline;
+}
+
+/** The stages of cooks that are under way. */
+export function burning(state: DayState): TaskId[] {
+  const { tasks } = indexOf(must(state.plan, 'a plan'));
+  return [...passagesOf(state)]
+    .filter(
+      ([id, { startedAt, finishedAt }]) =>
+        startedAt !== null && finishedAt === null && tasks.get(id)?.work === 'fire',
+    )
+    .map(([id]) => id);
+}
+
+/** Tells how long a task is now expected to take. */
+export function tellLength(timeline: Timeline, state: DayState, task: TaskId): void {
+  const lengthS = expectedLengthS(state, indexOf(must(state.plan, 'a plan')), task);
+  timeline.lengthIs(task, lengthS);
+}
+
+/** Tells what began and ended since, taking back what did not after all. */
+export function tellPassages(
+  timeline: Timeline,
+  before: ReadonlyMap<TaskId, Passage>,
+  now: ReadonlyMap<TaskId, Passage>,
+  { plan }: PlanIndex,
+): void {
+  const { origin } = plan.built;
+  for (const [task, is] of now) {
+    const was = before.get(task);
+    if (was?.startedAt === is.startedAt && was?.finishedAt === is.finishedAt) continue;
+    if (was?.finishedAt != null && is.finishedAt === null) timeline.takenBack(task);
+    if (was?.startedAt != null && is.startedAt === null) timeline.takenBack(task);
+    if (is.startedAt !== null && is.startedAt !== was?.startedAt) {
+      timeline.started(task, since(origin, is.startedAt));
+    }
+    if (is.finishedAt !== null && is.finishedAt !== was?.finishedAt) {
+      timeline.finished(task, since(origin, is.finishedAt));
+    }
+  }
+}
