@@ -5,7 +5,7 @@ export default defineConfig({
     include: ['test/**/*.test.ts'],
     // A test that needs a document says so at its top: `// @vitest-environment happy-dom`.
     environment: 'node',
-    testTimeout: 20_000,
+    testTimeout: 60_000,
     hookTimeout: 60_000,
   },
 });

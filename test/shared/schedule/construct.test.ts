@@ -22,6 +22,5 @@ describe('construct', () => {
       { numRuns: 400 },
     );
     expect(planned / tried).toBeGreaterThan(0.6);
-    console.log(planned, tried);
   });
 });
