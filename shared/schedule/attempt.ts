@@ -1,7 +1,7 @@
 import type { Random } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
-import type { Attempt, Failure, Generated } from './generate.ts';
 import { generate } from './generate.ts';
+import type { Attempt, Failure, Generated } from './generated.ts';
 import { goalBound } from './goal-bound.ts';
 import { mirrored } from './mirror.ts';
 import type { Net, Slot } from './net.ts';

@@ -68,7 +68,9 @@ export class Board {
     return possibleS;
   }
 
-  /** An open span that holds the whole interval, which may shrink to `minS`; past the last, never. */
+  /**
+   * An open span that holds the whole interval, which may shrink to `minS`; past the last, never.
+   */
   open(resource: number, startS: number, endS: number, minS: number): number {
     const { spans } = this.#resource(resource);
     if (!spans) return startS;
@@ -134,7 +136,10 @@ const meets = (stay: Stay, startS: number, endS: number) =>
 
 const isMoment = ({ startS, endS }: Stay) => startS === endS;
 
-/** What is used at a moment, and when the first of it is given back; in `passing`, starts do not count. */
+/**
+ * What is used at a moment, and when the first of it is given back; in `passing`, starts do not
+ * count.
+ */
 function coveringAt(row: readonly Stay[], momentS: number, passing: boolean) {
   let used = 0;
   let firstEndS = Number.POSITIVE_INFINITY;

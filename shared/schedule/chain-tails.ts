@@ -52,7 +52,9 @@ export class Tails {
     return best;
   }
 
-  /** Kind first; then whether one link is enough; then who has been free longest, for more float. */
+  /**
+   * Kind first; then whether one link is enough; then who has been free longest, for more float.
+   */
   #compare(a: Tail, b: Tail, user: number, missing: number): number {
     const [kindA, kindB] = [this.#kind(a, user), this.#kind(b, user)];
     if (kindA !== kindB) return kindA - kindB;

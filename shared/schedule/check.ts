@@ -5,9 +5,10 @@ import type { Activity, Lag, Mode, Placement, Problem, Schedule } from './model.
 import type { Violation } from './violation.ts';
 
 /**
- * Everything a schedule does not keep; empty for one that may be published. Written from the
- * model alone, with nothing of the planner's in it, so that the two can only agree by being right.
- * @example check(problem, { placements: [], links: [] }) //=> [{ kind: 'unplaced', activity: 'rub' }]
+ * Everything a schedule does not keep; empty for one that may be published. Written from the model
+ * alone, with nothing of the planner's in it, so that the two can only agree by being right.
+ * @example check(problem, { placements: [], links: [] }) //=> [{ kind: 'unplaced', activity: 'rub'
+ * }]
  */
 export function check(problem: Problem, schedule: Schedule): Violation[] {
   const placed = new Map(schedule.placements.map((each) => [each.activity, each]));

@@ -5,7 +5,9 @@ import type { Activity, CapacityResource, Conflict, Mode, Problem, ResourceId } 
 type Unfilled = Extract<Conflict, { kind: 'no-resource' }>;
 type Capacities = ReadonlyMap<ResourceId, CapacityResource>;
 
-/** Activities that no mode can do, even alone on an empty day: for each, what its first mode lacks. */
+/**
+ * Activities that no mode can do, even alone on an empty day: for each, what its first mode lacks.
+ */
 export function unfillable(problem: Problem): Unfilled[] {
   const capacities: Capacities = new Map(
     problem.resources.flatMap((each) => (each.kind === 'capacity' ? [[each.id, each]] : [])),

@@ -19,8 +19,8 @@ export function raiseAll(rule: Rule): void {
 }
 
 /**
- * Raises all times to the least that keep the rule: one pass in the order of the arcs, and then what
- * arcs back ask for. Answers with a node on a circle, if there is one, or `NOWHERE`.
+ * Raises all times to the least that keep the rule: one pass in the order of the arcs, and then
+ * what arcs back ask for. Answers with a node on a circle, if there is one, or `NOWHERE`.
  */
 export function rise(rule: Rule): number {
   const { size, order, rank } = rule.net;

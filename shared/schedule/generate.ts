@@ -1,6 +1,6 @@
-import type { Random } from '../kernel/index.ts';
 import { assert } from '../kernel/index.ts';
 import { Board } from './board.ts';
+import type { Attempt, Failure, Generated } from './generated.ts';
 import type { Net, NetMode, Slot, Window } from './net.ts';
 import { FAR_S } from './net.ts';
 import { activityOf, at, endOf, startOf } from './network.ts';
@@ -9,38 +9,6 @@ import type { Precedence } from './precedence.ts';
 import { precedenceOf } from './precedence.ts';
 import { earliestSlot } from './slot.ts';
 import { Windows } from './windows.ts';
-
-/** In which order activities are placed, and how long the attempt may last. */
-export type Attempt = {
-  /** By what is possible soonest, by what is wanted soonest, or by a list of keys. */
-  readonly order: 'soonest' | 'urgent' | ArrayLike<number>;
-  /** Up to so much is added to each key by chance. */
-  readonly noiseS: number;
-  readonly random: Random;
-  /** Activities that found no room in earlier attempts go this much earlier. */
-  readonly boostS: ArrayLike<number>;
-  readonly stepsMost: number;
-  /** Leave all others out. */
-  readonly only?: ReadonlySet<number>;
-  /** Slots to begin with; they may still be pushed later. */
-  readonly placed?: readonly (Slot | undefined)[];
-};
-
-export type Generated =
-  | { readonly ok: true; readonly slots: readonly (Slot | undefined)[] }
-  | { readonly ok: false; readonly failure: Failure };
-
-/** Who found no room, and within what. */
-export type Failure = {
-  readonly activity: number;
-  readonly mode: NetMode;
-  readonly window: Window;
-  /** The need that finds nothing in the window, undefined: none by itself, or it is a state. */
-  readonly need: number | undefined;
-  /** How much later it could be placed, were it allowed to; undefined: never. */
-  readonly shortS: number | undefined;
-  readonly blockers: readonly number[];
-};
 
 /**
  * Serial schedule generation with unscheduling (Franck, Neumann and Schwindt, OR Spektrum 23,
@@ -59,6 +27,8 @@ class Generation {
   readonly #windows: Windows;
   readonly #order: Precedence;
   readonly #noiseS: Float64Array;
+  /** How many of those before each activity are still to be placed. */
+  readonly #missing: Int32Array;
   readonly #placed: (Slot | undefined)[];
   readonly #board: Board;
   readonly #places: Places;
@@ -71,6 +41,10 @@ class Generation {
     const startLoS = net.modes.map((_, activity) => at(this.#base.loS, startOf(activity)));
     this.#order = precedenceOf(net, startLoS);
     this.#noiseS = Float64Array.from(net.modes, () => attempt.random() * attempt.noiseS);
+    this.#missing = Int32Array.from(
+      this.#order.before,
+      (before) => before.filter((activity) => this.#isIn(activity)).length,
+    );
     this.#placed = net.modes.map(() => undefined);
     this.#board = new Board(net.resources);
     this.#places = new Places(net, this.#board, this.#placed);
@@ -99,7 +73,7 @@ class Generation {
       if (this.#placed[activity] || !this.#isIn(activity)) continue;
       const pinned = this.#net.modes[activity]?.[0]?.anyHour ?? false;
       if (pinned) return activity;
-      if (this.#order.before[activity]?.some((a) => !this.#placed[a] && this.#isIn(a))) continue;
+      if (at(this.#missing, activity) > 0) continue;
       const key = this.#key(activity);
       if (key < bestKey) [best, bestKey] = [activity, key];
     }
@@ -150,7 +124,7 @@ class Generation {
     const endOverS = slot.endS - at(hiS, endOf(activity));
     if (startOverS <= 0 && endOverS <= 0) {
       this.#place(activity, slot);
-      return this.#windows.firstEmpty() === undefined;
+      return !this.#windows.isBroken;
     }
     return startOverS >= endOverS
       ? this.#push(this.#shutBy(startOf(activity)), startOverS)
@@ -174,7 +148,7 @@ class Generation {
     assert(slot, 'what is pushed is placed');
     const timeS = node === startOf(activityOf(node)) ? slot.startS : slot.endS;
     this.#base.notBefore(node, timeS + byS);
-    if (this.#base.firstEmpty() !== undefined) return false;
+    if (this.#base.isBroken) return false;
     this.#unplaceTooEarly();
     return true;
   }
@@ -193,6 +167,7 @@ class Generation {
 
   #place(activity: number, slot: Slot): void {
     this.#placed[activity] = slot;
+    this.#count(activity, -1);
     this.#fix(activity, slot);
     const { mode, startS, endS } = slot;
     slot.uses.forEach((resource, need) => {
@@ -206,8 +181,16 @@ class Generation {
 
   #unplace(activity: number, { mode, uses }: Slot): void {
     this.#placed[activity] = undefined;
+    this.#count(activity, 1);
     for (const resource of uses) this.#board.remove(resource, activity);
     for (const { resource } of mode.states) this.#board.remove(resource, activity);
+  }
+
+  #count(activity: number, missing: 1 | -1): void {
+    if (!this.#isIn(activity)) return;
+    for (const after of this.#order.after[activity] ?? []) {
+      this.#missing[after] = at(this.#missing, after) + missing;
+    }
   }
 
   #fix(activity: number, { startS, endS }: Slot): void {

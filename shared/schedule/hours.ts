@@ -24,8 +24,8 @@ export function bothOpen(a: Hours, b: Hours): Hours {
 }
 
 /**
- * The earliest start from `fromS` on at which so much fits whole into one span, gone to over gaps of
- * at most `gapMostS`; where nothing fits, `fromS` itself, outside the hours. Never earlier for a
+ * The earliest start from `fromS` on at which so much fits whole into one span, gone to over gaps
+ * of at most `gapMostS`; where nothing fits, `fromS` itself, outside the hours. Never earlier for a
  * later `fromS`, so that longest paths may be taken over it (Franck, Neumann and Schwindt, OR
  * Spektrum 23, 2001).
  * @example nextFit(Int32Array.of(0, 60, 90, 200), 50, 20, 30) //=> 90

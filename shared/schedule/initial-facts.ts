@@ -3,7 +3,9 @@ import { Facts } from './facts.ts';
 import { UNBOUND } from './live-net.ts';
 import type { Mode, Placement, Problem } from './model.ts';
 
-/** Nothing has happened; work takes as long as planned, a wait is between its least and its most. */
+/**
+ * Nothing has happened; work takes as long as planned, a wait is between its least and its most.
+ */
 export function initialFacts(problem: Problem, placements: readonly Placement[]): Facts {
   const lengths = placements.map((placement, i) => {
     const activity = must(problem.activities[i], placement.activity);

@@ -2,9 +2,10 @@ import type { Hours } from './hours.ts';
 import type { Groups } from './network.ts';
 
 /**
- * What never changes in a live day, apart from its arcs. It faces forward for earliest times; seen in
- * a mirror (`mirroredLive`) it gives latest times. Facing either way, an activity has a near end,
- * reached first, and a far end: `near` is its start when facing forward, its end when backward.
+ * What never changes in a live day, apart from its arcs. It faces forward for earliest times; seen
+ * in a mirror (`mirroredLive`) it gives latest times. Facing either way, an activity has a near
+ * end, reached first, and a far end: `near` is its start when facing forward, its end when
+ * backward.
  */
 export type LiveNet = {
   readonly facing: 'forward' | 'backward';

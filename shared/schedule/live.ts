@@ -59,8 +59,8 @@ export function copyOf(live: Live): Live {
 }
 
 /**
- * The latest times on account of one goal alone: by node of the mirrored net, and negated; far below
- * nought where the goal does not wait. Maximum lags are not heeded: they make nothing late.
+ * The latest times on account of one goal alone: by node of the mirrored net, and negated; far
+ * below nought where the goal does not wait. Maximum lags are not heeded: they make nothing late.
  */
 export function latestForGoal({ published, parts, arcs, facts }: Live, goal: Goal): Int32Array {
   const hardS = new Int32Array(facts.stage.length * 2).fill(UNBOUND);

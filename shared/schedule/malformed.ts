@@ -3,7 +3,10 @@ import { known, ordered, twice, whole } from './faults.ts';
 import { malformedActivities } from './malformed-activities.ts';
 import type { Clash, Part, Problem, Resource } from './model.ts';
 
-/** Every id that is not known or given twice, every number out of its range, every span turned round. */
+/**
+ * Every id that is not known or given twice, every number out of its range, every span turned
+ * round.
+ */
 export function malformed(problem: Problem): Fault[] {
   const activities = new Set<string>(problem.activities.map(({ id }) => id));
   const resources = new Set<string>(problem.resources.map(({ id }) => id));

@@ -1,10 +1,14 @@
 import type { Board } from './board.ts';
 import type { Net, NetClash, NetMode, NetPart, Slot } from './net.ts';
 
-/** A place down in the order of preference weighs as much as this part of a resource's open time. */
+/**
+ * A place down in the order of preference weighs as much as this part of a resource's open time.
+ */
 const LOAD_OF_A_PLACE = 0.25;
 
-/** Which resource may, and which should, fill a need: calendars, capacities, clashes and preference. */
+/**
+ * Which resource may, and which should, fill a need: calendars, capacities, clashes and preference.
+ */
 export class Places {
   readonly #net: Net;
   readonly #board: Board;

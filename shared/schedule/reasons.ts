@@ -50,7 +50,9 @@ export function reasonByArc(live: Live, arc: number): Reason {
 const lagOf = ({ published }: Live, number: number): Lag =>
   must(published.problem.lags[number], 'a lag');
 
-/** Whether a start was put off until somebody is there again: then what is asked of it is earlier. */
+/**
+ * Whether a start was put off until somebody is there again: then what is asked of it is earlier.
+ */
 function putOff(live: Live, node: number): Reason | undefined {
   const { parts, facts, earliest, published } = live;
   const activity = node >> 1;

@@ -1,7 +1,7 @@
 import type { ActivityId } from '../kernel/index.ts';
 import { must, seconds } from '../kernel/index.ts';
 import { compile } from './compile.ts';
-import type { Failure } from './generate.ts';
+import type { Failure } from './generated.ts';
 import { indexOf } from './index-of.ts';
 import type { Conflict, Problem } from './model.ts';
 import { activityOf, at, endOf, startOf } from './network.ts';
@@ -81,7 +81,9 @@ function tooEarly(problem: Problem, { activity }: Failure, { goal, shortS }: Sho
   };
 }
 
-/** The longest chain of lags that leads to an activity, and on from it to what it must not delay. */
+/**
+ * The longest chain of lags that leads to an activity, and on from it to what it must not delay.
+ */
 function chainThrough(problem: Problem, activity: number): ActivityId[] {
   const net = compile(problem, { aim: 0, lateS: problem.goals.map(() => 0) });
   const windows = new Windows(net.arcs, net.loS, net.hiS);

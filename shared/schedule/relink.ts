@@ -10,9 +10,9 @@ import type { Move } from './timeline-types.ts';
 
 /**
  * The day after somebody moved work to other hands, places or modes. What the changed ones use, or
- * used, is handed on in a new order, that of the projected starts; all
- * other links stay. Published times stay too, as long as nothing moves them. Without changes it is the
- * same day, worked out from scratch.
+ * used, is handed on in a new order, that of the projected starts; all other links stay. Published
+ * times stay too, as long as nothing moves them. Without changes it is the same day, worked out
+ * from scratch.
  */
 export function relinked(live: Live, changes: readonly Move[]): Live {
   const { published, facts } = live;

@@ -6,26 +6,13 @@ import type { LiveArcs } from './live-arcs.ts';
 import type { LiveNet } from './live-net.ts';
 import { UNBOUND } from './live-net.ts';
 import { at } from './network.ts';
-
-/** Whom to believe: all, or only those that do not hang on the node itself. */
-export type Trust = 'all' | 'others';
-
-/** Somebody who hangs on the node `self`, or on its activity, and asks it for more by an arc. */
-export type Doubt = { readonly self: number; readonly from: number; readonly arc: number };
-
-export type RuleOptions = {
-  readonly arcs: LiveArcs;
-  readonly facts: Facts;
-  readonly floorS: Int32Array;
-  /** Left out: yes. */
-  readonly heedsMaxima?: boolean;
-};
+import type { Doubt, RuleOptions, Trust } from './rule-types.ts';
 
 /**
  * The rule that says what one activity's times are, given all others': the greatest of what is
  * asked of them. A time never falls when another rises, so the least times that obey the rule
- * everywhere are well defined, in whatever order they are worked out. Facing backward it is the same
- * rule on the mirrored net.
+ * everywhere are well defined, in whatever order they are worked out. Facing backward it is the
+ * same rule on the mirrored net.
  */
 export class Rule {
   readonly net: LiveNet;
@@ -50,7 +37,9 @@ export class Rule {
   bestBy: number = BY.hard;
   bestSource = NOWHERE;
   readonly #forward: boolean;
-  /** What turns a node of the arcs into the same node as this net faces it: its other end, or none. */
+  /**
+   * What turns a node of the arcs into the same node as this net faces it: its other end, or none.
+   */
   readonly #flip: 0 | 1;
   readonly #heedsMaxima: boolean;
 
@@ -140,7 +129,9 @@ export class Rule {
     return this.#forward ? stage !== WAITING : stage === DONE;
   }
 
-  /** Whether what is asked of its far end drives its near end on, since it may be so long at most. */
+  /**
+   * Whether what is asked of its far end drives its near end on, since it may be so long at most.
+   */
   isDriven(activity: number): boolean {
     if (this.tooLong[activity] === 1 || this.isNearFact(activity)) return false;
     const isRunning = this.facts.stage[activity] === RUNNING;
@@ -204,7 +195,9 @@ export class Rule {
     this.bestSource = source;
   }
 
-  /** What is asked of the near end, directly and by way of the far end; by maxima, or by the rest. */
+  /**
+   * What is asked of the near end, directly and by way of the far end; by maxima, or by the rest.
+   */
   #offerAsked(activity: number, back: 0 | 1): void {
     const near = activity * 2;
     this.#offerArcs(near, near, 0, back);

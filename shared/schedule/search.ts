@@ -1,7 +1,7 @@
 import { must, seeded } from '../kernel/index.ts';
 import { attempt } from './attempt.ts';
 import { compile } from './compile.ts';
-import type { Failure } from './generate.ts';
+import type { Failure } from './generated.ts';
 import { longestPaths } from './longest-paths.ts';
 import type { Problem } from './model.ts';
 import type { Slot } from './net.ts';
@@ -24,15 +24,19 @@ export type Found =
   | { readonly ok: true; readonly slots: readonly Slot[] }
   | { readonly ok: false; readonly failure: Failure };
 
-/** Tries one order of placing after the other until one holds; the first failure is the one told. */
+/**
+ * Tries one order of placing after the other until one holds; the first failure is the one told.
+ */
 export function search(problem: Problem, { seed, lateS, attempts }: SearchOptions): Found {
   const random = seeded(seed);
   const boostS = new Float64Array(problem.activities.length);
   let first: Failure | undefined;
+  let net: ReturnType<typeof netAiming> | undefined;
   for (let number = 0; number < attempts; number++) {
     const aim = number < Math.floor(attempts / 2) ? (AIMS[number] ?? 0) : 0;
-    if (aim > 0 && !isTimely(problem, { aim, lateS })) continue;
-    const made = attempt(compile(problem, { aim, lateS }), { number, random, boostS });
+    if (aim !== net?.aim) net = netAiming(problem, { aim, lateS });
+    if (!net.net) continue;
+    const made = attempt(net.net, { number, random, boostS });
     if (made.ok) return { ok: true, slots: made.slots.filter((slot) => slot !== undefined) };
     const { activity } = made.failure;
     boostS[activity] = (boostS[activity] ?? 0) + BOOST_S;
@@ -41,9 +45,11 @@ export function search(problem: Problem, { seed, lateS, attempts }: SearchOption
   return { ok: false, failure: must(first, 'at least one attempt') };
 }
 
-/** Whether the lags leave so much room at all. */
-function isTimely(problem: Problem, options: TemporalOptions): boolean {
+/** The net for one aim; none where the lags do not leave so much room at all. */
+function netAiming(problem: Problem, options: TemporalOptions) {
+  const { aim } = options;
   const { arcs, loS, hiS } = temporalNet(problem, options);
-  const paths = longestPaths(arcs, loS);
-  return paths.ok && paths.timeS.every((s, node) => s <= at(hiS, node));
+  const paths = aim > 0 ? longestPaths(arcs, loS) : undefined;
+  const isTimely = !paths || (paths.ok && paths.timeS.every((s, node) => s <= at(hiS, node)));
+  return { aim, net: isTimely ? compile(problem, options) : undefined };
 }

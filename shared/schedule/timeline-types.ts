@@ -20,7 +20,9 @@ export type Timeline = {
   broken(): Broken[];
 
   started(activity: ActivityId, atS: Seconds): Update;
-  /** Finished; if its start was never told, it began when it was expected to, or then at the latest. */
+  /**
+   * Finished; if its start was never told, it began when it was expected to, or then at the latest.
+   */
   finished(activity: ActivityId, atS: Seconds): Update;
   /** Its last tap was a mistake: a finish first, then a start. */
   takenBack(activity: ActivityId): Update;
@@ -28,7 +30,10 @@ export type Timeline = {
   lengthIs(activity: ActivityId, totalS: Seconds): Update;
   /** The clock: what has not started cannot start before, what runs cannot have ended before. */
   notBefore(nowS: Seconds): Update;
-  /** Somebody decided that these be done otherwise or elsewhere; the order on what they use is made anew. */
+  /**
+   * Somebody decided that these be done otherwise or elsewhere; the order on what they use is made
+   * anew.
+   */
   moved(changes: readonly Move[]): Update;
 
   /** The same day, to try something on. */
@@ -70,7 +75,9 @@ export type Reason =
   | { readonly kind: 'release' }
   /** Its own start, and the time that it takes. */
   | { readonly kind: 'length'; readonly lengthS: Seconds }
-  /** So long after the other end of a lag at least, or, as a maximum asks, so long before at most. */
+  /**
+   * So long after the other end of a lag at least, or, as a maximum asks, so long before at most.
+   */
   | { readonly kind: 'lag'; readonly lag: Lag; readonly bound: 'least' | 'most' }
   /** Earlier than published, since the lag or the wait would be too long. */
   | { readonly kind: 'yields'; readonly lag: Lag | null }
@@ -99,8 +106,8 @@ export type GoalOutlook = {
   /** When it will be, as things stand. */
   readonly atS: Seconds;
   /**
-   * By how much what runs or comes next may slip and the goal still holds; below nought, how late it
-   * will be.
+   * By how much what runs or comes next may slip and the goal still holds; below nought, how late
+   * it will be.
    */
   readonly inHandS: Seconds;
   /** Which of these has the least to spare; null once nothing before the goal is left to do. */

@@ -6,8 +6,8 @@ import { untimely } from './timely.ts';
 /**
  * What is wrong with a problem before any search: ids and numbers first, then needs that nothing
  * could fill on an empty day, then times that cannot all hold. Empty for a problem worth planning.
- * @example validate({ horizonS: -1, activities: [], lags: [], resources: [], clashes: [], goals: [] })
- * //=> [{ kind: 'malformed', where: 'horizonS', what: 'is -1, not a whole number from 0' }]
+ * @example validate({ horizonS: -1, activities: [], lags: [], resources: [], clashes: [], goals: []
+ * }) //=> [{ kind: 'malformed', where: 'horizonS', what: 'is -1, not a whole number from 0' }]
  */
 export function validate(problem: Problem): Conflict[] {
   const faults = malformed(problem);

@@ -16,6 +16,8 @@ export class Windows {
   /** The arc that set each bound, or `GIVEN`: followed back, it says why. */
   readonly loBy: Int32Array;
   readonly hiBy: Int32Array;
+  /** Whether some node has no time left; it has none again only after `copyFrom`. */
+  isBroken = false;
   readonly #arcs: Arcs;
   readonly #queue: number[] = [];
   readonly #queued: Uint8Array;
@@ -38,6 +40,7 @@ export class Windows {
     this.hiS.set(other.hiS);
     this.loBy.set(other.loBy);
     this.hiBy.set(other.hiBy);
+    this.isBroken = other.isBroken;
   }
 
   /** Lets a node be no earlier. */
@@ -45,6 +48,7 @@ export class Windows {
     if (timeS <= at(this.loS, node)) return;
     this.loS[node] = timeS;
     this.loBy[node] = GIVEN;
+    this.#notice(node);
     this.#raise([node]);
   }
 
@@ -54,18 +58,13 @@ export class Windows {
     if (timeS < at(this.hiS, node)) {
       this.hiS[node] = timeS;
       this.hiBy[node] = GIVEN;
+      this.#notice(node);
       this.#lower([node]);
     }
   }
 
-  isEmpty(node: number): boolean {
-    return at(this.loS, node) > at(this.hiS, node);
-  }
-
-  /** A node that has no time left, if there is one. */
-  firstEmpty(): number | undefined {
-    const node = this.loS.findIndex((_, i) => this.isEmpty(i));
-    return node < 0 ? undefined : node;
+  #notice(node: number): void {
+    if (at(this.loS, node) > at(this.hiS, node)) this.isBroken = true;
   }
 
   #raise(from: readonly number[]): void {
@@ -76,6 +75,7 @@ export class Windows {
       if (asked <= at(this.loS, head)) return GIVEN;
       this.loS[head] = asked;
       this.loBy[head] = arc;
+      this.#notice(head);
       return head;
     });
   }
@@ -88,6 +88,7 @@ export class Windows {
       if (asked >= at(this.hiS, tail)) return GIVEN;
       this.hiS[tail] = asked;
       this.hiBy[tail] = arc;
+      this.#notice(tail);
       return tail;
     });
   }
