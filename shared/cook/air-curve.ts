@@ -4,8 +4,8 @@ import { assert } from '../kernel/index.ts';
 export type AirPoint = { readonly atS: number; readonly tempC: number };
 
 /**
- * The air's temperature over time: straight from point to point, and as at its ends beyond them. It is
- * read forward in time, so it remembers its place.
+ * The air's temperature over time: straight from point to point, and as at its ends beyond them.
+ * It is read forward in time, so it remembers its place.
  */
 export class AirCurve {
   private readonly timesS: Float64Array;

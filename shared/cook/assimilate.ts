@@ -37,8 +37,8 @@ const OWN = 3;
 const FEWEST = 40;
 
 /**
- * Brings an ensemble to the readings of a piece and runs it on to its targets. Each of its pieces of work is
- * the run of one member. Nothing comes of it where too few members find their balance.
+ * Brings an ensemble to the readings of a piece and runs it on to its targets. Each of its pieces
+ * of work is the run of one member. Nothing comes of it where too few members find their balance.
  */
 export function* assimilate(
   scene: Scene,

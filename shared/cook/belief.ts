@@ -4,8 +4,8 @@ import { apply, identity, inverse, type Matrix, plus, withoutNegative } from './
 export type Belief = { readonly mean: readonly number[]; readonly covariance: Matrix };
 
 /**
- * What readings said of some unknowns, without what was believed before: the likelihood as a normal one, by
- * its precision and the pull it exerts. What two say of one thing adds up.
+ * What readings said of some unknowns, without what was believed before: the likelihood as a
+ * normal one, by its precision and the pull it exerts. What two say of one thing adds up.
  */
 export type Message = { readonly precision: Matrix; readonly pull: readonly number[] };
 
@@ -15,8 +15,9 @@ export function unlearned(size: number): Belief {
 }
 
 /**
- * What turned one belief into the other, where the other was seen through so many members of an ensemble: its
- * precision is cut back by what so few overstate it (Hartlap 2007), and never teaches less than nothing.
+ * What turned one belief into the other, where the other was seen through so many members of an
+ * ensemble: its precision is cut back by what so few overstate it (Hartlap 2007), and never
+ * teaches less than nothing.
  */
 export function messageBetween(before: Belief, after: Belief, members: number): Message {
   const held = inverse(before.covariance);

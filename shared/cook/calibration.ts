@@ -2,12 +2,15 @@ import { type Seconds, seconds } from '../kernel/index.ts';
 import { quantiles, type Weighted } from './quantiles.ts';
 import type { WrapName } from './rooms.ts';
 
-/** What an ensemble says of a target by itself: the median of the members that pass it, and how many never do. */
+/**
+ * What an ensemble says of a target by itself: the median of the members that pass it, and how
+ * many never do.
+ */
 export type Raw = { readonly p50S: Seconds; readonly never: number };
 
 /**
- * What was foreseen of a piece whose cook is over, and how it came: from the forecasts that were made while it
- * cooked, as they were before any calibration.
+ * What was foreseen of a piece whose cook is over, and how it came: from the forecasts that were
+ * made while it cooked, as they were before any calibration.
  */
 export type Outcome = {
   /** Forecasts of one piece are no independent witnesses. */
@@ -24,19 +27,25 @@ export type Outcome = {
 /** A kitchen is known from so many finished cooks on. */
 export const COOKS_TO_BE_KNOWN = 30;
 
-/** Near the end a minute is no longer a share: errors are told in the logarithm of the time left and this. */
+/**
+ * Near the end a minute is no longer a share: errors are told in the logarithm of the time left
+ * and this.
+ */
 const SHIFT_S = 1200;
 
 /**
- * Outcomes count the more, the nearer to the same share of their cook they were made, the nearer alike sure of
- * ever passing, and wrapped alike.
+ * Outcomes count the more, the nearer to the same share of their cook they were made, the nearer
+ * alike sure of ever passing, and wrapped alike.
  */
 const NEAR_SHARE = 0.12;
 const NEAR_NEVER = 0.25;
 const OTHER_WRAP = 0.1;
 
-/** The ensemble's own spread counts as so many outcomes, and is blown up: models think too well of themselves. */
-const OWN_WEIGHT = 2;
+/**
+ * The ensemble's own spread counts as one outcome, and is blown up: models think too well of
+ * themselves.
+ */
+const OWN_WEIGHT = 1;
 const OWN_INFLATION = 1.35;
 
 const scaled = (leftS: number) => Math.log(Math.max(leftS, 0) + SHIFT_S);
@@ -47,7 +56,10 @@ export function isKnown(outcomes: readonly Outcome[]): boolean {
   return new Set(outcomes.map(({ cookId }) => cookId)).size >= COOKS_TO_BE_KNOWN;
 }
 
-/** What the passages of an ensemble's members say by themselves; nothing where none of them passes. */
+/**
+ * What the passages of an ensemble's members say by themselves; nothing where none of them
+ * passes.
+ */
 export function rawOf(passagesS: readonly number[]): Raw | undefined {
   const finite = passagesS.filter(Number.isFinite);
   const [p50S] = quantiles(finite, [0.5]);
@@ -56,10 +68,11 @@ export function rawOf(passagesS: readonly number[]): Raw | undefined {
 }
 
 /**
- * The times at which a piece may pass a target, from those of its members and from how far earlier forecasts
- * fell from what came: a conformal predictive distribution (Vovk 2017) on the logarithm of the time left,
- * weighted towards forecasts made at a like stage, with the ensemble's own spread as a few outcomes more.
- * Times and `nowS` in seconds since the piece went in; infinity for never.
+ * The times at which a piece may pass a target, from those of its members and from how far
+ * earlier forecasts fell from what came: a conformal predictive distribution (Vovk 2017) on the
+ * logarithm of the time left, weighted towards forecasts made at a like stage, with the
+ * ensemble's own spread as a few outcomes more. Times and `nowS` in seconds since the piece went
+ * in; infinity for never.
  */
 export function calibrated(
   passagesS: readonly number[],

@@ -1,17 +1,22 @@
-/** Cells from core to surface. Of the two errors that of the cells is the larger, not that of the steps. */
+/**
+ * Cells from core to surface. Of the two errors that of the cells is the larger, not that of the
+ * steps.
+ */
 export const CELLS = 16;
 
 /**
  * Conduction in a body of which only the depth matters, in its own measures: depth 0 (core) to 1
- * (surface) of the half thickness L, time in L²/α, flux in k/L. One instance serves any number of cooks,
- * one after the other, and makes nothing while it runs.
+ * (surface) of the half thickness L, time in L²/α, flux in k/L. One instance serves any number of
+ * cooks, one after the other, and makes nothing while it runs.
  *
- * The temperature is an even function of the depth x and so smooth in s = x². Cells of equal depth carry
- * their mean, which sits at the mean of s; a flux through a face is 2·x^(m+1)·dT/ds. That is exact for a
- * parabola in every shape m, and has half the error of nodes in mid-cell at the core of a ball.
+ * The temperature is an even function of the depth x and so smooth in s = x². Cells of equal
+ * depth carry their mean, which sits at the mean of s; a flux through a face is 2·x^(m+1)·dT/ds.
+ * That is exact for a parabola in every shape m, and has half the error of nodes in mid-cell at
+ * the core of a ball.
  *
- * An implicit stage is opened with the temperatures it comes from. It then knows its end as a straight line
- * in the one number that is still open, the flux at the surface, and is closed with that.
+ * An implicit stage is opened with the temperatures it comes from. It then knows its end as a
+ * straight line in the one number that is still open, the flux at the surface, and is closed with
+ * that.
  */
 export class Conduction {
   /** Cell means in °C, from the core out. */
@@ -28,7 +33,9 @@ export class Conduction {
   private readonly places = new Float64Array(CELLS);
   /** From cell i to i + 1; the last to the surface. */
   private readonly conductances = new Float64Array(CELLS);
-  /** Of the factored stage: what a cell takes from inside, from outside, and from its right side. */
+  /**
+   * Of the factored stage: what a cell takes from inside, from outside, and from its right side.
+   */
   private readonly fromInside = new Float64Array(CELLS);
   private readonly fromOutside = new Float64Array(CELLS);
   private readonly fromRight = new Float64Array(CELLS);
@@ -88,7 +95,10 @@ export class Conduction {
     }
   }
 
-  /** Ends the stage that is open with `flux` into the surface, and writes its temperatures to `into`. */
+  /**
+   * Ends the stage that is open with `flux` into the surface, and writes its temperatures to
+   * `into`.
+   */
   closeStage(flux: number, into: Float64Array): void {
     for (let i = 0; i < CELLS; i++) into[i] = at(this.restsC, i) + at(this.responses, i) * flux;
   }

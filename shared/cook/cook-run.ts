@@ -4,8 +4,8 @@ import { type Body, HeatModel, stageEndS } from './heat-model.ts';
 import type { Drying, Surroundings } from './surface.ts';
 
 /**
- * When something begins: by the clock, or once the thermometer shows so much, which has not happened up to
- * some time or it would be known by the clock.
+ * When something begins: by the clock, or once the thermometer shows so much, which has not
+ * happened up to some time or it would be known by the clock.
  */
 export type Moment =
   | { readonly by: 'time'; readonly atS: number }
@@ -43,15 +43,16 @@ export type Watch = {
 };
 
 /** Sees what the model has, to the end. */
-export const onlooker: Watch = {
+const onlooker: Watch = {
   markS: Number.POSITIVE_INFINITY,
   shownC: (_, modelC) => modelC,
   isOver: () => false,
 };
 
 /**
- * The first step after a change at the surface is a share of L²/α, and later ones a share of the time since
- * the change: fine while it is young, coarse when it has spread. None sleeps through a turn of the fire.
+ * The first step after a change at the surface is a share of L²/α, and later ones a share of the
+ * time since the change: fine while it is young, coarse when it has spread. None sleeps through a
+ * turn of the fire.
  */
 const STEP_OF_AGE = 0.25;
 const SHORTEST_OF_UNIT = 0.002;
@@ -70,8 +71,8 @@ const MOST_STEPS = 4096;
 const MOST_STAGES = 16;
 
 /**
- * Runs cooks, one after the other, and keeps of each what was at the end of every step. It makes nothing while it
- * runs.
+ * Runs cooks, one after the other, and keeps of each what was at the end of every step. It makes
+ * nothing while it runs.
  */
 export class CookRun {
   readonly timesS = new Float64Array(MOST_STEPS);
@@ -84,8 +85,8 @@ export class CookRun {
   readonly model = new HeatModel();
 
   /**
-   * Runs a cook to a time or until the watch is over. False where the model found no balance on the way, or
-   * came to no end: then nothing of it counts.
+   * Runs a cook to a time or until the watch is over. False where the model found no balance on
+   * the way, or came to no end: then nothing of it counts.
    */
   run(cook: Cook, endS: number, watch: Watch = onlooker): boolean {
     const { model } = this;

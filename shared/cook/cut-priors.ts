@@ -84,7 +84,7 @@ const anyCut = {
   wrapPassage: {
     scale: 'ratio',
     median: 1,
-    spread: 1.4,
+    spread: 1.8,
     sureness: 'judged',
     source: 'how tight it is folded',
   },
@@ -102,7 +102,9 @@ const cut = (composition: Composition, unknowns: Partial<PieceUnknowns> = {}): C
   unknowns: { ...anyCut, ...unknowns },
 });
 
-/** Shares of weight as food tables give them for the raw cut, untrimmed of what is cooked with it. */
+/**
+ * Shares of weight as food tables give them for the raw cut, untrimmed of what is cooked with it.
+ */
 export const cutPriors = {
   shoulder: cut({ water: 0.64, protein: 0.17, fat: 0.18, ash: 0.01 }),
   brisket: cut({ water: 0.555, protein: 0.17, fat: 0.266, ash: 0.009 }),

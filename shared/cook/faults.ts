@@ -33,7 +33,9 @@ export type Fault =
 /** A flake of bark is thinner, a whole animal longer: neither is a piece. */
 const SIZES_M = { low: 0.005, high: 2 };
 
-/** Ice would have to melt first, of which the model knows nothing; hotter than this it is cooked. */
+/**
+ * Ice would have to melt first, of which the model knows nothing; hotter than this it is cooked.
+ */
 const STARTS_C = { low: -1, high: 100 };
 
 /** From a freezer's air to the hottest that the steam table knows. */
@@ -47,7 +49,10 @@ type Bounds = { readonly low: number; readonly high: number };
 /** Also false for what is not a number. */
 const within = ({ low, high }: Bounds, value: number) => low <= value && value <= high;
 
-/** All that cannot be about a piece, its smokers and its readings; nothing where a forecast can be made. */
+/**
+ * All that cannot be about a piece, its smokers and its readings; nothing where a forecast can be
+ * made.
+ */
 export function faultsOf(
   piece: Piece,
   smoker: Smoker,

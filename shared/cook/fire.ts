@@ -5,9 +5,9 @@ import type { Smoker } from './piece.ts';
 const SETTLING_S = 1800;
 
 /**
- * An open door lets three fifths of the air's warmth out with a time constant of a minute, and the fire makes
- * up for it with one of five (judged). A core learns of that only as much as it adds up to, so the dip is drawn
- * as wide as the steps of the model are long, and as shallow.
+ * An open door lets three fifths of the air's warmth out with a time constant of a minute, and
+ * the fire makes up for it with one of five (judged). A core learns of that only as much as it
+ * adds up to, so the dip is drawn as wide as the steps of the model are long, and as shallow.
  */
 const LOST_AT_MOST = 0.6;
 const LOSING_S = 60;

@@ -87,9 +87,9 @@ const CURVE_EVERY_S = 600;
 const DRAWN_S = 12 * 3600;
 
 /**
- * When a piece comes to each of its targets, from physics and from what was read so far: an ensemble of pieces,
- * each like this one as far as anybody knows. Seconds count from when it went in. The same input has the
- * same forecast. Nothing is computed from what cannot be.
+ * When a piece comes to each of its targets, from physics and from what was read so far: an
+ * ensemble of pieces, each like this one as far as anybody knows. Seconds count from when it went
+ * in. The same input has the same forecast. Nothing is computed from what cannot be.
  */
 export function forecast(
   piece: Piece,

@@ -14,16 +14,17 @@ export type Body = {
 };
 
 /**
- * The two stages of Alexander's second-order, L-stable scheme (SDIRK2, 1977), each as long as GAMMA of the
- * step: what is fast at the surface is damped, not rung like a bell.
+ * The two stages of Alexander's second-order, L-stable scheme (SDIRK2, 1977), each as long as
+ * GAMMA of the step: what is fast at the surface is damped, not rung like a bell.
  */
 const GAMMA = 1 - Math.SQRT1_2;
 const CARRIED = (1 - GAMMA) / GAMMA;
 
 /**
- * A piece in its surroundings, step by step: conduction within, a balance of heat and water at the
- * surface. Smoking, wrapped or not, resting, holding and cooling differ in the surroundings alone. One
- * instance serves any number of cooks, one after the other, and makes nothing while it runs.
+ * A piece in its surroundings, step by step: conduction within, a balance of heat and water at
+ * the surface. Smoking, wrapped or not, resting, holding and cooling differ in the surroundings
+ * alone. One instance serves any number of cooks, one after the other, and makes nothing while it
+ * runs.
  */
 export class HeatModel {
   /** Gone off as vapour; below zero while there is more dew than that. */
@@ -89,8 +90,8 @@ export class HeatModel {
   }
 
   /**
-   * One step of `durationS`, with the air's temperature where `stageEndS` says and at its end. False where
-   * the surface found no balance: the piece is then of no further use.
+   * One step of `durationS`, with the air's temperature where `stageEndS` says and at its end.
+   * False where the surface found no balance: the piece is then of no further use.
    */
   step(durationS: number, airAtStageC: number, airAtEndC: number): boolean {
     const { conduction, surface, middle, carried } = this;

@@ -1,10 +1,10 @@
 import { CELLS, type Conduction } from './conduction.ts';
 
 /**
- * The share of its water that meat has let go of once it was so hot: its proteins draw together and press it
- * out, most of it between 55 and 75 °C. After van der Sman 2007, "Moisture transport during cooking of meat",
- * whose equilibrium of 0.745 - 0.345/(1 + 30·exp(-0.25(T - 52))) kg/kg is here counted from its beginning
- * (from memory; also used by Feyissa and Goñi).
+ * The share of its water that meat has let go of once it was so hot: its proteins draw together
+ * and press it out, most of it between 55 and 75 °C. After van der Sman 2007, "Moisture transport
+ * during cooking of meat", whose equilibrium of 0.745 - 0.345/(1 + 30·exp(-0.25(T - 52))) kg/kg
+ * is here counted from its beginning (from memory; also used by Feyissa and Goñi).
  * @example pressedShare(65.6) //=> 0.232
  */
 export function pressedShare(tempC: number): number {
@@ -19,8 +19,9 @@ const table = Float64Array.from({ length: HIGHEST_C * PER_KELVIN + 2 }, (_, i) =
 );
 
 /**
- * The water that heat has pressed out of a piece, as a share of what it had. It does not go back: each cell
- * counts by the hottest it has been. Bound to the conduction whose stages it looks into.
+ * The water that heat has pressed out of a piece, as a share of what it had. It does not go back:
+ * each cell counts by the hottest it has been. Bound to the conduction whose stages it looks
+ * into.
  */
 export class Juice {
   /** At the flux last asked for, and how it changes with the flux. */

@@ -71,8 +71,8 @@ export function inverse(matrix: Matrix): number[][] {
 }
 
 /**
- * The nearest matrix without negative eigenvalues, after Jacobi's rotations (Golub and Van Loan, "Matrix
- * Computations", 8.5). For the few unknowns of a piece.
+ * The nearest matrix without negative eigenvalues, after Jacobi's rotations (Golub and Van Loan,
+ * "Matrix Computations", 8.5). For the few unknowns of a piece.
  */
 export function withoutNegative(matrix: Matrix): number[][] {
   const size = matrix.length;

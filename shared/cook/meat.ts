@@ -23,8 +23,9 @@ export const COMPOSITION_SLACK = 0.02;
 type Quadratic = readonly [number, number, number];
 
 /**
- * Choi and Okos 1986, -40 to 150 °C: conductivity in W/mK, heat capacity in kJ/kgK, density in kg/m³.
- * Public copies carry slips: water's 4.1762 as 4.1289, fat's -2.7604e-4 with a lost sign or power.
+ * Choi and Okos 1986, -40 to 150 °C: conductivity in W/mK, heat capacity in kJ/kgK, density in
+ * kg/m³. Public copies carry slips: water's 4.1762 as 4.1289, fat's -2.7604e-4 with a lost sign
+ * or power.
  */
 const components = {
   water: {
@@ -56,15 +57,19 @@ const components = {
 
 const at = ([a, b, c]: Quadratic, temp: number) => a + temp * (b + temp * c);
 
-/** The sum of the shares, which is one but for rounding. @example wholeOf({ water: 1, protein: 0, fat: 0, ash: 0 }) //=> 1 */
+/**
+ * The sum of the shares, which is one but for rounding.
+ * @example wholeOf({ water: 1, protein: 0, fat: 0, ash: 0 }) //=> 1
+ */
 export function wholeOf({ water, protein, fat, ash, carbohydrate = 0 }: Composition): number {
   return water + protein + fat + ash + carbohydrate;
 }
 
 /**
- * Meat's properties from what it is made of, unfrozen: heat by weight, density by volume, conductivity
- * by volume side by side (Choi and Okos 1986; the mixing after Singh and Heldman).
- * @example meatProperties({ water: 0.73, protein: 0.21, fat: 0.05, ash: 0.01 }, celsius(20)).densityKgPerM3 //=> 1051.6
+ * Meat's properties from what it is made of, unfrozen: heat by weight, density by volume,
+ * conductivity by volume side by side (Choi and Okos 1986; the mixing after Singh and Heldman).
+ * @example meatProperties({ water: 0.73, protein: 0.21, fat: 0.05, ash: 0.01 },
+ * celsius(20)).densityKgPerM3 //=> 1051.6
  */
 export function meatProperties(composition: Composition, temp: Celsius): MeatProperties {
   const whole = wholeOf(composition);

@@ -36,7 +36,10 @@ export function latentHeatJPerKg(tempC: number): number {
   return 2.501e6 - 2361 * tempC;
 }
 
-/** The share of the air's pressure that its vapour holds up, in Pa. @example vapourPressurePa(0) //=> 0 */
+/**
+ * The share of the air's pressure that its vapour holds up, in Pa.
+ * @example vapourPressurePa(0) //=> 0
+ */
 export function vapourPressurePa(humidityRatio: number, pressurePa = SEA_LEVEL_PA): number {
   return (pressurePa * humidityRatio) / (WATER_TO_AIR + humidityRatio);
 }
@@ -51,8 +54,8 @@ export function humidityRatio(vapourPa: number, pressurePa = SEA_LEVEL_PA): numb
 }
 
 /**
- * What a thermometer in a wet sock shows, the thermodynamic wet bulb (ASHRAE Fundamentals 2017, ch. 1,
- * eqs. 33 and 35). Nothing where air so warm cannot hold so much water.
+ * What a thermometer in a wet sock shows, the thermodynamic wet bulb (ASHRAE Fundamentals 2017,
+ * ch. 1, eqs. 33 and 35). Nothing where air so warm cannot hold so much water.
  * @example wetBulbC(celsius(110), 0.02) //=> 40.44 °C
  */
 export function wetBulbC(
@@ -73,8 +76,8 @@ export function wetBulbC(
 }
 
 /**
- * The humidity ratio of air from its temperature and its wet bulb. Nothing where the wet bulb is the
- * warmer of the two, or so cold that no air could be so dry.
+ * The humidity ratio of air from its temperature and its wet bulb. Nothing where the wet bulb is
+ * the warmer of the two, or so cold that no air could be so dry.
  * @example humidityFromWetBulb(celsius(110), celsius(40.44)) //=> 0.0200
  */
 export function humidityFromWetBulb(
@@ -87,7 +90,9 @@ export function humidityFromWetBulb(
   return ratio >= 0 ? ratio : undefined;
 }
 
-/** Above the boiling point a wet bulb would need endless vapour; the search then turns back down. */
+/**
+ * Above the boiling point a wet bulb would need endless vapour; the search then turns back down.
+ */
 function ratioAtWetBulb(air: number, wetBulb: number, pressurePa: number): number {
   const saturated = humidityRatio(saturationPressurePa(celsius(wetBulb)), pressurePa);
   if (saturated === Number.POSITIVE_INFINITY) return saturated;

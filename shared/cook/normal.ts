@@ -2,7 +2,10 @@ import type { Random } from '../kernel/index.ts';
 import type { Belief } from './belief.ts';
 import { cholesky } from './matrix.ts';
 
-/** A stream of standard normal numbers (Box and Muller 1958), a function of the stream it is given. */
+/**
+ * A stream of standard normal numbers (Box and Muller 1958), a function of the stream it is
+ * given.
+ */
 export function normals(random: Random): () => number {
   let kept: number | undefined;
   return () => {
@@ -20,8 +23,8 @@ export function normals(random: Random): () => number {
 }
 
 /**
- * Draws from a belief, one row a member. Their mean and covariance are exactly those believed, so that a
- * small ensemble starts without a lean of its own.
+ * Draws from a belief, one row a member. Their mean and covariance are exactly those believed, so
+ * that a small ensemble starts without a lean of its own.
  */
 export function draw(belief: Belief, members: number, normal: () => number): number[][] {
   const size = belief.mean.length;

@@ -6,7 +6,10 @@ import type { Room, WrapName } from './rooms.ts';
 import type { Sides } from './shape.ts';
 import type { SmokerPrior } from './smoker-priors.ts';
 
-/** A smoker over the time that a piece is in it. Every time is in seconds from when the piece went in. */
+/**
+ * A smoker over the time that a piece is in it. Every time is in seconds from when the piece went
+ * in.
+ */
 export type Smoker = {
   /** Smokers of one id are one smoker. */
   readonly id: string;

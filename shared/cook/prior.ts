@@ -2,9 +2,10 @@
 export type Sureness = 'textbook' | 'measured' | 'judged';
 
 /**
- * Something about a piece or a smoker that nobody can read off it, and what is believed of it before the
- * first reading: a standard normal number z, stretched. A `ratio` is median × spread^z, a `shift` median +
- * spread × z, and `between` two bounds any value is about as likely as another.
+ * Something about a piece or a smoker that nobody can read off it, and what is believed of it
+ * before the first reading: a standard normal number z, stretched. A `ratio` is median ×
+ * spread^z, a `shift` median + spread × z, and `between` two bounds any value is about as likely
+ * as another.
  */
 export type Unknown = (
   | { readonly scale: 'ratio' | 'shift'; readonly median: number; readonly spread: number }
@@ -14,7 +15,10 @@ export type Unknown = (
 /** 1/(1 + exp(-1.702 z)) is the normal distribution function within 0.01 (Haley 1952). */
 const PROBIT = 1.702;
 
-/** The value that z stands for. @example meaningOf({ scale: 'ratio', median: 9, spread: 1.3, … }, 1) //=> 11.7 */
+/**
+ * The value that z stands for.
+ * @example meaningOf({ scale: 'ratio', median: 9, spread: 1.3, … }, 1) //=> 11.7
+ */
 export function meaningOf(unknown: Unknown, z: number): number {
   switch (unknown.scale) {
     case 'ratio':

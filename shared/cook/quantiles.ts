@@ -2,8 +2,9 @@
 export type Weighted = { readonly value: number; readonly weight: number };
 
 /**
- * The values below which such shares of the weight lie, for shares in rising order: each value stands for the
- * middle of its weight, straight between them; infinite where a share falls among infinite ones.
+ * The values below which such shares of the weight lie, for shares in rising order: each value
+ * stands for the middle of its weight, straight between them; infinite where a share falls among
+ * infinite ones.
  * @example quantilesOf([{ value: 1, weight: 1 }, { value: 3, weight: 1 }], [0.5]) //=> [2]
  */
 export function quantilesOf(values: readonly Weighted[], shares: readonly number[]): number[] {

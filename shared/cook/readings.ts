@@ -3,9 +3,9 @@ import type { Reading, Target } from './piece.ts';
 import type { Observed } from './smoother.ts';
 
 /**
- * How the model errs beside its unknowns: what it leaves out moves the core by so much, and stays for so long
- * (judged from cooks made up by other laws). Without it a probe that reads every minute would make the
- * forecast surer than it has any right to be.
+ * How the model errs beside its unknowns: what it leaves out moves the core by so much, and stays
+ * for so long (judged from cooks made up by other laws). Without it a probe that reads every
+ * minute would make the forecast surer than it has any right to be.
  */
 export const MODEL_ERROR_K = 1.5;
 export const MODEL_ERROR_LASTS_S = 5400;
@@ -17,7 +17,9 @@ const SENSOR_ERROR_K = { probe: 0.5, hand: 1.5 } as const;
 const APART_S = 1200;
 const MOST = 24;
 
-/** The readings that count: in order of time, the latest always, thinned to what tells something. */
+/**
+ * The readings that count: in order of time, the latest always, thinned to what tells something.
+ */
 export function telling(readings: readonly Reading[]): Reading[] {
   const ordered = [...readings].sort((a, b) => b.atS - a.atS);
   const lengthS = (ordered[0]?.atS ?? 0) - (ordered.at(-1)?.atS ?? 0);

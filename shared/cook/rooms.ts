@@ -18,8 +18,8 @@ export type WrapName = keyof typeof wraps;
 /** No figure of these was found in print; foil keeps radiant heat out as well as vapour in. */
 export const wraps = {
   none: { contactWPerM2K: Number.POSITIVE_INFINITY, passes: 1, sureness: 'textbook' },
-  paper: { contactWPerM2K: 120, passes: 0.2, sureness: 'judged' },
-  foil: { contactWPerM2K: 120, passes: 0.02, emissivity: 0.25, sureness: 'judged' },
+  paper: { contactWPerM2K: 120, passes: 0.04, sureness: 'judged' },
+  foil: { contactWPerM2K: 120, passes: 0.01, emissivity: 0.35, sureness: 'judged' },
 } as const satisfies Record<string, Wrap>;
 
 /** Air that stays as it is: a bench to rest on, a cabinet, a cooler. */
@@ -30,7 +30,10 @@ export type Room = {
   readonly humidityRatio: number;
 };
 
-/** Films of textbooks: still air 3 to 6, a cabinet's slow fan 8, a cooler 8, a blast chiller 25 W/m²K. */
+/**
+ * Films of textbooks: still air 3 to 6, a cabinet's slow fan 8, a cooler 8, a blast chiller 25
+ * W/m²K.
+ */
 export const rooms = {
   bench: { airC: celsius(24), filmWPerM2K: 4, emissivity: 0.9, humidityRatio: 0.009 },
   cabinet: { airC: celsius(66), filmWPerM2K: 8, emissivity: 0.5, humidityRatio: 0.1 },

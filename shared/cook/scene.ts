@@ -9,7 +9,10 @@ import { shapeExponent } from './shape.ts';
 import { smokerUnknowns } from './smoker-priors.ts';
 import { type StageOf, stageOf } from './stages.ts';
 
-/** Meat changes by 7 % from cold to done; its properties are taken once, in the middle of a long cook. */
+/**
+ * Meat changes by 7 % from cold to done; its properties are taken once, in the middle of a long
+ * cook.
+ */
 const PROPERTIES_AT = celsius(55);
 
 /** A body cannot be flatter than a slab; one much rounder than a ball would be a star. */
@@ -21,8 +24,8 @@ const HALF_OF_STOCK = 0.25;
 const placesInZ = placesOf(pieceUnknowns);
 
 /**
- * A piece with its smokers as the ensemble works with them. A member is one row of z: first the piece's
- * unknowns, then those of the smoker the cook is about, then of any other it is moved to.
+ * A piece with its smokers as the ensemble works with them. A member is one row of z: first the
+ * piece's unknowns, then those of the smoker the cook is about, then of any other it is moved to.
  */
 export class Scene {
   readonly smokers: readonly Smoker[];
@@ -53,7 +56,10 @@ export class Scene {
     return pieceUnknowns.length + smoker * smokerUnknowns.length;
   }
 
-  /** What is believed of all unknowns before the piece's own readings: the priors, and what others say. */
+  /**
+   * What is believed of all unknowns before the piece's own readings: the priors, and what others
+   * say.
+   */
   belief(): Belief {
     const size = this.placeOf(this.smokers.length);
     const heard = this.smokers.flatMap(({ heard = [] }, index) =>
@@ -62,7 +68,10 @@ export class Scene {
     return heeding(unlearned(size), heard);
   }
 
-  /** The cook that a member stands for; `driftZ` is how the fire strays from where it is last known. */
+  /**
+   * The cook that a member stands for; `driftZ` is how the fire strays from where it is last
+   * known.
+   */
   cook(z: readonly number[], driftZ: number): Cook {
     const { unknowns, composition } = this.piece.cut;
     const of = (name: keyof PieceUnknowns) => meaningOf(unknowns[name], z[placesInZ[name]] ?? 0);

@@ -8,11 +8,13 @@ export type Sides = {
 };
 
 /**
- * How heat reaches the middle of a piece: 0 from two faces as in a slab, 1 from all round as in a long
- * cylinder, 2 from everywhere as in a ball. From surface and volume, m = A·L/V - 1 with L half the
- * thickness, which is exact for those three and the usual device between them (the equivalent heat
- * transfer dimension of ASHRAE Refrigeration, "Cooling and freezing times of foods"; from memory).
- * @example shapeExponent({ thicknessM: metres(0.1), widthM: metres(0.18), lengthM: metres(0.22) }) //=> 1.01
+ * How heat reaches the middle of a piece: 0 from two faces as in a slab, 1 from all round as in a
+ * long cylinder, 2 from everywhere as in a ball. From surface and volume, m = A·L/V - 1 with L
+ * half the thickness, which is exact for those three and the usual device between them (the
+ * equivalent heat transfer dimension of ASHRAE Refrigeration, "Cooling and freezing times of
+ * foods"; from memory).
+ * @example shapeExponent({ thicknessM: metres(0.1), widthM: metres(0.18), lengthM: metres(0.22)
+ * }) //=> 1.01
  */
 export function shapeExponent({ thicknessM, widthM, lengthM }: Sides): number {
   const half = Math.min(thicknessM, widthM, lengthM) / 2;

@@ -1,6 +1,9 @@
 import type { Unknown } from './prior.ts';
 
-/** What all pieces of one smoker have in common and nobody can read off it, in the order of a belief. */
+/**
+ * What all pieces of one smoker have in common and nobody can read off it, in the order of a
+ * belief.
+ */
 export const smokerUnknowns = ['film', 'emissivity', 'humidity', 'airShift'] as const;
 
 export type SmokerUnknowns = Readonly<Record<(typeof smokerUnknowns)[number], Unknown>>;
@@ -10,7 +13,10 @@ export type SmokerPrior = {
   readonly unknowns: SmokerUnknowns;
   /** By how much the walls are colder than the air, K. */
   readonly wallsBelowAirK: number;
-  /** How far the fire will stray from its set temperature for hours on end, as a standard deviation. */
+  /**
+   * How far the fire will stray from its set temperature for hours on end, as a standard
+   * deviation.
+   */
   readonly swingK: number;
 };
 

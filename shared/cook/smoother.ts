@@ -8,9 +8,10 @@ export type Observed = { readonly tempsC: readonly number[]; readonly covariance
 export const UPDATES = 4;
 
 /**
- * One of the steps of an ensemble smoother with multiple data assimilation (Emerick and Reynolds 2013): the
- * same readings, each time with their covariance blown up by the number of steps. `rows` are the unknowns
- * of the members, `foreseen` what each of them foresees of the readings; the answer is the new unknowns.
+ * One of the steps of an ensemble smoother with multiple data assimilation (Emerick and Reynolds
+ * 2013): the same readings, each time with their covariance blown up by the number of steps.
+ * `rows` are the unknowns of the members, `foreseen` what each of them foresees of the readings;
+ * the answer is the new unknowns.
  *
  * A small ensemble sees relations where there are none. Each gain is therefore cut back as if its
  * correlation had been drawn from so many members (Furrer and Bengtsson 2007, the optimal taper).
@@ -60,7 +61,10 @@ export function update(
   });
 }
 
-/** How much of a covariance, by its square and that of its greatest, so many members are to be believed. */
+/**
+ * How much of a covariance, by its square and that of its greatest, so many members are to be
+ * believed.
+ */
 function taper(squared: number, own: number, members: number): number {
   return own > 0 ? squared / (squared + (squared + own) / members) : 0;
 }

@@ -10,9 +10,9 @@ const entries = Float64Array.from({ length: (HIGHEST_C - LOWEST_C) * PER_KELVIN 
 );
 
 /**
- * The entry below a temperature. Between entries the pressure is a straight line, within 1 Pa of the
- * formula to 120 °C, so that the heat model need not take a logarithm at every step. What is hotter or
- * colder than the table counts as its end: no meat is.
+ * The entry below a temperature. Between entries the pressure is a straight line, within 1 Pa of
+ * the formula to 120 °C, so that the heat model need not take a logarithm at every step. What is
+ * hotter or colder than the table counts as its end: no meat is.
  */
 const placeOf = (tempC: number) =>
   Math.max(0, Math.min((tempC - LOWEST_C) * PER_KELVIN, (HIGHEST_C - LOWEST_C) * PER_KELVIN));

@@ -19,9 +19,9 @@ export type Surroundings = {
 };
 
 /**
- * The water that a surface has to give. It begins with all that it can hold, gets what the heat presses out of
- * the meat, and passes vapour like a film of water times u/(u + h): freely while it holds much, and no
- * faster than it is fed once it has dried. More than it can hold drips off.
+ * The water that a surface has to give. It begins with all that it can hold, gets what the heat
+ * presses out of the meat, and passes vapour like a film of water times u/(u + h): freely while
+ * it holds much, and no faster than it is fed once it has dried. More than it can hold drips off.
  */
 export type Drying = {
   /** The share of a whole film of water that a surface without end would count for. */
@@ -40,8 +40,9 @@ const STEFAN_BOLTZMANN = 5.670374419e-8;
 const KELVIN = 273.15;
 
 /**
- * What a film passes in kg/s of vapour, per Pa of difference and W/K of heat, times the air's pressure:
- * Lewis's relation, 0.622/(cp·Le^(2/3)), with air's cp of 1005 J/kgK and Le^(2/3) of 0.90.
+ * What a film passes in kg/s of vapour, per Pa of difference and W/K of heat, times the air's
+ * pressure: Lewis's relation, 0.622/(cp·Le^(2/3)), with air's cp of 1005 J/kgK and Le^(2/3) of
+ * 0.90.
  */
 const LEWIS_KG_PER_J = 0.622 / (1005 * 0.9);
 
@@ -56,8 +57,9 @@ const MOST_ITERATIONS = 30;
 
 /**
  * The balance at the surface: what arrives by convection and radiation goes into the meat or into
- * vapour. Solved for the outermost surface, with what evaporates and what is pressed out meanwhile. One
- * instance serves any number of cooks, one after the other, and makes nothing while it runs.
+ * vapour. Solved for the outermost surface, with what evaporates and what is pressed out
+ * meanwhile. One instance serves any number of cooks, one after the other, and makes nothing
+ * while it runs.
  */
 export class Surface {
   /** As the last stage left them. */
@@ -66,8 +68,11 @@ export class Surface {
   /** Into the meat. */
   fluxWPerM2 = 0;
   vapourKgPerM2S = 0;
-  /** For the stage to be solved: the air at its end, what the surface would come to if no heat passed it, and
-   * what would be on it if nothing evaporated meanwhile and nothing had been pressed out. */
+  /**
+   * For the stage to be solved: the air at its end, what the surface would come to if no heat
+   * passed it, and what would be on it if nothing evaporated meanwhile and nothing had been
+   * pressed out.
+   */
   airC = 0;
   restC = 0;
   leftKgPerM2 = 0;
@@ -107,8 +112,8 @@ export class Surface {
   }
 
   /**
-   * The stages to come last so long; a W/m² into the meat is `perFlux` in its own measures, and warms its
-   * surface by `riseM2KPerW`.
+   * The stages to come last so long; a W/m² into the meat is `perFlux` in its own measures, and
+   * warms its surface by `riseM2KPerW`.
    */
   openStages(stageS: number, perFlux: number, riseM2KPerW: number): void {
     this.stageS = stageS;
@@ -119,7 +124,8 @@ export class Surface {
   /**
    * Finds the balance at the end of a stage. False where there is none.
    *
-   * Newton's method in two unknowns, the outer temperature and the vapour; the second is eliminated.
+   * Newton's method in two unknowns, the outer temperature and the vapour; the second is
+   * eliminated.
    */
   solve(): boolean {
     const { airC, restC, leftKgPerM2, film, emission, wrap, stageS, half, juice, juiceKgPerM2 } =

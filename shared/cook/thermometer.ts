@@ -3,9 +3,10 @@ import type { Reading, Target } from './piece.ts';
 import { type ErrorNow, MODEL_ERROR_K, MODEL_ERROR_LASTS_S } from './readings.ts';
 
 /**
- * Looks on at a member's cook as the kitchen's thermometer would: notes what the model has at each reading;
- * at the last one takes over the error that it has there, which then fades into another; and notes when what
- * is shown passes each target. One instance serves any number of members, one after the other.
+ * Looks on at a member's cook as the kitchen's thermometer would: notes what the model has at
+ * each reading; at the last one takes over the error that it has there, which then fades into
+ * another; and notes when what is shown passes each target. One instance serves any number of
+ * members, one after the other.
  */
 export class Thermometer implements Watch {
   readonly markS: number;

@@ -1,6 +1,9 @@
 import type { CookRun } from './cook-run.ts';
 
-/** Values that a run kept at the end of its steps, read straight between them; after its end, as there. */
+/**
+ * Values that a run kept at the end of its steps, read straight between them; after its end, as
+ * there.
+ */
 export function readAt(run: CookRun, values: Float64Array, timesS: readonly number[]): number[] {
   let step = 0;
   return timesS.map((timeS) => {

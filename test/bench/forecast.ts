@@ -11,10 +11,11 @@ const SHARES = [0, 0.2, 0.4, 0.6, 0.8];
 const PIECES = 24;
 
 /**
- * Forecasts beside what a kitchen could do without a model, in kitchens made up at random that cook by another
- * law than the product's, over fires that swing and doors that nobody writes down. A kitchen lives from its
- * first day; a cell counts its cooks once it has finished thirty, by how they were to be wrapped and by the
- * share of the usual hours that had gone by. `--seed N` repeats a run.
+ * Forecasts beside what a kitchen could do without a model, in kitchens made up at random that
+ * cook by another law than the product's, over fires that swing and doors that nobody writes
+ * down. A kitchen lives from its first day; a cell counts its cooks once it has finished thirty,
+ * by how they were to be wrapped and by the share of the usual hours that had gone by. `--seed N`
+ * repeats a run.
  */
 export async function bench(args: string[]): Promise<Record<string, unknown>> {
   const { values } = parseArgs({
@@ -75,8 +76,8 @@ const meanOf = (values: readonly number[]) =>
 const round = (value: number) => Math.round(value * 1000) / 1000;
 
 /**
- * One reading comes in for one piece of a full smoker: its own forecast, and those of all the others with what it
- * now says of the smoker.
+ * One reading comes in for one piece of a full smoker: its own forecast, and those of all the
+ * others with what it now says of the smoker.
  */
 function updateS(): number {
   const readings = hourly(27, 50, 60, 64, 66, 68);

@@ -18,9 +18,10 @@ const PIECES = 200;
 const MEMBERS = 80;
 
 /**
- * The heat model at the grid and the steps of the product: its worst error in θ against the series of ten
- * terms, at core and surface; the time of one cook of twelve hours; and that of many members of many pieces,
- * to their last target. With `--shape slab|cylinder|sphere --biot B --fo F` one point of it.
+ * The heat model at the grid and the steps of the product: its worst error in θ against the
+ * series of ten terms, at core and surface; the time of one cook of twelve hours; and that of
+ * many members of many pieces, to their last target. With `--shape slab|cylinder|sphere --biot B
+ * --fo F` one point of it.
  */
 export async function bench(args: string[]): Promise<Record<string, unknown>> {
   const text = { type: 'string' } as const;
@@ -84,7 +85,10 @@ function cookMs(): number {
   return (performance.now() - startMs) / rounds;
 }
 
-/** Pieces of several thicknesses, each in its own swinging fire, every member until its core is done. */
+/**
+ * Pieces of several thicknesses, each in its own swinging fire, every member until its core is
+ * done.
+ */
 function fleetS(): number {
   const normal = normals(seeded(1));
   const run = new CookRun();

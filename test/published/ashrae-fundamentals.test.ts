@@ -11,7 +11,7 @@ describe("ASHRAE's tables at 20 °C", () => {
     expect(saturationPressurePa(celsius(20)) / 2338.8).toBeCloseTo(1, 3);
   });
 
-  it('have this humidity of saturated air, but for the half percent that vapour is no ideal gas', () => {
+  it('have this humidity of saturated air, but for half a percent: vapour is no ideal gas', () => {
     const ratio = humidityRatio(saturationPressurePa(celsius(20)));
     expect(ratio / 0.014758).toBeGreaterThan(0.995);
     expect(ratio / 0.014758).toBeLessThan(1);

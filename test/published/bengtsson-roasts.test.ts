@@ -3,9 +3,10 @@ import { vapourPressurePa } from '../../shared/cook/moist-air.ts';
 import { type PlainCook, runPlain } from '../shared/cook/plain-cook.ts';
 
 /**
- * Bengtsson, Jakobsson and Dagerskog 1976, "Cooking of beef by oven roasting" (abstract): semimembranosus roasted at
- * 175 and 225 °C. At 225 °C heating time was shorter and yield lower; the surface stayed wet, at a temperature
- * that the oven's wet bulb sets, until the core was at 65 to 70 °C.
+ * Bengtsson, Jakobsson and Dagerskog 1976, "Cooking of beef by oven roasting" (abstract):
+ * semimembranosus roasted at 175 and 225 °C. At 225 °C heating time was shorter and yield lower;
+ * the surface stayed wet, at a temperature that the oven's wet bulb sets, until the core was at
+ * 65 to 70 °C.
  */
 describe('beef roasted at 175 and 225 °C', () => {
   const roast = (airC: number, humidityRatio = 0.02): PlainCook => ({

@@ -3,8 +3,9 @@ import { convection, runPlain } from '../shared/cook/plain-cook.ts';
 import { terms, theta } from '../shared/cook/series.ts';
 
 /**
- * Çengel, "Heat Transfer", the egg in boiling water; from memory: a ball of 5 cm from 5 to 70 °C in 95 °C with
- * h 1200, k 0.627 and alpha 0.151e-6 takes 865 s by the book's one term (Bi 47.8, λ 3.0754, A 1.9958).
+ * Çengel, "Heat Transfer", the egg in boiling water; from memory: a ball of 5 cm from 5 to 70 °C
+ * in 95 °C with h 1200, k 0.627 and alpha 0.151e-6 takes 865 s by the book's one term (Bi 47.8, λ
+ * 3.0754, A 1.9958).
  */
 describe('boiling an egg', () => {
   const biot = (1200 * 0.025) / 0.627;
@@ -21,7 +22,7 @@ describe('boiling an egg', () => {
     expect(95 - 90 * theta('sphere', biot, fourier, 0, 1)).toBeCloseTo(70, 2);
   });
 
-  it('takes that by the model too, within a fiftieth: so fierce a bath is none of its trade', () => {
+  it('takes that by the model too, within a fiftieth: boiling is none of its trade', () => {
     const body = {
       halfThicknessM: 0.025,
       shape: 2,

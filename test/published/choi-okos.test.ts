@@ -2,7 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { type Composition, meatProperties } from '../../shared/cook/meat.ts';
 import { celsius } from '../../shared/kernel/index.ts';
 
-/** Choi and Okos 1986, "Effects of temperature and composition on the thermal properties of foods". */
+/**
+ * Choi and Okos 1986, "Effects of temperature and composition on the thermal properties of
+ * foods".
+ */
 const pure = (name: keyof Composition): Composition => ({
   ...{ water: 0, protein: 0, fat: 0, ash: 0, carbohydrate: 0 },
   [name]: 1,

@@ -12,7 +12,8 @@ import { steamPa, steamPaPerK } from '../../shared/cook/steam-table.ts';
 import { celsius, metres } from '../../shared/kernel/index.ts';
 import { convection, runPlain, sealed } from '../shared/cook/plain-cook.ts';
 
-// PsychroLib 1.1.1 (npm `psychrolib`, MIT): the formulae of ASHRAE Fundamentals 2017, written by others.
+// PsychroLib 1.1.1 (npm `psychrolib`, MIT): the formulae of ASHRAE Fundamentals 2017, written by
+// others.
 psychrolib.SetUnitSystem(psychrolib.SI);
 
 const range = (from: number, to: number, step: number) =>
@@ -42,7 +43,8 @@ describe('moist air, beside psychrolib', () => {
   it('has its wet bulb, from kitchen air to hot smoke', () => {
     for (const { airC, ratio, pressurePa, wetC } of airs) {
       const theirs = psychrolib.GetTWetBulbFromHumRatio(airC, ratio, pressurePa);
-      // In air above its boiling point the search of psychrolib can lose itself and end at the air's own.
+      // In air above its boiling point the search of psychrolib can lose itself and end at the
+      // air's own.
       if (airC > 80 && theirs > airC - 0.01) continue;
       expect(wetC).toBeCloseTo(theirs, 2);
     }

@@ -3,9 +3,9 @@ import { smokerPriors } from '../../shared/cook/index.ts';
 import { meaningOf } from '../../shared/cook/prior.ts';
 
 /**
- * "Modeling heat transfer during oven roasting of unstuffed turkeys" (Chang, Carpenter and Toledo 1998, abstract):
- * the whole of convection and radiation in a still oven of 162.8 °C, fitted to birds of 5.9 to 10.4 kg, is
- * 19.252 W/m²K.
+ * "Modeling heat transfer during oven roasting of unstuffed turkeys" (Chang, Carpenter and Toledo
+ * 1998, abstract): the whole of convection and radiation in a still oven of 162.8 °C, fitted to
+ * birds of 5.9 to 10.4 kg, is 19.252 W/m²K.
  */
 describe('a whole bird in a still oven', () => {
   it('takes up heat as the priors of a smoker without a fan have it, within a seventh', () => {
@@ -19,8 +19,9 @@ describe('a whole bird in a still oven', () => {
 });
 
 /**
- * "Estimation of heat transfer coefficients of cooked boneless ham" (Ryland and others 2006, RURALS 1:1, abstract):
- * 5 to 20 W/m²K are to be expected of a 5 lb ham that cools in moving air; 9.11 were found.
+ * "Estimation of heat transfer coefficients of cooked boneless ham" (Ryland and others 2006,
+ * RURALS 1:1, abstract): 5 to 20 W/m²K are to be expected of a 5 lb ham that cools in moving air;
+ * 9.11 were found.
  */
 describe('a ham that cools', () => {
   it('gives off its heat within what the priors of a smoker allow', () => {

@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { pressedShare } from '../../shared/cook/juice.ts';
 
 /**
- * "Fluid content and tenderness of three muscles of beef cooked to three internal temperatures" (J. Food Science
- * 28, 1963; abstract): of the meat of roasts taken out at 140, 158 and 176 °F, 69.7, 64.7 and 60.3 % was water.
+ * "Fluid content and tenderness of three muscles of beef cooked to three internal temperatures"
+ * (J. Food Science 28, 1963; abstract): of the meat of roasts taken out at 140, 158 and 176 °F,
+ * 69.7, 64.7 and 60.3 % was water.
  */
 const measured = [
   { tempC: 60, water: 0.697 },
@@ -32,7 +33,10 @@ describe('the water that beef has let go of', () => {
     expect(Math.min(...gained)).toBeGreaterThan(0);
   });
 
-  /** "Cooking loss kinetics" (Oillic and others 2011, Meat Science 88, abstract): depends on temperature alone. */
+  /**
+   * "Cooking loss kinetics" (Oillic and others 2011, Meat Science 88, abstract): depends on
+   * temperature alone.
+   */
   it('never exceeds what the equation leaves, 46 % of it', () => {
     expect(pressedShare(200)).toBeCloseTo(0.345 / 0.745, 9);
     expect(pressedShare(5)).toBeLessThan(1e-5);

@@ -23,7 +23,7 @@ describe('the air of a smoker', () => {
     expect([0, hours(1), hours(9)].map((timeS) => curve.at(timeS))).toEqual([110, 110, 110]);
   });
 
-  it('runs straight between entries, is as the first before it, and comes to the set temperature', () => {
+  it('runs straight from entry to entry, and from the last one to the set temperature', () => {
     const curve = air({ log: quarters(100, 104, 96) });
     expect(curve.at(0)).toBe(100);
     expect(curve.at(900 + 450)).toBe(102);
@@ -44,7 +44,8 @@ describe('the air of a smoker', () => {
     expect(air(opened(2)).at(hours(2))).toBeLessThan(105);
     expect(air(opened(2)).at(hours(3))).toBe(110);
     expect(lostKS(opened(1), hours(4))).toBeLessThan(lostKS(opened(3), hours(4)));
-    // Three fifths of 85 K at most, for the time open and the five minutes that it takes to regain them.
+    // Three fifths of 85 K at most, for the time open and the five minutes that it takes to
+    // regain them.
     expect(lostKS(opened(2), hours(4))).toBeLessThan(0.6 * 85 * (120 + 300));
     expect(lostKS(opened(2), hours(4))).toBeGreaterThan(0.3 * 85 * (120 + 300));
   });

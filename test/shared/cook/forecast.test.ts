@@ -5,6 +5,7 @@ import {
   type Forecast,
   type Forecasting,
   forecast,
+  MODEL_VERSION,
   type Piece,
   rooms,
 } from '../../../shared/cook/index.ts';
@@ -35,6 +36,17 @@ describe('a forecast', () => {
       expect(equallyLikelyS.filter((time) => time !== undefined && time <= p50S)).toHaveLength(10);
     }
     expect(target(found, 'wrap').p50S).toBeLessThan(target(found, 'done').p50S ?? 0);
+  });
+
+  it('says by which model, from which seed and up to which reading it was made', () => {
+    const found = made(forecast(shoulder, smoker, stalling, at(6.5, 42)));
+    expect(found).toMatchObject({
+      modelVersion: MODEL_VERSION,
+      seed: 42,
+      lastReadingS: hours(6),
+      members: 80,
+      leftOut: 0,
+    });
   });
 
   it('is the same for the same seed, and nearly so for another', () => {

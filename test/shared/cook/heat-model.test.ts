@@ -72,7 +72,8 @@ describe('the heat that arrives', () => {
     const vapour = model.arrivedJPerM2 - model.intoMeatJPerM2;
     const scale = Math.abs(stored) + Math.abs(vapour);
     expect(Math.abs(model.intoMeatJPerM2 - stored) / scale).toBeLessThan(1e-6);
-    // Vapour carries its latent heat: between that at the coldest and at the hottest the surface was.
+    // Vapour carries its latent heat: between that at the coldest and at the hottest the surface
+    // was.
     const latent = [5, 110].map((tempC) => latentHeatJPerKg(tempC) * model.vapouredKgPerM2);
     expect(vapour).toBeGreaterThan(Math.min(...latent));
     expect(vapour).toBeLessThan(Math.max(...latent));
@@ -120,7 +121,7 @@ describe('a cook', () => {
     }
   });
 
-  it('ends where radiation and convection agree, whatever they weigh, if nothing evaporates', () => {
+  it('ends at the temperature of air and walls, if nothing evaporates', () => {
     const around = { ...convection(9.5), emissivity: 0.9 };
     const { model } = runPlain({ ...shoulder, around, airC: 110 }, 200 * 3600);
     expect(model.depthC(0)).toBeCloseTo(110, 4);
@@ -128,7 +129,8 @@ describe('a cook', () => {
   });
 
   it('of a small body is the slow exponential of one temperature', () => {
-    // Bi = 0.001, so that to a thousandth the inside follows the surface, T∞ - T = (T∞ - T0)·exp(-h·A·t/(ρ·c·V)).
+    // Bi = 0.001, so that to a thousandth the inside follows the surface, T∞ - T = (T∞ -
+    // T0)·exp(-h·A·t/(ρ·c·V)).
     const body = { ...shoulder.body, halfThicknessM: 0.005, conductivityWPerMK: 50 };
     const { model } = runPlain({ ...shoulder, body, around: convection(10) }, 1800);
     const rate = (10 * 2) / (body.heatCapacityJPerM3K * 0.005);

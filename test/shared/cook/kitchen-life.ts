@@ -30,9 +30,10 @@ export type Scored = {
 const USUAL_S = { shoulder: 11 * 3600, brisket: 12 * 3600 } as const;
 
 /**
- * A kitchen's life from its first day: every cook is forecast at some shares of the hours that its cut, so
- * wrapped, usually takes there, with no more than was known at that time, and teaches once it is done. The
- * share is not that of the cook's own length: whoever knew that would know the end.
+ * A kitchen's life from its first day: every cook is forecast at some shares of the hours that
+ * its cut, so wrapped, usually takes there, with no more than was known at that time, and teaches
+ * once it is done. The share is not that of the cook's own length: whoever knew that would know
+ * the end.
  */
 export function* kitchenLife(seed: number, cooks: number, shares: readonly number[]) {
   const kitchen = syntheticKitchen(seeded(seed));

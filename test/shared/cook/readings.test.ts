@@ -41,7 +41,7 @@ describe('what may be wrong between readings and model', () => {
     expect(covariance[1]?.[1]).toBeGreaterThan(own);
   });
 
-  it('at the last reading is most of what was missed there, and hardly more than a probe errs', () => {
+  it('at the last reading is most of what was missed there', () => {
     const readings = hourly(30, 50, 60);
     const { meanK, sdK } = errorAtLast(readings)([0, 0, 2]);
     expect(meanK).toBeGreaterThan(1.2);

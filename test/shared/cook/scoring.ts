@@ -5,8 +5,9 @@ export type Likely = readonly number[];
 const NEVER_S = 60 * 3600;
 
 /**
- * The continuous ranked probability score of equally likely values, mean|x - y| - mean|x - x'|/2 (Gneiting and
- * Raftery 2007, "Strictly proper scoring rules, prediction, and estimation"), in the unit of the values.
+ * The continuous ranked probability score of equally likely values, mean|x - y| - mean|x - x'|/2
+ * (Gneiting and Raftery 2007, "Strictly proper scoring rules, prediction, and estimation"), in
+ * the unit of the values.
  */
 export function crps(likely: Likely, came: number): number {
   const sorted = likely.map((value) => Math.min(value, NEVER_S)).sort((a, b) => a - b);

@@ -1,6 +1,6 @@
 /**
- * The exact answer to a body of one temperature put into a fluid of another (Fourier 1822; as in Incropera
- * and DeWitt, ch. 5): what the heat model is measured against. θ = (T - T∞)/(T0 - T∞).
+ * The exact answer to a body of one temperature put into a fluid of another (Fourier 1822; as in
+ * Incropera and DeWitt, ch. 5): what the heat model is measured against. θ = (T - T∞)/(T0 - T∞).
  */
 export const bodies = ['slab', 'cylinder', 'sphere'] as const;
 export type BodyName = (typeof bodies)[number];

@@ -2,10 +2,11 @@ import { saturationPressurePa } from '../../../shared/cook/moist-air.ts';
 import { celsius } from '../../../shared/kernel/index.ts';
 
 /**
- * Cooks by another law than the product's, for its forecasts to be tried on. Here nothing is pressed out:
- * a surface is wet and spends what it has, down to 1/(1 + (E/Ec)^n) of its wetness after E kg/m²; meat
- * conducts better as it warms, and draws together. Written apart from the product's model, plainly: nodes
- * in mid-cell, and a backward step of a minute that looks up its coefficients in the minute before.
+ * Cooks by another law than the product's, for its forecasts to be tried on. Here nothing is
+ * pressed out: a surface is wet and spends what it has, down to 1/(1 + (E/Ec)^n) of its wetness
+ * after E kg/m²; meat conducts better as it warms, and draws together. Written apart from the
+ * product's model, plainly: nodes in mid-cell, and a backward step of a minute that looks up its
+ * coefficients in the minute before.
  */
 export type SpentPiece = {
   readonly halfThicknessM: number;

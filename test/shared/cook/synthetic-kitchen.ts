@@ -30,9 +30,9 @@ export type TrueCook = {
 };
 
 /**
- * A kitchen drawn at random, that cooks by the law of a spent surface: a smoker of its own, cuts that come
- * from its own butcher, its own way to wrap; and then, cook by cook, pieces, fires that swing, doors that
- * nobody writes down, hands that are late.
+ * A kitchen drawn at random, that cooks by the law of a spent surface: a smoker of its own, cuts
+ * that come from its own butcher, its own way to wrap; and then, cook by cook, pieces, fires that
+ * swing, doors that nobody writes down, hands that are late.
  */
 export function syntheticKitchen(random: Random): { readonly cook: () => TrueCook } {
   const normal = normals(random);
@@ -137,7 +137,10 @@ export function syntheticKitchen(random: Random): { readonly cook: () => TrueCoo
   return { cook };
 }
 
-/** Air that swings about where it is set, over an hour and a half, and falls when a door is opened. */
+/**
+ * Air that swings about where it is set, over an hour and a half, and falls when a door is
+ * opened.
+ */
 function fireOf(
   random: Random,
   normal: () => number,
