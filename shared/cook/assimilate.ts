@@ -1,6 +1,7 @@
-import { type Random, seeded } from '../kernel/index.ts';
+import { assert, seeded } from '../kernel/index.ts';
 import { type Belief, unlearned } from './belief.ts';
 import { CookRun } from './cook-run.ts';
+import type { Matrix } from './matrix.ts';
 import { draw, momentsOf, normals } from './normal.ts';
 import type { Reading } from './piece.ts';
 import { errorAtLast, observedIn, shownS, telling } from './readings.ts';
@@ -30,11 +31,11 @@ export type Question = {
   readonly timesS: readonly number[];
 };
 
+/** With fewer members than this nothing can be said of so many unknowns. */
+export const FEWEST_MEMBERS = 40;
+
 /** How the fire strays, and how the model errs, now and later: unknowns that no reading teaches. */
 const OWN = 3;
-
-/** With fewer members than this nothing can be said of so many unknowns. */
-const FEWEST = 40;
 
 /**
  * Brings an ensemble to the readings of a piece and runs it on to its targets. Each of its pieces
@@ -42,54 +43,63 @@ const FEWEST = 40;
  */
 export function* assimilate(
   scene: Scene,
-  all: readonly Reading[],
-  { seed, members, endS, timesS }: Question,
+  readings: readonly Reading[],
+  question: Question,
 ): Generator<void, Ensemble | undefined> {
-  const random: Random = seeded(seed);
-  const normal = normals(random);
-  const before = scene.belief();
-  const readings = telling(all);
+  const { seed, members } = question;
+  assert(members >= FEWEST_MEMBERS, `${members} members`);
+  const normal = normals(seeded(seed));
   const run = new CookRun();
-  let rows = draw(before, members, normal);
+  const before = scene.belief();
+  const rows = draw(before, members, normal);
   const owns = draw(unlearned(OWN), members, normal);
+  const told = telling(readings);
+  const taught = told.length === 0 ? rows : yield* brought(scene, rows, told, run, normal);
+  const known = scene.piece.targets.map((target) => shownS(target, readings));
+  const watch = new Thermometer(told, scene.piece.targets, known, errorAtLast(told));
 
-  const toReadings = new Thermometer(readings, [], [], errorAtLast([]));
-  const observed = observedIn(readings);
-  for (let step = 0; readings.length > 0 && step < UPDATES; step++) {
-    const foreseen: number[][] = [];
-    const found: number[][] = [];
-    for (const row of rows) {
-      toReadings.begin(0, 0);
-      if (run.run(scene.cook(row, 0), toReadings.markS, toReadings)) {
-        found.push(row);
-        foreseen.push([...toReadings.foreseenC]);
-      }
-      yield;
-    }
-    if (found.length < FEWEST) return undefined;
-    rows = update(found, foreseen, observed, normal);
-  }
-
-  const toTargets = new Thermometer(
-    readings,
-    scene.piece.targets,
-    scene.piece.targets.map((target) => shownS(target, all)),
-    errorAtLast(readings),
-  );
+  const found: (readonly number[])[] = [];
   const passagesS: number[][] = [];
   const showsC: number[][] = [];
-  const found: number[][] = [];
-  for (const [index, row] of rows.entries()) {
+  for (const [index, row] of taught.entries()) {
     const [driftZ = 0, nowZ = 0, laterZ = 0] = owns[index] ?? [];
-    toTargets.begin(nowZ, laterZ);
-    if (run.run(scene.cook(row, driftZ), endS, toTargets)) {
+    watch.begin(nowZ, laterZ);
+    if (run.run(scene.cook(row, driftZ), question.endS, watch)) {
       found.push(row);
-      passagesS.push([...toTargets.passagesS]);
-      showsC.push(readAt(run, run.coresC, timesS));
+      passagesS.push([...watch.passagesS]);
+      showsC.push(readAt(run, run.coresC, question.timesS));
     }
     yield;
   }
-  if (found.length < FEWEST) return undefined;
+  if (found.length < FEWEST_MEMBERS) return undefined;
   const leftOut = members - found.length;
   return { before, after: momentsOf(found), leftOut, passagesS, showsC };
+}
+
+/** Members moved towards what was read; those that find no balance are dropped on the way. */
+function* brought(
+  scene: Scene,
+  drawn: Matrix,
+  readings: readonly Reading[],
+  run: CookRun,
+  normal: () => number,
+): Generator<void, Matrix> {
+  const watch = new Thermometer(readings, [], [], errorAtLast([]));
+  const observed = observedIn(readings);
+  let rows = drawn;
+  for (let step = 0; step < UPDATES; step++) {
+    const found: (readonly number[])[] = [];
+    const foreseen: number[][] = [];
+    for (const row of rows) {
+      watch.begin(0, 0);
+      if (run.run(scene.cook(row, 0), watch.markS, watch)) {
+        found.push(row);
+        foreseen.push([...watch.foreseenC]);
+      }
+      yield;
+    }
+    if (found.length < FEWEST_MEMBERS) return [];
+    rows = update(found, foreseen, observed, normal);
+  }
+  return rows;
 }

@@ -1,4 +1,5 @@
 import { type Seconds, seconds } from '../kernel/index.ts';
+import type { Target } from './piece.ts';
 import { quantiles, type Weighted } from './quantiles.ts';
 import type { WrapName } from './rooms.ts';
 
@@ -15,6 +16,7 @@ export type Raw = { readonly p50S: Seconds; readonly never: number };
 export type Outcome = {
   /** Forecasts of one piece are no independent witnesses. */
   readonly cookId: string;
+  readonly target: Pick<Target, 'tempC' | 'way'>;
   /** How it was, or was meant to be, wrapped. */
   readonly wrap: WrapName;
   /** Since it went in. */
@@ -34,11 +36,12 @@ export const COOKS_TO_BE_KNOWN = 30;
 const SHIFT_S = 1200;
 
 /**
- * Outcomes count the more, the nearer to the same share of their cook they were made, the nearer
- * alike sure of ever passing, and wrapped alike.
+ * Outcomes count the more, the nearer to the same share of the way to their target they were made,
+ * the nearer alike sure of ever passing it, the nearer the target, and wrapped alike.
  */
 const NEAR_SHARE = 0.12;
 const NEAR_NEVER = 0.25;
+const NEAR_K = 10;
 const OTHER_WRAP = 0.1;
 
 /**
@@ -67,6 +70,12 @@ export function rawOf(passagesS: readonly number[]): Raw | undefined {
   return { p50S: seconds(Math.round(p50S)), never: 1 - finite.length / passagesS.length };
 }
 
+/** What a forecast is about, and the record it is made by. */
+type Now = Pick<Outcome, 'target' | 'wrap'> & {
+  readonly nowS: number;
+  readonly outcomes: readonly Outcome[];
+};
+
 /**
  * The times at which a piece may pass a target, from those of its members and from how far
  * earlier forecasts fell from what came: a conformal predictive distribution (Vovk 2017) on the
@@ -74,24 +83,19 @@ export function rawOf(passagesS: readonly number[]): Raw | undefined {
  * ensemble's own spread as a few outcomes more. Times and `nowS` in seconds since the piece went
  * in; infinity for never.
  */
-export function calibrated(
-  passagesS: readonly number[],
-  nowS: number,
-  wrap: WrapName,
-  outcomes: readonly Outcome[],
-): Weighted[] {
+export function calibrated(passagesS: readonly number[], now: Now): Weighted[] {
+  const { nowS, outcomes } = now;
   const weight = OWN_WEIGHT / passagesS.length;
   const raw = rawOf(passagesS);
   if (raw === undefined) return passagesS.map((value) => ({ value, weight }));
   const middle = scaled(raw.p50S - nowS);
-  const share = nowS / Math.max(raw.p50S, 1);
   const own = passagesS.map((passageS) => ({
     value: OWN_INFLATION * (scaled(passageS - nowS) - middle),
     weight,
   }));
   const seen = outcomes.map((outcome) => ({
     value: missOf(outcome),
-    weight: likeness(outcome, share, raw.never) * (outcome.wrap === wrap ? 1 : OTHER_WRAP),
+    weight: likeness(outcome, { ...now, raw }),
   }));
   return [...own, ...seen].map((miss) => ({
     value: nowS + unscaled(middle + miss.value),
@@ -104,8 +108,14 @@ function missOf({ madeAtS, raw, passedS }: Outcome): number {
   return scaled(passedS - madeAtS) - scaled(raw.p50S - madeAtS);
 }
 
-function likeness({ madeAtS, raw }: Outcome, share: number, never: number): number {
-  const offShare = (madeAtS / Math.max(raw.p50S, 1) - share) / NEAR_SHARE;
-  const offNever = (raw.never - never) / NEAR_NEVER;
-  return Math.exp(-(offShare * offShare + offNever * offNever) / 2);
+function likeness(outcome: Outcome, { nowS, target, wrap, raw }: Now & { raw: Raw }): number {
+  if (outcome.target.way !== target.way) return 0;
+  const shareOf = (atS: number, { p50S }: Raw) => atS / Math.max(p50S, 1);
+  const off = [
+    (shareOf(outcome.madeAtS, outcome.raw) - shareOf(nowS, raw)) / NEAR_SHARE,
+    (outcome.raw.never - raw.never) / NEAR_NEVER,
+    (outcome.target.tempC - target.tempC) / NEAR_K,
+  ];
+  const distance = off.reduce((sum, value) => sum + value * value, 0);
+  return Math.exp(-distance / 2) * (outcome.wrap === wrap ? 1 : OTHER_WRAP);
 }

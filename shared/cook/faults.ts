@@ -8,6 +8,7 @@ import {
 } from '../kernel/index.ts';
 import { COMPOSITION_SLACK, wholeOf } from './meat.ts';
 import type { Piece, Place, Reading, Smoker } from './piece.ts';
+import { shownS } from './readings.ts';
 
 /** Why nothing is computed: what was given cannot be. */
 export type Fault =
@@ -63,7 +64,7 @@ export function faultsOf(
     ...pieceFaults(piece),
     ...stayFaults(piece),
     ...smokersOf(piece, smoker).flatMap(smokerFaults),
-    ...targetFaults(piece, smoker),
+    ...targetFaults(piece, smoker, readings),
     ...readings.flatMap((reading) => readingFaults(reading, nowS)),
   ];
 }
@@ -109,13 +110,14 @@ function smokerFaults({ setC, log }: Smoker): Fault[] {
   ];
 }
 
-/** What rises no higher than the hottest air it will be in never reaches more than that. */
-function targetFaults(piece: Piece, smoker: Smoker): Fault[] {
+/** What was not shown yet and lies above the hottest air that is meant for it is out of reach. */
+function targetFaults(piece: Piece, smoker: Smoker, readings: readonly Reading[]): Fault[] {
   if (piece.stays.length === 0) return [];
   const airs = piece.stays.map(({ place }) => hottestOf(place, smoker));
   const hottestC = celsius(Math.max(piece.startC, ...airs));
   return piece.targets
     .filter(({ tempC, way }) => way === 'rising' && !(tempC < hottestC))
+    .filter((target) => shownS(target, readings) === undefined)
     .map(({ id, tempC }) => ({ rule: 'target-above-fire', target: id, tempC, hottestC }));
 }
 

@@ -36,11 +36,6 @@ export function airOfSmoker({ log, setC, doors }: Smoker): AirCurve {
   return withDoors(shut, [...doors, ...guessed]);
 }
 
-/** Until when the air is known; what it does later is guessed. */
-export function airKnownUntilS({ log }: Smoker): number {
-  return log.at(-1)?.atS ?? 0;
-}
-
 function isDip(point: AirPoint, before?: AirPoint, after?: AirPoint): boolean {
   if (before === undefined) return false;
   const next = after ?? before;

@@ -8,7 +8,6 @@ import { finish, type Job, jobOf } from './job.ts';
 import type { Piece, Reading, Smoker, Target } from './piece.ts';
 import { quantiles, quantilesOf, type Weighted } from './quantiles.ts';
 import { shownS } from './readings.ts';
-import type { WrapName } from './rooms.ts';
 import { Scene } from './scene.ts';
 import { readAt } from './trace.ts';
 
@@ -18,6 +17,7 @@ export const MODEL_VERSION = 1;
 export type ForecastOptions = {
   readonly nowS: Seconds;
   readonly seed: number;
+  /** Eighty where nothing is said, forty at least. */
   readonly members?: number;
   /** How the kitchen's earlier forecasts came out. */
   readonly outcomes?: readonly Outcome[];
@@ -131,7 +131,10 @@ function* forecasting(
   const targets = piece.targets.map((target, index) => {
     const passagesS = ensemble.passagesS.map((row) => row[index] ?? Number.POSITIVE_INFINITY);
     const isShown = shownS(target, readings) !== undefined;
-    return targetForecast(target, passagesS, nowS, wrap, isShown ? 'shown' : outcomes);
+    const values = isShown
+      ? passagesS.map((value) => ({ value, weight: 1 }))
+      : calibrated(passagesS, { nowS, target, wrap, outcomes });
+    return targetForecast(target, values, rawOf(passagesS));
   });
   const lastS = Math.max(nowS, ...targets.map(({ p90S }) => p90S ?? nowS + DRAWN_S));
   const shown = readings.map(({ atS }) => atS);
@@ -155,21 +158,15 @@ function* forecasting(
 
 function targetForecast(
   target: Target,
-  passagesS: readonly number[],
-  nowS: number,
-  wrap: WrapName,
-  outcomes: readonly Outcome[] | 'shown',
+  values: readonly Weighted[],
+  raw: Raw | undefined,
 ): TargetForecast {
-  const values =
-    outcomes === 'shown'
-      ? passagesS.map((value) => ({ value, weight: 1 }))
-      : calibrated(passagesS, nowS, wrap, outcomes);
   const [p10S, p50S, p90S] = quantilesOf(values, RANGE).map(wholeSeconds);
   return {
     ...{ ...target, p10S, p50S, p90S },
     equallyLikelyS: quantilesOf(values, TWENTIETHS).map(wholeSeconds),
     never: weightOf(values.filter(({ value }) => !Number.isFinite(value))) / weightOf(values),
-    raw: rawOf(passagesS),
+    raw,
   };
 }
 

@@ -48,7 +48,7 @@ export class Scene {
     const { thicknessM, widthM, lengthM } = piece.sides;
     this.halfM = Math.min(thicknessM, widthM, lengthM) / 2;
     const placeInZ = (id: string) => this.placeOf(this.smokers.findIndex((one) => one.id === id));
-    this.stages = piece.stays.map((stay) => stageOf(stay, { smoker }, placeInZ, nowS));
+    this.stages = piece.stays.map((stay) => stageOf(stay, smoker, placeInZ, nowS));
   }
 
   /** Where in a row of z the unknowns of a smoker begin. */

@@ -1,7 +1,7 @@
 import { unreachable } from '../kernel/index.ts';
 import { AirCurve } from './air-curve.ts';
 import type { Moment, RunStage } from './cook-run.ts';
-import { airKnownUntilS, airOfSmoker } from './fire.ts';
+import { airOfSmoker } from './fire.ts';
 import { SEA_LEVEL_PA, vapourPressurePa } from './moist-air.ts';
 import type { Smoker, Stay } from './piece.ts';
 import { meaningOf, placesOf } from './prior.ts';
@@ -17,24 +17,30 @@ export type Own = {
   readonly driftZ: number;
 };
 
+/** Where in a row of z the unknowns of a smoker begin. */
+type PlaceInZ = (smoker: string) => number;
+
 const placesInBlock = placesOf(smokerUnknowns);
 
 /** A stay made ready: what is common to all members is worked out once. */
 export type StageOf = (own: Own) => RunStage;
 
-/** Makes a stay ready. What waits for the core has not begun by `nowS`. */
+/**
+ * Makes a stay ready. What waits for the core has not begun by `nowS`; how the fire will stray is
+ * not known from then on.
+ */
 export function stageOf(
   { from, place, wrap }: Stay,
-  home: { readonly smoker: Smoker },
-  placeInZ: (id: string) => number,
+  home: Smoker,
+  placeInZ: PlaceInZ,
   nowS: number,
 ): StageOf {
   const moment: Moment = from.by === 'time' ? from : { ...from, notBeforeS: nowS };
   switch (place.kind) {
     case 'home':
-      return inSmoker(moment, home.smoker, wraps[wrap], placeInZ(home.smoker.id));
+      return inSmoker(moment, home, wraps[wrap], placeInZ, nowS);
     case 'smoker':
-      return inSmoker(moment, place.smoker, wraps[wrap], placeInZ(place.smoker.id));
+      return inSmoker(moment, place.smoker, wraps[wrap], placeInZ, nowS);
     case 'room':
       return inRoom(moment, place.room, wraps[wrap]);
     default:
@@ -42,14 +48,20 @@ export function stageOf(
   }
 }
 
-function inSmoker(from: Moment, smoker: Smoker, wrap: Wrap, placeInZ: number): StageOf {
+function inSmoker(
+  from: Moment,
+  smoker: Smoker,
+  wrap: Wrap,
+  placeInZ: PlaceInZ,
+  nowS: number,
+): StageOf {
   const { unknowns, wallsBelowAirK, swingK } = smoker.prior;
   const pressurePa = smoker.pressurePa ?? SEA_LEVEL_PA;
   const air = airOfSmoker(smoker);
-  const knownS = airKnownUntilS(smoker);
+  const block = placeInZ(smoker.id);
   return (own) => {
     const of = (name: keyof typeof unknowns) =>
-      meaningOf(unknowns[name], own.z[placeInZ + placesInBlock[name]] ?? 0);
+      meaningOf(unknowns[name], own.z[block + placesInBlock[name]] ?? 0);
     return {
       from,
       air,
@@ -63,7 +75,7 @@ function inSmoker(from: Moment, smoker: Smoker, wrap: Wrap, placeInZ: number): S
         pressurePa,
       },
       warmerK: of('airShift'),
-      drift: { fromS: knownS, k: swingK * own.driftZ },
+      drift: { fromS: nowS, k: swingK * own.driftZ },
     };
   };
 }

@@ -8,7 +8,7 @@ import {
 } from '../../../shared/cook/calibration.ts';
 import { forecast } from '../../../shared/cook/index.ts';
 import { quantilesOf } from '../../../shared/cook/quantiles.ts';
-import { hours, type Seconds } from '../../../shared/kernel/index.ts';
+import { celsius, hours, type Seconds } from '../../../shared/kernel/index.ts';
 import { at, hourly, shoulder, smoker } from './shoulder.ts';
 
 /** Members that pass between 10 and 14 hours, the middle at 12. */
@@ -19,6 +19,7 @@ const cameAfter = (tookH: readonly (number | undefined)[], change: Partial<Outco
   tookH.map(
     (tookHours, index): Outcome => ({
       cookId: String(index),
+      target: { tempC: celsius(96), way: 'rising' },
       wrap: 'none',
       madeAtS: hours(6),
       raw: { p50S: hours(12), never: 0 },
@@ -27,8 +28,14 @@ const cameAfter = (tookH: readonly (number | undefined)[], change: Partial<Outco
     }),
   );
 
+const now = {
+  nowS: hours(6),
+  target: { tempC: celsius(96), way: 'rising' },
+  wrap: 'none',
+} as const;
+
 const range = (outcomes: readonly Outcome[], passagesS: readonly number[] = members) =>
-  quantilesOf(calibrated(passagesS, hours(6), 'none', outcomes), [0.1, 0.5, 0.9]);
+  quantilesOf(calibrated(passagesS, { ...now, outcomes }), [0.1, 0.5, 0.9]);
 
 const spread = Array.from({ length: 200 }, (_, i) => 12 + (i - 99.5) / 50);
 
@@ -64,12 +71,15 @@ describe('a past', () => {
     expect(covered / took.length).toBeCloseTo(0.8, 1);
   });
 
-  it('of pieces wrapped otherwise, or looked at much earlier, counts for less', () => {
+  it('of pieces wrapped otherwise, looked at much earlier or for a wrap, counts for less', () => {
     const late = spread.map((tookH) => tookH + 3);
     const few = late.slice(0, 30);
     const [, same = 0] = range(cameAfter(few));
     const [, otherWrap = 0] = range(cameAfter(few, { wrap: 'foil' }));
     const [, otherStage = 0] = range(cameAfter(few, { madeAtS: hours(0) }));
+    const toWrap = { target: { tempC: celsius(70), way: 'rising' as const } };
+    const [, otherTarget = 0] = range(cameAfter(few, toWrap));
+    expect(otherTarget).toBeLessThan(same);
     expect(otherWrap).toBeLessThan(same);
     expect(otherStage).toBeLessThan(same);
   });
@@ -82,7 +92,8 @@ describe('a past', () => {
   });
 
   it('of pieces that never came to it makes never likely', () => {
-    const values = calibrated(members, hours(6), 'none', cameAfter([undefined, undefined, 12, 12]));
+    const outcomes = cameAfter([undefined, undefined, 12, 12]);
+    const values = calibrated(members, { ...now, outcomes });
     const never = values.filter(({ value }) => value === Number.POSITIVE_INFINITY);
     expect(never).toHaveLength(2);
   });

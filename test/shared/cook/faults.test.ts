@@ -59,7 +59,12 @@ describe('what cannot be is named, and nothing is computed', () => {
     ]);
   });
 
-  it('but not one that a hotter smoker waits for', () => {
+  it('but not one that was shown before the fire was let down', () => {
+    const readings = hourly(40, 70, 90, 97);
+    expect(faultsOf({ smoker: { setC: celsius(80) }, readings })).toEqual([]);
+  });
+
+  it('nor one that a hotter smoker waits for', () => {
     const hot = { ...smoker, id: 'hot', setC: celsius(130) };
     const moved = {
       from: { by: 'time' as const, atS: hours(8) },

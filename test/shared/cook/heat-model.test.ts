@@ -80,6 +80,41 @@ describe('the heat that arrives', () => {
   });
 });
 
+describe('the water of a piece', () => {
+  const drying = shoulder.drying ?? sealed;
+
+  it('is on the surface, gone off or dripped, and never more on the surface than it can hold', () => {
+    for (const around of [shoulder.around, { ...shoulder.around, ...foil }]) {
+      const { model } = runPlain({ ...shoulder, around }, 12 * 3600);
+      const came =
+        drying.juiceKgPerM2 * model.pressedShare + drying.seepKgPerM2RootS * Math.sqrt(12 * 3600);
+      const held = drying.stockKgPerM2 + came - model.vapouredKgPerM2 - model.drippedKgPerM2;
+      expect(held).toBeGreaterThan(-1e-3);
+      expect(held).toBeLessThan(drying.stockKgPerM2 + 1e-9);
+    }
+  });
+
+  it('goes off from bare meat, and drips in foil', () => {
+    const bare = runPlain(shoulder, 12 * 3600).model;
+    const wrapped = runPlain({ ...shoulder, around: { ...shoulder.around, ...foil } }, 12 * 3600);
+    expect(bare.vapouredKgPerM2).toBeGreaterThan(5 * bare.drippedKgPerM2);
+    expect(wrapped.model.drippedKgPerM2).toBeGreaterThan(5 * wrapped.model.vapouredKgPerM2);
+  });
+
+  it('that heat has pressed out does not go back as the meat cools', () => {
+    const { model } = runPlain(shoulder, 6 * 3600);
+    const hot = model.pressedShare;
+    for (let timeS = 0; timeS < 10 * 3600; timeS += 300) model.step(300, 5, 5);
+    expect(model.depthC(0)).toBeLessThan(20);
+    expect(model.pressedShare).toBeGreaterThanOrEqual(hot);
+  });
+
+  it('comes back as dew on cold meat in moist air', () => {
+    const { model } = runPlain(shoulder, 300);
+    expect(model.vapouredKgPerM2).toBeLessThan(0);
+  });
+});
+
 describe('a cook', () => {
   const hoursTo = (cook: PlainCook, coreC: number) => {
     const run = runPlain(cook, 30 * 3600);

@@ -56,6 +56,7 @@ export function* kitchenLife(seed: number, cooks: number, shares: readonly numbe
       seen.push(now);
       made.push({
         cookId: String(number),
+        target,
         wrap: cook.wrap,
         madeAtS: seconds(atS),
         raw: target.raw,
