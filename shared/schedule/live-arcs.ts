@@ -2,7 +2,7 @@ import type { Link } from './model.ts';
 import { at } from './network.ts';
 
 /** No arc, at the end of a list of arcs. */
-export const NO_ARC = -1;
+const NO_ARC = -1;
 
 export type LiveArc = {
   readonly from: number;

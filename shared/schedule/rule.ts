@@ -163,8 +163,8 @@ export class Rule {
     if (this.arcs.off[arc] === 1 || (this.givenUp.size > 0 && this.givenUp.has(arc))) return false;
     const isBack = this.arcs.back[arc] === 1;
     if (isBack && !this.#heedsMaxima) return false;
-    // What has happened is not to be late for; but from then on a maximum counts. One that may still
-    // move makes nothing late, for what it counts from can be put off as well.
+    // What has happened is not to be late for, but from then on a maximum counts. What may still
+    // move makes nothing late by its maximum: what that counts from can be put off as well.
     if (!this.#forward) return isBack === this.isFact(this.fromOf(arc));
     return !(isBack && this.#isRunningWorksEnd(this.toOf(arc)));
   }
