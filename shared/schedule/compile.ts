@@ -25,7 +25,6 @@ export function compile(problem: Problem, options: TemporalOptions): Net {
   return {
     ...temporal,
     size: problem.activities.length,
-    horizonS: problem.horizonS,
     modes,
     resources,
     clashes,

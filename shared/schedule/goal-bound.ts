@@ -5,10 +5,8 @@ import { activityOf, at } from './network.ts';
  * The activities that must be over, or begun, before something that has a date: they are planned
  * late. The others (sorting trim, cleaning up) are planned early. Pinned ones count as bound.
  */
-export function goalBound({ arcs, hiS, modes, horizonS }: Net): ReadonlySet<number> {
-  const pinned = modes.flatMap(([mode], activity) => (mode?.anyHour ? [activity * 2] : []));
-  const reached = new Set([...hiS.keys()].filter((node) => at(hiS, node) < horizonS));
-  for (const node of pinned) reached.add(node);
+export function goalBound({ arcs, dated }: Net): ReadonlySet<number> {
+  const reached = new Set([...dated.keys()].filter((node) => dated[node] === 1));
   for (const node of reached) {
     for (let i = at(arcs.into.first, node); i < at(arcs.into.first, node + 1); i++) {
       const arc = at(arcs.into.items, i);

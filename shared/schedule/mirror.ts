@@ -13,6 +13,7 @@ export function mirrored(net: Net): Net {
     arcs: mirroredArcs(net.arcs, net.size * 2),
     loS: negatedByNode(net.hiS),
     hiS: negatedByNode(net.loS),
+    dated: net.dated.map((_, node) => at(net.dated, otherEnd(node))),
     modes: net.modes.map((modes) => modes.map(mirroredMode)),
     resources: net.resources.map(mirroredResource),
     clashes: net.clashes.map(mirroredClash),

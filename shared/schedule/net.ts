@@ -8,7 +8,8 @@ import type { Arcs } from './network.ts';
 export type Net = {
   /** How many activities; each has two nodes. */
   readonly size: number;
-  readonly horizonS: number;
+  /** 1 for a node that a goal, a deadline or a pin puts a date on. */
+  readonly dated: Uint8Array;
   readonly arcs: Arcs;
   /** Bounds of each node from releases, deadlines, goals, pins and the horizon. */
   readonly loS: Int32Array;

@@ -17,7 +17,7 @@ export type TemporalOptions = {
 export function temporalNet(
   problem: Problem,
   options: TemporalOptions,
-): Pick<Net, 'arcs' | 'loS' | 'hiS'> {
+): Pick<Net, 'arcs' | 'loS' | 'hiS' | 'dated'> {
   const index = indexOf(problem);
   const lengths = problem.activities.flatMap((activity, i) => {
     const bounds = possibleLengths(activity, options.aim);
@@ -39,8 +39,10 @@ function dateBounds(problem: Problem, index: Index, lateS: readonly number[]) {
   const nodes = problem.activities.length * 2;
   const loS = new Int32Array(nodes);
   const hiS = new Int32Array(nodes).fill(problem.horizonS);
+  const dated = new Uint8Array(nodes);
   const notAfter = (node: number, s: number) => {
     hiS[node] = Math.min(at(hiS, node), s);
+    dated[node] = 1;
   };
   problem.goals.forEach((goal, i) => {
     notAfter(nodeOf(goal, index), goal.dueS + at(lateS, i));
@@ -52,6 +54,7 @@ function dateBounds(problem: Problem, index: Index, lateS: readonly number[]) {
     if (deadlineS !== undefined) notAfter(end, deadlineS);
     if (pin?.startS !== undefined) loS[start] = hiS[start] = pin.startS;
     if (pin?.endS !== undefined) loS[end] = hiS[end] = pin.endS;
+    if (pinnedInTime) dated[start] = dated[end] = 1;
   });
-  return { loS, hiS };
+  return { loS, hiS, dated };
 }

@@ -25,6 +25,16 @@ describe('construct', () => {
     expect(placed.get('smoke')).toMatchObject({ startS: 5_800, endS: 9_400 });
   });
 
+  it('does so for a service at the very end of the day, too', () => {
+    const day = problem({
+      horizonS: seconds(900),
+      activities: [activity('smoke', work(300)), activity('carve', work(100))],
+      lags: [lag('smoke.end', 'carve.start', 0)],
+      goals: [goal('carve', 900)],
+    });
+    expect(placementsOf(day).get('smoke')).toMatchObject({ startS: 500 });
+  });
+
   it('does what no service waits for as early as it can', () => {
     const day = problem({
       activities: [activity('trim', work(600)), activity('sort', work(300))],
