@@ -84,9 +84,9 @@ const anyCut = {
   wrapPassage: {
     scale: 'ratio',
     median: 1,
-    spread: 1.8,
+    spread: 2,
     sureness: 'judged',
-    source: 'how tight it is folded',
+    source: 'how tight it is folded; papers differ, and soak with fat',
   },
   wrapContact: {
     scale: 'ratio',

@@ -8,6 +8,7 @@ import { finish, type Job, jobOf } from './job.ts';
 import type { Piece, Reading, Smoker, Target } from './piece.ts';
 import { quantiles, quantilesOf, type Weighted } from './quantiles.ts';
 import { shownS } from './readings.ts';
+import type { Wrap, WrapName } from './rooms.ts';
 import { Scene } from './scene.ts';
 import { readAt } from './trace.ts';
 
@@ -19,6 +20,8 @@ export type ForecastOptions = {
   readonly seed: number;
   /** Eighty where nothing is said, forty at least. */
   readonly members?: number;
+  /** The kitchen's own paper and foil, in place of the usual. */
+  readonly wraps?: Partial<Readonly<Record<WrapName, Wrap>>>;
   /** How the kitchen's earlier forecasts came out. */
   readonly outcomes?: readonly Outcome[];
 };
@@ -119,7 +122,7 @@ function* forecasting(
   const { nowS, seed, members = MEMBERS, outcomes = [] } = options;
   const faults = faultsOf(piece, smoker, readings, nowS);
   if (faults.length > 0) return { ok: false, faults };
-  const scene = new Scene(piece, smoker, nowS);
+  const scene = new Scene(piece, smoker, options);
   const timesS = everyS(nowS, nowS + HORIZON_S, FAN_EVERY_S);
   const ensemble = yield* assimilate(scene, readings, {
     ...{ seed, members, timesS },

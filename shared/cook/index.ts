@@ -23,5 +23,5 @@ export {
   wetBulbC,
 } from './moist-air.ts';
 export type { Door, Piece, Place, Reading, Smoker, Stay, Target } from './piece.ts';
-export { type Room, rooms, type WrapName, wraps } from './rooms.ts';
-export { type SmokerPrior, smokerPriors } from './smoker-priors.ts';
+export { type Room, rooms, type Wrap, type WrapName, wraps } from './rooms.ts';
+export { type SmokerPrior, smokerPriors, withWetBulb } from './smoker-priors.ts';

@@ -5,6 +5,7 @@ import { type PieceUnknowns, pieceUnknowns } from './cut-priors.ts';
 import { type MeatProperties, meatProperties } from './meat.ts';
 import type { Piece, Smoker } from './piece.ts';
 import { meaningOf, placesOf } from './prior.ts';
+import { type Wrap, type WrapName, wraps } from './rooms.ts';
 import { shapeExponent } from './shape.ts';
 import { smokerUnknowns } from './smoker-priors.ts';
 import { type StageOf, stageOf } from './stages.ts';
@@ -23,6 +24,12 @@ const HALF_OF_STOCK = 0.25;
 
 const placesInZ = placesOf(pieceUnknowns);
 
+type Given = {
+  readonly nowS: number;
+  /** The kitchen's own, in place of the usual. */
+  readonly wraps?: Partial<Readonly<Record<WrapName, Wrap>>>;
+};
+
 /**
  * A piece with its smokers as the ensemble works with them. A member is one row of z: first the
  * piece's unknowns, then those of the smoker the cook is about, then of any other it is moved to.
@@ -36,19 +43,20 @@ export class Scene {
 
   constructor(
     readonly piece: Piece,
-    smoker: Smoker,
-    nowS: number,
+    home: Smoker,
+    { nowS, wraps: own = {} }: Given,
   ) {
     const visited = piece.stays.flatMap(({ place }) =>
       place.kind === 'smoker' ? [place.smoker] : [],
     );
-    this.smokers = [...new Map([smoker, ...visited].map((one) => [one.id, one])).values()];
+    this.smokers = [...new Map([home, ...visited].map((one) => [one.id, one])).values()];
     this.meat = meatProperties(piece.cut.composition, PROPERTIES_AT);
     this.exponent = shapeExponent(piece.sides);
     const { thicknessM, widthM, lengthM } = piece.sides;
     this.halfM = Math.min(thicknessM, widthM, lengthM) / 2;
     const placeInZ = (id: string) => this.placeOf(this.smokers.findIndex((one) => one.id === id));
-    this.stages = piece.stays.map((stay) => stageOf(stay, smoker, placeInZ, nowS));
+    const setting = { home, wraps: { ...wraps, ...own }, nowS, placeInZ };
+    this.stages = piece.stays.map((stay) => stageOf(stay, setting));
   }
 
   /** Where in a row of z the unknowns of a smoker begin. */

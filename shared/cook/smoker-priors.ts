@@ -1,3 +1,5 @@
+import type { Celsius } from '../kernel/index.ts';
+import { humidityFromWetBulb } from './moist-air.ts';
 import type { Unknown } from './prior.ts';
 
 /**
@@ -69,3 +71,25 @@ export const smokerPriors = {
     swingK: 1,
   },
 } as const satisfies Record<string, SmokerPrior>;
+
+/**
+ * A smoker whose humidity somebody has read: the air's temperature and that of a thermometer in a
+ * wet sock beside it. Nothing where there is no such air.
+ */
+export function withWetBulb(
+  prior: SmokerPrior,
+  air: Celsius,
+  wetBulb: Celsius,
+  pressurePa?: number,
+): SmokerPrior | undefined {
+  const ratio = humidityFromWetBulb(air, wetBulb, pressurePa);
+  if (ratio === undefined || !(ratio > 0) || ratio === Number.POSITIVE_INFINITY) return undefined;
+  const humidity: Unknown = {
+    scale: 'ratio',
+    median: ratio,
+    spread: 1.15,
+    sureness: 'measured',
+    source: 'a wet sock over a thermometer, in this smoker',
+  };
+  return { ...prior, unknowns: { ...prior.unknowns, humidity } };
+}

@@ -5,7 +5,7 @@ import { airOfSmoker } from './fire.ts';
 import { SEA_LEVEL_PA, vapourPressurePa } from './moist-air.ts';
 import type { Smoker, Stay } from './piece.ts';
 import { meaningOf, placesOf } from './prior.ts';
-import { type Room, type Wrap, wraps } from './rooms.ts';
+import type { Room, Wrap, WrapName } from './rooms.ts';
 import { smokerUnknowns } from './smoker-priors.ts';
 
 /** What is a member's own about a stay: how its wrap sits, its smoker's z, how the fire strays. */
@@ -17,8 +17,14 @@ export type Own = {
   readonly driftZ: number;
 };
 
-/** Where in a row of z the unknowns of a smoker begin. */
-type PlaceInZ = (smoker: string) => number;
+/** What is common to all stays of a cook. */
+export type Setting = {
+  readonly home: Smoker;
+  readonly wraps: Readonly<Record<WrapName, Wrap>>;
+  readonly nowS: number;
+  /** Where in a row of z the unknowns of a smoker begin. */
+  readonly placeInZ: (smoker: string) => number;
+};
 
 const placesInBlock = placesOf(smokerUnknowns);
 
@@ -26,39 +32,31 @@ const placesInBlock = placesOf(smokerUnknowns);
 export type StageOf = (own: Own) => RunStage;
 
 /**
- * Makes a stay ready. What waits for the core has not begun by `nowS`; how the fire will stray is
- * not known from then on.
+ * Makes a stay ready. What waits for the core has not begun by now; how the fire will stray is not
+ * known from now on.
  */
-export function stageOf(
-  { from, place, wrap }: Stay,
-  home: Smoker,
-  placeInZ: PlaceInZ,
-  nowS: number,
-): StageOf {
+export function stageOf({ from, place, wrap }: Stay, setting: Setting): StageOf {
+  const { home, wraps, nowS } = setting;
   const moment: Moment = from.by === 'time' ? from : { ...from, notBeforeS: nowS };
   switch (place.kind) {
     case 'home':
-      return inSmoker(moment, home, wraps[wrap], placeInZ, nowS);
+      return inSmoker(moment, home, wraps[wrap], setting);
     case 'smoker':
-      return inSmoker(moment, place.smoker, wraps[wrap], placeInZ, nowS);
+      return inSmoker(moment, place.smoker, wraps[wrap], setting);
     case 'room':
-      return inRoom(moment, place.room, wraps[wrap]);
+      return inRoom(moment, place.room, wraps[wrap], pressureOf(home));
     default:
       return unreachable(place);
   }
 }
 
-function inSmoker(
-  from: Moment,
-  smoker: Smoker,
-  wrap: Wrap,
-  placeInZ: PlaceInZ,
-  nowS: number,
-): StageOf {
+const pressureOf = ({ pressurePa }: Smoker) => pressurePa ?? SEA_LEVEL_PA;
+
+function inSmoker(from: Moment, smoker: Smoker, wrap: Wrap, setting: Setting): StageOf {
   const { unknowns, wallsBelowAirK, swingK } = smoker.prior;
-  const pressurePa = smoker.pressurePa ?? SEA_LEVEL_PA;
+  const pressurePa = pressureOf(smoker);
   const air = airOfSmoker(smoker);
-  const block = placeInZ(smoker.id);
+  const block = setting.placeInZ(smoker.id);
   return (own) => {
     const of = (name: keyof typeof unknowns) =>
       meaningOf(unknowns[name], own.z[block + placesInBlock[name]] ?? 0);
@@ -75,12 +73,12 @@ function inSmoker(
         pressurePa,
       },
       warmerK: of('airShift'),
-      drift: { fromS: nowS, k: swingK * own.driftZ },
+      drift: { fromS: setting.nowS, k: swingK * own.driftZ },
     };
   };
 }
 
-function inRoom(from: Moment, room: Room, wrap: Wrap): StageOf {
+function inRoom(from: Moment, room: Room, wrap: Wrap, pressurePa: number): StageOf {
   const air = new AirCurve([{ atS: 0, tempC: room.airC }]);
   return (own) => ({
     from,
@@ -91,8 +89,8 @@ function inRoom(from: Moment, room: Room, wrap: Wrap): StageOf {
       filmWPerM2K: room.filmWPerM2K,
       emissivity: wrap.emissivity ?? room.emissivity,
       wallsBelowAirK: 0,
-      vapourPa: vapourPressurePa(room.humidityRatio),
-      pressurePa: SEA_LEVEL_PA,
+      vapourPa: vapourPressurePa(room.humidityRatio, pressurePa),
+      pressurePa,
     },
     warmerK: 0,
     drift: { fromS: 0, k: 0 },

@@ -75,7 +75,7 @@ const smoker: Smoker = {
 };
 
 function cookMs(): number {
-  const scene = new Scene(shoulder, smoker, 0);
+  const scene = new Scene(shoulder, smoker, { nowS: 0 });
   const cook = scene.cook(scene.belief().mean, 0);
   const run = new CookRun();
   for (let warm = 0; warm < 500; warm++) run.run(cook, HOURS_S);
@@ -95,7 +95,9 @@ function fleetS(): number {
   const startMs = performance.now();
   for (let piece = 0; piece < PIECES; piece++) {
     const thicknessM = metres(0.06 + 0.06 * (piece / PIECES));
-    const scene = new Scene({ ...shoulder, sides: { ...shoulder.sides, thicknessM } }, smoker, 0);
+    const scene = new Scene({ ...shoulder, sides: { ...shoulder.sides, thicknessM } }, smoker, {
+      nowS: 0,
+    });
     const air = new AirCurve(
       Array.from({ length: 96 }, (_, i) => ({ atS: i * 900, tempC: 110 + 3 * normal() })),
     );

@@ -49,7 +49,7 @@ export function syntheticKitchen(random: Random): { readonly cook: () => TrueCoo
     setC: within(110, 124),
   };
   const wraps: Record<'paper' | 'foil', SpentWrap> = {
-    paper: { contactWPerM2K: ratio(80, 1.2), passes: ratio(0.35, 1.25), emissivity: 0.75 },
+    paper: { contactWPerM2K: ratio(80, 1.2), passes: ratio(0.15, 1.4), emissivity: 0.75 },
     foil: {
       contactWPerM2K: ratio(60, 1.2),
       passes: ratio(0.03, 1.5),
