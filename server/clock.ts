@@ -1,6 +1,9 @@
 import { type Instant, instant } from '../shared/kernel/index.ts';
 
-/** The hub's time. All durations are in its own milliseconds, which a fast clock makes shorter than the world's. */
+/**
+ * The hub's time. All durations are in its own milliseconds, which a fast clock makes shorter than
+ * the world's.
+ */
 export type Clock = {
   /** How many times as fast as the world it runs; once, where nothing is said. */
   readonly speed?: number;
@@ -36,7 +39,9 @@ export function systemClock(speed = 1): Clock {
   };
 }
 
-/** A clock that stands still until it is moved; what was asked of it then happens in order of time. */
+/**
+ * A clock that stands still until it is moved; what was asked of it then happens in order of time.
+ */
 export type ManualClock = Clock & {
   advance(byMs: number): void;
   /** Sets the time without running anything, as when somebody sets the machine's clock. */

@@ -29,8 +29,8 @@ export const dayRules: DayRules<DayState> = {
 };
 
 /**
- * A wall asks for the work it shows, and only where the pit is can loads and fires be touched. Whoever stands at a wall
- * does the work of that wall; who they are is another question.
+ * A wall asks for the work it shows, and only where the pit is can loads and fires be touched.
+ * Whoever stands at a wall does the work of that wall; who they are is another question.
  */
 function mayAsk({ plan }: DayState, face: Face, command: Command): Refusal | null {
   const stations = plan?.kitchen.stations ?? [];

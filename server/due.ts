@@ -5,7 +5,10 @@ import type { PlanOfDay } from './folder/index.ts';
 /** A day is worked on so long after its last service closes: holding, cooling, washing. */
 const AFTER_CLOSING_S = hours(2);
 
-/** The plan to work by at `now`: the first whose day is not over. A broken file counts as a whole day. */
+/**
+ * The plan to work by at `now`: the first whose day is not over. A broken file counts as a whole
+ * day.
+ */
 export function dueAt(plans: readonly PlanOfDay[], now: Instant, zone: string): PlanOfDay | null {
   return (
     plans.find(({ day, plan }) => !isOver({ day, services: plan?.services }, now, zone)) ?? null

@@ -4,13 +4,15 @@ import { z } from 'zod';
 import { type Instant, instant } from '../shared/kernel/index.ts';
 import { type Clock, systemClock } from './clock.ts';
 
-/** From `realMs` on, when it showed `shownMs`, the clock runs `speed` times as fast as the world. */
+/**
+ * From `realMs` on, when it showed `shownMs`, the clock runs `speed` times as fast as the world.
+ */
 const anchorSchema = z.strictObject({ realMs: z.int(), shownMs: z.int(), speed: z.number() });
 type Anchor = z.infer<typeof anchorSchema>;
 
 /**
- * The clock of a folder. One that once ran fast goes on from where it would be by now, also while no hub was running, so
- * that the times in its log never lie ahead of it.
+ * The clock of a folder. One that once ran fast goes on from where it would be by now, also while
+ * no hub was running, so that the times in its log never lie ahead of it.
  */
 export function keptClock(folder: string, speed: number, real: () => number = Date.now): Clock {
   const file = join(folder, 'clock.json');

@@ -11,7 +11,9 @@ export type Listening =
   | { readonly ok: true; readonly port: number; readonly insteadOf: number | null }
   | { readonly ok: false; readonly why: string };
 
-/** Opens the door on the port that was asked for, or else on the usual one or the next that is free. */
+/**
+ * Opens the door on the port that was asked for, or else on the usual one or the next that is free.
+ */
 export async function listen(
   server: Server,
   host: string,

@@ -16,7 +16,10 @@ export type Looked = {
 
 /** Keeps the plan of the day as a kitchen's files have it. */
 export type Planning = {
-  /** Takes up the plan that is due, if it is sound and new. Whatever is wrong with a file, the running day stays. */
+  /**
+   * Takes up the plan that is due, if it is sound and new. Whatever is wrong with a file, the
+   * running day stays.
+   */
   look(now: Instant, adoptedAt?: (plan: AdoptedPlan) => Instant): Promise<Looked>;
 };
 

@@ -6,7 +6,10 @@ import type { Hub } from './hub/index.ts';
 /** Other seeds give other demos; this one is as good as any. */
 const SEED = 1;
 
-/** Has the invented crew tap what it would have tapped since last night, through the same door as everybody. */
+/**
+ * Has the invented crew tap what it would have tapped since last night, through the same door as
+ * everybody.
+ */
 export async function playDemo(
   hub: Hub<DayState>,
   { built, schedule }: AdoptedPlan,

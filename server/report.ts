@@ -17,7 +17,10 @@ function spellErrors(_key: string, value: unknown): unknown {
   return value instanceof Error ? (value.stack ?? value.message) : value;
 }
 
-/** Runs something that must not take its caller down: a fault of ours is said loudly and goes no further. */
+/**
+ * Runs something that must not take its caller down: a fault of ours is said loudly and goes no
+ * further.
+ */
 export function guarded(report: Report, what: string, run: () => void): void {
   try {
     run();

@@ -11,7 +11,10 @@ export type Furnished =
   /** It holds other things and no kitchen: nothing was written. */
   | 'foreign';
 
-/** Makes sure that a folder holds a kitchen's files, and gives an empty one the demo's, of today and of here. */
+/**
+ * Makes sure that a folder holds a kitchen's files, and gives an empty one the demo's, of today and
+ * of here.
+ */
 export function furnish(folder: string): Furnished {
   mkdirSync(folder, { recursive: true });
   if (existsSync(join(folder, 'kitchen.json'))) return 'ready';

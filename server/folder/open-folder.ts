@@ -23,7 +23,10 @@ export type OpenFolder = {
   sayAddress(address: string): void;
 };
 
-/** Opens the folder that was chosen, gives it a kitchen if it is empty, and keeps every other hub out of it. */
+/**
+ * Opens the folder that was chosen, gives it a kitchen if it is empty, and keeps every other hub
+ * out of it.
+ */
 export function openFolder(choice: FolderChoice, closing: Closing): OpenFolder {
   const path = choice.path === null ? passingFolder(closing) : resolve(choice.path);
   const furnished = furnish(path);

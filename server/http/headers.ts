@@ -1,8 +1,8 @@
 import type { RequestHandler } from 'express';
 
 /**
- * What a page of ours may do: load its own files and speak to its own hub, nothing else. No inline script, so that text
- * which came from somewhere can never run.
+ * What a page of ours may do: load its own files and speak to its own hub, nothing else. No inline
+ * script, so that text which came from somewhere can never run.
  */
 const POLICY = [
   "default-src 'none'",

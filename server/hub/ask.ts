@@ -3,7 +3,9 @@ import type { CommandId, Instant, PersonId, ScreenId } from '../../shared/kernel
 import type { Face } from '../../shared/view/index.ts';
 import type { DayRules, RunningDay } from './rules.ts';
 
-/** Something to be decided and kept: a command of a screen, or a fact that the hub itself brings. */
+/**
+ * Something to be decided and kept: a command of a screen, or a fact that the hub itself brings.
+ */
 export type Ask<State> = {
   readonly id: CommandId;
   readonly personId: PersonId | null;

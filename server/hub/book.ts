@@ -13,7 +13,9 @@ export type Book<State> = {
   /** When the last entry was kept that was true at its opening. */
   readonly openedAt: Instant | null;
   readonly broken: Broken | null;
-  /** Decides and keeps; resolves when it is durable. Rejects when it was not kept, or nobody knows. */
+  /**
+   * Decides and keeps; resolves when it is durable. Rejects when it was not kept, or nobody knows.
+   */
   write(asks: readonly Ask<State>[], now: Instant): Promise<readonly Answer[]>;
 };
 
@@ -31,7 +33,9 @@ export class Fenced extends Error {
   override readonly name = 'Fenced';
 }
 
-/** Tries of one batch: the second, after reading on, settles every doubt that reading can settle. */
+/**
+ * Tries of one batch: the second, after reading on, settles every doubt that reading can settle.
+ */
 const TRIES = 2;
 
 /** Reads the log through and takes it, unless it is broken: then it is left as it is. */

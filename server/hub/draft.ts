@@ -81,8 +81,8 @@ function decideOne<State>(from: From<State>, ask: Ask<State>): Decided<State> {
 }
 
 /**
- * When it happened: as claimed, for a screen that was alone tells the truth later, unless that lies in the future or
- * before the last change of the same thing.
+ * When it happened: as claimed, for a screen that was alone tells the truth later, unless that lies
+ * in the future or before the last change of the same thing.
  */
 function timeOf<State>({ state, now }: From<State>, ask: Ask<State>): Instant {
   const earliest = Math.min(ask.earliestAt(state), now);

@@ -20,7 +20,9 @@ import { Walls } from './walls.ts';
 /** How often the expected times are brought up to the clock. */
 const TICK_MS = 5_000;
 
-/** One kitchen's hub: it decides, keeps, and tells. What carries its words is none of its business. */
+/**
+ * One kitchen's hub: it decides, keeps, and tells. What carries its words is none of its business.
+ */
 export type Hub<State> = {
   /** The day as kept so far. */
   readonly state: State;
@@ -150,7 +152,10 @@ function acceptLink<State>(
   };
 }
 
-/** The clock's time, but never earlier than it was before: not after the machine's clock was set back, nor last time. */
+/**
+ * The clock's time, but never earlier than it was before: not after the machine's clock was set
+ * back, nor last time.
+ */
 function steady(clock: Clock, notBefore: Instant | null): () => Instant {
   let latest = notBefore ?? instant(0);
   return () => {

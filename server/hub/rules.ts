@@ -4,8 +4,8 @@ import type { Question, QuestionAnswer } from '../../shared/protocol/index.ts';
 import type { Face, View } from '../../shared/view/index.ts';
 
 /**
- * What the hub must be told about a day to keep one. The hub itself knows only that a day is a list of events: who may
- * write next, what is durable, who has to be told.
+ * What the hub must be told about a day to keep one. The hub itself knows only that a day is a list
+ * of events: who may write next, what is durable, who has to be told.
  */
 export type DayRules<State> = {
   empty(): State;

@@ -4,7 +4,10 @@ import type { Face } from '../../shared/view/index.ts';
 import { guarded, type Report } from '../report.ts';
 import type { DayRules, Kept, RunningDay, Shown } from './rules.ts';
 
-/** The running day, which must go on whatever a rule of it does: a fault of ours is said and survived. */
+/**
+ * The running day, which must go on whatever a rule of it does: a fault of ours is said and
+ * survived.
+ */
 export type Stage<State> = {
   readonly running: RunningDay<State>;
   /** Events that are kept; they are true even if the day stumbles over one. */

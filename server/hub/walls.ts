@@ -21,7 +21,9 @@ type Sheet =
 
 type Room = { readonly face: Face; readonly links: Set<ScreenLink>; sheet: Sheet | null };
 
-/** The screens that are linked, by what they show. A face is worked out once, however many show it. */
+/**
+ * The screens that are linked, by what they show. A face is worked out once, however many show it.
+ */
 export class Walls {
   readonly #parts: WallParts;
   readonly #rooms = new Map<string, Room>();
@@ -95,8 +97,8 @@ export class Walls {
   }
 
   /**
-   * One face in a turn: while it travels and is drawn the next is worked out, and a tap that comes meanwhile does not
-   * wait for all of them.
+   * One face in a turn: while it travels and is drawn the next is worked out, and a tap that comes
+   * meanwhile does not wait for all of them.
    */
   #showNext(): void {
     const [room] = this.#stale;

@@ -1,6 +1,9 @@
 import type { ViewMessage } from '../../shared/protocol/index.ts';
 
-/** Sends a view to sockets one by one, but turns it into bytes only once for all that get the same in a row. */
+/**
+ * Sends a view to sockets one by one, but turns it into bytes only once for all that get the same
+ * in a row.
+ */
 export type FanOut = (socketId: string, message: ViewMessage) => void;
 
 export function createFanOut(sendTo: (socketIds: string[], message: ViewMessage) => void): FanOut {

@@ -1,12 +1,17 @@
-/** How fast one screen may speak: a steady rate, and bursts beyond it for a hand that taps through a list. */
+/**
+ * How fast one screen may speak: a steady rate, and bursts beyond it for a hand that taps through a
+ * list.
+ */
 export type Pace = {
-  /** Makes room for one message more and says how long it has to wait for its turn, in milliseconds. */
+  /**
+   * Makes room for one message more and says how long it has to wait for its turn, in milliseconds.
+   */
   take(nowMs: number): number;
 };
 
 /**
- * The generic cell rate algorithm (ITU-T I.371), as a shaper: nothing is lost, since what waits may be a tap.
- * Waits never fall from one message to the next, so that their order stays.
+ * The generic cell rate algorithm (ITU-T I.371), as a shaper: nothing is lost, since what waits may
+ * be a tap. Waits never fall from one message to the next, so that their order stays.
  */
 export function createPace({
   perSecond,

@@ -2,11 +2,12 @@ import type { CommandId } from '../../shared/kernel/index.ts';
 import type { Answer } from '../../shared/protocol/index.ts';
 
 /**
- * The day-log of one kitchen: entries in the order they were kept, each carrying the hash of the one before, and beside
- * them the answer that every command got. Behind it stands a file, or a medium in memory.
+ * The day-log of one kitchen: entries in the order they were kept, each carrying the hash of the
+ * one before, and beside them the answer that every command got. Behind it stands a file, or a
+ * medium in memory.
  *
- * Every method may reject with the medium's own error. After a rejected `append` nobody knows whether it was kept:
- * read on from the last known entry to learn it.
+ * Every method may reject with the medium's own error. After a rejected `append` nobody knows
+ * whether it was kept: read on from the last known entry to learn it.
  */
 export type EventLog = {
   /** Takes the log for one hub: from now on only what is appended under this epoch is kept. */
@@ -16,7 +17,10 @@ export type EventLog = {
   /** What this command was answered, also when the answer was a refusal. */
   answerTo(command: CommandId): Promise<Answer | null>;
   head(): Promise<Head>;
-  /** Entries from number `fromSeq` on, as stored; rejects in the middle where the medium cannot be read. */
+  /**
+   * Entries from number `fromSeq` on, as stored; rejects in the middle where the medium cannot be
+   * read.
+   */
   read(fromSeq: number): AsyncIterable<Entry>;
   close(): Promise<void>;
 };

@@ -9,8 +9,8 @@ export type Lifted =
   | { readonly ok: false; readonly why: 'unreadable' | 'newer' };
 
 /**
- * An event as it was stored, brought to today's shape. Stored bytes never change, so every version ever released stays
- * readable here; a new one adds one step from the version before.
+ * An event as it was stored, brought to today's shape. Stored bytes never change, so every version
+ * ever released stays readable here; a new one adds one step from the version before.
  */
 export function lift(stored: unknown): Lifted {
   if (!isVersioned(stored)) return { ok: false, why: 'unreadable' };

@@ -29,8 +29,9 @@ export type Locked =
 const held = new Set<Database.Database>();
 
 /**
- * Takes a folder for this process alone. The lock is the operating system's own, on a file that SQLite holds open, so
- * that it ends with the process however that ends; the note beside it only says whose it is.
+ * Takes a folder for this process alone. The lock is the operating system's own, on a file that
+ * SQLite holds open, so that it ends with the process however that ends; the note beside it only
+ * says whose it is.
  */
 export function lockFolder(folder: string, holder: Holder): Locked {
   const note = join(folder, 'holder.json');

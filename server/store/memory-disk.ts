@@ -11,8 +11,9 @@ export type Transaction = {
 };
 
 /**
- * What is left when a process dies, and what is left when the power goes: a commit sits in a cache until it is synced.
- * The two settings are what a careless store gets wrong; a simulation must be able to plant them.
+ * What is left when a process dies, and what is left when the power goes: a commit sits in a cache
+ * until it is synced. The two settings are what a careless store gets wrong; a simulation must be
+ * able to plant them.
  */
 export type MemoryDisk = {
   /** `unique`: a command has one answer for ever. `any`: as if the key had been forgotten. */

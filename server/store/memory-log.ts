@@ -6,7 +6,10 @@ import type { MemoryDisk, Transaction } from './memory-disk.ts';
 export const WRITE_STEPS = ['begun', 'written', 'committed', 'synced'] as const;
 export type WriteStep = (typeof WRITE_STEPS)[number];
 
-/** Told as each moment is reached; may take its time, or throw: then this log is dead, as after a kill. */
+/**
+ * Told as each moment is reached; may take its time, or throw: then this log is dead, as after a
+ * kill.
+ */
 export type OnWriteStep = (step: WriteStep) => void | Promise<void>;
 
 /** The log was used after its hub died or closed it. */

@@ -36,7 +36,10 @@ export class NotOurLog extends Error {
   override readonly name = 'NotOurLog';
 }
 
-/** The log in one SQLite file. It must lie on a disk of this machine: a network drive cannot keep its promises. */
+/**
+ * The log in one SQLite file. It must lie on a disk of this machine: a network drive cannot keep
+ * its promises.
+ */
 export function openSqliteLog(file: string): EventLog {
   const db = new Database(file);
   try {
@@ -66,7 +69,8 @@ export function readSqliteLog(file: string): EventLog {
 
 function prepareFile(db: Database.Database, file: string) {
   assert(db.pragma('journal_mode = wal', { simple: true }) === 'wal', `${file} cannot keep a WAL`);
-  // Asked for at every opening: what the library takes by itself on a file already in WAL is NORMAL,
+  // Asked for at every opening: what the library takes by itself on a file already in WAL is
+  // NORMAL,
   // which may lose the last commits when the power goes.
   db.pragma('synchronous = full');
   assert(db.pragma('synchronous', { simple: true }) === FULL, `${file} is not fully synced`);
@@ -162,8 +166,8 @@ function logIn(db: Database.Database): EventLog {
 }
 
 /**
- * What a query gives until it meets a page that cannot be read. Taken at once, since a query left open while its reader
- * waits would hold up every other on this connection.
+ * What a query gives until it meets a page that cannot be read. Taken at once, since a query left
+ * open while its reader waits would hold up every other on this connection.
  */
 function untilFault<T>(rows: Iterable<T>): { items: T[]; fault: unknown } {
   const items: T[] = [];

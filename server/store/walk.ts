@@ -15,7 +15,10 @@ export type Walked = {
 
 export type Broken = { readonly seq: number; readonly why: LogBreak };
 
-/** Reads a log from its first entry, checks that each follows from the one before, and hands on what is true. */
+/**
+ * Reads a log from its first entry, checks that each follows from the one before, and hands on what
+ * is true.
+ */
 export async function walk(log: EventLog, each: (event: Event) => void): Promise<Walked> {
   let { seq, hash } = EMPTY_HEAD;
   let keptAt: Instant | null = null;

@@ -5,11 +5,14 @@ import { heatNeededC, loadsOf } from './arrangement.ts';
 import type { PlanIndex } from './plan-index.ts';
 import type { DayState } from './state.ts';
 
-/** Air so near its set temperature is as it should be: a fire swings (common practice, no source). */
+/**
+ * Air so near its set temperature is as it should be: a fire swings (common practice, no source).
+ */
 const SWING_C = 8;
 /**
  * What the surface of a piece is at for most of a cook, while it dries: stalls are seen at 60–70 °C
- * (common practice, no source). Heat flows in by the difference to the air (Newton's law of cooling).
+ * (common practice, no source). Heat flows in by the difference to the air (Newton's law of
+ * cooling).
  */
 const SURFACE_C = celsius(65);
 /** A reading says nothing of the air later than this: by then somebody has seen to the fire. */

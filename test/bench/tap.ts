@@ -7,9 +7,10 @@ const SCREENS = 60;
 const WARM_UP = 60;
 
 /**
- * From a tap until it is durable and the last of sixty screens has what follows from it, on one machine: the hub
- * on its demo day, and beside it, tap by tap, a bare web socket server that makes one durable insert and sends the same
- * bytes. Both sides' screens run in this one process and parse what they get, so the time a screen takes is in both.
+ * From a tap until it is durable and the last of sixty screens has what follows from it, on one
+ * machine: the hub on its demo day, and beside it, tap by tap, a bare web socket server that makes
+ * one durable insert and sends the same bytes. Both sides' screens run in this one process and
+ * parse what they get, so the time a screen takes is in both.
  * @param args how many taps each, at least 300.
  */
 export async function bench(args: string[]) {

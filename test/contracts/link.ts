@@ -125,7 +125,9 @@ class Screen implements HubLinkListener {
   }
 }
 
-/** What a link between a screen and a hub promises on a day when nothing but the hub itself fails. */
+/**
+ * What a link between a screen and a hub promises on a day when nothing but the hub itself fails.
+ */
 export function linkContract(name: string, newMedium: () => Promise<LinkMedium>) {
   describe(`the link over ${name}`, () => {
     let medium: LinkMedium;

@@ -1,8 +1,9 @@
 /**
- * The Food Safety and Hygiene (England) Regulations 2013, SI 2013/2996, Schedule 4: paragraph 2 as made
- * (primary); paragraphs 5 to 7 read in their twins for Wales, SI 2006/31 (W. 5), and for Northern Ireland,
- * SR 2006/3 (secondary copies). Cooking: 70 °C for 2 min and its equals, UK Food Standards Agency advice
- * as repeated on training pages (secondary copy). Cooling in 90 min and 5 °C: common practice, no source.
+ * The Food Safety and Hygiene (England) Regulations 2013, SI 2013/2996, Schedule 4: paragraph 2 as
+ * made (primary); paragraphs 5 to 7 read in their twins for Wales, SI 2006/31 (W. 5), and for
+ * Northern Ireland, SR 2006/3 (secondary copies). Cooking: 70 °C for 2 min and its equals, UK Food
+ * Standards Agency advice as repeated on training pages (secondary copy). Cooling in 90 min and 5
+ * °C: common practice, no source.
  */
 import { describe, expect, it } from 'vitest';
 import { celsius, hours, seconds } from '../../shared/kernel/index.ts';

@@ -6,8 +6,8 @@ import { activity, goal, lag, need, problem, unit, work } from '../shared/schedu
 /**
  * The job shop of six jobs on six machines of H. Fisher and G. L. Thompson, "Probabilistic learning
  * combinations of local job-shop scheduling rules", in Muth and Thompson (eds.), *Industrial
- * Scheduling*, Prentice-Hall 1963; as `ft06` in the usual collections. By job: machine and length of
- * each step in turn.
+ * Scheduling*, Prentice-Hall 1963; as `ft06` in the usual collections. By job: machine and length
+ * of each step in turn.
  */
 const FT06 = [
   [2, 1, 0, 3, 1, 6, 3, 7, 5, 3, 4, 6],

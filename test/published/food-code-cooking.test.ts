@@ -1,6 +1,6 @@
 /**
- * FDA Food Code, cooking, 3-401.11 to 3-401.14. Secondary copies: the 2022 text itself was not read, so
- * each check names the adoption it was read in.
+ * FDA Food Code, cooking, 3-401.11 to 3-401.14. Secondary copies: the 2022 text itself was not
+ * read, so each check names the adoption it was read in.
  */
 import { describe, expect, it } from 'vitest';
 import { kilograms, minutes, seconds } from '../../shared/kernel/index.ts';
@@ -18,7 +18,10 @@ const bigConvection: Oven = { heat: 'convection', setC: degF(250), pieceKg: kilo
 const ended = (kind: Kind, tempF: number, heldS: number, oven: Oven | undefined = bigConvection) =>
   judgeEndTemperature(foodCode, { kind, coreC: degF(tempF), heldS: seconds(heldS), oven });
 
-/** Each row: kept as printed, broken by a degree less and, where a time is printed, by a second less. */
+/**
+ * Each row: kept as printed, broken by a degree less and, where a time is printed, by a second
+ * less.
+ */
 function expectRow(kind: Kind, tempF: number, heldS: number) {
   expect(ended(kind, tempF, heldS).ok).toBe(true);
   expect(ended(kind, tempF - 1, heldS).ok).toBe(false);
@@ -94,7 +97,10 @@ describe('the roast table, 3-401.11(B)(1)', () => {
   });
 });
 
-/** 3-401.11(B)(2), S.C. Code Regs. 61-25.3-401; secondary copy. The weight at which it changes is 10 lb. */
+/**
+ * 3-401.11(B)(2), S.C. Code Regs. 61-25.3-401; secondary copy. The weight at which it changes is 10
+ * lb.
+ */
 const ovens: readonly (readonly [Oven['heat'], number, number, boolean])[] = [
   ['still, dry', 8, 350, true],
   ['still, dry', 8, 349, false],

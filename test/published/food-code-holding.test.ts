@@ -1,7 +1,7 @@
 /**
- * FDA Food Code, keeping food hot and cold, 3-202.11, 3-403.11, 3-501, and its instruments and cleaning,
- * 4-203, 4-602. Secondary copies: the 2022 text itself was not read, so each check names the adoption it
- * was read in.
+ * FDA Food Code, keeping food hot and cold, 3-202.11, 3-403.11, 3-501, and its instruments and
+ * cleaning, 4-203, 4-602. Secondary copies: the 2022 text itself was not read, so each check names
+ * the adoption it was read in.
  */
 import { describe, expect, it } from 'vitest';
 import { hours, minutes, seconds } from '../../shared/kernel/index.ts';

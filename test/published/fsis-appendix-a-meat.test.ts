@@ -98,7 +98,9 @@ describe('the time printed in the 5-log column', () => {
   });
 });
 
-/** Derived: t = L · D150 · 10^((150 − T)/10) with D150 = 0.1715 min, rounded up to the printed unit. */
+/**
+ * Derived: t = L · D150 · 10^((150 − T)/10) with D150 = 0.1715 min, rounded up to the printed unit.
+ */
 describe('the law behind the columns', () => {
   const byLaw = (logs: number, tempF: number) => {
     const lawS = logs * 0.1715 * 60 * 10 ** ((150 - tempF) / 10);

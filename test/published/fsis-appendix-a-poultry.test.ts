@@ -1,14 +1,17 @@
 /**
  * FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14, 14
- * December 2021: Table 3 (p. 37, chicken) and Table 4 (p. 38, turkey), 7 tenfold kills. Primary: read
- * from the page images. That unknown fat takes the 12 % column, and another bird the longer table, is
- * from p. 39.
+ * December 2021: Table 3 (p. 37, chicken) and Table 4 (p. 38, turkey), 7 tenfold kills. Primary:
+ * read from the page images. That unknown fat takes the 12 % column, and another bird the longer
+ * table, is from p. 39.
  */
 import { describe, expect, it } from 'vitest';
 import { foodCode, lookupOf, neededS, safetyOf, tables } from '../../shared/safety/index.ts';
 import { heldF } from '../shared/safety/series.ts';
 
-/** °F, then chicken at 1, 5 and 12 % fat and turkey at 1, 5 and 12 %; minutes, or seconds where said. */
+/**
+ * °F, then chicken at 1, 5 and 12 % fat and turkey at 1, 5 and 12 %; minutes, or seconds where
+ * said.
+ */
 const printed = `
 136  63.3  68.4  81.4  64    65.3  70.8
 138  39.7  43.2  52.9  42.2  43.4  48.5

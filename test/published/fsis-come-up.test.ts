@@ -1,7 +1,7 @@
 /**
  * FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14, 14
- * December 2021: come-up time (p. 23-25), monitoring (p. 20-22), brisket and hams (scientific gap 6,
- * p. 48). Primary: text read.
+ * December 2021: come-up time (p. 23-25), monitoring (p. 20-22), brisket and hams (scientific gap
+ * 6, p. 48). Primary: text read.
  */
 import { describe, expect, it } from 'vitest';
 import {

@@ -1,6 +1,6 @@
 /**
- * FSIS Processing Inspectors' Calculations Handbook, chapter 3 (1995), read in a transcription: secondary
- * copy. The forms in ounces and gallons are of 9 CFR 424.21(c), from memory.
+ * FSIS Processing Inspectors' Calculations Handbook, chapter 3 (1995), read in a transcription:
+ * secondary copy. The forms in ounces and gallons are of 9 CFR 424.21(c), from memory.
  */
 import { describe, expect, it } from 'vitest';
 import { fromPounds, kilograms } from '../../shared/kernel/index.ts';

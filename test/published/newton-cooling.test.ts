@@ -1,7 +1,7 @@
 /**
- * Two stages of FDA Food Code 3-501.14(A) (Wis. Admin. Code ATCP 75, 2020; secondary copy) on Newton's
- * law of cooling, T = Ta + (135 − Ta) · exp(−kt). Derived in closed form, no printed source: both curves
- * take exactly 2 h from 135 to 70 °F.
+ * Two stages of FDA Food Code 3-501.14(A) (Wis. Admin. Code ATCP 75, 2020; secondary copy) on
+ * Newton's law of cooling, T = Ta + (135 − Ta) · exp(−kt). Derived in closed form, no printed
+ * source: both curves take exactly 2 h from 135 to 70 °F.
  */
 import { describe, expect, it } from 'vitest';
 import { hours } from '../../shared/kernel/index.ts';

@@ -3,8 +3,8 @@ import { CAP_HEIGHT, LETTERS_ARCMIN, scaleOf } from '../../client/theme/index.ts
 
 /**
  * NUREG-0700 revision 2, §1.3.1-4: Height = 6.283 · D · MA / 21600 for a character that subtends MA
- * minutes of arc at distance D; text is 16 minutes or more, 20 to 22 preferred, and the size for the
- * farthest reader counts.
+ * minutes of arc at distance D; text is 16 minutes or more, 20 to 22 preferred, and the size for
+ * the farthest reader counts.
  */
 const heightMm = (distanceM: number, minutes: number) =>
   (6.283 * distanceM * 1000 * minutes) / 21600;

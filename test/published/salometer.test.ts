@@ -1,6 +1,6 @@
 /**
- * Salometer degrees and salt by weight, from a published brine table read in a copy: secondary copy,
- * edition not named there. 100 degrees is saturated brine, 26.395 % of salt.
+ * Salometer degrees and salt by weight, from a published brine table read in a copy: secondary
+ * copy, edition not named there. 100 degrees is saturated brine, 26.395 % of salt.
  */
 import { expect, it } from 'vitest';
 import { saltPercent } from '../../shared/safety/index.ts';

@@ -5,7 +5,10 @@ import { readPlanFiles } from '../../shared/plan/index.ts';
 import { BEGINNING_MS } from './device-clock.ts';
 import { catalogue, cookPlan, kitchen } from './small-kitchen.ts';
 
-/** The small kitchen's day as a hub is given it, worked out by the real builder and the real planner. */
+/**
+ * The small kitchen's day as a hub is given it, worked out by the real builder and the real
+ * planner.
+ */
 export function smallDay(): Brought {
   const files = readPlanFiles({ catalogue, kitchen, cookPlan });
   if (!files.ok) throw new Error(JSON.stringify(files.problems));

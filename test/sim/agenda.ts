@@ -4,8 +4,8 @@ export type CallOff = () => void;
 type Entry = { readonly dueMs: number; readonly order: number; run: (() => void) | null };
 
 /**
- * Virtual time and the one queue of all that is to happen in it: by its moment and, within one moment, in the order it
- * was asked for. Time passes only from one entry to the next.
+ * Virtual time and the one queue of all that is to happen in it: by its moment and, within one
+ * moment, in the order it was asked for. Time passes only from one entry to the next.
  */
 export class Agenda {
   #nowMs = 0;
@@ -26,8 +26,8 @@ export class Agenda {
   }
 
   /**
-   * Runs the next entry and everything that follows from it in promises alone; false when there is none left before
-   * `untilMs`, which it then is.
+   * Runs the next entry and everything that follows from it in promises alone; false when there is
+   * none left before `untilMs`, which it then is.
    */
   async step(untilMs = Number.POSITIVE_INFINITY): Promise<boolean> {
     for (let next = this.#heap[0]; next && next.dueMs <= untilMs; next = this.#heap[0]) {
@@ -82,5 +82,8 @@ export class Agenda {
 const isBefore = (a: Entry, b: Entry) =>
   a.dueMs < b.dueMs || (a.dueMs === b.dueMs && a.order < b.order);
 
-/** Resolves once no promise has anything left to do; the code under test waits for nothing but promises. */
+/**
+ * Resolves once no promise has anything left to do; the code under test waits for nothing but
+ * promises.
+ */
 export const settled = () => new Promise<void>((resolve) => setImmediate(resolve));

@@ -6,7 +6,9 @@ import type { Verdict } from './verdict.ts';
 const RIGHT_TO_MS = 500;
 /** A measurement is right to half its trip. */
 const GOOD_TRIP_MS = 400;
-/** What is shown nears what was measured by 50 ms in a second, unless it is off by more than two. */
+/**
+ * What is shown nears what was measured by 50 ms in a second, unless it is off by more than two.
+ */
 const NEARING_MS = 40_000;
 /** Measurements are forgotten after five minutes. */
 const MEASURED_LATELY_MS = 290_000;

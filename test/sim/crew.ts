@@ -49,7 +49,10 @@ type Deed = keyof typeof DEEDS;
 const BETWEEN_TAPS_MS = [700, 9000] as const;
 const THINKING_MS = [800, 6000] as const;
 
-/** Whoever stands before one screen: does what a crew does, from what the screen shows, and errs as a crew errs. */
+/**
+ * Whoever stands before one screen: does what a crew does, from what the screen shows, and errs as
+ * a crew errs.
+ */
 export class Crew {
   readonly #parts: CrewParts;
   #isAtWork = true;

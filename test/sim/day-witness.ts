@@ -1,12 +1,15 @@
 import type { Event, Live } from '../../shared/day/index.ts';
+import type { TaskId } from '../../shared/kernel/index.ts';
+import { kitchenResource, resourceId } from '../../shared/plan/index.ts';
 import { type Broken, check, type Violation } from '../../shared/schedule/index.ts';
 import type { Verdict } from './verdict.ts';
 
 type Overfilled = Extract<Violation, { readonly kind: 'capacity' }>;
 
 /**
- * Holds the projected day to the independent checker. What happens in a kitchen may break a lag or fill a rack twice,
- * but then it is said; what is only expected may not, and no decision may bring it about.
+ * Holds the projected day to the independent checker. What happens in a kitchen may break a lag or
+ * fill a rack twice, but then it is said; what is only expected may not, and no decision may bring
+ * it about.
  */
 export class DayWitness {
   readonly #verdict: Verdict;
@@ -17,14 +20,18 @@ export class DayWitness {
 
   /** Looks at the day just after `event`. */
   look({ timeline, index, state }: Live, event: Event): void {
+    const violations = check(index.plan.built.problem, timeline.schedule);
     const broken = timeline.broken();
-    const isBegun = (id: Overfilled['activities'][number]) =>
-      timeline.times(id).stage !== 'waiting';
-    for (const violation of check(index.plan.built.problem, timeline.schedule)) {
-      const isExcused =
-        violation.kind === 'capacity'
-          ? !isBroughtAbout(violation, event) && violation.activities.every(isBegun)
-          : isExcusedByFacts(violation, broken);
+    const overfilled = violations.filter(isOverfilled);
+    const isBegun = (id: TaskId) => timeline.times(id).stage !== 'waiting';
+    // Where more have begun than there is room for, nobody can say who makes room first.
+    const byFacts = new Set(
+      overfilled.filter((each) => each.activities.every(isBegun)).map(({ resource }) => resource),
+    );
+    for (const violation of violations) {
+      const isExcused = isOverfilled(violation)
+        ? byFacts.has(violation.resource) && !isBroughtAbout(violation, event)
+        : isExcusedByFacts(violation, broken);
       this.#verdict.holds('day', isExcused, () => {
         return `after entry ${state.seq}: ${JSON.stringify(violation)}`;
       });
@@ -32,13 +39,22 @@ export class DayWitness {
   }
 }
 
+/**
+ * A rack that holds more than it can. That a hand does two things at once, or a table is shared, is
+ * for people to say.
+ */
+const isOverfilled = (violation: Violation): violation is Overfilled =>
+  violation.kind === 'capacity' && kitchenResource(violation.resource).kind === 'slot';
+
 function isExcusedByFacts(violation: Violation, broken: readonly Broken[]): boolean {
   switch (violation.kind) {
     case 'lag':
       return broken.some(
         (said) => said.kind === 'lag' && said.lag === violation.lag && said.byS === violation.byS,
       );
-    // How long work takes is a forecast, a hand may stay on, a service may be late, and each wall shows it.
+    // How long work takes is a forecast, a hand may stay on, a service may be late, and each wall
+    // shows it.
+    case 'capacity':
     case 'length':
     case 'closed':
     case 'out-of-time':
@@ -55,5 +71,8 @@ function isExcusedByFacts(violation: Violation, broken: readonly Broken[]): bool
 /** A person moved a load to where there is no room for it. */
 function isBroughtAbout({ resource, activities }: Overfilled, event: Event): boolean {
   if (event.kind !== 'slotsMoved') return false;
-  return event.moves.some(({ stay, to }) => resource === `slot:${to}` && activities.includes(stay));
+  return event.moves.some(
+    ({ stay, to }) =>
+      resource === resourceId({ kind: 'slot', slot: to }) && activities.includes(stay),
+  );
 }

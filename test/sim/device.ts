@@ -51,7 +51,10 @@ const STORE_WRITE_MS = [1, 30] as const;
 const STORE_WORD_MS = [0, 5] as const;
 const LOAD_MS = [300, 2500] as const;
 
-/** One device in the kitchen with the real sync of a page on it: it sleeps, wakes, is loaded anew, has a disk. */
+/**
+ * One device in the kitchen with the real sync of a page on it: it sleeps, wakes, is loaded anew,
+ * has a disk.
+ */
 export class Device {
   readonly screenId: ScreenId;
   readonly face: Face;

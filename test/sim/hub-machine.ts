@@ -52,7 +52,10 @@ type Process = { readonly life: Life; host: Host | null };
 const RESTART_MS = [300, 6000] as const;
 const schemas = messageSchemas();
 
-/** The machine that the real hub runs on: it has a disk and a clock, and its process can die at any moment. */
+/**
+ * The machine that the real hub runs on: it has a disk and a clock, and its process can die at any
+ * moment.
+ */
 export class HubMachine implements Door {
   readonly #parts: HubMachineParts;
   #process: Process | null = null;

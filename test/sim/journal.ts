@@ -1,4 +1,7 @@
-/** Every kind of thing that a run can bring about; what never happens in any run is not tested by one. */
+/**
+ * Every kind of thing that a run can bring about; what never happens in any run is not tested by
+ * one.
+ */
 export const HAPPENINGS = [
   'message lost',
   'message doubled',

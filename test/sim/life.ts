@@ -1,6 +1,7 @@
 /**
- * The life of one process or one page. When it is over, nothing that it asked for happens any more: what was to run does
- * not, and what it waits for never comes. So a kill is a kill, and no `finally` of the dead tidies up after it.
+ * The life of one process or one page. When it is over, nothing that it asked for happens any more:
+ * what was to run does not, and what it waits for never comes. So a kill is a kill, and no
+ * `finally` of the dead tidies up after it.
  */
 export class Life {
   #isOver = false;

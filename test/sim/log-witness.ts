@@ -7,7 +7,10 @@ import type { Verdict } from './verdict.ts';
 /** Where the events of one command lie in the log. */
 export type Stretch = { readonly first: number; readonly last: number };
 
-/** Watches the disk itself: that the log only grows, that its chain holds, and what each command left in it. */
+/**
+ * Watches the disk itself: that the log only grows, that its chain holds, and what each command
+ * left in it.
+ */
 export class LogWitness {
   readonly #disk: MemoryDisk;
   readonly #verdict: Verdict;
@@ -25,7 +28,9 @@ export class LogWitness {
     return this.#entries.length;
   }
 
-  /** The day as the log tells it up to and with entry `seq`; undefined where there is no such entry. */
+  /**
+   * The day as the log tells it up to and with entry `seq`; undefined where there is no such entry.
+   */
   dayAt(seq: number): DayState | undefined {
     return this.#days[seq];
   }
@@ -49,7 +54,10 @@ export class LogWitness {
     return this.#days.slice(from + 1);
   }
 
-  /** Of what is on the disk nothing may be another. What a power cut takes of the end was promised to nobody. */
+  /**
+   * Of what is on the disk nothing may be another. What a power cut takes of the end was promised
+   * to nobody.
+   */
   lookThrough({ isAfterPowerCut }: { readonly isAfterPowerCut: boolean }): void {
     const stored = this.#disk.entries();
     if (!isAfterPowerCut) this.look();

@@ -4,7 +4,10 @@ import type { Agenda } from './agenda.ts';
 import { BEGINNING_MS } from './device-clock.ts';
 import type { Life } from './life.ts';
 
-/** The clock of the hub's machine, which outlives its processes. All others are held to it, but somebody may set it. */
+/**
+ * The clock of the hub's machine, which outlives its processes. All others are held to it, but
+ * somebody may set it.
+ */
 export class MachineClock {
   readonly #agenda: Agenda;
   #setByMs = 0;

@@ -124,7 +124,9 @@ class MemoryLink implements HubLink {
     this.#listener.up();
   }
 
-  /** A view may still come from a line that was left: above the link nobody may rely on the order. */
+  /**
+   * A view may still come from a line that was left: above the link nobody may rely on the order.
+   */
   #shown(line: Line, show: (listener: HubLinkListener) => void): void {
     const isHere = line === this.#line;
     if (this.#isClosed || (isHere && !this.#isUp)) return;

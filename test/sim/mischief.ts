@@ -55,7 +55,10 @@ const BETWEEN_MS = [1000, 11_000] as const;
 /** Steps of the log until the hub dies in one; a write has about eight. */
 const DEADLY_STEPS = 24;
 
-/** Brings trouble, one kind after the other, each for its time; when told to stop it leaves all well behind it. */
+/**
+ * Brings trouble, one kind after the other, each for its time; when told to stop it leaves all well
+ * behind it.
+ */
 export class Mischief implements Trouble {
   readonly #parts: MischiefParts;
   #isOn = true;

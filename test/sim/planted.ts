@@ -12,7 +12,10 @@ import type { Agenda } from './agenda.ts';
 import type { Planted } from './run.ts';
 import type { PromiseName } from './verdict.ts';
 
-/** A fault that somebody could build in, put between the sound parts, and the promises that it may be seen to break. */
+/**
+ * A fault that somebody could build in, put between the sound parts, and the promises that it may
+ * be seen to break.
+ */
 export type PlantedFault = {
   readonly name: string;
   readonly planted: Planted;
@@ -39,7 +42,10 @@ function answersBeforeItCommits(log: EventLog, agenda: Agenda): EventLog {
   };
 }
 
-/** Neither refuses a second answer to a command nor finds the first, as a store whose key was dropped. */
+/**
+ * Neither refuses a second answer to a command nor finds the first, as a store whose key was
+ * dropped.
+ */
 const forgetsItsKey = (log: EventLog): EventLog => ({ ...log, answerTo: async () => null });
 
 /** A power cut takes a page from its middle, as it does on media without order. */
@@ -174,16 +180,6 @@ export const plantedFaults: readonly PlantedFault[] = [
       },
     },
     breaks: ['day'],
-  },
-  {
-    name: 'a running day that does not hear of the clock',
-    planted: {
-      rules: {
-        ...dayRules,
-        run: (state, now) => ({ ...dayRules.run(state, now), tick: () => false }),
-      },
-    },
-    breaks: ['confirmed'],
   },
   {
     name: 'a rule of the day that cannot be worked out',

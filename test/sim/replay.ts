@@ -2,7 +2,10 @@ import { type Event, type Live, openLive } from '../../shared/day/index.ts';
 import { type Instant, must } from '../../shared/kernel/index.ts';
 import type { LogWitness } from './log-witness.ts';
 
-/** The day, gone through once more from the log alone: it knows of no moments but those of its events and its readers. */
+/**
+ * The day, gone through once more from the log alone: it knows of no moments but those of its
+ * events and its readers.
+ */
 export class Replay {
   readonly #log: LogWitness;
   readonly #onEvent: (live: Live, event: Event) => void;
@@ -30,7 +33,9 @@ export class Replay {
     if (this.#live && this.#live.state.seq > this.#log.seq) this.#live = null;
   }
 
-  /** Somebody looks back: at a day that the hub has gone beyond, or by a clock that was set back. */
+  /**
+   * Somebody looks back: at a day that the hub has gone beyond, or by a clock that was set back.
+   */
   #openAt(seq: number, at: Instant): Live {
     const live = openLive(must(this.#log.dayAt(seq), `entry ${seq}`), at);
     this.#live ??= live;

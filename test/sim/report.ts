@@ -1,7 +1,10 @@
 import type { RunResult } from './run.ts';
 import { PROMISES } from './verdict.ts';
 
-/** A broken run as somebody reads it who has never seen one: what broke, the way there, and how to see it again. */
+/**
+ * A broken run as somebody reads it who has never seen one: what broke, the way there, and how to
+ * see it again.
+ */
 export function reportOf(seed: number, { broken, journal }: RunResult): string {
   if (!broken) return `seed ${seed} kept every promise`;
   return [

@@ -52,7 +52,10 @@ export type RunResult = {
 };
 
 const TROUBLE_MS = 4 * 60_000;
-/** Nothing may take longer once all is well: the longest waits of hub and screens, one after the other. */
+/**
+ * Nothing may take longer once all is well: the longest waits of hub and screens, one after the
+ * other.
+ */
 const AGREED_WITHIN_MS = 60_000;
 const LOOK_EVERY_MS = 1000;
 
@@ -63,7 +66,10 @@ const WALLS: readonly { readonly name: string; readonly face: Face }[] = [
   { name: 'pit-2', face: { kind: 'smoker' } },
 ];
 
-/** Lives one day of trouble, all of it a function of the seed, and says what promise it broke if any. */
+/**
+ * Lives one day of trouble, all of it a function of the seed, and says what promise it broke if
+ * any.
+ */
 export async function run(options: RunOptions): Promise<RunResult> {
   const world = new World(options);
   await world.live(options.troubleMs ?? TROUBLE_MS);
@@ -148,7 +154,10 @@ class World {
     this.#trouble.stop();
   }
 
-  /** How long it takes all screens to agree with the hub, from now on; null where they do not, or something broke. */
+  /**
+   * How long it takes all screens to agree with the hub, from now on; null where they do not, or
+   * something broke.
+   */
   async agree(): Promise<number | null> {
     const fromMs = this.agenda.nowMs;
     for (let waitedMs = 0; waitedMs <= AGREED_WITHIN_MS; waitedMs += LOOK_EVERY_MS) {

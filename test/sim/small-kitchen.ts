@@ -1,6 +1,7 @@
 /**
- * A kitchen small enough to live through a whole day of trouble in a few milliseconds: two smokers of three racks,
- * four hands, two dishes, two services. What each number is like is common practice, no source.
+ * A kitchen small enough to live through a whole day of trouble in a few milliseconds: two smokers
+ * of three racks, four hands, two dishes, two services. What each number is like is common
+ * practice, no source.
  */
 const named = (en: string) => ({ en });
 const takes = (typical: number) => ({

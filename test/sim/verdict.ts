@@ -15,7 +15,10 @@ export type PromiseName = keyof typeof PROMISES;
 
 export type Broken = { readonly promise: PromiseName; readonly found: string };
 
-/** The first promise that a run broke. It is noted and not thrown, since what is watched would catch it. */
+/**
+ * The first promise that a run broke. It is noted and not thrown, since what is watched would catch
+ * it.
+ */
 export class Verdict {
   #broken: Broken | null = null;
 

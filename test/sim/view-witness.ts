@@ -8,7 +8,10 @@ import type { Verdict } from './verdict.ts';
 
 type LastShown = { readonly page: number; readonly seq: number };
 
-/** Draws every view that the hub sends once more, from the log alone, and looks at what the screens then show. */
+/**
+ * Draws every view that the hub sends once more, from the log alone, and looks at what the screens
+ * then show.
+ */
 export class ViewWitness {
   readonly #log: LogWitness;
   readonly #replay: Replay;

@@ -2,7 +2,10 @@ import type { Agenda } from './agenda.ts';
 import type { Chance } from './chance.ts';
 import type { Happening, Journal } from './journal.ts';
 
-/** How a way treats what is sent over it. Shares are chances from nought to one, each message for itself. */
+/**
+ * How a way treats what is sent over it. Shares are chances from nought to one, each message for
+ * itself.
+ */
 export type Weather = {
   readonly delayMs: readonly [least: number, most: number];
   readonly lost: number;
@@ -24,7 +27,9 @@ export const CALM: Weather = {
   dead: 'nowhere',
 };
 
-/** What was sent on one line in one direction arrives in order, unless the weather has it otherwise. */
+/**
+ * What was sent on one line in one direction arrives in order, unless the weather has it otherwise.
+ */
 export type Lane = { lastDueMs: number };
 
 /** What a message is called in the journal; null for what is not worth a line. */

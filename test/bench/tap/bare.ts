@@ -7,7 +7,9 @@ import { Arrivals } from './arrivals.ts';
 import { startChild } from './child.ts';
 import type { Side } from './side.ts';
 
-/** A bare web socket server that sends these views, one for each face, round robin to its screens. */
+/**
+ * A bare web socket server that sends these views, one for each face, round robin to its screens.
+ */
 export async function openBare(views: readonly unknown[], screens: number): Promise<Side> {
   const file = join(tmpdir(), `coalface-bare-${process.pid}.json`);
   writeFileSync(file, JSON.stringify(views.map((view) => JSON.stringify(view))));

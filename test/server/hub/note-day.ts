@@ -4,8 +4,8 @@ import { type DayId, type Instant, instant } from '../../../shared/kernel/index.
 import type { Face, View } from '../../../shared/view/index.ts';
 
 /**
- * The smallest day a hub can keep: a list of notes. It shows each note to every face, and the minute of the clock, so
- * that time alone changes it too. Some words make it misbehave.
+ * The smallest day a hub can keep: a list of notes. It shows each note to every face, and the
+ * minute of the clock, so that time alone changes it too. Some words make it misbehave.
  */
 export type NoteDay = { readonly notes: readonly Note[] };
 type Note = { readonly text: string; readonly at: Instant; readonly seq: number };

@@ -36,7 +36,10 @@ export function sampleLog(version: number): EventLog {
   return openMemoryLog(disk);
 }
 
-/** Leaves a log for later versions to read. Once released it stays: an existing file is not written over. */
+/**
+ * Leaves a log for later versions to read. Once released it stays: an existing file is not written
+ * over.
+ */
 export function writeSampleLog(version: number, entries: readonly Entry[]): void {
   const lines = entries.map(({ seq, commandId, hash, bytes }) => {
     const line: Line = { seq, command: commandId, hash, bytes: new TextDecoder().decode(bytes) };
