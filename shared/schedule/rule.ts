@@ -241,8 +241,11 @@ export class Rule {
     const { component } = this.net;
     const isApart = component[from >> 1] !== component[self >> 1];
     if (isApart && this.arcs.added === 0) return false;
-    for (let node = from; node !== NOWHERE; node = at(this.source, node)) {
-      if (node === self || node === (self | 1)) return true;
+    let node = from;
+    // Where all was raised from below, times that are equal may hang on each other for ever.
+    for (let steps = 0; node !== NOWHERE; steps++) {
+      if (node === self || node === (self | 1) || steps > this.source.length) return true;
+      node = at(this.source, node);
     }
     return false;
   }
