@@ -199,7 +199,7 @@ export function linkContract(name: string, newMedium: () => Promise<LinkMedium>)
     });
 
     describe('while it is up', () => {
-      it('shows the screen all that the hub sends, unchanged, and views in their order', async () => {
+      it('shows the screen what the hub sends, unchanged, and views in their order', async () => {
         await open();
         const views = [viewMessage(2), viewMessage(3), viewMessage(4)];
         const blank = { epoch: 'e1', seq: 1, refusal: { rule: 'no-plan' } } as const;
@@ -244,7 +244,7 @@ export function linkContract(name: string, newMedium: () => Promise<LinkMedium>)
         await medium.until(() => hub.wholes === 1);
       });
 
-      it('gives no answer where the hub failed to find one, and asks again when told to', async () => {
+      it('gives no answer where the hub found none, and asks again when told to', async () => {
         await open();
         hub.answer = async () => {
           throw new Error('the log keeps nothing');

@@ -39,7 +39,7 @@ const DEEDS = {
   giveTo: 5,
   note: 2,
   reading: 6,
-  move: 8,
+  move: 12,
   wrong: 7,
   again: 6,
   read: 6,

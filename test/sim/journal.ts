@@ -88,7 +88,8 @@ export class Journal {
 
 /** @example clockText(61_250.4) //=> '0:01:01.250' */
 export function clockText(ms: number): string {
-  const two = (value: number) => String(Math.floor(value)).padStart(2, '0');
-  const millis = String(Math.floor(ms % 1000)).padStart(3, '0');
-  return `${Math.floor(ms / 3_600_000)}:${two((ms / 60_000) % 60)}:${two((ms / 1000) % 60)}.${millis}`;
+  const digits = (value: number, count: number) => String(Math.floor(value)).padStart(count, '0');
+  const [hours, minutes, seconds] = [ms / 3_600_000, (ms / 60_000) % 60, (ms / 1000) % 60];
+  const clock = [digits(hours, 1), digits(minutes, 2), digits(seconds, 2)].join(':');
+  return `${clock}.${digits(ms % 1000, 3)}`;
 }

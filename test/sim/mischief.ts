@@ -34,8 +34,8 @@ const DUMB: Weather = { ...CALM, dead: 'toHub' };
 
 /** How likely each kind of trouble is. */
 const KINDS = {
-  hubDies: 5,
-  hubDiesWriting: 9,
+  hubDies: 4,
+  hubDiesWriting: 6,
   rough: 8,
   slow: 4,
   cut: 6,
@@ -51,9 +51,11 @@ const KINDS = {
 } as const;
 type Kind = keyof typeof KINDS;
 
-const BETWEEN_MS = [1000, 11_000] as const;
+const BETWEEN_MS = [800, 9000] as const;
 /** Steps of the log until the hub dies in one; a write has about eight. */
 const DEADLY_STEPS = 24;
+/** Steps of the log that opening takes: reading it, claiming it, bringing the plan. */
+const OPENING_STEPS = 5;
 
 /**
  * Brings trouble, one kind after the other, each for its time; when told to stop it leaves all well
@@ -95,7 +97,7 @@ export class Mischief implements Trouble {
     const { chance, hub } = this.#parts;
     const device = chance.oneOf(this.#parts.devices);
     return {
-      hubDies: () => hub.kill(this.#death()),
+      hubDies: () => this.#killHub(),
       hubDiesWriting: () => hub.killAtStep(1 + chance.below(DEADLY_STEPS), this.#death()),
       rough: () => this.#weather(ROUGH, [10_000, 60_000], 'way worse'),
       slow: () => this.#weather(SLOW, [10_000, 40_000], 'way worse'),
@@ -117,6 +119,13 @@ export class Mischief implements Trouble {
       failingDisk: () => this.#troubleDisk('keeps and fails', 'write failed though kept'),
       fullStore: () => this.#fillStore(device),
     };
+  }
+
+  /** Sometimes the next one dies, too, before it is open. */
+  #killHub(): void {
+    const { chance, hub } = this.#parts;
+    hub.kill(this.#death());
+    if (chance.happens(0.4)) hub.killAtStep(1 + chance.below(OPENING_STEPS), this.#death());
   }
 
   #death(): Death {

@@ -60,6 +60,15 @@ function diskThatTears(): MemoryDisk {
   };
 }
 
+type OverListener = (listener: HubLinkListener) => HubLinkListener;
+
+/** A sync that is the real one but for what it hears of its link. */
+const overListener = (over: OverListener) => (ports: SyncPorts) =>
+  createSync({
+    ...ports,
+    openLink: (hello, listener) => ports.openLink(hello, over(listener)),
+  });
+
 /** A sync that is the real one but for what lies between it and its link. */
 const overLink = (over: (link: HubLink, ports: SyncPorts) => Partial<HubLink>) => {
   return (ports: SyncPorts): Sync =>
@@ -80,28 +89,33 @@ const outboxThatForgets = overLink((link, { outbox }) => ({
   },
 }));
 
-/** Hears nothing of how far the hub is, and so does not notice that it missed something. */
-const screenThatNeverAsks = overLink((link) => ({
-  beat: async (message) => {
-    const { seq: _, ...answer } = await link.beat(message);
-    return answer;
-  },
-}));
+/** Does not come back once its line was lost. */
+const screenThatStaysDown = overListener((listener) => {
+  let isLost = false;
+  const unlessLost = (tell: () => void) => {
+    if (!isLost) tell();
+  };
+  return {
+    ...listener,
+    up: () => unlessLost(() => listener.up()),
+    view: (message) => unlessLost(() => listener.view(message)),
+    down: () => {
+      isLost = true;
+      listener.down();
+    },
+  };
+});
 
 /** Shows whatever came last, though it be older than what it shows. */
 function screenThatGoesBack(ports: SyncPorts): Sync {
   let last: ViewMessage | null = null;
-  const overheard = (listener: HubLinkListener): HubLinkListener => ({
+  const sync = overListener((listener) => ({
     ...listener,
     view: (message) => {
       last = message;
       listener.view(message);
     },
-  });
-  const sync = createSync({
-    ...ports,
-    openLink: (hello, listener) => ports.openLink(hello, overheard(listener)),
-  });
+  }))(ports);
   return withState(sync, () =>
     last ? { ...sync.state, view: last.view, seq: last.seq } : sync.state,
   );
@@ -158,8 +172,8 @@ export const plantedFaults: readonly PlantedFault[] = [
     breaks: ['forward'],
   },
   {
-    name: 'a screen that does not notice what it missed',
-    planted: { createSync: screenThatNeverAsks },
+    name: 'a screen that does not come back when its line was lost',
+    planted: { createSync: screenThatStaysDown },
     breaks: ['converges'],
   },
   {
@@ -180,6 +194,16 @@ export const plantedFaults: readonly PlantedFault[] = [
       },
     },
     breaks: ['day'],
+  },
+  {
+    name: 'a running day that does not hear of the clock',
+    planted: {
+      rules: {
+        ...dayRules,
+        run: (state, now) => ({ ...dayRules.run(state, now), tick: () => false }),
+      },
+    },
+    breaks: ['converges'],
   },
   {
     name: 'a rule of the day that cannot be worked out',

@@ -1,4 +1,5 @@
 import { isDeepStrictEqual } from 'node:util';
+import type { Instant } from '../../shared/kernel/index.ts';
 import type { ViewMessage } from '../../shared/protocol/index.ts';
 import { type Face, type View, viewOf } from '../../shared/view/index.ts';
 import type { Device } from './device.ts';
@@ -39,6 +40,11 @@ export class ViewWitness {
     this.#verdict.holds('confirmed', isDeepStrictEqual(view, drawn), () => {
       return `the view of entry ${seq} differs from the log: ${difference(view, drawn)}`;
     });
+  }
+
+  /** How a face should stand now, whatever was sent. */
+  drawNow(face: Face, now: Instant): View {
+    return viewOf(this.#replay.at(this.#log.seq, now), face);
   }
 
   changed(device: Device): void {
