@@ -1,6 +1,6 @@
 import { must, seconds } from '../kernel/index.ts';
 import { nodeOf } from './arcs-of-problem.ts';
-import { RUNNING, WAITING } from './facts.ts';
+import { DONE, RUNNING, WAITING } from './facts.ts';
 import { type Live, latestForGoal } from './live.ts';
 import { UNBOUND } from './live-net.ts';
 import type { Goal } from './model.ts';
@@ -29,14 +29,16 @@ export function goalOutlook(live: Live, goal: Goal): GoalOutlook {
   };
 }
 
-/** Whether it runs, or waits for nothing that has not begun: what may slip now. */
+/** Whether it runs, or waits for nothing that has not happened: what may slip now. */
 function isNext({ facts, arcs }: Live, activity: number): boolean {
   const stage = facts.stage[activity];
   if (stage !== WAITING) return stage === RUNNING;
   for (const node of [activity * 2, activity * 2 + 1]) {
     for (let arc = at(arcs.firstInto, node); arc >= 0; arc = at(arcs.nextInto, arc)) {
       if (arcs.back[arc] === 1 || arcs.off[arc] === 1) continue;
-      if (facts.stage[at(arcs.from, arc) >> 1] === WAITING) return false;
+      const from = at(arcs.from, arc);
+      const stageAsked = (from & 1) === 0 ? RUNNING : DONE;
+      if (at(facts.stage, from >> 1) < stageAsked) return false;
     }
   }
   return true;

@@ -63,9 +63,10 @@ function putOff(live: Live, node: number): Reason | undefined {
   rule.askNear(activity, false);
   const { bestS: askedS, bestBy } = rule;
   const atS = at(rule.timeS, node);
-  if (askedS >= atS) return undefined;
+  const lengthS = at(facts.minS, activity);
+  if (askedS >= atS || nextFit(hours, askedS, lengthS, BREAK_MOST_S) !== atS) return undefined;
   const placement = must(published.placements[activity], 'a placement');
-  const closed = closedAt(live, placement, askedS, at(facts.minS, activity));
+  const closed = closedAt(live, placement, askedS, lengthS);
   const because = reasonBy(live, node, bestBy);
   return { kind: 'shift', resource: closed, offS: seconds(atS - askedS), because };
 }

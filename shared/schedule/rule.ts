@@ -71,7 +71,7 @@ export class Rule {
     this.#offer(at(net.hardS, near), BY.hard);
     if (this.#forward) {
       this.#offer(at(this.floorS, near), BY.plan);
-      if (facts.nowS > this.bestS) this.#offer(facts.nowS, BY.now);
+      this.#offer(facts.nowS, BY.now);
     }
     this.#offerAsked(activity, 0);
     // A maximum puts work off to the very minute it asks, hours or not: between a break and a wait
@@ -91,14 +91,12 @@ export class Rule {
       this.#offer(this.#farFact(activity), BY.fact);
       return;
     }
-    const nearS = at(this.timeS, near);
     this.#offer(at(net.hardS, far), BY.hard);
     if (this.#forward) {
       if (net.isWork[activity] === 0) this.#offer(at(this.floorS, far), BY.plan);
-      const running = facts.stage[activity] === RUNNING;
-      if (running && facts.nowS > this.bestS) this.#offer(facts.nowS, BY.now);
+      if (facts.stage[activity] === RUNNING) this.#offer(facts.nowS, BY.now);
     }
-    const leastS = nearS + at(facts.minS, activity);
+    const leastS = at(this.timeS, near) + at(facts.minS, activity);
     if (leastS > this.bestS) this.#set(leastS, BY.length, near);
     this.#offerArcs(far, far, 0, 0);
     this.#offerArcs(far, far, 0, 1);
@@ -137,7 +135,7 @@ export class Rule {
     const isRunning = this.facts.stage[activity] === RUNNING;
     // How long running work will take is a forecast: nothing can ask it to be shorter or longer.
     if (this.net.isWork[activity] === 1) return !isRunning;
-    return this.#forward || isRunning;
+    return this.#heedsMaxima && (this.#forward || isRunning);
   }
 
   isFarFact(activity: number): boolean {

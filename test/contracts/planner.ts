@@ -299,7 +299,7 @@ export function plannerContract(name: string, planner: Planner) {
         ]);
       });
 
-      it('names the goal that is short for want of hands, who is in the way, and by how much', () => {
+      it('names the goal that is short for want of hands, by how much, and for whom', () => {
         const day = problem({
           activities: ['a', 'b', 'c'].map((id) => activity(id, work(3600), [need(['ana'])])),
           resources: [unit('ana')],

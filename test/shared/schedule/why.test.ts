@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { seconds } from '../../../shared/kernel/index.ts';
-import { chain, createTimeline, type Placement, why } from '../../../shared/schedule/index.ts';
+import { why } from '../../../shared/schedule/index.ts';
+import { live, put } from './live-days.ts';
 import {
   activity,
   activityId,
@@ -9,19 +10,10 @@ import {
   lag,
   need,
   problem,
-  resourceId,
   unit,
   wait,
   work,
 } from './problems.ts';
-
-const put = (id: string, startS: number, endS: number, resource?: string): Placement => ({
-  activity: activityId(id),
-  mode: 'only',
-  startS: seconds(startS),
-  endS: seconds(endS),
-  uses: resource === undefined ? [] : [{ need: 0, resource: resourceId(resource) }],
-});
 
 const day = problem({
   activities: [
@@ -40,7 +32,7 @@ const plan = [
   put('set', 90, 300),
   put('smoke', 300, 500),
 ];
-const open = () => createTimeline(day, { placements: plan, links: chain(day, plan) });
+const open = () => live(day, plan);
 
 const told = (steps: ReturnType<typeof why>) =>
   steps.map(({ activity: id, end, atS, reason }) => `${id} ${end} ${atS} ${reason.kind}`);
@@ -87,7 +79,7 @@ describe('why', () => {
     expect(steps.at(-1)?.reason).toEqual({ kind: 'length', lengthS: 200 });
   });
 
-  it('gives amounts that add up: each link of a critical chain is where the one before puts it', () => {
+  it('gives amounts that add up to where the goal is', () => {
     const timeline = open();
     timeline.started(activityId('trim'), seconds(0));
     timeline.lengthIs(activityId('trim'), seconds(300));
