@@ -101,7 +101,7 @@ export class Mischief implements Trouble {
       hubDiesWriting: () => hub.killAtStep(1 + chance.below(DEADLY_STEPS), this.#death()),
       rough: () => this.#weather(ROUGH, [10_000, 60_000], 'way worse'),
       slow: () => this.#weather(SLOW, [10_000, 40_000], 'way worse'),
-      cut: () => this.#weather(CUT, [2000, 180_000], 'way cut'),
+      cut: () => this.#weather(CUT, [2000, 120_000], 'way cut'),
       cutOnOneSide: () =>
         this.#weather(chance.oneOf([DEAF, DUMB]), [2000, 30_000], 'way cut on one side'),
       sleep: () => this.#sleep(device),
@@ -152,7 +152,7 @@ export class Mischief implements Trouble {
   #sleep(device: Device): void {
     this.#happened('device asleep', device);
     device.sleep();
-    this.#later([1000, 150_000], () => {
+    this.#later([1000, 100_000], () => {
       this.#happened('device awake', device);
       device.wake();
     });

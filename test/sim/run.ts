@@ -51,7 +51,7 @@ export type RunResult = {
   readonly agreedAfterMs: number | null;
 };
 
-const TROUBLE_MS = 3 * 60_000;
+const TROUBLE_MS = 150_000;
 /**
  * Nothing may take longer once all is well: the longest waits of hub and screens, one after the
  * other.
