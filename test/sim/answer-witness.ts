@@ -37,18 +37,33 @@ export class AnswerWitness {
     const before = this.#given.get(id);
     if (before) {
       this.#journal.count('answered again');
-      this.#verdict.holds('same', before.spelled === spelled, () => {
-        return `${id} was answered ${before.spelled} and then ${spelled}`;
-      });
+      this.#verdict.holds(
+        'same',
+        before.spelled === spelled,
+        () => {
+          return `${id} was answered ${before.spelled} and then ${spelled}`;
+        },
+        id,
+      );
     } else {
       this.#given.set(id, { answer, spelled, stretch });
     }
     if (answer.ok) {
-      this.#verdict.holds('once', stretch?.last === answer.seq, () => {
-        return `${id} was answered yes, ${answer.seq}, and lies at ${canonical(stretch)}`;
-      });
+      this.#verdict.holds(
+        'once',
+        stretch?.last === answer.seq,
+        () => {
+          return `${id} was answered yes, ${answer.seq}, and lies at ${canonical(stretch)}`;
+        },
+        id,
+      );
     } else {
-      this.#verdict.holds('once', stretch === null, () => `${id} was refused and is in the log`);
+      this.#verdict.holds(
+        'once',
+        stretch === null,
+        () => `${id} was refused and is in the log`,
+        id,
+      );
     }
   }
 
@@ -57,9 +72,14 @@ export class AnswerWitness {
     for (const [id, { stretch }] of this.#given) {
       const now = this.#log.stretchOf(id) ?? null;
       const isThere = stretch?.first === now?.first && stretch?.last === now?.last;
-      this.#verdict.holds('once', isThere, () => {
-        return `${id} was answered, lay at ${canonical(stretch)} and lies at ${canonical(now)}`;
-      });
+      this.#verdict.holds(
+        'once',
+        isThere,
+        () => {
+          return `${id} was answered, lay at ${canonical(stretch)} and lies at ${canonical(now)}`;
+        },
+        id,
+      );
     }
   }
 }

@@ -39,20 +39,18 @@ export const HAPPENINGS = [
 ] as const;
 export type Happening = (typeof HAPPENINGS)[number];
 
-/** The last of what happened in a run, in words, and how often each kind of it did. */
+/** What happened in a run, in words, and how often each kind of it did. */
 export class Journal {
   readonly #nowMs: () => number;
-  readonly #kept: number;
   readonly #lines: string[] = [];
   readonly #counts = new Map<Happening, number>();
   #digest = 0;
 
-  constructor(nowMs: () => number, kept = 30) {
+  constructor(nowMs: () => number) {
     this.#nowMs = nowMs;
-    this.#kept = kept;
   }
 
-  /** The last steps, oldest first. */
+  /** All of it, oldest first. */
   get lines(): readonly string[] {
     return this.#lines;
   }
@@ -65,7 +63,6 @@ export class Journal {
   write(who: string, what: string): void {
     const line = `${clockText(this.#nowMs())}  ${who.padEnd(8)}  ${what}`;
     this.#lines.push(line);
-    if (this.#lines.length > this.#kept) this.#lines.shift();
     for (let i = 0; i < line.length; i++) {
       this.#digest = (Math.imul(this.#digest, 31) + line.charCodeAt(i)) | 0;
     }

@@ -32,9 +32,9 @@ export class TapWitness {
     );
     for (const { id, kind } of this.#kept.values()) {
       const answer = this.#answers.answerTo(id);
-      this.#verdict.holds('kept', answer !== null, () => `${kind} (${id}) was never answered`);
+      this.#verdict.holds('kept', answer !== null, () => `${kind} (${id}) was never answered`, id);
       const isTold = answer?.ok !== false || shown.has(id) || this.#read.has(id);
-      this.#verdict.holds('kept', isTold, () => `${kind} (${id}) was refused and nobody told`);
+      this.#verdict.holds('kept', isTold, () => `${kind} (${id}) was refused and nobody told`, id);
     }
   }
 }

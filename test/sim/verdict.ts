@@ -13,7 +13,12 @@ export const PROMISES = {
 } as const;
 export type PromiseName = keyof typeof PROMISES;
 
-export type Broken = { readonly promise: PromiseName; readonly found: string };
+export type Broken = {
+  readonly promise: PromiseName;
+  readonly found: string;
+  /** The command that it is about, where it is about one. */
+  readonly about: string | null;
+};
 
 /**
  * The first promise that a run broke. It is noted and not thrown, since what is watched would catch
@@ -26,12 +31,17 @@ export class Verdict {
     return this.#broken;
   }
 
-  breaks(promise: PromiseName, found: string): void {
-    this.#broken ??= { promise, found };
+  breaks(promise: PromiseName, found: string, about: string | null = null): void {
+    this.#broken ??= { promise, found, about };
   }
 
   /** Breaks the promise unless `condition` holds. */
-  holds(promise: PromiseName, condition: boolean, found: () => string): void {
-    if (!condition) this.breaks(promise, found());
+  holds(
+    promise: PromiseName,
+    condition: boolean,
+    found: () => string,
+    about: string | null = null,
+  ): void {
+    if (!condition) this.breaks(promise, found(), about);
   }
 }
