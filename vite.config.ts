@@ -24,7 +24,7 @@ export default defineConfig({
     manifest: true,
     rolldownOptions: {
       input: pages,
-      // What lies in shared/ only defines: a screen takes what it uses, and the schemas stay behind.
+      // What lies in shared/ only defines: a screen takes what it uses, the schemas stay behind.
       treeshake: { moduleSideEffects: [{ test: /\/shared\//, sideEffects: false }] },
     },
   },

@@ -10,6 +10,7 @@ import {
 } from '../shared/plan/index.ts';
 import { type Conflict, check, construct } from '../shared/schedule/index.ts';
 import type { Brought } from './hub/index.ts';
+import { planLimits, profileNamed, profileNames } from './plan-limits.ts';
 
 /** Written into every plan, so that a replay knows which engine it came from. */
 const ENGINE = 'constructive 1';
@@ -30,14 +31,20 @@ export type PlanMade =
 /** Works a cook plan out into tasks and a schedule, or says why it cannot be. */
 export function makePlan(files: PlanFiles, version: number): PlanMade {
   const { cookPlan, kitchen, catalogue } = files;
-  const built = build(cookPlan, kitchen, catalogue);
+  const profile = profileNamed(kitchen.limits);
+  if (profile === null) {
+    const path = 'kitchen.json: limits';
+    const allowed = `one of: ${profileNames.join(', ')}`;
+    const refusal = { rule: 'unknown-word', path, found: `"${kitchen.limits}"`, allowed } as const;
+    return { ok: false, why: 'refused', refusals: [refusal] };
+  }
+  const built = build(cookPlan, { kitchen, catalogue, limits: planLimits(profile) });
   if (!built.ok) return { ok: false, why: 'refused', refusals: built.refusals };
-  const { problem } = built.day;
   const planned = planDay(built.day, construct, { seed: SEED });
   if (!planned.ok) {
     return { ok: false, why: 'no-schedule', built: built.day, conflicts: planned.conflicts };
   }
-  const violations = check(problem, planned.schedule);
+  const violations = check(planned.day.problem, planned.schedule);
   assert(violations.length === 0, `the schedule breaks ${JSON.stringify(violations[0])}`);
   const plan = {
     version,
@@ -45,7 +52,7 @@ export function makePlan(files: PlanFiles, version: number): PlanMade {
     seed: SEED,
     hashes: hashesOf(files),
     ...files,
-    built: built.day,
+    built: planned.day,
     schedule: planned.schedule,
   };
   return { ok: true, plan };

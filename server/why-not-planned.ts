@@ -23,7 +23,8 @@ function sayFor({ languages, zone, units }: Kitchen): Say {
 
 function namesIn(built: BuiltDay, kitchen: Kitchen): ConflictNames {
   const tasks = new Map(built.tasks.map((task) => [task.id, task]));
-  const batches = new Map(built.batches.map((batch) => [batch.id, batch]));
+  const groups = [...built.batches, ...built.upkeep];
+  const batches = new Map(groups.map((group) => [group.id, group]));
   return {
     task: (id) => {
       const task = must(tasks.get(id), id);

@@ -1,4 +1,11 @@
-import { type AdoptedPlan, emptyDay, fold, type Live, openLive } from '../../shared/day/index.ts';
+import {
+  type AdoptedPlan,
+  EVENT_VERSION,
+  emptyDay,
+  fold,
+  type Live,
+  openLive,
+} from '../../shared/day/index.ts';
 import {
   type CommandId,
   type DayId,
@@ -94,7 +101,7 @@ function whyNot(
 /** A plan as a day in which nothing has happened yet. */
 export function liveFrom(plan: AdoptedPlan, at: Instant = plan.built.origin): Live {
   const day = plan.built.day as DayId;
-  const head = { seq: 1, version: 1, day, at, keptAt: at } as const;
+  const head = { seq: 1, version: EVENT_VERSION, day, at, keptAt: at } as const;
   const by = { commandId: 'plan' as CommandId, personId: null, screenId: null };
   return openLive(fold(emptyDay(), { ...head, ...by, kind: 'planAdopted', plan }), at);
 }

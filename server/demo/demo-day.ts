@@ -9,7 +9,7 @@ import {
   wallTime,
 } from '../../shared/kernel/index.ts';
 import { type PlanFiles, readPlanFiles } from '../../shared/plan/index.ts';
-import catalogue from './catalogue.json' with { type: 'json' };
+import { catalogue } from './catalogue.ts';
 import cookPlan from './cook-plan.json' with { type: 'json' };
 import kitchen from './kitchen.json' with { type: 'json' };
 

@@ -1,4 +1,4 @@
-import type { Event, Refusal } from '../../shared/day/index.ts';
+import { EVENT_VERSION, type Event, type Refusal } from '../../shared/day/index.ts';
 import { type CommandId, type Instant, instant } from '../../shared/kernel/index.ts';
 import type { Answer } from '../../shared/protocol/index.ts';
 import type { Report } from '../report.ts';
@@ -66,7 +66,13 @@ function decideOne<State>(from: From<State>, ask: Ask<State>): Decided<State> {
     let after = state;
     const kept = decision.facts.map((fact, index): Kept<State> => {
       const day = rules.dayOf(state, fact);
-      const head = { seq: seq + 1 + index, version: 1, day, at, keptAt: from.now } as const;
+      const head = {
+        seq: seq + 1 + index,
+        version: EVENT_VERSION,
+        day,
+        at,
+        keptAt: from.now,
+      } as const;
       const event: Event = { ...fact, ...head, commandId, personId, screenId };
       after = rules.fold(after, event);
       return { event, state: after };

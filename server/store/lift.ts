@@ -1,7 +1,4 @@
-import type { Event } from '../../shared/day/index.ts';
-
-/** The shape of events that this program writes. */
-const VERSION = 1;
+import { EVENT_VERSION, type Event } from '../../shared/day/index.ts';
 
 export type Lifted =
   | { readonly ok: true; readonly event: Event }
@@ -14,7 +11,7 @@ export type Lifted =
  */
 export function lift(stored: unknown): Lifted {
   if (!isVersioned(stored)) return { ok: false, why: 'unreadable' };
-  if (stored.version > VERSION) return { ok: false, why: 'newer' };
+  if (stored.version > EVENT_VERSION) return { ok: false, why: 'newer' };
   // The hash chain vouches that this is what we wrote, so its shape is trusted.
   return { ok: true, event: stored as unknown as Event };
 }

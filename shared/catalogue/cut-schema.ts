@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { CutId, Frozen, Kilograms, Metres } from '../kernel/index.ts';
+import type { CutId, Frozen, Kilograms, Metres, Seconds } from '../kernel/index.ts';
 import { entry, idSchema, quantitySchema, rangeSchema, textSchema } from '../kernel/index.ts';
 
 const piece = entry({
@@ -33,20 +33,33 @@ const tub = entry({
 export const cutSchema = entry({
   id: idSchema<CutId>(),
   name: textSchema(),
-  species: z.enum(['beef', 'pork', 'poultry', 'lamb']),
+  species: z.enum(['beef', 'pork', 'lamb', 'chicken', 'turkey', 'poultry', 'plant']),
   imps: z
     .exactOptional(z.string().regex(/^P?\d{3,4}[A-E]?$/, 'an IMPS item number such as "416A"'))
     .describe('The item of the Institutional Meat Purchase Specifications that is bought'),
   trimmedTo: z
     .exactOptional(z.string())
     .describe('The item that it is trimmed to, where there is one'),
+  boughtAs: z
+    .exactOptional(idSchema<CutId>())
+    .describe('The cut whose line of the pull list it shares; left out: its own'),
+  takenFrom: z
+    .exactOptional(z.array(entry({ cut: idSchema<CutId>(), tub: idSchema<string>() })).min(1))
+    .describe('Not bought: these tubs of other cuts, when they are trimmed for the same plan'),
+  keeps: z
+    .exactOptional(quantitySchema<Seconds>('duration in seconds'))
+    .describe('How long what is taken from another may lie cold before work on it begins'),
   fatCap: z.boolean().describe('Whether one side is fat, which is laid toward the heat'),
   piece,
   weight: rangeSchema<Kilograms>('weight in kilograms').describe('Of one raw piece, as it comes'),
   footprint: footprint.describe('What one trimmed piece takes up on a rack'),
   yields,
   tubs: z.array(tub).describe('What trimming takes off, kept apart and weighed once a batch'),
-}).transform(({ weight, ...cut }) => ({ ...cut, weightKg: weight }));
+}).transform(({ weight, keeps, ...cut }) => ({
+  ...cut,
+  weightKg: weight,
+  ...(keeps === undefined ? {} : { keepsS: keeps }),
+}));
 
 /** A cut as it is bought, with what is lost of it on the way to the plate. */
 export type Cut = Frozen<z.output<typeof cutSchema>>;

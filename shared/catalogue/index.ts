@@ -1,9 +1,11 @@
 export type { Cut, Tub } from './cut-schema.ts';
 export type { Mix } from './mix-schema.ts';
 export { readCatalogue } from './read.ts';
+export type { Round } from './round-schema.ts';
 export {
   type Chosen,
   type ChosenStep,
+  chosenCut,
   chosenLimits,
   chosenOptions,
   chosenSteps,

@@ -1,7 +1,7 @@
 import type { FileFault, FileRead, Reference } from '../kernel/index.ts';
 import { checkReferences, filePath, readEntry, shown, unknownWord } from '../kernel/index.ts';
 import { routeFaults } from './route-faults.ts';
-import type { Route } from './route-schema.ts';
+import type { Choice, Route } from './route-schema.ts';
 import type { Catalogue } from './schema.ts';
 import { catalogueSchema } from './schema.ts';
 
@@ -12,11 +12,17 @@ const ids = [
   'mixes[].id',
   'routes[].id',
   'dishes[].id',
+  'rounds[].id',
 ];
 
 const references: readonly Reference[] = [
   { from: 'dishes[].cut', to: 'cuts[].id' },
   { from: 'dishes[].route', to: 'routes[].id' },
+  { from: 'cuts[].boughtAs', to: 'cuts[].id' },
+  { from: 'cuts[].takenFrom[].cut', to: 'cuts[].id' },
+  { from: 'routes[].choices[].options[].as', to: 'cuts[].id' },
+  { from: 'rounds[].bench', to: 'benches[].id' },
+  { from: 'rounds[].skill', to: 'skills[].id' },
   { from: 'routes[].cut', to: 'cuts[].id' },
   { from: 'routes[].steps[].bench', to: 'benches[].id' },
   { from: 'routes[].steps[].skill', to: 'skills[].id' },
@@ -39,7 +45,12 @@ export function readCatalogue(json: unknown): FileRead<Catalogue> {
   const lost = [...checkReferences(json, { ids, references }), ...faultsWithinRoutes(json)];
   if (!read.ok) return { ok: false, problems: [...read.problems, ...lost] };
   const catalogue: Catalogue = read.value;
-  const problems = [...lost, ...catalogue.routes.flatMap(choiceFaults), ...dishFaults(catalogue)];
+  const problems = [
+    ...lost,
+    ...catalogue.routes.flatMap(choiceFaults),
+    ...dishFaults(catalogue),
+    ...tubFaults(catalogue),
+  ];
   if (problems.length > 0) return { ok: false, problems };
   const broken = catalogue.routes.flatMap(routeFaults);
   return broken.length > 0 ? { ok: false, problems: broken } : { ok: true, value: catalogue };
@@ -58,19 +69,11 @@ function faultsWithinRoutes(json: unknown): FileFault[] {
 
 /** What a route says of its choices must be one of them. */
 function choiceFaults(route: Route, index: number): FileFault[] {
-  const options = new Map(
+  const options: Options = new Map(
     route.choices.map((choice) => [choice.id, choice.options.map(({ id }) => id)]),
   );
   const usual = route.choices.flatMap((choice, n) =>
-    options.get(choice.id)?.includes(choice.usual)
-      ? []
-      : [
-          unknownWord(
-            ['routes', index, 'choices', n, 'usual'],
-            choice.usual,
-            options.get(choice.id) ?? [],
-          ),
-        ],
+    usualFaults(choice, options, ['routes', index, 'choices', n]),
   );
   const conditions = (['steps', 'limits'] as const).flatMap((list) =>
     route[list].flatMap(({ when = {} }, n) =>
@@ -80,9 +83,33 @@ function choiceFaults(route: Route, index: number): FileFault[] {
   return [...usual, ...conditions];
 }
 
+type Options = ReadonlyMap<string, readonly string[]>;
+
+/** The usual option is one of the choice's own; what it hangs on has been chosen before. */
+function usualFaults(
+  { id, usual, usualWhen = [] }: Choice,
+  options: Options,
+  path: readonly PropertyKey[],
+): FileFault[] {
+  const own = options.get(id) ?? [];
+  const ids = [...options.keys()];
+  const before: Options = new Map(
+    ids.slice(0, ids.indexOf(id)).map((other) => [other, options.get(other) ?? []]),
+  );
+  const isOwn = (word: string, ...keys: readonly PropertyKey[]) =>
+    own.includes(word) ? [] : [unknownWord([...path, ...keys], word, own)];
+  return [
+    ...isOwn(usual, 'usual'),
+    ...usualWhen.flatMap((other, n) => [
+      ...isOwn(other.usual, 'usualWhen', n, 'usual'),
+      ...conditionFaults(other.when ?? {}, before, [...path, 'usualWhen', n, 'when']),
+    ]),
+  ];
+}
+
 function conditionFaults(
   when: NonNullable<Route['steps'][number]['when']>,
-  options: ReadonlyMap<string, readonly string[]>,
+  options: Options,
   path: readonly PropertyKey[],
 ): FileFault[] {
   return Object.entries(when).flatMap(([choice, said]) => {
@@ -92,6 +119,18 @@ function conditionFaults(
       allowed.includes(option) ? [] : [unknownWord([...path, choice, place], option, allowed)],
     );
   });
+}
+
+/** What is taken from another cut is one of its tubs. */
+function tubFaults({ cuts }: Catalogue): FileFault[] {
+  return cuts.flatMap(({ takenFrom = [] }, index) =>
+    takenFrom.flatMap((taken, n) => {
+      const donor = cuts.find(({ id }) => id === taken.cut);
+      const tubs = donor?.tubs.map(({ id }) => id) ?? [];
+      if (donor === undefined || tubs.includes(taken.tub)) return [];
+      return [unknownWord(['cuts', index, 'takenFrom', n, 'tub'], taken.tub, tubs)];
+    }),
+  );
 }
 
 /** A dish is made of the cut that its route is for. */

@@ -5,26 +5,40 @@ import type {
   CutId,
   Frozen,
   Kilograms,
+  Metres,
   MixId,
   RouteId,
   Seconds,
   SkillId,
   StepId,
 } from '../kernel/index.ts';
-import { entry, idSchema, quantitySchema, rangeSchema, textSchema } from '../kernel/index.ts';
+import { entry, idSchema, quantitySchema, textSchema } from '../kernel/index.ts';
+import { checkSchema, timeSchema } from './work-schema.ts';
 
 const duration = () => quantitySchema<Seconds>('duration in seconds');
+
+const condition = {
+  when: z
+    .exactOptional(z.record(z.string(), z.array(z.string()).min(1)))
+    .describe('Only if each of these choices falls on one of these options'),
+};
 
 const choice = entry({
   id: idSchema<string>(),
   name: textSchema(),
   usual: idSchema<string>().describe('The option that is taken where a cook plan says nothing'),
+  usualWhen: z
+    .exactOptional(z.array(entry({ ...condition, usual: idSchema<string>() })))
+    .describe('Other usual options, the first that fits; of choices that are listed before'),
   options: z
     .array(
       entry({
         id: idSchema<string>(),
         name: textSchema(),
         reason: textSchema().describe('Why one would, in one line'),
+        as: z
+          .exactOptional(idSchema<CutId>())
+          .describe('The cut that it then is: other pieces, yields and tubs'),
       }),
     )
     .min(2),
@@ -32,16 +46,6 @@ const choice = entry({
 
 const moment = entry({ step: idSchema<StepId>(), end: z.enum(['start', 'end']) });
 const spans = entry({ from: moment, to: moment });
-
-const time = entry({
-  per: z.enum(['piece', 'batch']),
-  takes: rangeSchema<Seconds>('duration in seconds'),
-}).transform(({ per, takes }) => ({ per, takesS: takes }));
-
-const check = entry({
-  feel: textSchema().describe('What the hand or the eye must find'),
-  core: z.exactOptional(quantitySchema<Celsius>('temperature in degrees Celsius')),
-}).transform(({ feel, core }) => (core === undefined ? { feel } : { feel, coreAtLeastC: core }));
 
 const keep = z.discriminatedUnion('in', [
   entry({ in: z.literal('cooler') }),
@@ -52,9 +56,11 @@ const keep = z.discriminatedUnion('in', [
   }).transform(({ in: place, panHolds }) => ({ in: place, panHoldsKg: panHolds })),
 ]);
 
-const when = z
-  .exactOptional(z.record(z.string(), z.array(z.string()).min(1)))
-  .describe('Only if each of these choices falls on one of these options');
+const pans = entry({
+  length: quantitySchema<Metres>('length in metres'),
+  width: quantitySchema<Metres>('length in metres'),
+  holds: quantitySchema<Kilograms>('weight in kilograms'),
+}).transform(({ length, width, holds }) => ({ lengthM: length, widthM: width, holdsKg: holds }));
 
 /** What every step says, whatever its work. */
 const common = {
@@ -66,27 +72,30 @@ const common = {
   mind: z.exactOptional(textSchema()).describe('The one thing to mind'),
   caution: z.exactOptional(textSchema()).describe('Where it can hurt someone'),
   bench: idSchema<BenchId>().describe('The kind of working place on whose wall it is shown'),
-  when,
+  ...condition,
   after: z
     .exactOptional(z.array(idSchema<StepId>()))
     .describe('Steps that must have ended; left out: the one listed before'),
   leaves: z
     .exactOptional(z.enum(['trimmed', 'cooked', 'served']))
     .describe('What the meat is from its end on'),
+  makes: z
+    .exactOptional(z.enum(['injected', 'ground', 'stuffed']))
+    .describe('What it is to the limits from its start on; left out: as it was'),
 };
 
 const hands = entry({
   work: z.literal('hands'),
   ...common,
-  time,
+  time: timeSchema,
   hands: z.int().min(1).default(1).describe('How many it takes at once'),
   skill: z.exactOptional(idSchema<SkillId>()),
   table: z.boolean().default(false).describe('Whether it takes a table of its station'),
   mix: z.exactOptional(idSchema<MixId>()).describe('What is weighed out or put on'),
-  check: z.exactOptional(check),
+  check: z.exactOptional(checkSchema),
 });
 
-const fire = entry({ work: z.literal('fire'), ...common, time });
+const fire = entry({ work: z.literal('fire'), ...common, time: timeSchema });
 
 const wait = entry({
   work: z.literal('wait'),
@@ -115,6 +124,7 @@ const place = entry({
   work: z.literal('place'),
   ...common,
   set: quantitySchema<Celsius>('temperature in degrees Celsius').describe('Of the smoker'),
+  pans: z.exactOptional(pans).describe('Lies in pans; left out: piece by piece'),
   spans,
 }).transform(({ set, ...step }) => ({ ...step, setC: set }));
 
@@ -127,11 +137,14 @@ const serve = entry({
 }).transform(({ ahead, ...step }) => ({ ...step, aheadS: ahead ?? (0 as Seconds) }));
 
 const limit = entry({
-  when,
+  ...condition,
   from: moment,
   to: moment,
   atMost: duration(),
   reason: z.enum(['quality', 'safety']),
+  rule: z
+    .exactOptional(z.enum(['out-of-temperature', 'cooling', 'reheat', 'time-control']))
+    .describe('Which rule of the profile of limits it must lie within'),
   source: z.exactOptional(z.string()),
 }).transform(({ atMost, ...rest }) => ({ ...rest, atMostS: atMost }));
 

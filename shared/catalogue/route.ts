@@ -1,4 +1,4 @@
-import type { StepId } from '../kernel/index.ts';
+import type { CutId, StepId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
 import type { Route, RouteLimit, Step } from './route-schema.ts';
 
@@ -9,17 +9,33 @@ export type Chosen = Readonly<Record<string, string>>;
 export type ChosenStep = { readonly step: Step; readonly after: readonly StepId[] };
 
 /** The usual option of every choice, save those that are said otherwise. */
-export function chosenOptions(route: Route, said: Chosen): Chosen {
-  return Object.fromEntries(route.choices.map(({ id, usual }) => [id, said[id] ?? usual]));
+export function chosenOptions({ choices }: Pick<Route, 'choices'>, said: Chosen): Chosen {
+  const chosen: Record<string, string> = {};
+  for (const { id, usual, usualWhen = [] } of choices) {
+    const other = usualWhen.find((one) => isIn(one, chosen));
+    chosen[id] = said[id] ?? other?.usual ?? usual;
+  }
+  return chosen;
 }
 
-/** Every way the choices of a route can fall. */
+/** The cut that is worked on with these options. */
+export function chosenCut({ cut, choices }: Pick<Route, 'cut' | 'choices'>, chosen: Chosen): CutId {
+  const taken = choices.map(({ id, options }) => options.find((one) => one.id === chosen[id]));
+  return taken.findLast((option) => option?.as)?.as ?? cut;
+}
+
+/** Every way the choices of a route can fall, as far as any step or limit hangs on them. */
 export function allChosen(route: Route): Chosen[] {
-  return route.choices.reduce<Chosen[]>(
-    (ways, { id, options }) =>
-      ways.flatMap((way) => options.map((option) => ({ ...way, [id]: option.id }))),
-    [{}],
+  const asked = new Set(
+    [...route.steps, ...route.limits].flatMap(({ when = {} }) => Object.keys(when)),
   );
+  return route.choices
+    .filter(({ id }) => asked.has(id))
+    .reduce<Chosen[]>(
+      (ways, { id, options }) =>
+        ways.flatMap((way) => options.map((option) => ({ ...way, [id]: option.id }))),
+      [{}],
+    );
 }
 
 /**

@@ -11,6 +11,7 @@ import type {
 import { entry, idSchema, quantitySchema, schemaLink, textSchema } from '../kernel/index.ts';
 import { cutSchema } from './cut-schema.ts';
 import { mixSchema } from './mix-schema.ts';
+import { roundSchema } from './round-schema.ts';
 import { routeSchema } from './route-schema.ts';
 
 const dishSchema = entry({
@@ -31,6 +32,7 @@ export const catalogueSchema = entry({
   mixes: z.array(mixSchema),
   routes: z.array(routeSchema),
   dishes: z.array(dishSchema),
+  rounds: z.array(roundSchema).default([]).describe('What things ask for while they are in use'),
 }).transform(({ $schema: _link, ...catalogue }) => catalogue);
 
 /** All that a kitchen knows how to make. */

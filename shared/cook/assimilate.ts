@@ -32,7 +32,7 @@ export type Question = {
 };
 
 /** With fewer members than this nothing can be said of so many unknowns. */
-export const FEWEST_MEMBERS = 40;
+const FEWEST_MEMBERS = 40;
 
 /** How the fire strays, and how the model errs, now and later: unknowns that no reading teaches. */
 const OWN = 3;

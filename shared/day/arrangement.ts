@@ -6,13 +6,18 @@ import type { PlanIndex } from './plan-index.ts';
 import type { DayState } from './state.ts';
 import { factsOf, loadKey } from './state.ts';
 
-/** One load of a stay: how much of which slot it takes. */
+/** One rack load: how much of which slot it takes, and the fire that it needs there. */
 export type Load = {
   readonly stay: TaskId;
   readonly need: number;
   readonly areaCm2: number;
+  readonly weightG: number;
+  readonly fireC: Celsius | null;
   readonly slot: SlotId;
 };
+
+/** A stay has one load, and its slot is the first thing that it needs. */
+const SLOT_NEED = 0;
 
 /**
  * Who does a task and where its loads are, as it now stands: the schedule's choice, but for what
@@ -20,18 +25,30 @@ export type Load = {
  */
 export function placementOf(state: DayState, index: PlanIndex, task: TaskId): Placement {
   const planned = must(index.placements.get(task), task);
+  const slot = state.slots.get(loadKey(task, SLOT_NEED));
+  const lying = slot && modeIn(index, task, slot);
+  if (lying) return { ...planned, mode: lying.id, uses: usesOf(lying) };
   const hand = factsOf(state, task).hand;
-  if (hand === null && state.slots.size === 0) return planned;
-  const mode = hand ? modeFor(index, task, planned, hand) : modeOf(index, planned);
+  if (hand === null) return planned;
+  const mode = modeFor(index, task, planned, hand);
   const uses = planned.uses.map(({ need, resource }): Use => {
-    const slot = state.slots.get(loadKey(task, need));
-    if (slot) return { need, resource: resourceId({ kind: 'slot', slot }) };
     const given = hand && isHand(resource) && resourceId({ kind: 'hand', person: hand });
     if (given && mode.needs[need]?.oneOf.includes(given)) return { need, resource: given };
     return { need, resource };
   });
   return { ...planned, mode: mode.id, uses };
 }
+
+/** The way of lying in that slot; undefined where a load cannot. */
+function modeIn(index: PlanIndex, stay: TaskId, slot: SlotId): Mode | undefined {
+  const place = resourceId({ kind: 'slot', slot });
+  const { modes } = must(index.activities.get(stay), stay);
+  return modes.find(({ needs }) => needs[SLOT_NEED]?.oneOf.includes(place));
+}
+
+/** A way of lying leaves nothing to choose. */
+const usesOf = ({ needs }: Mode): Use[] =>
+  needs.flatMap(({ oneOf: [resource] }, need) => (resource ? [{ need, resource }] : []));
 
 /** The tasks that stand otherwise than the schedule has them. */
 export function rearranged(state: DayState, index: PlanIndex): TaskId[] {
@@ -84,15 +101,28 @@ export function handsFor(index: PlanIndex, task: TaskId): PersonId[] {
   });
 }
 
-/** The loads of a stay in the slots that they are in, or will come to. */
+/** The load of a stay in the slot that it is in, or will come to; none for any other task. */
 export function loadsOf(state: DayState, index: PlanIndex, stay: TaskId): Load[] {
-  const placement = placementOf(state, index, stay);
-  const { needs } = modeOf(index, placement);
-  return placement.uses.flatMap(({ need, resource }) => {
-    const thing = kitchenResource(resource);
-    const areaCm2 = must(needs[need], `${stay}#${need}`).amount;
-    return thing.kind === 'slot' ? [{ stay, need, areaCm2, slot: thing.slot }] : [];
-  });
+  const [use] = placementOf(state, index, stay).uses;
+  const thing = use && kitchenResource(use.resource);
+  if (thing?.kind !== 'slot') return [];
+  return [must(loadIn(index, stay, thing.slot), stay)];
+}
+
+/** A load as it would lie in a slot, or null where it cannot: too small, too weak, not so hot. */
+export function loadIn(index: PlanIndex, stay: TaskId, slot: SlotId): Load | null {
+  const mode = modeIn(index, stay, slot);
+  if (!mode) return null;
+  const amountOf = (role: string) => mode.needs.find((need) => need.role === role)?.amount ?? 0;
+  const [fire] = mode.states;
+  return {
+    stay,
+    need: SLOT_NEED,
+    areaCm2: amountOf('slot'),
+    weightG: amountOf('load'),
+    fireC: fire ? fireOf(fire.state) : null,
+    slot,
+  };
 }
 
 /** The set temperature that a stay needs of its smoker; null where any will do. */
@@ -116,7 +146,12 @@ function modeFor(index: PlanIndex, task: TaskId, planned: Placement, hand: Perso
   const able = ({ needs }: Mode) => needs.some(({ oneOf }) => oneOf.includes(resource));
   const mode = modeOf(index, planned);
   if (able(mode)) return mode;
-  return must(index.activities.get(task), task).modes.find(able) ?? mode;
+  const { modes } = must(index.activities.get(task), task);
+  return modes.find((each) => able(each) && isSamePlace(each, planned)) ?? modes.find(able) ?? mode;
 }
+
+/** Whether it leaves the work at the table where it is planned. */
+const isSamePlace = ({ needs }: Mode, { uses }: Placement) =>
+  uses.every(({ need, resource }) => isHand(resource) || needs[need]?.oneOf.includes(resource));
 
 const isHand = (resource: ResourceId) => kitchenResource(resource).kind === 'hand';

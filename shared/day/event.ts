@@ -12,13 +12,16 @@ import type {
 } from '../kernel/index.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
 
+/** The shape of events that this program writes. */
+export const EVENT_VERSION = 1;
+
 /** What happened, in the order it was kept. `Event` is a fact: stored bytes never change. */
 export type Event = EventHead & Fact;
 
 export type EventHead = {
   readonly seq: number;
-  /** Of the shape of this kind of event; older ones are lifted when read. */
-  readonly version: 1;
+  /** Of its shape; older ones are lifted when read. */
+  readonly version: typeof EVENT_VERSION;
   readonly day: DayId;
   /** When it happened: when the finger came down, also where the screen was alone then. */
   readonly at: Instant;

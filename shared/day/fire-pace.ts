@@ -54,7 +54,7 @@ type Stage = {
 };
 
 /** The smoker that the batch of a stage is in; null where the batch has no stay. */
-export function smokerOfStage(state: DayState, index: PlanIndex, stage: TaskId): SmokerId | null {
+function smokerOfStage(state: DayState, index: PlanIndex, stage: TaskId): SmokerId | null {
   const stay = stayBeside(index, stage);
   const load = stay && loadsOf(state, index, stay)[0];
   return load ? (findSlot(index.plan.kitchen, load.slot)?.smoker.id ?? null) : null;

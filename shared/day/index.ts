@@ -12,7 +12,7 @@ export { type Because, because } from './because.ts';
 export type * from './command.ts';
 export { decide } from './decide.ts';
 export type { Decision } from './decision.ts';
-export type * from './event.ts';
+export * from './event.ts';
 export { fold } from './fold.ts';
 export { type IfMoved, ifMoved } from './if-moved.ts';
 export { type Live, openLive } from './live.ts';

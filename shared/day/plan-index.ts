@@ -11,6 +11,8 @@ export type PlanIndex = {
   readonly plan: AdoptedPlan;
   readonly tasks: ReadonlyMap<TaskId, Task>;
   readonly batches: ReadonlyMap<BatchId, Batch>;
+  /** Whatever tasks belong to: a batch, or a thing of the kitchen that is kept up. */
+  readonly groups: ReadonlyMap<BatchId, Pick<Batch, 'id' | 'name' | 'service'>>;
   readonly activities: ReadonlyMap<TaskId, Activity>;
   readonly placements: ReadonlyMap<TaskId, Placement>;
   readonly lagsInto: ReadonlyMap<TaskId, readonly Lag[]>;
@@ -23,11 +25,12 @@ const indexes = new WeakMap<AdoptedPlan, PlanIndex>();
 export function indexOf(plan: AdoptedPlan): PlanIndex {
   const known = indexes.get(plan);
   if (known) return known;
-  const { tasks, batches, problem } = plan.built;
+  const { tasks, batches, upkeep, problem } = plan.built;
   const index: PlanIndex = {
     plan,
     tasks: new Map(tasks.map((task) => [task.id, task])),
     batches: new Map(batches.map((batch) => [batch.id, batch])),
+    groups: new Map([...batches, ...upkeep].map((group) => [group.id, group])),
     activities: new Map(problem.activities.map((activity) => [activity.id, activity])),
     placements: new Map(plan.schedule.placements.map((placed) => [placed.activity, placed])),
     lagsInto: groupBy(problem.lags, (lag) => lag.to.activity),

@@ -1,5 +1,5 @@
-import type { Celsius, Instant, Seconds } from '../kernel/index.ts';
-import type { PersonName, SlotName, TaskName } from '../plan/index.ts';
+import type { Celsius, Instant, Kilograms, Seconds } from '../kernel/index.ts';
+import type { LimitRow, PersonName, SlotName, TaskName } from '../plan/index.ts';
 
 /** Why a command was not taken, as data; `shared/words` makes the sentence. */
 export type Refusal =
@@ -37,6 +37,21 @@ export type Refusal =
       readonly slot: SlotName;
       readonly needC: Celsius;
       readonly isC: Celsius;
+    }
+  /** It is too small or too weak for it, or never so hot. */
+  | { readonly rule: 'rack-unfit'; readonly slot: SlotName }
+  | {
+      readonly rule: 'rack-too-weak';
+      readonly slot: SlotName;
+      readonly needKg: Kilograms;
+      readonly freeKg: Kilograms;
+    }
+  /** One would drip on the other, which a row of the limits forbids. */
+  | {
+      readonly rule: 'drips';
+      readonly slot: SlotName;
+      readonly other: TaskName;
+      readonly row: LimitRow;
     }
   | { readonly rule: 'off-already' }
   /** The plan changed between the question and the taking. */

@@ -1,5 +1,5 @@
 export { workingHours } from './hours.ts';
-export { rackAreaCm2 } from './rack.ts';
+export { rackAreaCm2, rackLoadG } from './rack.ts';
 export { readKitchen } from './read.ts';
 export {
   type Cooler,

@@ -13,6 +13,7 @@ import type {
   SlotId,
   SmokerId,
   StationId,
+  StepId,
 } from '../kernel/index.ts';
 import {
   clockSchema,
@@ -20,12 +21,18 @@ import {
   idSchema,
   isLocalDay,
   isZone,
+  minutes,
   quantitySchema,
   schemaLink,
   textSchema,
   weekdays,
 } from '../kernel/index.ts';
 
+const rounds = () =>
+  z
+    .array(idSchema<StepId>())
+    .default([])
+    .describe('What is done to it on a beat while it is in use: rounds of the catalogue');
 const length = () => quantitySchema<Metres>('length in metres');
 const temperature = () => quantitySchema<Celsius>('temperature in degrees Celsius');
 
@@ -36,36 +43,61 @@ const rack = entry({
   length: length(),
   depth: length(),
   holds: quantitySchema<Kilograms>('weight in kilograms').describe('The most it may carry'),
-}).transform(({ length, depth, holds, ...rest }) => ({
+  reads: z
+    .exactOptional(temperature())
+    .describe('How hot it is here while the smoker is set to its "whenSet"'),
+}).transform(({ length, depth, holds, reads, ...rest }) => ({
   ...rest,
   lengthM: length,
   depthM: depth,
   holdsKg: holds,
+  ...(reads === undefined ? {} : { readsC: reads }),
 }));
 
 const smoker = entry({
   id: idSchema<SmokerId>(),
   name: textSchema(),
   heat: z.enum(['below', 'above', 'side']).describe('Where the heat comes from'),
-  racks: z.array(rack).min(1).describe('From the top down; the first is slot 1'),
+  layout: z
+    .enum(['stacked', 'turning', 'long'])
+    .default('stacked')
+    .describe('Racks above one another, racks that go round, or side by side in a long pit'),
+  racks: z
+    .array(rack)
+    .min(1)
+    .describe('From the top down, or from the hot end on; the first is slot 1'),
+  whenSet: z
+    .exactOptional(temperature())
+    .describe('The set temperature that the readings of its racks were taken at'),
   coolest: temperature().describe('The lowest set temperature that it holds'),
   hottest: temperature().describe('The highest set temperature that it holds'),
   preheat: quantitySchema<Seconds>('duration in seconds').describe('From cold to ready'),
   change: quantitySchema<number>('heat rate in degrees Celsius per second').describe(
     'How fast it comes from one set temperature to another',
   ),
-}).transform(({ racks, coolest, hottest, preheat, change, ...rest }) => ({
-  ...rest,
-  racks: racks.map((rack, index) => ({
-    label: String(index + 1),
-    ...rack,
-    slot: `${rest.id}/${index + 1}` as SlotId,
-  })),
-  coolestC: coolest,
-  hottestC: hottest,
-  preheatS: preheat,
-  changeCPerS: change,
-}));
+  rounds: rounds(),
+})
+  .refine(
+    ({ racks, whenSet }) =>
+      whenSet !== undefined || racks.every(({ readsC }) => readsC === undefined),
+    { path: ['whenSet'], error: 'the set temperature that the racks were read at' },
+  )
+  .transform(({ racks, whenSet, coolest, hottest, preheat, change, ...rest }) => ({
+    ...rest,
+    racks: racks.map(({ readsC, ...rack }, index) => ({
+      label: String(index + 1),
+      ...rack,
+      slot: `${rest.id}/${index + 1}` as SlotId,
+      warmerK: readsC === undefined || whenSet === undefined ? 0 : readsC - whenSet,
+    })),
+    coolestC: coolest,
+    hottestC: hottest,
+    preheatS: preheat,
+    changeCPerS: change,
+  }));
+
+/** Common practice, no source. */
+const USUAL_WASH_S = minutes(10);
 
 const station = entry({
   id: idSchema<StationId>(),
@@ -74,14 +106,24 @@ const station = entry({
   pit: z.boolean().default(false).describe('Whether its work is shown on the smoker wall'),
   side: z.enum(['raw', 'clean']).describe('Raw hands touch no panel that clean hands touch'),
   tables: z.int().min(0).describe('How many can work here at once at a table of their own'),
-});
+  wash: z
+    .exactOptional(quantitySchema<Seconds>('duration in seconds'))
+    .describe('Washing and sanitising a raw table between kinds of meat; left out: 10 min'),
+  rounds: rounds(),
+}).transform(({ wash, ...rest }) => ({ ...rest, washS: wash ?? USUAL_WASH_S }));
+
+function withSetC<Thing extends { set?: Celsius }>({ set, ...rest }: Thing) {
+  return { ...rest, setC: set ?? null };
+}
 
 const cabinet = entry({
   id: idSchema<CabinetId>(),
   name: textSchema(),
   pans: z.int().min(0).describe('Places for pans'),
   whole: z.int().min(0).describe('Places for wrapped whole pieces'),
-});
+  set: z.exactOptional(temperature()).describe('What it is set to, where it is known'),
+  rounds: rounds(),
+}).transform(withSetC);
 
 const cooler = entry({
   id: idSchema<CoolerId>(),
@@ -89,7 +131,11 @@ const cooler = entry({
   shelves: z.int().min(1),
   length: length(),
   depth: length(),
-}).transform(({ length, depth, ...rest }) => ({ ...rest, lengthM: length, depthM: depth }));
+  set: z.exactOptional(temperature()).describe('What it is set to, where it is known'),
+  rounds: rounds(),
+})
+  .transform(({ length, depth, ...rest }) => ({ ...rest, lengthM: length, depthM: depth }))
+  .transform(withSetC);
 
 const span = { from: clockSchema(), to: clockSchema() };
 
@@ -121,6 +167,7 @@ const person = entry({
 export const kitchenSchema = entry({
   $schema: schemaLink(),
   name: z.string().trim().min(1),
+  limits: z.string().default('food-code').describe('The profile of limits that plans are held to'),
   zone: z.string().refine(isZone, { error: 'a time zone such as "America/Chicago"' }),
   units: entry({
     temperature: z.enum(['°F', '°C']),

@@ -64,9 +64,10 @@ function whoDoes({ live, say }: Press, task: Task): string {
 
 function amountOf(press: Press, task: Task): string {
   const { say, words } = press;
-  if (stepOf(press, task).work === 'serve') return words.portions(batchOf(press, task).portions);
+  if (stepOf(press, task)?.work === 'serve') return words.portions(batchOf(press, task).portions);
   const pieces = countPieces(task.pieces, task.piece, say);
-  return task.work === 'hands' ? `${pieces}, ${weight(task.weightKg, say)}` : pieces;
+  const isWeighed = task.work === 'hands' && task.weightKg > 0;
+  return isWeighed ? `${pieces}, ${weight(task.weightKg, say)}` : pieces;
 }
 
 function detailsOf(press: Press, task: Task): string[] {
@@ -100,7 +101,7 @@ function waitsFor({ live, say }: Press, task: Task): string[] {
 
 function tallyOf(press: Press, task: Task, { counted }: TaskView): PaperLine['tally'] {
   const step = stepOf(press, task);
-  const isByPiece = step.work === 'hands' && step.time.per === 'piece';
+  const isByPiece = step?.work === 'hands' && step.time.per === 'piece';
   if (!isByPiece || task.pieces < 2 || task.pieces > MOST_STROKES) return null;
   return { done: counted, pieces: task.pieces };
 }
@@ -112,6 +113,6 @@ function readingsOf(press: Press, task: Task): Blank[] {
     return [{ of: words.blanks.core, times: 1, unit }];
   }
   const step = stepOf(press, task);
-  const isKept = step.work === 'wait' && step.keep !== undefined;
+  const isKept = step?.work === 'wait' && step.keep !== undefined;
   return isKept ? [{ of: words.blanks.temperature, times: READINGS, unit }] : [];
 }

@@ -65,7 +65,7 @@ function pieceOf({ live }: Press, cut: CutId) {
 export function firstWanted(live: Live, cut: CutId): Instant {
   const { batches, tasks } = live.index.plan.built;
   const starts = batches
-    .filter((batch) => batch.cut === cut)
+    .filter(({ bought }) => bought === cut)
     .flatMap(({ id }) => tasks.find(({ batch }) => batch === id) ?? [])
     .map(({ id }) => live.instantOf(live.timesOf(id).startS));
   return instant(Math.min(...starts));

@@ -1,5 +1,4 @@
 import { heatNeededC, loadsOf, slotName } from '../day/index.ts';
-import type { TaskId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
 import type { Task } from '../plan/index.ts';
 import { countPieces, saySlot, temperature, ui } from '../words/index.ts';
@@ -10,37 +9,42 @@ import { batchOf, type Press } from './press.ts';
  * goes to the heat.
  */
 export function placesOf(press: Press, task: Task): string[] {
-  const stay = stayAround(press, task);
-  if (!stay) return [];
-  const isLoad = press.live.timesOf(task.id).startS === press.live.timesOf(stay.id).startS;
-  return [...rackLines(press, stay), ...(isLoad ? loadingLines(press, stay) : [])];
+  const stays = staysAround(press, task);
+  const [first] = stays;
+  if (!first) return [];
+  const isLoad = press.live.timesOf(task.id).startS === press.live.timesOf(first.id).startS;
+  return [...rackLines(press, stays), ...(isLoad ? loadingLines(press, stays) : [])];
 }
 
-function stayAround({ live }: Press, task: Task): Task | undefined {
+/** One stay for each rack load. */
+function staysAround({ live }: Press, task: Task): Task[] {
   const { startS } = live.timesOf(task.id);
-  return live.index.plan.built.tasks.find(({ id, batch, work }) => {
+  return live.index.plan.built.tasks.filter(({ id, batch, work }) => {
     if (batch !== task.batch || work !== 'place') return false;
     const stay = live.timesOf(id);
     return stay.startS <= startS && startS < stay.endS;
   });
 }
 
-function rackLines({ live, say }: Press, stay: Task): string[] {
+function rackLines({ live, say }: Press, stays: readonly Task[]): string[] {
   const { state, index } = live;
-  const loads = loadsOf(state, index, stay.id).map(({ slot, need }) => {
-    const pieces = countPieces(must(stay.loads?.[need], stay.id), stay.piece, say);
-    return `${saySlot(must(slotName(index.plan.kitchen, slot), slot), say)}: ${pieces}`;
-  });
+  const loads = stays.flatMap((stay) =>
+    loadsOf(state, index, stay.id).map(({ slot, need }) => {
+      const pieces = countPieces(must(stay.loads?.[need], stay.id), stay.piece, say);
+      return `${saySlot(must(slotName(index.plan.kitchen, slot), slot), say)}: ${pieces}`;
+    }),
+  );
   return loads.length > 0 ? [loads.join(' · ')] : [];
 }
 
-function loadingLines(press: Press, stay: Task): string[] {
+function loadingLines(press: Press, stays: readonly Task[]): string[] {
   const { live, say } = press;
   const words = ui[say.language];
-  const setC = heatNeededC(live.state, live.index, stay.id);
-  const side = hasFatCap(press, stay) ? heatsOf(press, stay.id) : [];
+  const fires = stays.map(({ id }) => heatNeededC(live.state, live.index, id));
+  const sets = [...new Set(fires)].filter((setC) => setC !== null);
+  const side = stays.some((stay) => hasFatCap(press, stay)) ? heatsOf(press, stays) : [];
   const sides = side.map((heat) => (heat === 'below' ? words.heatBelow : words.heatAbove));
-  return [...(setC === null ? [] : [words.setTo(temperature(setC, say))]), ...sides];
+  return [...sets.map((setC) => words.setTo(temperature(setC, say))), ...sides];
 }
 
 function hasFatCap(press: Press, task: Task): boolean {
@@ -49,9 +53,10 @@ function hasFatCap(press: Press, task: Task): boolean {
 }
 
 /** Where the heat comes from, in the smokers that it lies in. */
-function heatsOf({ live }: Press, stay: TaskId): ('below' | 'above')[] {
+function heatsOf({ live }: Press, stays: readonly Task[]): ('below' | 'above')[] {
   const { smokers } = live.index.plan.kitchen;
-  const slots = loadsOf(live.state, live.index, stay).map(({ slot }) => slot);
+  const loads = stays.flatMap(({ id }) => loadsOf(live.state, live.index, id));
+  const slots = loads.map(({ slot }) => slot);
   const heats = smokers
     .filter(({ racks }) => racks.some(({ slot }) => slots.includes(slot)))
     .map(({ heat }) => heat);

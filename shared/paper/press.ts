@@ -13,9 +13,11 @@ export function batchOf({ live }: Press, task: Task): Batch {
   return must(live.index.batches.get(task.batch), task.batch);
 }
 
-/** The step of the catalogue that a task came from. */
-export function stepOf(press: Press, task: Task): Step {
-  const { catalogue } = press.live.index.plan;
+/** The step of the catalogue that a task came from; undefined where it is to no batch. */
+export function stepOf(press: Press, task: Task): Step | undefined {
+  const { index } = press.live;
+  const { catalogue } = index.plan;
+  if (!index.batches.has(task.batch)) return undefined;
   const route = catalogue.routes.find(({ id }) => id === batchOf(press, task).route);
   return must(
     route?.steps.find(({ id }) => id === task.step),

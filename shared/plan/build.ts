@@ -1,50 +1,77 @@
 import type { Catalogue } from '../catalogue/index.ts';
-import { chosenOptions, chosenSteps } from '../catalogue/index.ts';
-import type { Instant } from '../kernel/index.ts';
-import { must, resolveLocal, since } from '../kernel/index.ts';
+import { chosenCut, chosenOptions, chosenSteps } from '../catalogue/index.ts';
+import { must, since } from '../kernel/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
-import { activitiesOf, aimsOf, goalOf, lagsOf } from './activities.ts';
-import { batchesOf, isRefused, type OrderedBatch } from './batches.ts';
-import type { Built, BuiltDay, PlannedService } from './built.ts';
+import { batchesOf, isRefused } from './batches.ts';
+import type { Built } from './built.ts';
+import { dayOf } from './day-of.ts';
 import { portionsPerQuarter, QUARTER_S } from './demand.ts';
+import { TrimLedger } from './donors.ts';
+import { kindsOf } from './food.ts';
 import { frameOf } from './frame.ts';
-import { resourcesOf } from './kitchen-resources.ts';
+import { homesOf } from './homes.ts';
 import { lacks } from './lacks.ts';
-import { mixList, pullList, tubList } from './lists.ts';
+import { kitchenBreaches, orderBreaches } from './limit-refusals.ts';
+import type { Limits } from './limits.ts';
 import { type Frame, type Order, ofDish } from './order.ts';
+import type { OrderedBatch } from './ordered-batch.ts';
 import type { PlanRefusal } from './refusal.ts';
-import type { CookPlan, PlannedDish } from './schema.ts';
-import { tasksOf } from './tasks.ts';
+import type { CookPlan, PlannedDish, Service } from './schema.ts';
+import { instantsOf } from './services.ts';
 import { unknownInPlan } from './unknown.ts';
 
-type Service = CookPlan['services'][number];
+/** What a kitchen makes things from, with and under. */
+export type BuildOf = {
+  readonly kitchen: Kitchen;
+  readonly catalogue: Catalogue;
+  readonly limits: Limits;
+};
 
 /**
  * A cook plan worked out into batches, tasks, lists and the scheduling problem they make; or
  * everything that keeps it from being worked out. Whether hands and slots suffice for all of it at
  * once is the schedule's answer, not this one's.
  */
-export function build(cookPlan: CookPlan, kitchen: Kitchen, catalogue: Catalogue): Built {
+export function build(cookPlan: CookPlan, { kitchen, catalogue, limits }: BuildOf): Built {
   const unknown = unknownInPlan(cookPlan, { kitchen, catalogue });
   const turned = cookPlan.services.flatMap(turnedRound);
   if (unknown.length > 0 || turned.length > 0) {
     const words = unknown.map((fault): PlanRefusal => ({ rule: 'unknown-word', ...fault }));
     return { ok: false, refusals: [...words, ...turned] };
   }
-  const frame = frameOf(cookPlan, kitchen);
+  const days = frameOf(cookPlan, kitchen, limits);
   const orders = cookPlan.services.flatMap((service) =>
-    service.dishes.map((planned) => orderOf(cookPlan, service, planned, frame, catalogue)),
+    service.dishes.map((planned) => orderOf(cookPlan, service, planned, days, catalogue)),
   );
-  const refusals: PlanRefusal[] = [];
+  const frame = { ...days, homes: homesOf(orders, kitchen) };
+  const refusals = kitchenBreaches(kitchen, catalogue, limits);
+  const answers = orders.map((order) => ({ order, answer: answerTo(order, frame, catalogue) }));
   const batches: OrderedBatch[] = [];
-  for (const order of orders) {
-    const lacking = [...lacks(order, frame, catalogue), ...soldAfterClosing(order)];
-    const answer = lacking.length > 0 ? lacking : batchesOf(order, frame);
+  const take = (answer: OrderedBatch[] | PlanRefusal[]) => {
     if (isRefused(answer)) refusals.push(...answer);
     else batches.push(...answer);
+  };
+  // What is bought first: the trim that it leaves is what the others are made of.
+  for (const { order, answer } of answers) if (!order.cut.takenFrom) take(answer);
+  const ledger = new TrimLedger(batches);
+  for (const { order, answer } of answers) {
+    if (order.cut.takenFrom) take(isRefused(answer) ? answer : ledger.claim(answer));
   }
   if (refusals.length > 0) return { ok: false, refusals };
-  return { ok: true, day: dayOf(cookPlan, frame, catalogue, orders, batches) };
+  return { ok: true, day: dayOf(cookPlan, { frame, catalogue, orders, batches }) };
+}
+
+function answerTo(
+  order: Order,
+  frame: Frame,
+  catalogue: Catalogue,
+): OrderedBatch[] | PlanRefusal[] {
+  const lacking = [
+    ...lacks(order, frame, catalogue),
+    ...orderBreaches(order, frame),
+    ...soldAfterClosing(order),
+  ];
+  return lacking.length > 0 ? lacking : batchesOf(order, frame);
 }
 
 /** Wall times of one kind compare as text. */
@@ -63,23 +90,26 @@ function orderOf(
   cookPlan: CookPlan,
   service: Service,
   planned: PlannedDish,
-  { kitchen, origin }: Frame,
+  { kitchen, origin }: Pick<Frame, 'kitchen' | 'origin'>,
   catalogue: Catalogue,
 ): Order {
   const dish = find(catalogue.dishes, planned.dish);
   const route = find(catalogue.routes, dish.route);
   const chosen = chosenOptions(route, planned.choices);
-  const { opensAt, closesAt } = instantsOf(cookPlan, service, kitchen);
+  const cut = find(catalogue.cuts, chosenCut(route, chosen));
+  const steps = chosenSteps(route, chosen);
+  const { opensAt, closesAt } = instantsOf(cookPlan, service, kitchen.zone);
   const quarters = Math.max(1, Math.ceil(since(opensAt, closesAt) / QUARTER_S));
   const { id, name, opens } = service;
   return {
     service: { id, name, opens, opensS: since(origin, opensAt) },
     planned,
     dish,
-    cut: find(catalogue.cuts, dish.cut),
+    cut,
     route,
     chosen,
-    steps: chosenSteps(route, chosen),
+    steps,
+    kinds: kindsOf(cut, steps),
     demand: portionsPerQuarter(planned.sales, quarters),
   };
 }
@@ -89,63 +119,4 @@ function find<Item extends { readonly id: string }>(items: readonly Item[], id: 
     items.find((item) => item.id === id),
     id,
   );
-}
-
-function instantsOf({ day }: CookPlan, { opens, closes }: Service, { zone }: Kitchen) {
-  const opening = resolveLocal(day, opens, zone);
-  const closesAt: Instant = resolveLocal(day, closes, zone).at;
-  return { opensAt: opening.at, closesAt, reading: opening.reading };
-}
-
-function dayOf(
-  cookPlan: CookPlan,
-  frame: Frame,
-  catalogue: Catalogue,
-  orders: readonly Order[],
-  batches: readonly OrderedBatch[],
-): BuiltDay {
-  const { kitchen, origin, horizonS } = frame;
-  const steps = orders.flatMap((order) => order.steps.map(({ step }) => step));
-  const setsC = steps.flatMap((step) => (step.work === 'place' ? [step.setC] : []));
-  return {
-    day: cookPlan.day,
-    zone: kitchen.zone,
-    origin,
-    services: cookPlan.services.map((service) =>
-      plannedService(cookPlan, service, kitchen, orders),
-    ),
-    batches: batches.map(({ batch }) => batch),
-    tasks: batches.flatMap((ordered) => tasksOf(ordered, frame, catalogue)),
-    pull: pullList(batches),
-    mixes: mixList(batches, catalogue),
-    tubs: tubList(batches),
-    problem: {
-      horizonS,
-      activities: batches.flatMap((ordered) => activitiesOf(ordered, frame)),
-      lags: batches.flatMap(lagsOf),
-      resources: resourcesOf(frame, setsC),
-      clashes: [],
-      goals: batches.map(goalOf),
-    },
-    aims: batches.flatMap(aimsOf),
-  };
-}
-
-function plannedService(
-  cookPlan: CookPlan,
-  service: Service,
-  kitchen: Kitchen,
-  orders: readonly Order[],
-): PlannedService {
-  const { opensAt, closesAt, reading } = instantsOf(cookPlan, service, kitchen);
-  return {
-    id: service.id,
-    name: service.name,
-    opensAt,
-    closesAt,
-    ...(reading === 'once' ? {} : { clockChange: reading }),
-    demand: orders
-      .filter((order) => order.service.id === service.id)
-      .map(({ dish, demand }) => ({ dish: dish.id, portionsPerQuarter: demand })),
-  };
 }

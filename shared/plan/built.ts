@@ -1,4 +1,4 @@
-import type { Tub } from '../catalogue/index.ts';
+import type { Round, Tub } from '../catalogue/index.ts';
 import type {
   BatchId,
   Celsius,
@@ -6,6 +6,7 @@ import type {
   DishId,
   Instant,
   Kilograms,
+  Metres,
   MixId,
   RouteId,
   Seconds,
@@ -15,7 +16,8 @@ import type {
   TaskId,
   Text,
 } from '../kernel/index.ts';
-import type { Problem } from '../schedule/index.ts';
+import type { Mode, Problem, ResourceId } from '../schedule/index.ts';
+import type { LimitRow } from './limits.ts';
 import type { PlanRefusal } from './refusal.ts';
 
 /**
@@ -34,17 +36,53 @@ export type BuiltDay = {
   readonly mixes: readonly MixLine[];
   readonly tubs: readonly TubLine[];
   readonly problem: Problem;
-  /** Where a plan leaves more time than it must: the time in hand. */
+  /** What a plan keeps to where it can: time in hand, and fires that need not change. */
   readonly aims: readonly Aim[];
+  readonly upkeep: readonly Upkeep[];
+  /** The rows of the profile of limits that clashes name as their reason. */
+  readonly rows: readonly LimitRow[];
+  /** Rounds that nobody is free for. */
+  readonly unattended: readonly Unattended[];
 };
 
 /**
- * A wait that should last so long, or a start that all before it should be ready for so long ahead.
+ * A wait that should last so long, a start that all before it should be ready for so long ahead, or
+ * a fire that a smoker should keep.
  */
-export type Aim = {
-  readonly kind: 'lasts' | 'ready-ahead';
-  readonly activity: TaskId;
-  readonly leastS: Seconds;
+export type Aim =
+  | {
+      readonly kind: 'lasts' | 'ready-ahead';
+      readonly activity: TaskId;
+      readonly leastS: Seconds;
+    }
+  | { readonly kind: 'keeps-fire'; readonly fire: ResourceId; readonly state: string };
+
+/**
+ * A thing of the kitchen that asks for work while it is in use, whatever is made with it: a smoker
+ * for wood, a table for a wash. Its tasks name it where others name their batch.
+ */
+export type Upkeep = Pick<Batch, 'id' | 'name' | 'service'> & {
+  /** It is in use while one of these is. */
+  readonly uses: readonly ResourceId[];
+  /** Of a raw table: what lies on it. */
+  readonly board: ResourceId | null;
+  /** So long before its use it must be ready: a preheat. */
+  readonly aheadS: Seconds;
+  /** Two uses that are closer together are one. */
+  readonly quietS: Seconds;
+  readonly rounds: readonly UpkeepRound[];
+};
+
+export type UpkeepRound = Pick<Round, 'when' | 'everyS' | 'earlyS' | 'lateS'> & {
+  /** Its task, but for the name that each time has. */
+  readonly task: Omit<Task, 'id'>;
+  readonly modes: readonly Mode[];
+};
+
+export type Unattended = {
+  readonly upkeep: BatchId;
+  readonly step: StepId;
+  readonly atS: Seconds;
 };
 
 export type PlannedService = {
@@ -68,6 +106,8 @@ export type Batch = {
   readonly service: ServiceId;
   readonly dish: DishId;
   readonly cut: CutId;
+  /** The cut that is pulled for it; null where it is made of what others leave. */
+  readonly bought: CutId | null;
   readonly route: RouteId;
   readonly pieces: number;
   readonly rawKg: Kilograms;
@@ -75,6 +115,8 @@ export type Batch = {
   readonly cookedKg: Kilograms;
   readonly servedKg: Kilograms;
   readonly portions: number;
+  /** When it must be begun if nothing is to wait and nothing to run over. */
+  readonly beginByS: Seconds;
   /** When its first portion must stand ready. */
   readonly neededS: Seconds;
 };
@@ -85,6 +127,7 @@ export type Batch = {
  */
 export type Task = {
   readonly id: TaskId;
+  /** The batch that it is done to, or the thing of the kitchen that it keeps up. */
   readonly batch: BatchId;
   readonly step: StepId;
   readonly work: Work;
@@ -102,22 +145,28 @@ export type Task = {
   /** The wall it is shown on; pit work is shown on the smoker wall's station. */
   readonly station: StationId;
   readonly mix?: { readonly mix: MixId; readonly name: Text; readonly weightKg: Kilograms };
-  /** Of a stay: the pieces of each rack load, by the number of the need that it fills. */
+  /** Of a stay: the pieces of the load, by the number of the need that it fills. */
   readonly loads?: readonly number[];
+  /** Of a stay: what one of its pieces, or its pans, takes up on a rack. */
+  readonly lies?: { readonly lengthM: Metres; readonly widthM: Metres };
   /** What the thermometer or the hand must find before it is done. */
   readonly check?: Check;
 };
 
 /**
  * Who does the work: `hands` are attended; `fire` is a stage of the cook; `wait` is a set, a rest,
- * a hold; `place` is the stay of the batch in its slots, from load to off, which the others happen
- * inside of.
+ * a hold; `place` is the stay of one rack load in its slot, from load to off, which the others
+ * happen inside of.
  */
 export type Work = 'hands' | 'fire' | 'wait' | 'place';
 
 export type Check = {
   readonly feel: Text;
   readonly coreAtLeastC?: Celsius;
+  /** Of what is cooled. */
+  readonly coreAtMostC?: Celsius;
+  /** Left out: as long as a reading takes. */
+  readonly heldS?: Seconds;
 };
 
 export type PullLine = {

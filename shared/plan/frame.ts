@@ -11,6 +11,7 @@ import {
 } from '../kernel/index.ts';
 import type { CrewMember, Kitchen } from '../kitchen/index.ts';
 import { workingHours } from '../kitchen/index.ts';
+import type { Limits } from './limits.ts';
 import type { Frame } from './order.ts';
 import type { CookPlan } from './schema.ts';
 
@@ -22,7 +23,11 @@ const AFTER_CLOSE_S = hours(12);
  * service, since the usual day is two days, and are counted in seconds that pass, whatever the
  * clock on the wall does in between.
  */
-export function frameOf({ day, services }: CookPlan, kitchen: Kitchen): Frame {
+export function frameOf(
+  { day, services }: CookPlan,
+  kitchen: Kitchen,
+  limits: Limits,
+): Omit<Frame, 'homes'> {
   const { zone } = kitchen;
   const origin = resolveLocal(addDays(day, -1), '00:00', zone).at;
   const closes = services.map(({ closes }) => since(origin, resolveLocal(day, closes, zone).at));
@@ -33,6 +38,7 @@ export function frameOf({ day, services }: CookPlan, kitchen: Kitchen): Frame {
     workingHours(person, days, zone).flatMap((span) => within(span, origin, horizonS));
   return {
     kitchen,
+    limits,
     origin,
     horizonS,
     hours: new Map(kitchen.crew.map((person) => [person.id, hoursOf(person)])),

@@ -2,8 +2,9 @@ import type { StepOf } from '../catalogue/index.ts';
 import type { PersonId, Seconds, SkillId } from '../kernel/index.ts';
 import { seconds } from '../kernel/index.ts';
 import type { CrewMember, Kitchen } from '../kitchen/index.ts';
-import type { Length, Mode, Need, ResourceId } from '../schedule/index.ts';
+import type { Length, Mode, Need } from '../schedule/index.ts';
 import { resourceId } from './resources.ts';
+import type { TableChoice } from './tables.ts';
 
 /**
  * Hands that do a step equally fast; `factor` is how many times as long as a trained hand takes.
@@ -40,33 +41,36 @@ function factorOf(person: CrewMember, skill: SkillId | undefined): number {
   return person.learning.includes(skill) ? person.learningFactor : Number.POSITIVE_INFINITY;
 }
 
-/** A mode for each team: the same work at its own pace, at a table where the step takes one. */
+/** A mode for each team and table: the same work at its own pace. */
 export function handModes(
-  step: StepOf<'hands'>,
+  step: Pick<StepOf<'hands'>, 'time' | 'hands'>,
   pieces: number,
   teams: readonly Team[],
-  { table, wished }: { readonly table: ResourceId | null; readonly wished: PersonId | undefined },
+  {
+    tables,
+    wished,
+  }: { readonly tables: readonly TableChoice[]; readonly wished: PersonId | undefined },
 ): Mode[] {
-  const tables: Need[] = table === null ? [] : [{ role: 'table', amount: 1, oneOf: [table] }];
-  return teams.map(({ factor, people }) => {
+  return teams.flatMap(({ factor, people }) => {
     const everybody = people.map(({ id }) => id);
     const hands = Array.from({ length: step.hands }, (_, index): Need => {
       const who = index === 0 && wished !== undefined ? [wished] : everybody;
       const oneOf = who.map((person) => resourceId({ kind: 'hand', person }));
       return { role: 'hand', amount: 1, oneOf };
     });
-    return {
-      id: factor === 1 ? 'trained' : `learning × ${factor}`,
+    const pace = factor === 1 ? 'trained' : `learning × ${factor}`;
+    return tables.map((table) => ({
+      id: `${pace}${table.id}`,
       length: workLength(step, pieces, factor),
-      needs: [...hands, ...tables],
-      states: [],
-    };
+      needs: [...hands, ...table.needs],
+      states: table.states,
+    }));
   });
 }
 
 /** The length of a step for so many pieces, with its spread. */
 export function workLength(
-  { time }: StepOf<'hands' | 'fire'>,
+  { time }: Pick<StepOf<'hands' | 'fire'>, 'time'>,
   pieces: number,
   factor = 1,
 ): Extract<Length, { kind: 'work' }> {

@@ -1,10 +1,11 @@
 export type { Text } from '../kernel/index.ts';
-export { taskId } from './activities.ts';
-export { build } from './build.ts';
+export { type BuildOf, build } from './build.ts';
 export type * from './built.ts';
+export { copyPlan } from './copy-plan.ts';
+export type { Breach, FoodKind, LimitRow, Limits } from './limits.ts';
 export { mixLine } from './lists.ts';
 export type * from './names.ts';
-export { planDay } from './plan-day.ts';
+export { type DayPlanned, planDay } from './plan-day.ts';
 export { type PlanFileFault, type PlanFiles, readCookPlan, readPlanFiles } from './read.ts';
 export type { PlanRefusal, Unfit } from './refusal.ts';
 export {
@@ -15,6 +16,7 @@ export {
   resourceId,
 } from './resources.ts';
 export { type CookPlan, cookPlanSchema, type PlannedDish, type Sales } from './schema.ts';
+export { taskId } from './task-id.ts';
 export { unknownInKitchen } from './unknown.ts';
 export { rawFor, type Weights, weightsOf } from './weights.ts';
 export { type ButchersTest, butchersTest, cutTest } from './yield-test.ts';

@@ -1,28 +1,36 @@
-import type { Celsius, Seconds } from '../kernel/index.ts';
+import type { Celsius, Seconds, SmokerId } from '../kernel/index.ts';
 import { seconds } from '../kernel/index.ts';
 import type { Kitchen, Smoker } from '../kitchen/index.ts';
-import { rackAreaCm2 } from '../kitchen/index.ts';
+import { rackAreaCm2, rackLoadG } from '../kitchen/index.ts';
 import type { CapacityResource, Resource, ResourceId, StateResource } from '../schedule/index.ts';
 import { placesToKeep } from './keeping.ts';
 import type { Frame } from './order.ts';
 import { fireOf, fireState, resourceId } from './resources.ts';
+import { boardResources, tableResources } from './tables.ts';
 
 /**
- * Everything of a kitchen that work can wait for. `setsC` are the set temperatures that the day
- * asks of its smokers.
+ * What a day asks of a kitchen's states: the set temperatures of each smoker, and the cores that
+ * the meat on raw tables must be cooked to.
  */
-export function resourcesOf({ kitchen, hours }: Frame, setsC: readonly Celsius[]): Resource[] {
+type Asked = {
+  readonly firesC: ReadonlyMap<SmokerId, readonly Celsius[]>;
+  readonly coresC: readonly Celsius[];
+};
+
+/** Everything of a kitchen that work can wait for. */
+export function resourcesOf(frame: Frame, { firesC, coresC }: Asked): Resource[] {
+  const { kitchen, hours } = frame;
   const hands = kitchen.crew.map(({ id }) =>
     capacity(resourceId({ kind: 'hand', person: id }), 1, hours.get(id) ?? []),
   );
-  const tables = kitchen.stations
-    .filter(({ tables }) => tables > 0)
-    .map(({ id, tables }) => capacity(resourceId({ kind: 'table', station: id }), tables));
-  const slots = kitchen.smokers.flatMap(({ racks }) =>
-    racks.map((rack) => capacity(resourceId({ kind: 'slot', slot: rack.slot }), rackAreaCm2(rack))),
-  );
-  const fires = kitchen.smokers.map((smoker) => fire(smoker, setsC));
-  return [...hands, ...tables, ...slots, ...fires, ...keeping(kitchen)];
+  const racks = kitchen.smokers.flatMap((smoker) => smoker.racks);
+  const slots = racks.flatMap((rack) => [
+    capacity(resourceId({ kind: 'slot', slot: rack.slot }), rackAreaCm2(rack)),
+    capacity(resourceId({ kind: 'load', slot: rack.slot }), rackLoadG(rack)),
+  ]);
+  const fires = kitchen.smokers.map((smoker) => fire(smoker, firesC.get(smoker.id) ?? []));
+  const boards = boardResources(frame, coresC);
+  return [...hands, ...tableResources(frame), ...boards, ...slots, ...fires, ...keeping(kitchen)];
 }
 
 function keeping(kitchen: Kitchen): CapacityResource[] {

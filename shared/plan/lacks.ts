@@ -1,6 +1,7 @@
 import type { Catalogue, Step, StepOf } from '../catalogue/index.ts';
 import { must } from '../kernel/index.ts';
 import { teamsFor } from './hands.ts';
+import { laidOf } from './laid.ts';
 import { type Frame, type Order, ofDish, ofStep } from './order.ts';
 import { type Fit, smokersFor } from './rack-fit.ts';
 import type { PlanRefusal } from './refusal.ts';
@@ -19,9 +20,15 @@ export function lacks(order: Order, frame: Frame, catalogue: Catalogue): PlanRef
   ];
 }
 
-/** The smokers that can take every stay of an order. */
-export function fitsOf(order: Order, { kitchen }: Frame, stay: StepOf<'place'>): readonly Fit[] {
-  return smokersFor(kitchen, order.cut, stay, order.planned.slots).fits;
+/** The smokers that can take a stay of an order, those first that keep such a fire anyway. */
+export function fitsOf(
+  order: Order,
+  { kitchen, homes }: Frame,
+  stay: StepOf<'place'>,
+): readonly Fit[] {
+  const { fits } = smokersFor(kitchen, laidOf(order.cut, stay), stay, order.planned.slots);
+  const changes = ({ smoker, fireC }: Fit) => (homes.get(smoker.id) === fireC ? 0 : 1);
+  return fits.toSorted((a, b) => changes(a) - changes(b));
 }
 
 /** A portion is cut from one piece. */
@@ -65,7 +72,8 @@ function skillLack(
 }
 
 function smokerLack(order: Order, { kitchen }: Frame, step: StepOf<'place'>): PlanRefusal[] {
-  const { fits, unfit } = smokersFor(kitchen, order.cut, step, order.planned.slots);
+  const laid = laidOf(order.cut, step);
+  const { fits, unfit } = smokersFor(kitchen, laid, step, order.planned.slots);
   if (fits.length > 0) return [];
   return [{ rule: 'no-smoker', ...ofDish(order), setC: step.setC, smokers: unfit }];
 }

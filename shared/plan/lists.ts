@@ -1,29 +1,28 @@
 import type { Catalogue, Mix } from '../catalogue/index.ts';
-import type { Kilograms, Seconds } from '../kernel/index.ts';
-import { kilograms, seconds } from '../kernel/index.ts';
-import type { OrderedBatch } from './batches.ts';
+import type { Kilograms } from '../kernel/index.ts';
+import { kilograms, must, seconds } from '../kernel/index.ts';
 import type { MixLine, PullLine, TubLine } from './built.ts';
-import { chainLength } from './path.ts';
+import type { OrderedBatch } from './ordered-batch.ts';
 import { doseFor, mixesOf } from './tasks.ts';
 
-/** What to pull from the cooler, a line a cut, and by when the first of it. */
-export function pullList(batches: readonly OrderedBatch[]): PullLine[] {
-  const cuts = new Map(batches.map(({ order }) => [order.cut.id, order.cut]));
-  return [...cuts.values()].map((cut) => {
-    const lines = batches.filter(({ batch }) => batch.cut === cut.id);
+/**
+ * What to pull from the cooler, a line for each cut that is bought, and by when the first of it.
+ */
+export function pullList(batches: readonly OrderedBatch[], { cuts }: Catalogue): PullLine[] {
+  const bought = batches.flatMap(({ batch }) => batch.bought ?? []);
+  return [...new Set(bought)].map((id) => {
+    const lines = batches.filter(({ batch }) => batch.bought === id);
     return {
-      cut: cut.id,
-      name: cut.name,
+      cut: id,
+      name: must(
+        cuts.find((cut) => cut.id === id),
+        id,
+      ).name,
       pieces: sum(lines.map(({ batch }) => batch.pieces)),
       weightKg: kilograms(sum(lines.map(({ batch }) => batch.rawKg))),
-      byS: seconds(Math.min(...lines.map(latestStart))),
+      byS: seconds(Math.min(...lines.map(({ batch }) => batch.beginByS))),
     };
   });
-}
-
-/** When a batch must be begun if nothing is to wait and nothing to run over. */
-function latestStart({ order, batch }: OrderedBatch): Seconds {
-  return seconds(batch.neededS - chainLength(order.steps, batch.pieces));
 }
 
 /** What to mix for the day, made over by what each mix asks. */

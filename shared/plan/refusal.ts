@@ -1,4 +1,14 @@
-import type { Celsius, FileFault, Kilograms, Seconds, Text, WallTime } from '../kernel/index.ts';
+import type {
+  Celsius,
+  FileFault,
+  Instant,
+  Kilograms,
+  Metres,
+  Seconds,
+  Text,
+  WallTime,
+} from '../kernel/index.ts';
+import type { Breach } from './limits.ts';
 
 /** Why a cook plan cannot be, as data with amounts; `shared/words` makes the sentence. */
 export type PlanRefusal =
@@ -57,6 +67,25 @@ export type PlanRefusal =
       readonly opens: WallTime;
       readonly needS: Seconds;
       readonly hasS: Seconds;
+      /** The first quarter of an hour at which it could. */
+      readonly canOpenAt: Instant;
+    })
+  /** It is made of what other batches leave, and they leave too little. */
+  | (OfDish & {
+      readonly rule: 'trim-short';
+      readonly cut: Text;
+      readonly needKg: Kilograms;
+      readonly hasKg: Kilograms;
+      /** For so many portions it would do. */
+      readonly portions: number;
+    })
+  /** A row of the profile of limits; a step of a dish breaks it, or a thing of the kitchen. */
+  | (Breach & {
+      readonly rule: 'limit-broken';
+      readonly service?: Text;
+      readonly dish?: Text;
+      readonly step?: Text;
+      readonly thing?: Text;
     });
 
 type OfDish = { readonly service: Text; readonly dish: Text };
@@ -66,5 +95,6 @@ type OfStep = OfDish & { readonly step: Text };
 export type Unfit = { readonly smoker: Text } & (
   | { readonly why: 'not-wished' }
   | { readonly why: 'heat'; readonly coolestC: Celsius; readonly hottestC: Celsius }
-  | { readonly why: 'size' | 'weight'; readonly needs: number; readonly most: number }
+  | { readonly why: 'size'; readonly needs: Metres; readonly most: Metres }
+  | { readonly why: 'weight'; readonly needs: Kilograms; readonly most: Kilograms }
 );

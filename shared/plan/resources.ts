@@ -12,13 +12,17 @@ import type { ResourceId } from '../schedule/index.ts';
 
 /**
  * The kitchen's things as the schedule knows them. A slot is one rack: its capacity is its usable
- * area in square centimetres, so that two batches may share a rack that holds both. A fire is the
- * state a smoker can hold: one set temperature at a time.
+ * area in square centimetres, so that two batches may share a rack that holds both; its load is the
+ * weight that it may carry, in grams. A fire is the state a smoker can hold: one set temperature at
+ * a time. A board is what a raw table has on it: one kind of meat at a time. Clean tables are alike
+ * and have no number.
  */
 export type KitchenResource =
   | { readonly kind: 'hand'; readonly person: PersonId }
-  | { readonly kind: 'table'; readonly station: StationId }
+  | { readonly kind: 'table'; readonly station: StationId; readonly number?: number }
+  | { readonly kind: 'board'; readonly station: StationId; readonly number: number }
   | { readonly kind: 'slot'; readonly slot: SlotId }
+  | { readonly kind: 'load'; readonly slot: SlotId }
   | { readonly kind: 'fire'; readonly smoker: SmokerId }
   | { readonly kind: 'cabinet'; readonly cabinet: CabinetId; readonly holds: CabinetPlace }
   | { readonly kind: 'cooler'; readonly cooler: CoolerId };
@@ -45,8 +49,10 @@ export function kitchenResource(id: ResourceId): KitchenResource {
     case 'hand':
       return { kind, person: name as PersonId };
     case 'table':
-      return { kind, station: name as StationId };
+    case 'board':
+      return tableResource(kind, name);
     case 'slot':
+    case 'load':
       return { kind, slot: name as SlotId };
     case 'fire':
       return { kind, smoker: name as SmokerId };
@@ -64,8 +70,10 @@ function nameOf(thing: KitchenResource): string {
     case 'hand':
       return thing.person;
     case 'table':
-      return thing.station;
+    case 'board':
+      return thing.number === undefined ? thing.station : `${thing.station}/${thing.number}`;
     case 'slot':
+    case 'load':
       return thing.slot;
     case 'fire':
       return thing.smoker;
@@ -76,6 +84,13 @@ function nameOf(thing: KitchenResource): string {
     default:
       return unreachable(thing);
   }
+}
+
+function tableResource(kind: 'table' | 'board', name: string): KitchenResource {
+  const [station, number] = name.split('/');
+  const place = { station: station as StationId };
+  if (kind === 'board') return { kind, ...place, number: Number(number) };
+  return number === undefined ? { kind, ...place } : { kind, ...place, number: Number(number) };
 }
 
 function cabinetResource(name: string): KitchenResource {
@@ -98,3 +113,9 @@ export function fireState(setC: Celsius): string {
 export function fireOf(state: string): Celsius {
   return celsius(Number(state.replace(' °C', '')));
 }
+
+/**
+ * What lies on a raw table, as the schedule's name of a state: by the core it must be cooked to.
+ * @example boardState(celsius(62.78)) //=> '62.8 °C'
+ */
+export const boardState = fireState;

@@ -70,5 +70,6 @@ export const cookPlanSchema = entry({
 
 /** What a kitchen means to serve on one day. */
 export type CookPlan = Frozen<z.output<typeof cookPlanSchema>>;
+export type Service = CookPlan['services'][number];
 export type PlannedDish = CookPlan['services'][number]['dishes'][number];
 export type Sales = PlannedDish['sales'];

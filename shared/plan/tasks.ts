@@ -1,50 +1,66 @@
 import type { Catalogue, Mix, Step, StepOf } from '../catalogue/index.ts';
 import type { Kilograms } from '../kernel/index.ts';
 import { kilograms, must, unreachable } from '../kernel/index.ts';
-import { taskId } from './activities.ts';
-import type { OrderedBatch } from './batches.ts';
 import type { Batch, Task } from './built.ts';
-import { fitsOf } from './lacks.ts';
+import { laidOf, weightsAlong } from './laid.ts';
 import type { Frame } from './order.ts';
-import { rackLoads } from './rack-fit.ts';
+import type { OrderedBatch } from './ordered-batch.ts';
 import { stationOf } from './station.ts';
+import { stayLoads } from './stays.ts';
+import { taskId } from './task-id.ts';
 
-/** The steps of a batch as a person has them. */
+/** The steps of a batch as a person has them; a stay is a task for each of its rack loads. */
 export function tasksOf(ordered: OrderedBatch, frame: Frame, catalogue: Catalogue): Task[] {
   const { order, batch } = ordered;
-  let weightKg = batch.rawKg;
-  return order.steps.map(({ step }) => {
-    const task = taskOf(step, ordered, frame, catalogue, weightKg);
-    if (step.leaves) weightKg = weightAfter(step.leaves, batch);
-    return task;
+  const weights = weightsAlong(order, batch);
+  return order.steps.flatMap(({ step }): Task[] => {
+    const weightKg = must(weights.get(step.id), step.id);
+    if (step.work === 'place') return loadTasks(step, ordered, frame, weightKg);
+    return [
+      {
+        id: taskId(batch.id, step.id),
+        ...said(step, batch, frame),
+        pieces: batch.pieces,
+        piece: order.cut.piece,
+        weightKg,
+        ...(step.work === 'hands' ? handsDetail(step, batch, catalogue) : {}),
+      },
+    ];
   });
 }
 
-function taskOf(
-  step: Step,
+function loadTasks(
+  stay: StepOf<'place'>,
   ordered: OrderedBatch,
   frame: Frame,
-  catalogue: Catalogue,
   weightKg: Kilograms,
-): Task {
+): Task[] {
   const { order, batch } = ordered;
+  const { piece, lengthM, widthM } = laidOf(order.cut, stay);
+  const loads = stayLoads(ordered, stay, frame);
+  const pieces = loads.reduce((sum, load) => sum + load.pieces, 0);
+  return loads.map((load) => ({
+    id: load.id,
+    ...said(stay, batch, frame),
+    pieces: load.pieces,
+    piece,
+    weightKg: kilograms((weightKg * load.pieces) / pieces),
+    loads: [load.pieces],
+    lies: { lengthM, widthM },
+  }));
+}
+
+/** What is said of a step, whoever does it. */
+function said(step: Step, batch: Batch, { kitchen }: Frame) {
   return {
-    id: taskId(batch.id, step.id),
     batch: batch.id,
     step: step.id,
-    work: step.work === 'serve' ? 'wait' : step.work,
+    work: step.work === 'serve' ? ('wait' as const) : step.work,
     title: step.title,
     ...(step.short ? { short: step.short } : {}),
     ...(step.mind ? { mind: step.mind } : {}),
     ...(step.caution ? { caution: step.caution } : {}),
-    pieces: batch.pieces,
-    piece: order.cut.piece,
-    weightKg,
-    station: stationOf(frame.kitchen, step.bench).id,
-    ...(step.work === 'hands' ? handsDetail(step, batch, catalogue) : {}),
-    ...(step.work === 'place'
-      ? { loads: rackLoads(fitsOf(order, frame, step), batch.pieces) }
-      : {}),
+    station: stationOf(kitchen, step.bench).id,
   };
 }
 
@@ -54,19 +70,6 @@ function handsDetail(step: StepOf<'hands'>, batch: Batch, catalogue: Catalogue) 
     ...(mix ? { mix: { mix: mix.id, name: mix.name, weightKg: doseFor(mix, batch) } } : {}),
     ...(step.check ? { check: step.check } : {}),
   };
-}
-
-function weightAfter(leaves: NonNullable<Step['leaves']>, batch: Batch): Kilograms {
-  switch (leaves) {
-    case 'trimmed':
-      return batch.trimmedKg;
-    case 'cooked':
-      return batch.cookedKg;
-    case 'served':
-      return batch.servedKg;
-    default:
-      return unreachable(leaves);
-  }
 }
 
 /** How much of a mix a batch takes, without what is made over. */

@@ -15,10 +15,16 @@ export function unknownInPlan(cookPlan: CookPlan, against: Against): FileFault[]
   );
 }
 
-/** Skills and benches of a kitchen that its catalogue does not know. */
+/** Skills, benches and rounds of a kitchen that its catalogue does not know. */
 export function unknownInKitchen(kitchen: Kitchen, catalogue: Catalogue): FileFault[] {
   const skills = catalogue.skills.map(({ id }) => id);
   const benches = catalogue.benches.map(({ id }) => id);
+  const rounds = catalogue.rounds.map(({ id }) => id);
+  const things = (['smokers', 'stations', 'cabinets', 'coolers'] as const).flatMap((list) =>
+    kitchen[list].flatMap((thing, index) =>
+      unknownOf(thing.rounds, rounds, [list, index, 'rounds']),
+    ),
+  );
   return [
     ...kitchen.crew.flatMap((person, index) =>
       (['trained', 'learning'] as const).flatMap((key) =>
@@ -28,6 +34,7 @@ export function unknownInKitchen(kitchen: Kitchen, catalogue: Catalogue): FileFa
     ...kitchen.stations.flatMap((station, index) =>
       unknownOf(station.benches, benches, ['stations', index, 'benches']),
     ),
+    ...things,
   ];
 }
 

@@ -47,6 +47,11 @@ export function piecesFor(cut: Yields, portionKg: Kilograms, portions: number): 
   return Math.ceil(pieces - ROUNDING);
 }
 
+/** Whole pieces that so much raw weight makes. @example piecesWithin(ribs, kilograms(10)) */
+export function piecesWithin({ weightKg }: Yields, rawKg: Kilograms): number {
+  return Math.floor(rawKg / weightKg.typical + ROUNDING);
+}
+
 /** Whole portions that so many pieces give. @example portionsFrom(ribs, kilograms(0.34), 12) */
 export function portionsFrom(cut: Yields, portionKg: Kilograms, pieces: number): number {
   return Math.floor(weightsOf(cut, pieces).servedKg / portionKg + ROUNDING);

@@ -86,7 +86,15 @@ function circleAt({ source }: Rule, start: number): number[] {
 function giveUpOne(rule: Rule, circle: readonly number[]): void {
   const { arcs, net } = rule;
   const into = circle.filter((node) => at(rule.by, node) >= 0);
-  const byArc = into.map((node) => at(rule.by, node)).sort((a, b) => a - b);
+  // By what they say, for an arc that was added may have any number.
+  const byArc = into
+    .map((node) => at(rule.by, node))
+    .sort(
+      (a, b) =>
+        at(arcs.from, a) - at(arcs.from, b) ||
+        at(arcs.to, a) - at(arcs.to, b) ||
+        at(arcs.weightS, a) - at(arcs.weightS, b),
+    );
   const maximum = byArc.find((arc) => arcs.back[arc] === 1);
   if (maximum !== undefined) {
     rule.givenUp.add(maximum);

@@ -68,12 +68,37 @@ export class LiveArcs {
     return this.#firstLink + number;
   }
 
+  /**
+   * Adds one, among those that were added into the same node by where it comes from: in whatever
+   * order they were added, they are gone through in the same.
+   */
   add(added: LiveArc): number {
     const arc = this.count++;
     this.added++;
     if (arc >= this.from.length) this.#grow();
     this.#put(arc, added);
+    const after = this.#lastBefore(added);
+    if (after === NO_ARC) return arc;
+    this.firstInto[added.to] = at(this.nextInto, arc);
+    this.nextInto[arc] = at(this.nextInto, after);
+    this.nextInto[after] = arc;
     return arc;
+  }
+
+  #lastBefore({ from, to, weightS }: LiveArc): number {
+    const decided = this.count - this.added;
+    let last = NO_ARC;
+    // The new one is first now.
+    let arc = at(this.nextInto, at(this.firstInto, to));
+    for (; arc !== NO_ARC; arc = at(this.nextInto, arc)) {
+      const isBefore =
+        arc < decided ||
+        at(this.from, arc) < from ||
+        (at(this.from, arc) === from && at(this.weightS, arc) <= weightS);
+      if (!isBefore) break;
+      last = arc;
+    }
+    return last;
   }
 
   #put(arc: number, { from, to, weightS, back, lag, link }: LiveArc): void {

@@ -47,6 +47,7 @@ function loadDrawing(live: Live, stay: TaskId, need: number): LoadDrawing {
     index.plan.catalogue.cuts.find(({ id }) => id === batch.cut),
     batch.cut,
   );
+  const lies = must(task.lies, stay);
   const { startS, endS } = live.timesOf(stay);
   const core = state.readings.findLast(({ where }) => where.kind === 'core' && where.stay === stay);
   return {
@@ -55,8 +56,8 @@ function loadDrawing(live: Live, stay: TaskId, need: number): LoadDrawing {
     batchName: batch.name,
     cut: cut.id,
     pieces: must(task.loads?.[need], `${stay}#${need}`),
-    pieceLengthM: cut.footprint.lengthM,
-    pieceWidthM: cut.footprint.widthM,
+    pieceLengthM: lies.lengthM,
+    pieceWidthM: lies.widthM,
     piece: task.piece,
     fatCap: cut.fatCap,
     here: passagesOf(state).get(stay)?.startedAt != null,

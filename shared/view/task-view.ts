@@ -16,7 +16,7 @@ import type { TaskState, TaskView } from './view.ts';
 export function taskView(live: Live, id: TaskId, shown: ReadonlySet<TaskId>): TaskView {
   const { index, state } = live;
   const task = must(index.tasks.get(id), id);
-  const batch = must(index.batches.get(task.batch), task.batch);
+  const batch = must(index.groups.get(task.batch), task.batch);
   const facts = factsOf(state, id);
   const { startS, endS } = live.timesOf(id);
   const { lowS, highS } = live.endRangeOf(id);

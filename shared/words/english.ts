@@ -53,6 +53,10 @@ export const english: Phrases = {
     slotTooSmall: (slot, need, free) =>
       `${slot} has ${free} free and this load takes ${need}: pick another rack.`,
     slotTaken: (slot, task, until) => `${slot} holds “${task}” till ${until}: pick another rack.`,
+    rackUnfit: (slot) => `It cannot lie in ${slot}: too small, too weak or not so hot there.`,
+    rackTooWeak: (slot, need, free) =>
+      `It weighs ${need} and ${slot} bears ${free} more: pick another rack.`,
+    drips: (slot, other, limit) => `In ${slot} one would drip on the other, “${other}”: ${limit}.`,
     fireDiffers: (slot, need, is) =>
       `${slot} is kept at ${is} and this load cooks at ${need}: pick a rack with its heat.`,
     offAlready: 'That load is off already: pick one that is in a smoker.',

@@ -51,6 +51,9 @@ export type Phrases = {
     slotTooSmall(slot: string, need: string, free: string): string;
     slotTaken(slot: string, by: string, until: string): string;
     fireDiffers(slot: string, need: string, is: string): string;
+    rackUnfit(slot: string): string;
+    rackTooWeak(slot: string, need: string, free: string): string;
+    drips(slot: string, other: string, limit: string): string;
     readonly offAlready: string;
     readonly outOfDate: string;
     readonly nothingMoves: string;

@@ -8,16 +8,22 @@ export const planEnglish: PlanPhrases = {
   salesAfterClosing: (of, counted, open) =>
     `${of}: sales are counted for ${counted} quarters of an hour, and it is open for ${open}.`,
   portionOverPiece: (of, portion, piece) =>
-    `${of}: a portion is ${portion}, and one piece gives ${piece}: make the portion smaller.`,
-  noSmoker: (of, set, each) => `${of}: no smoker can take it at ${set}: ${each}.`,
+    `${of}: a portion is ${portion}, and one piece gives ${piece}: make the portion that or less.`,
+  noSmoker: (of, set, each, nearest) =>
+    `${of}: no smoker can take it at ${set}: ${each}${nearest === null ? '' : `; nearest: ${nearest}`}.`,
   unfit: {
     notWished: (smoker) => `${smoker} is not among its slots`,
     heat: (smoker, coolest, hottest) => `${smoker} holds ${coolest} to ${hottest}`,
     size: (smoker, needs, most) => `${smoker} has ${most} on a rack and a piece takes ${needs}`,
     weight: (smoker, needs, most) => `${smoker} carries ${most} on a rack and a piece is ${needs}`,
   },
+  nearest: {
+    heat: (smoker, set) => `${smoker} at ${set}`,
+    size: (smoker, most) => `pieces of ${most} or less, in ${smoker}`,
+    weight: (smoker, most) => `pieces of ${most} or less, in ${smoker}`,
+  },
   noSkill: (of, step, skill, needs, has) =>
-    `${of}, “${step}” needs ${needs} with the skill “${skill}”; the crew has ${has}.`,
+    `${of}, “${step}” needs ${needs} with the skill “${skill}”; the crew has ${has}: ${needs - has} more must be on it.`,
   handLacksSkill: (of, step, hand, skill) =>
     `${of}, “${step}” is given to ${hand}, who has not been shown “${skill}”.`,
   noShift: (of, step, needs, longest) =>
@@ -26,7 +32,7 @@ export const planEnglish: PlanPhrases = {
     `${of}, “${step}” needs a bench for “${bench}”; no station has one.`,
   noRoomToKeep: {
     cooler: (of, step, needs, has) =>
-      `${of}, “${step}” needs ${needs} cooler shelves; there are ${has}.`,
+      `${of}, “${step}” needs ${needs} cm² of cooler shelf; there are ${has}.`,
     pans: (of, step, needs, has) =>
       `${of}, “${step}” needs ${needs} pan places in the cabinets; there are ${has}.`,
     whole: (of, step, needs, has) =>
@@ -34,8 +40,16 @@ export const planEnglish: PlanPhrases = {
   },
   limitTooShort: (of, from, to, needs, allowed) =>
     `${of}: from “${from}” to “${to}” takes ${needs} even for one piece; at most ${allowed} is allowed.`,
-  serviceTooEarly: (of, opens, needs, has) =>
-    `${of} needs ${needs} before it opens at ${opens}, and there are ${has}: open later or plan it for a later day.`,
+  serviceTooEarly: (of, opens, needs, has, can) =>
+    `${of} needs ${needs} before it opens at ${opens}, and there are ${has}: it can open at ${can}.`,
+  trimShort: (of, cut, needs, has, portions) =>
+    `${of} needs ${needs} of ${cut}, and what it is taken from leaves ${has}: that is enough for ${portions} portions.`,
+  limitBroken: (about, limit, asked, found) =>
+    [
+      `${about} breaks a limit: ${limit}`,
+      asked === null ? '' : `; asked ${asked}`,
+      found === null ? '.' : `, planned ${found}.`,
+    ].join(''),
   conflict: {
     lagsContradict: (tasks, excess) =>
       `The times between ${tasks} cannot all be kept: they are ${excess} too long together.`,

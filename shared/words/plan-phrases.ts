@@ -5,12 +5,18 @@ export type PlanPhrases = {
   closesBeforeOpening(service: string, opens: string, closes: string): string;
   salesAfterClosing(of: string, counted: number, open: number): string;
   portionOverPiece(of: string, portion: string, piece: string): string;
-  noSmoker(of: string, set: string, each: string): string;
+  noSmoker(of: string, set: string, each: string, nearest: string | null): string;
   unfit: {
     notWished(smoker: string): string;
     heat(smoker: string, coolest: string, hottest: string): string;
     size(smoker: string, needs: string, most: string): string;
     weight(smoker: string, needs: string, most: string): string;
+  };
+  /** The nearest plan that a smoker could take. */
+  nearest: {
+    heat(smoker: string, set: string): string;
+    size(smoker: string, most: string): string;
+    weight(smoker: string, most: string): string;
   };
   noSkill(of: string, step: string, skill: string, needs: number, has: number): string;
   handLacksSkill(of: string, step: string, hand: string, skill: string): string;
@@ -21,7 +27,9 @@ export type PlanPhrases = {
     (of: string, step: string, needs: number, has: number) => string
   >;
   limitTooShort(of: string, from: string, to: string, needs: string, allowed: string): string;
-  serviceTooEarly(of: string, opens: string, needs: string, has: string): string;
+  serviceTooEarly(of: string, opens: string, needs: string, has: string, can: string): string;
+  trimShort(of: string, cut: string, needs: string, has: string, portions: number): string;
+  limitBroken(about: string, limit: string, asked: string | null, found: string | null): string;
   conflict: {
     lagsContradict(tasks: string, excess: string): string;
     noResource(task: string, amount: number, most: number): string;

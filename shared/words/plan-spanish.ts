@@ -8,8 +8,9 @@ export const planSpanish: PlanPhrases = {
   salesAfterClosing: (of, counted, open) =>
     `${of}: hay ventas contadas para ${counted} cuartos de hora y está abierto ${open}.`,
   portionOverPiece: (of, portion, piece) =>
-    `${of}: una porción pesa ${portion} y una pieza da ${piece}: haga la porción más pequeña.`,
-  noSmoker: (of, set, each) => `${of}: ningún ahumador puede con ello a ${set}: ${each}.`,
+    `${of}: una porción pesa ${portion} y una pieza da ${piece}: hágala de eso o menos.`,
+  noSmoker: (of, set, each, nearest) =>
+    `${of}: ningún ahumador puede con ello a ${set}: ${each}${nearest === null ? '' : `; lo más cercano: ${nearest}`}.`,
   unfit: {
     notWished: (smoker) => `${smoker} no está entre sus lugares`,
     heat: (smoker, coolest, hottest) => `${smoker} mantiene de ${coolest} a ${hottest}`,
@@ -18,8 +19,13 @@ export const planSpanish: PlanPhrases = {
     weight: (smoker, needs, most) =>
       `${smoker} aguanta ${most} por parrilla y una pieza pesa ${needs}`,
   },
+  nearest: {
+    heat: (smoker, set) => `${smoker} a ${set}`,
+    size: (smoker, most) => `piezas de ${most} o menos, en ${smoker}`,
+    weight: (smoker, most) => `piezas de ${most} o menos, en ${smoker}`,
+  },
   noSkill: (of, step, skill, needs, has) =>
-    `${of}, «${step}» pide ${needs} con la destreza «${skill}»; el equipo tiene ${has}.`,
+    `${of}, «${step}» pide ${needs} con la destreza «${skill}»; el equipo tiene ${has}: faltan ${needs - has}.`,
   handLacksSkill: (of, step, hand, skill) =>
     `${of}, «${step}» se dio a ${hand}, a quien no se le ha enseñado «${skill}».`,
   noShift: (of, step, needs, longest) =>
@@ -28,7 +34,7 @@ export const planSpanish: PlanPhrases = {
     `${of}, «${step}» pide un puesto de «${bench}»; ninguna estación lo tiene.`,
   noRoomToKeep: {
     cooler: (of, step, needs, has) =>
-      `${of}, «${step}» pide ${needs} estantes de la cámara; hay ${has}.`,
+      `${of}, «${step}» pide ${needs} cm² de repisa de la cámara; hay ${has}.`,
     pans: (of, step, needs, has) =>
       `${of}, «${step}» pide ${needs} lugares de bandeja en los armarios; hay ${has}.`,
     whole: (of, step, needs, has) =>
@@ -36,8 +42,16 @@ export const planSpanish: PlanPhrases = {
   },
   limitTooShort: (of, from, to, needs, allowed) =>
     `${of}: de «${from}» a «${to}» pasan ${needs} aun con una pieza; se admite como mucho ${allowed}.`,
-  serviceTooEarly: (of, opens, needs, has) =>
-    `${of} pide ${needs} antes de abrir a las ${opens} y hay ${has}: abra más tarde o pase a otro día.`,
+  serviceTooEarly: (of, opens, needs, has, can) =>
+    `${of} pide ${needs} antes de abrir a las ${opens} y hay ${has}: puede abrir a las ${can}.`,
+  trimShort: (of, cut, needs, has, portions) =>
+    `${of} pide ${needs} de ${cut} y aquello de lo que sale deja ${has}: alcanza para ${portions} porciones.`,
+  limitBroken: (about, limit, asked, found) =>
+    [
+      `${about} incumple un límite: ${limit}`,
+      asked === null ? '' : `; pide ${asked}`,
+      found === null ? '.' : `, previsto ${found}.`,
+    ].join(''),
   conflict: {
     lagsContradict: (tasks, excess) =>
       `Los tiempos entre ${tasks} no caben juntos: sobran ${excess}.`,

@@ -1,6 +1,6 @@
 import { unreachable } from '../kernel/index.ts';
 import type { Refusal } from '../view/index.ts';
-import { clockTime, durationWords, temperature } from './amounts.ts';
+import { clockTime, durationWords, temperature, weight } from './amounts.ts';
 import { phrasesOf } from './language.ts';
 import { saySlot } from './reasons.ts';
 import type { Say } from './say.ts';
@@ -48,6 +48,9 @@ type PlaceRule =
   | 'slot-too-small'
   | 'slot-taken'
   | 'fire-differs'
+  | 'rack-unfit'
+  | 'rack-too-weak'
+  | 'drips'
   | 'off-already'
   | 'out-of-date'
   | 'nothing-moves'
@@ -77,6 +80,20 @@ function sayPlaceRefusal(refusal: Extract<Refusal, { rule: PlaceRule }>, say: Sa
         saySlot(refusal.slot, say),
         temperature(refusal.needC, say),
         temperature(refusal.isC, say),
+      );
+    case 'rack-unfit':
+      return words.rackUnfit(saySlot(refusal.slot, say));
+    case 'rack-too-weak':
+      return words.rackTooWeak(
+        saySlot(refusal.slot, say),
+        weight(refusal.needKg, say),
+        weight(refusal.freeKg, say),
+      );
+    case 'drips':
+      return words.drips(
+        saySlot(refusal.slot, say),
+        textIn(refusal.other.title, say),
+        `${textIn(refusal.row.what, say)} (${refusal.row.section}, ${refusal.row.source})`,
       );
     case 'off-already':
       return words.offAlready;

@@ -1,5 +1,5 @@
-import type { ActivityId, Instant, Seconds } from '../kernel/index.ts';
-import { unreachable } from '../kernel/index.ts';
+import type { ActivityId, Celsius, Instant, Metres, Seconds } from '../kernel/index.ts';
+import { METRES_PER_INCH, unreachable } from '../kernel/index.ts';
 import type { PlanRefusal, Unfit } from '../plan/index.ts';
 import type { Conflict, ResourceId } from '../schedule/index.ts';
 import type { Text } from '../view/index.ts';
@@ -32,8 +32,10 @@ export function sayPlanRefusal(refusal: PlanRefusal, say: Say): string {
         weight(refusal.pieceGivesKg, say),
       );
     case 'no-smoker': {
-      const each = refusal.smokers.map((unfit) => sayUnfit(unfit, words.unfit, say));
-      return words.noSmoker(dishOf(refusal, say), temperature(refusal.setC, say), each.join('; '));
+      const { setC, smokers } = refusal;
+      const each = smokers.map((unfit) => sayUnfit(unfit, words.unfit, say)).join('; ');
+      const nearest = sayNearest(smokers, setC, words.nearest, say);
+      return words.noSmoker(dishOf(refusal, say), temperature(setC, say), each, nearest);
     }
     case 'limit-too-short':
       return words.limitTooShort(
@@ -49,7 +51,21 @@ export function sayPlanRefusal(refusal: PlanRefusal, say: Say): string {
         refusal.opens,
         durationWords(refusal.needS),
         durationWords(refusal.hasS),
+        clockTime(refusal.canOpenAt, say),
       );
+    case 'trim-short':
+      return words.trimShort(
+        dishOf(refusal, say),
+        textIn(refusal.cut, say),
+        weight(refusal.needKg, say),
+        weight(refusal.hasKg, say),
+        refusal.portions,
+      );
+    case 'limit-broken': {
+      const { row, asked, found } = refusal;
+      const limit = `${textIn(row.what, say)} (${row.section}, ${row.source}, ${row.edition})`;
+      return words.limitBroken(aboutLimit(refusal, words, say), limit, asked, found);
+    }
     default:
       return sayStepRefusal(refusal, words, say);
   }
@@ -82,6 +98,15 @@ function sayStepRefusal(
   }
 }
 
+function aboutLimit(
+  { service, dish, step, thing }: Extract<PlanRefusal, { rule: 'limit-broken' }>,
+  words: PlanPhrases,
+  say: Say,
+): string {
+  const plain = [service, dish, thing].flatMap((text) => (text ? textIn(text, say) : []));
+  return [...plain, ...(step ? [words.quoted(textIn(step, say))] : [])].join(', ');
+}
+
 function dishOf(refusal: { readonly service: Text; readonly dish: Text }, say: Say): string {
   return `${textIn(refusal.service, say)}, ${textIn(refusal.dish, say)}`;
 }
@@ -94,15 +119,42 @@ function sayUnfit(unfit: Unfit, words: PlanPhrases['unfit'], say: Say): string {
     case 'heat':
       return words.heat(smoker, temperature(unfit.coolestC, say), temperature(unfit.hottestC, say));
     case 'size':
-      return words.size(smoker, area(unfit.needs), area(unfit.most));
+      return words.size(smoker, length(unfit.needs, say), length(unfit.most, say));
     case 'weight':
-      return words.weight(smoker, `${unfit.needs} kg`, `${unfit.most} kg`);
+      return words.weight(smoker, weight(unfit.needs, say), weight(unfit.most, say));
     default:
       return unreachable(unfit);
   }
 }
 
-const area = (cm2: number) => `${Math.round(cm2)} cm²`;
+/** Kitchens that weigh in pounds measure in inches. */
+function length(lengthM: Metres, say: Pick<Say, 'weight'>): string {
+  if (say.weight === 'kg') return `${Math.round(lengthM * 100)} cm`;
+  return `${Math.round(lengthM / METRES_PER_INCH)} in`;
+}
+
+/** What the smoker that comes nearest could take: first a lower fire, then a smaller piece. */
+function sayNearest(
+  smokers: readonly Unfit[],
+  setC: Celsius,
+  words: PlanPhrases['nearest'],
+  say: Say,
+): string | null {
+  const away = (unfit: Unfit): number => {
+    if (unfit.why === 'not-wished') return Number.POSITIVE_INFINITY;
+    if (unfit.why !== 'heat') return 1000 * (unfit.needs / unfit.most);
+    return Math.min(Math.abs(unfit.coolestC - setC), Math.abs(unfit.hottestC - setC));
+  };
+  const [first, ...others] = smokers;
+  if (first === undefined) return null;
+  const nearest = others.reduce((best, one) => (away(one) < away(best) ? one : best), first);
+  const smoker = textIn(nearest.smoker, say);
+  if (nearest.why === 'not-wished') return null;
+  if (nearest.why === 'size') return words.size(smoker, length(nearest.most, say));
+  if (nearest.why === 'weight') return words.weight(smoker, weight(nearest.most, say));
+  const canC = setC < nearest.coolestC ? nearest.coolestC : nearest.hottestC;
+  return words.heat(smoker, temperature(canC, say));
+}
 
 /** What the subjects of a conflict are called; the schedule itself knows no names. */
 export type ConflictNames = {

@@ -53,6 +53,11 @@ export const spanish: Phrases = {
       `${slot} tiene libre ${free} y esta carga ocupa ${need}: elija otra parrilla.`,
     slotTaken: (slot, task, until) =>
       `${slot} tiene «${task}» hasta ${until}: elija otra parrilla.`,
+    rackUnfit: (slot) =>
+      `No puede ir en ${slot}: es pequeña, aguanta poco o no llega a esa temperatura.`,
+    rackTooWeak: (slot, need, free) =>
+      `Pesa ${need} y ${slot} aguanta ${free} más: elija otra parrilla.`,
+    drips: (slot, other, limit) => `En ${slot} uno gotearía sobre el otro, «${other}»: ${limit}.`,
     fireDiffers: (slot, need, is) =>
       `${slot} está a ${is} y esta carga se cocina a ${need}: elija una parrilla con su calor.`,
     offAlready: 'Esa carga ya salió: elija una que esté en un ahumador.',

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type Batch, type EventLog, toBytes, walk } from '../../server/store/index.ts';
-import type { Event } from '../../shared/day/index.ts';
+import { EVENT_VERSION, type Event } from '../../shared/day/index.ts';
 import type { CommandId, DayId } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 
@@ -21,7 +21,7 @@ export const commandId = (name: string) => name as CommandId;
 export function note(seq: number, command = `command-${seq}`): Event {
   return {
     seq,
-    version: 1,
+    version: EVENT_VERSION,
     kind: 'noteWritten',
     day: '2026-11-25' as DayId,
     at: instant(1_000 * seq),

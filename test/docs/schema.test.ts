@@ -30,7 +30,7 @@ describe('the JSON Schemas in docs', () => {
 
   it('tell the person at the keyboard what a place is for', () => {
     const kitchen = must(files.get('kitchen.schema.json'), 'kitchen');
-    expect(kitchen).toContain('From the top down; the first is slot 1');
+    expect(kitchen).toContain('From the top down, or from the hot end on; the first is slot 1');
     expect(kitchen).toContain('a length such as');
   });
 });

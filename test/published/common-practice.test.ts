@@ -101,7 +101,8 @@ describe('common practice: boneless shoulder', () => {
 });
 
 describe('common practice: every cut', () => {
-  it.each(cuts.map((each) => [each.id, each] as const))(
+  const trimmed = cuts.filter(({ tubs }) => tubs.length > 0);
+  it.each(trimmed.map((each) => [each.id, each] as const))(
     '%s: trim and tubs make the whole',
     (_id, each) => {
       const tubs = each.tubs.reduce((sum, { share }) => sum + share.typical, 0);

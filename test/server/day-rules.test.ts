@@ -2,7 +2,13 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { adoption, makePlan } from '../../server/adopt.ts';
 import { dayRules } from '../../server/day-rules.ts';
 import { demoDay } from '../../server/demo/index.ts';
-import type { Command, DayState, Event, Intent } from '../../shared/day/index.ts';
+import {
+  type Command,
+  type DayState,
+  EVENT_VERSION,
+  type Event,
+  type Intent,
+} from '../../shared/day/index.ts';
 import {
   type CommandId,
   celsius,
@@ -31,7 +37,7 @@ function eventOf(seq: number, fact: Parameters<typeof dayRules.dayOf>[1], at: In
   const day = '2026-11-25' as DayId;
   const commandId = `c${seq}` as CommandId;
   const who = { personId: null, screenId: null };
-  return { ...fact, seq, version: 1, day, at, keptAt: at, commandId, ...who };
+  return { ...fact, seq, version: EVENT_VERSION, day, at, keptAt: at, commandId, ...who };
 }
 
 function command(intent: Intent): Command {

@@ -6,7 +6,14 @@ import type { Shell } from '../../../server/cli/command.ts';
 import { runCommandLine } from '../../../server/cli/run.ts';
 import { demoDay, demoFiles, demoLog } from '../../../server/demo/index.ts';
 import { openSqliteLog, toBytes } from '../../../server/store/index.ts';
-import { decide, type Event, emptyDay, type Fact, fold } from '../../../shared/day/index.ts';
+import {
+  decide,
+  EVENT_VERSION,
+  type Event,
+  emptyDay,
+  type Fact,
+  fold,
+} from '../../../shared/day/index.ts';
 import type { CommandId, DayId, Instant, PersonId } from '../../../shared/kernel/index.ts';
 import { resolveLocal } from '../../../shared/kernel/index.ts';
 
@@ -49,7 +56,7 @@ export async function logOfTheMorning(folder: string): Promise<Event[]> {
     const commandId = `command-${seq}` as CommandId;
     const event: Event = {
       ...fact,
-      ...{ seq, version: 1, day, at, keptAt: at, commandId, personId, screenId: null },
+      ...{ seq, version: EVENT_VERSION, day, at, keptAt: at, commandId, personId, screenId: null },
     };
     events.push(event);
     state = fold(state, event);

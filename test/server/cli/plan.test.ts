@@ -36,8 +36,8 @@ describe('a plan that is sound', () => {
       resources: load.resources,
     });
     expect(load.resources[0]).toMatch(/^hand:/);
-    const stay = plan.activities.find(({ id }: { id: string }) => id === 'dinner-ribs-1/stay');
-    expect(stay.resources[0]).toMatch(/^slot:[ab]\/\d$/);
+    const stay = plan.activities.find(({ id }: { id: string }) => id === 'dinner-ribs-1/stay-1');
+    expect(stay.resources[0]).toMatch(/^slot:[abc]\/\d$/);
     expect([stay.start, stay.states[0].state]).toEqual([load.start, '135.0 °C']);
   });
 
@@ -52,7 +52,7 @@ describe('a plan that is sound', () => {
     expect(Number.isInteger(dinner.inHandMin)).toBe(true);
     for (const { pieces, weight, weightKg } of plan.pull) {
       expect(weight).toBe(weightKg);
-      expect(weightKg / pieces).toBeLessThan(5);
+      expect(weightKg / pieces).toBeLessThan(8);
     }
   });
 

@@ -53,7 +53,7 @@ describe('reading a catalogue', () => {
       {
         path: 'dishes[0].cut',
         found: '"spareribs"',
-        allowed: 'one of: spare-ribs, shoulder',
+        allowed: expect.stringMatching(/^one of: spare-ribs, shoulder, /),
         meant: 'spare-ribs',
       },
       {

@@ -1,7 +1,7 @@
 import { makePlan } from '../../../server/adopt.ts';
 import { demoDay } from '../../../server/demo/index.ts';
 import type { Command, DayState, Event, Fact, Intent } from '../../../shared/day/index.ts';
-import { decide, emptyDay, fold } from '../../../shared/day/index.ts';
+import { decide, EVENT_VERSION, emptyDay, fold } from '../../../shared/day/index.ts';
 import type {
   CommandId,
   DayId,
@@ -35,7 +35,7 @@ export class Telling {
     const event: Event = {
       ...fact,
       seq,
-      version: 1,
+      version: EVENT_VERSION,
       day: plan.built.day as DayId,
       at,
       keptAt: at,

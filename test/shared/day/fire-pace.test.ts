@@ -33,7 +33,7 @@ function loaded() {
     'a place',
   );
   const smoker = must(
-    plan.kitchen.smokers.find(({ id }) => id === placed.mode),
+    plan.kitchen.smokers.find(({ racks }) => racks.some(({ slot }) => slot === placed.mode)),
     'a smoker',
   ).id;
   return { telling, at, stage, setC, smoker };

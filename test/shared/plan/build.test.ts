@@ -32,9 +32,12 @@ describe('a batch of ribs', () => {
 
   it('takes a trained hand and a table to square, or a learning one for longer', () => {
     const { modes } = activity('square');
-    expect(modes.map(({ id }) => id)).toEqual(['trained', 'learning × 1.5']);
+    expect(modes.map(({ id }) => id)).toEqual([
+      ...['trained · 1', 'trained · 2', 'trained · 3'],
+      ...['learning × 1.5 · 1', 'learning × 1.5 · 2', 'learning × 1.5 · 3'],
+    ]);
     expect(modes[0]?.length).toEqual({ kind: 'work', lowS: 720, typicalS: 960, highS: 1440 });
-    expect(modes[1]?.length).toMatchObject({ typicalS: 1440 });
+    expect(modes[3]?.length).toMatchObject({ typicalS: 1440 });
     expect(modes[0]?.needs.map(({ role }) => role)).toEqual(['hand', 'table']);
   });
 
@@ -46,9 +49,12 @@ describe('a batch of ribs', () => {
     ]);
   });
 
-  it('stays in one smoker, at its set temperature, from load to off', () => {
+  it('stays on one rack of a smoker, at its set temperature, from load to off', () => {
     const stay = activity('stay');
-    expect(stay.modes.map(({ id }) => id)).toEqual(['a', 'b']);
+    expect(stay.modes.map(({ id }) => id)).toEqual([
+      ...['a/1', 'a/2', 'a/3', 'a/4'],
+      ...['b/1', 'b/2', 'b/3', 'b/4'],
+    ]);
     const [state] = stay.modes[0]?.states ?? [];
     expect(toFahrenheit(fireOf(must(state, 'a fire').state))).toBeCloseTo(275, 6);
     const moments = lagsInto('stay').map(({ from, to, minS, maxS }) => [
@@ -124,14 +130,14 @@ describe('wishes', () => {
   it('for slots keep a batch to them', () => {
     const wished = dayWith({ cookPlan: onePlan({ slots: ['b/2', 'b/3'] }) });
     const stay = wished.problem.activities.find(({ id }) => id.endsWith('/stay'));
-    expect(stay?.modes.map(({ id }) => id)).toEqual(['b']);
-    expect(stay?.modes[0]?.needs[0]?.oneOf).toEqual(['slot:b/2', 'slot:b/3']);
+    expect(stay?.modes.map(({ id }) => id)).toEqual(['b/2', 'b/3']);
+    expect(stay?.modes[0]?.needs.map(({ oneOf }) => oneOf)).toEqual([['slot:b/2'], ['load:b/2']]);
   });
 
   it('for a hand keep a step to it, at its own pace', () => {
     const wished = dayWith({ cookPlan: onePlan({ hands: { square: 'joon' } }) });
     const square = wished.problem.activities.find(({ id }) => id.endsWith('/square'));
-    expect(square?.modes.map(({ id }) => id)).toEqual(['learning × 1.5']);
+    expect(square?.modes[0]?.id).toEqual('learning × 1.5 · 1');
     expect(square?.modes[0]?.needs[0]?.oneOf).toEqual(['hand:joon']);
   });
 });

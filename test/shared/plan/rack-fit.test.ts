@@ -1,48 +1,57 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { kilograms, metres, must, type SlotId } from '../../../shared/kernel/index.ts';
+import { celsius, metres, must, type SlotId } from '../../../shared/kernel/index.ts';
 import {
   type Fit,
   holdsLoads,
-  loadOn,
-  piecesOnRack,
+  mostOn,
+  piecesInRows,
+  type RackFit,
   rackLoads,
+  shareOf,
 } from '../../../shared/plan/rack-fit.ts';
 import { filesWith } from './three-elms.ts';
 
-const cut = (lengthM: number, widthM: number) => ({
-  footprint: { lengthM: metres(lengthM), widthM: metres(widthM) },
+const laid = (lengthM: number, widthM: number) => ({
+  lengthM: metres(lengthM),
+  widthM: metres(widthM),
 });
-const rack = (lengthM: number, depthM: number, holdsKg: number) => ({
+const rack = (lengthM: number, depthM: number) => ({
   lengthM: metres(lengthM),
   depthM: metres(depthM),
-  holdsKg: kilograms(holdsKg),
 });
 
 describe('pieces on a rack', () => {
   it('lie the way that most of them fit', () => {
-    expect(piecesOnRack(rack(1, 0.6, 99), cut(0.5, 0.2), kilograms(1))).toBe(6);
-    expect(piecesOnRack(rack(0.6, 1, 99), cut(0.5, 0.2), kilograms(1))).toBe(6);
-  });
-
-  it('are no more than the rack can carry', () => {
-    expect(piecesOnRack(rack(1, 0.6, 5), cut(0.5, 0.2), kilograms(2))).toBe(2);
+    expect(piecesInRows(rack(1, 0.6), laid(0.5, 0.2))).toBe(6);
+    expect(piecesInRows(rack(0.6, 1), laid(0.5, 0.2))).toBe(6);
   });
 
   it('fit exactly where they fit exactly', () => {
-    expect(piecesOnRack(rack(0.6, 0.3, 99), cut(0.3, 0.1), kilograms(1))).toBe(6);
-    expect(piecesOnRack(rack(0.29, 0.3, 99), cut(0.3, 0.3), kilograms(1))).toBe(0);
+    expect(piecesInRows(rack(0.6, 0.3), laid(0.3, 0.1))).toBe(6);
+    expect(piecesInRows(rack(0.29, 0.3), laid(0.3, 0.3))).toBe(0);
+  });
+
+  it('are no more than the rack can carry', () => {
+    expect(mostOn(rackOf({ inRows: 6, holdsG: 5000, pieceG: 2000 }))).toBe(2);
   });
 });
 
+const rackOf = (changed: Partial<RackFit>): RackFit => ({
+  slot: 'a/1' as SlotId,
+  areaCm2: 1000,
+  holdsG: 100_000,
+  inRows: 6,
+  pieceG: 1000,
+  ...changed,
+});
 const { kitchen } = filesWith();
-const fitOf = (most: readonly number[]): Fit => ({
+const fitOf = (inRows: readonly number[], holdsG = 100_000): Fit => ({
   smoker: must(kitchen.smokers[0], 'a smoker'),
-  racks: most.map((count, index) => ({
-    slot: `a/${index + 1}` as SlotId,
-    areaCm2: 1000,
-    most: count,
-  })),
+  fireC: celsius(121),
+  racks: inRows.map((count, index) =>
+    rackOf({ slot: `a/${index + 1}` as SlotId, inRows: count, holdsG }),
+  ),
 });
 
 describe('the loads of a batch', () => {
@@ -51,8 +60,15 @@ describe('the loads of a batch', () => {
   });
 
   it('take the area that keeps others out: a full rack is full', () => {
-    expect(loadOn(fitOf([6]), 6).areaCm2).toBe(1000);
-    expect(loadOn(fitOf([6]), 3).areaCm2).toBe(500);
+    expect(shareOf(rackOf({ inRows: 6 }), 6)).toEqual({ areaCm2: 1000, weightG: 6000 });
+    expect(shareOf(rackOf({ inRows: 6 }), 3)).toEqual({ areaCm2: 500, weightG: 3000 });
+    expect(shareOf(rackOf({ inRows: 6 }), 7)).toBeNull();
+  });
+
+  it('share a rack only if it bears them together, however much room there is', () => {
+    const weak = fitOf([12], 7000);
+    expect(holdsLoads(weak, [4, 3])).toBe(true);
+    expect(holdsLoads(weak, [4, 4])).toBe(false);
   });
 
   it('share racks only as long as their pieces fit there together', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { build } from '../../../shared/plan/index.ts';
-import { filesWith, onePlan, plain, refusalsWith, spoilt } from './three-elms.ts';
+import { filesWith, limits, onePlan, plain, refusalsWith, spoilt } from './three-elms.ts';
 
 const plan = onePlan({});
 const kitchenWith = (changes: Record<string, unknown>) => spoilt(plain.kitchen, changes);
@@ -21,8 +21,7 @@ describe('a plan that cannot be', () => {
     const withLine = (changed: object) =>
       build(
         { ...cookPlan, services: [{ ...service, dishes: [{ ...line, ...changed }] }] },
-        kitchen,
-        catalogue,
+        { kitchen, catalogue, limits },
       );
     const wrong = [
       withLine({ dish: 'rib' }),

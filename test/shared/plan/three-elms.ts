@@ -1,6 +1,5 @@
-import cataloguePlain from '../../../server/demo/catalogue.json' with { type: 'json' };
-import cookPlanPlain from '../../../server/demo/cook-plan.json' with { type: 'json' };
-import kitchenPlain from '../../../server/demo/kitchen.json' with { type: 'json' };
+import { catalogue as cataloguePlain } from '../../../server/demo/catalogue.ts';
+import { planLimits } from '../../../server/plan-limits.ts';
 import { must, weekdays } from '../../../shared/kernel/index.ts';
 import {
   type Built,
@@ -9,8 +8,14 @@ import {
   type PlanFiles,
   readPlanFiles,
 } from '../../../shared/plan/index.ts';
+import { foodCode } from '../../../shared/safety/index.ts';
+import cookPlanPlain from './two-dishes.json' with { type: 'json' };
+import kitchenPlain from './two-smokers.json' with { type: 'json' };
 
-/** The invented kitchen's files as they are written. */
+/** What plans are held to in these tests. */
+export const limits = planLimits(foodCode);
+
+/** The invented kitchen as it was when it had two smokers and made two dishes. */
 export const plain = {
   catalogue: cataloguePlain,
   kitchen: kitchenPlain,
@@ -69,7 +74,7 @@ export function onePlan(
 
 export function buildWith(changed: Partial<Record<keyof PlanFiles, unknown>> = {}): Built {
   const { cookPlan, kitchen, catalogue } = filesWith(changed);
-  return build(cookPlan, kitchen, catalogue);
+  return build(cookPlan, { kitchen, catalogue, limits });
 }
 
 /** The built day, or a loud failure with its refusals. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ActivityId } from '../../../shared/kernel/index.ts';
-import { celsius, instant, kilograms, seconds } from '../../../shared/kernel/index.ts';
+import { celsius, instant, kilograms, metres, seconds } from '../../../shared/kernel/index.ts';
 import type { PlanRefusal } from '../../../shared/plan/index.ts';
 import type { Conflict, GoalId, ResourceId } from '../../../shared/schedule/index.ts';
 import type { ConflictNames, Say } from '../../../shared/words/index.ts';
@@ -42,7 +42,7 @@ const refusals: readonly [PlanRefusal, string][] = [
       portionKg: kilograms(0.45359237 * 3),
       pieceGivesKg: kilograms(0.45359237 * 2),
     },
-    'Dinner, Ribs: a portion is 3 lb, and one piece gives 2 lb: make the portion smaller.',
+    'Dinner, Ribs: a portion is 3 lb, and one piece gives 2 lb: make the portion that or less.',
   ],
   [
     {
@@ -51,16 +51,16 @@ const refusals: readonly [PlanRefusal, string][] = [
       setC: celsius(107.2),
       smokers: [
         { smoker: { en: 'A' }, why: 'heat', coolestC: celsius(150), hottestC: celsius(200) },
-        { smoker: { en: 'B' }, why: 'size', needs: 2000, most: 1500 },
-        { smoker: { en: 'C' }, why: 'weight', needs: 9, most: 5 },
+        { smoker: { en: 'B' }, why: 'size', needs: metres(0.5), most: metres(0.3) },
+        { smoker: { en: 'C' }, why: 'weight', needs: kilograms(9), most: kilograms(5) },
         { smoker: { en: 'D' }, why: 'not-wished' },
       ],
     },
-    'Dinner, Ribs: no smoker can take it at 225 °F: A holds 302 °F to 392 °F; B has 1500 cm² on a rack and a piece takes 2000 cm²; C carries 5 kg on a rack and a piece is 9 kg; D is not among its slots.',
+    'Dinner, Ribs: no smoker can take it at 225 °F: A holds 302 °F to 392 °F; B has 12 in on a rack and a piece takes 20 in; C carries 11 lb on a rack and a piece is 20 lb; D is not among its slots; nearest: A at 302 °F.',
   ],
   [
     { rule: 'no-skill', ...step, skill, needs: 2, has: 1 },
-    'Dinner, Ribs, “Trim” needs 2 with the skill “knife”; the crew has 1.',
+    'Dinner, Ribs, “Trim” needs 2 with the skill “knife”; the crew has 1: 1 more must be on it.',
   ],
   [
     { rule: 'hand-lacks-skill', ...step, hand: 'Ana', skill },
@@ -96,8 +96,36 @@ const refusals: readonly [PlanRefusal, string][] = [
       opens: '11:30',
       needS: seconds(36_000),
       hasS: seconds(18_000),
+      canOpenAt: instant(Date.UTC(2026, 10, 25, 16, 30)),
     },
-    'Dinner, Ribs needs 10 h before it opens at 11:30, and there are 5 h: open later or plan it for a later day.',
+    'Dinner, Ribs needs 10 h before it opens at 11:30, and there are 5 h: it can open at 16:30.',
+  ],
+  [
+    {
+      rule: 'trim-short',
+      ...of,
+      cut: { en: 'rib tips' },
+      needKg: kilograms(0.45359237 * 12),
+      hasKg: kilograms(0.45359237 * 8),
+      portions: 30,
+    },
+    'Dinner, Ribs needs 12 lb of rib tips, and what it is taken from leaves 8 lb: that is enough for 30 portions.',
+  ],
+  [
+    {
+      rule: 'limit-broken',
+      ...step,
+      row: {
+        id: 'end-poultry',
+        what: { en: 'End of cooking: poultry' },
+        section: '3-401.11(A)(3)',
+        source: 'the code',
+        edition: '2017',
+      },
+      asked: '165 °F',
+      found: '160 °F',
+    },
+    'Dinner, Ribs, “Trim” breaks a limit: End of cooking: poultry (3-401.11(A)(3), the code, 2017); asked 165 °F, planned 160 °F.',
   ],
 ];
 

@@ -1,0 +1,168 @@
+import { must } from '../kernel/index.ts';
+import type {
+  Activity,
+  Clash,
+  Mode,
+  Placement,
+  Problem,
+  ResourceId,
+  Schedule,
+} from '../schedule/index.ts';
+import { isStay } from './pooled.ts';
+
+/** After so many tries it is begun anew, so often: what found no rack chooses first then. */
+const MOST_TRIES = 2_000;
+const MOST_BEGINNINGS = 24;
+
+/** A load with its times, and the ways in which it can lie. */
+type Load = { readonly placement: Placement; readonly ways: readonly Mode[] };
+type Lying = { readonly placement: Placement; readonly way: Mode };
+
+/**
+ * Gives the loads of a schedule whose smokers were pooled their racks: by room, by weight, and so
+ * that nothing drips on what it may not. The earlier a load comes, the higher it lies, since what
+ * comes later is rawer. Where these times fit no racks, the load that finds none is named.
+ */
+export function layOut(problem: Problem, { placements }: Schedule): LaidOut {
+  const activities = new Map(problem.activities.map((activity) => [activity.id, activity]));
+  const steady = steadyFires(problem);
+  const loads = placements.flatMap((placement): Load[] => {
+    const activity = activities.get(placement.activity);
+    return activity && isStay(activity)
+      ? [{ placement, ways: waysFor(activity, placement, steady) }]
+      : [];
+  });
+  const lying = laid(loads, problem);
+  if (!Array.isArray(lying)) return { ok: false, stuck: lying };
+  const wayOf = new Map(lying.map(({ placement, way }) => [placement.activity, way]));
+  return { ok: true, placements: placements.map((each) => lain(each, wayOf.get(each.activity))) };
+}
+
+export type LaidOut =
+  | { readonly ok: true; readonly placements: readonly Placement[] }
+  | { readonly ok: false; readonly stuck: Placement };
+
+function lain(placement: Placement, way: Mode | undefined): Placement {
+  if (!way) return placement;
+  const uses = way.needs.flatMap(({ oneOf: [resource] }, need) =>
+    resource ? [{ need, resource }] : [],
+  );
+  return { ...placement, mode: way.id, uses };
+}
+
+/** Every load on a rack, or the one that stayed without. */
+function laid(loads: readonly Load[], problem: Problem): Lying[] | Placement {
+  const order = loads.toSorted((a, b) => a.placement.startS - b.placement.startS);
+  for (let beginning = 1; ; beginning++) {
+    const racks = new Racks(problem);
+    const lying = racks.lay(order);
+    if (lying) return [...lying];
+    const [stuck] = order.splice(racks.deepest, 1);
+    if (beginning === MOST_BEGINNINGS) return must(stuck, 'a load that found no rack').placement;
+    order.unshift(...(stuck ? [stuck] : []));
+  }
+}
+
+/** First the racks of the smoker it was planned in, then those of others that burn as it wants. */
+function waysFor(
+  { modes }: Activity,
+  { mode }: Placement,
+  steady: ReadonlySet<string>,
+): readonly Mode[] {
+  const burnsAt = ({ states: [fire] }: Mode) => fire && `${fire.resource} ${fire.state}`;
+  const planned = modes.filter((each) => burnsAt(each) === mode);
+  const others = modes.filter((each) => burnsAt(each) !== mode && steady.has(burnsAt(each) ?? ''));
+  return [...planned, ...others];
+}
+
+/** Fires that nothing in the problem ever changes. */
+function steadyFires({ activities }: Problem): ReadonlySet<string> {
+  const states = new Map<ResourceId, Set<string>>();
+  for (const { resource, state } of activities.flatMap(({ modes }) =>
+    modes.flatMap((mode) => mode.states),
+  )) {
+    states.set(resource, (states.get(resource) ?? new Set()).add(state));
+  }
+  const steady = [...states].flatMap(([fire, its]) =>
+    its.size === 1 ? [...its].map((state) => `${fire} ${state}`) : [],
+  );
+  return new Set(steady);
+}
+
+class Racks {
+  readonly #capacity: ReadonlyMap<ResourceId, number>;
+  readonly #clashes = new Map<string, Clash[]>();
+  /** How many loads found a rack at once, at the best try. */
+  deepest = 0;
+  #tries = 0;
+
+  constructor({ resources, clashes }: Problem) {
+    this.#capacity = new Map(
+      resources.flatMap((each): [ResourceId, number][] =>
+        each.kind === 'capacity' ? [[each.id, each.capacity]] : [],
+      ),
+    );
+    for (const clash of clashes) {
+      const key = `${clash.upper.activity} ${clash.lower.activity}`;
+      this.#clashes.set(key, [...(this.#clashes.get(key) ?? []), clash]);
+    }
+  }
+
+  /** One rack for each load, going back where a choice leads into a corner. */
+  lay(loads: readonly Load[], lying: readonly Lying[] = []): readonly Lying[] | null {
+    const load = loads[lying.length];
+    if (load === undefined) return lying;
+    this.deepest = Math.max(this.deepest, lying.length);
+    for (const way of load.ways) {
+      if (++this.#tries > MOST_TRIES) return null;
+      const next = { placement: load.placement, way };
+      if (!this.#fits(next, lying)) continue;
+      const laid = this.lay(loads, [...lying, next]);
+      if (laid !== null) return laid;
+    }
+    return null;
+  }
+
+  #fits(load: Lying, lying: readonly Lying[]): boolean {
+    const beside = lying.filter(({ placement }) => meet(placement, load.placement));
+    return (
+      [...load.way.needs.keys()].every((number) => this.#hasRoom(load, number, beside)) &&
+      beside.every((other) => !this.#drips(load, other) && !this.#drips(other, load))
+    );
+  }
+
+  #hasRoom({ placement, way }: Lying, number: number, beside: readonly Lying[]): boolean {
+    const need = way.needs[number];
+    const [resource] = need?.oneOf ?? [];
+    if (!need || !resource) return true;
+    const same = beside.flatMap(({ placement: other, way: { needs } }) => {
+      const its = needs[number];
+      return its?.oneOf[0] === resource ? [{ ...other, amount: its.amount }] : [];
+    });
+    const moments = [placement, ...same].map(({ startS }) => Math.max(startS, placement.startS));
+    return moments.every((atS) => {
+      const there = same.filter(({ startS, endS }) => startS <= atS && atS < endS);
+      const taken = there.reduce((sum, { amount }) => sum + amount, need.amount);
+      return taken <= (this.#capacity.get(resource) ?? 0);
+    });
+  }
+
+  #drips(upper: Lying, lower: Lying): boolean {
+    const between = `${upper.placement.activity} ${lower.placement.activity}`;
+    const [up, low] = [upper, lower].map(({ way }) => way.needs[0]?.oneOf[0]);
+    return (this.#clashes.get(between) ?? []).some(
+      (clash) =>
+        clash.places.some((pair) => pair[0] === up && pair[1] === low) &&
+        meet(partOf(upper.placement, clash.upper.part), partOf(lower.placement, clash.lower.part)),
+    );
+  }
+}
+
+type Times = { readonly startS: number; readonly endS: number };
+
+const meet = (a: Times, b: Times) => a.startS < b.endS && b.startS < a.endS;
+
+function partOf({ startS, endS }: Placement, { fromS, toS }: Clash['upper']['part']): Times {
+  const at = (fromStartS: number) => Math.min(endS, startS + fromStartS);
+  return { startS: at(fromS), endS: toS === undefined ? endS : at(toS) };
+}
