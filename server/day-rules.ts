@@ -33,6 +33,8 @@ export const dayRules: DayRules<DayState> = {
  * Whoever stands at a wall does the work of that wall; who they are is another question.
  */
 function mayAsk({ plan }: DayState, face: Face, command: Command): Refusal | null {
+  // Whoever answers for the whole day may ask for anything.
+  if (face.kind === 'desk') return null;
   const stations = plan?.kitchen.stations ?? [];
   const isPit = face.kind === 'smoker' || stations.find(({ id }) => id === face.station)?.pit;
   switch (command.kind) {
@@ -79,7 +81,7 @@ function shownOn(live: Live, face: Face): Shown {
   const { plan } = live.state;
   if (!plan) return { ok: false, refusal: { rule: 'no-plan' } };
   const isKnown =
-    face.kind === 'smoker' || plan.kitchen.stations.some(({ id }) => id === face.station);
+    face.kind !== 'station' || plan.kitchen.stations.some(({ id }) => id === face.station);
   return isKnown
     ? { ok: true, view: viewOf(live, face) }
     : { ok: false, refusal: { rule: 'unknown-place' } };

@@ -4,7 +4,7 @@ import type { Kitchen } from '../shared/kitchen/index.ts';
 /** Where a screen is, from the hub's own address on. */
 export type ScreenAddress = { readonly path: string; readonly name: Text };
 
-/** The walls of a kitchen: one for each station, and one for its smokers. */
+/** The screens of a kitchen: one for each station, one for its smokers, and the desk. */
 export function screensOf({ stations }: Kitchen): ScreenAddress[] {
   return [
     // The work at the pit is on the smokers' wall.
@@ -15,5 +15,6 @@ export function screensOf({ stations }: Kitchen): ScreenAddress[] {
         name,
       })),
     { path: '/smoker.html', name: { en: 'Smokers', es: 'Ahumadores' } },
+    { path: '/desk.html', name: { en: 'Desk', es: 'Escritorio' } },
   ];
 }

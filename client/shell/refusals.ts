@@ -1,4 +1,5 @@
 import type { TaskId } from '../../shared/kernel/index.ts';
+import { isWork } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
 import { clockTime, sayRefusal, textIn, ui } from '../../shared/words/index.ts';
 import type { LineRefusal } from '../parts/line-strip.ts';
@@ -22,7 +23,7 @@ export function strayRefusal(
   const stray = refused.find((tap) => !shown.some((id) => id === taskOf(tap)));
   if (!stray) return null;
   const id = taskOf(stray);
-  const task = view?.tasks.find((each) => each.id === id);
+  const task = view && isWork(view) ? view.tasks.find((each) => each.id === id) : undefined;
   const words = ui[say.language];
   const title = task
     ? textIn(task.title, say)

@@ -1,6 +1,7 @@
 import { html } from 'lit';
 import type { CommandId } from '../../shared/kernel/index.ts';
-import type { Drawn, Intent, NowTask, StationPage } from '../../shared/view/index.ts';
+import type { Drawn, Intent, NowTask, StationPage, WorkView } from '../../shared/view/index.ts';
+import { isWork } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
 import '../parts/now-line.ts';
 import '../parts/wall-notice.ts';
@@ -12,7 +13,7 @@ import type { Touched } from './touched.ts';
 /** What a wall hands to its lines. */
 export type Work = {
   readonly sync: Sync;
-  readonly drawn: Drawn;
+  readonly drawn: Drawn<WorkView>;
   readonly touched: Touched;
   readonly say: Say;
   readonly narrow: boolean;
@@ -25,7 +26,8 @@ export function workLine(
   { sync, drawn, touched, say, narrow, brief = false }: Work,
 ) {
   const refused = refusalOf(sync.state, task.id);
-  const hub = sync.state.view?.tasks.find(({ id }) => id === task.id);
+  const { view } = sync.state;
+  const hub = view && isWork(view) ? view.tasks.find(({ id }) => id === task.id) : undefined;
   const act = ({ detail }: CustomEvent<Intent>) => {
     touched.did(detail);
     sync.tap(detail);

@@ -23,6 +23,7 @@ const FINGER_LEAST_PX = 60;
 const FINGER_MOST_SHARE = 1 / 6;
 
 const MM_PER_INCH = 25.4;
+const CSS_PX_PER_INCH = 96;
 const ARCMIN_RAD = Math.PI / (180 * 60);
 
 /**
@@ -41,6 +42,19 @@ export function scaleOf(panel: Panel, screen: Glass): Scale {
 export function assumedScale(window: Glass): Scale {
   const isPhone = Math.min(window.widthPx, window.heightPx) < PHONE_FROM_PX && isUpright(window);
   return scaleOf(isPhone ? PHONE : WALL, isPhone ? window : wide(window));
+}
+
+/**
+ * The scale of a page that is read sitting before it, on a panel that nobody measured: by the
+ * reference pixel of CSS, a 96th of an inch seen from 28 inches. A phone is a phone there, too.
+ */
+export function deskScale(window: Glass): Scale {
+  if (Math.min(window.widthPx, window.heightPx) < PHONE_FROM_PX && isUpright(window)) {
+    return assumedScale(window);
+  }
+  const mmPx = CSS_PX_PER_INCH / MM_PER_INCH;
+  const armMm = 28 * MM_PER_INCH;
+  return { mmPx, arcminPx: mmPx * 2 * armMm * Math.tan(ARCMIN_RAD / 2) };
 }
 
 const isUpright = ({ widthPx, heightPx }: Glass) => heightPx > widthPx;

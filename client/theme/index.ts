@@ -1,5 +1,6 @@
 export {
   assumedScale,
+  deskScale,
   type Glass,
   type Panel,
   type Scale,
@@ -7,5 +8,5 @@ export {
   touchPx,
 } from './calibration.ts';
 export { type Ground, grounds, type Inks } from './grounds.ts';
-export { lay } from './lay.ts';
+export { lay, type Reader } from './lay.ts';
 export { base, CAP_HEIGHT, LETTERS_ARCMIN, tokens } from './tokens.css.ts';

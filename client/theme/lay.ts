@@ -1,16 +1,23 @@
 import type { Panel, Scale } from './calibration.ts';
-import { assumedScale, scaleOf, touchPx } from './calibration.ts';
+import { assumedScale, deskScale, scaleOf, touchPx } from './calibration.ts';
 import type { Ground } from './grounds.ts';
 import { tokens } from './tokens.css.ts';
+
+/** Whoever reads a page stands before a wall of work, or sits at a desk. */
+export type Reader = 'standing' | 'sitting';
 
 /**
  * Lays ground, ink and letters over the page, and keeps the letters right when the window changes.
  */
-export function lay({ panel, ground }: { panel: Panel | null; ground: Ground }): void {
+export function lay(
+  { panel, ground }: { panel: Panel | null; ground: Ground },
+  reader: Reader = 'standing',
+): void {
   const { styleSheet } = tokens;
   if (styleSheet) document.adoptedStyleSheets = [...document.adoptedStyleSheets, styleSheet];
   document.documentElement.dataset['ground'] = ground;
-  const measure = () => setScale(panel ? scaleOf(panel, glassOfScreen()) : assumedScale(window_()));
+  const assumed = reader === 'sitting' ? deskScale : assumedScale;
+  const measure = () => setScale(panel ? scaleOf(panel, glassOfScreen()) : assumed(window_()));
   measure();
   addEventListener('resize', measure);
 }

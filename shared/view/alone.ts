@@ -1,6 +1,8 @@
 import type { Instant, TaskId } from '../kernel/index.ts';
 import { instant } from '../kernel/index.ts';
-import type { TaskView, View } from './view.ts';
+import type { TaskView } from './view.ts';
+import type { View } from './views.ts';
+import { isWork } from './views.ts';
 
 /**
  * The view with its times moved on to `now` by the lags that it carries, for a screen that has not
@@ -10,6 +12,7 @@ import type { TaskView, View } from './view.ts';
  * @example moveTimes(view, view.at) // the same times: the hub had moved them to then itself
  */
 export function moveTimes<V extends View>(view: V, now: Instant): V {
+  if (!isWork(view)) return view;
   const mover = new Mover(view.tasks, now);
   const tasks: readonly TaskView[] = view.tasks.map(({ id }, at) => mover.moved(id, at));
   return { ...view, tasks };

@@ -2,7 +2,7 @@ import type { Instant } from '../kernel/index.ts';
 import { moveTimes } from './alone.ts';
 import type { Drawn, PendingTap } from './overlay.ts';
 import { overlay } from './overlay.ts';
-import type { View } from './view.ts';
+import type { View } from './views.ts';
 
 /**
  * What a screen draws: the hub's view, its own unanswered taps laid over it, and times moved by the

@@ -9,6 +9,8 @@ export type {
 export type { Text } from '../kernel/index.ts';
 export type { PersonName, SlotName, SmokerName, TaskName } from '../plan/index.ts';
 export { moveTimes } from './alone.ts';
+export type { ChartBar, ChartChain, ChartRange, ChartRow, DayChart } from './day-chart.ts';
+export type { DeskView, PullRow } from './desk-view.ts';
 export { drawnView } from './drawn.ts';
 export { type LaidOut, layOut } from './laid-out.ts';
 export { type Drawn, loadMark, type Mark, overlay, type PendingTap } from './overlay.ts';
@@ -18,3 +20,4 @@ export { type NowTask, type Room, type StationPage, stationPage } from './statio
 export { taskView } from './task-view.ts';
 export type * from './view.ts';
 export { type Face, viewOf } from './view-of.ts';
+export { isWork, type View, type WorkView } from './views.ts';

@@ -1,7 +1,9 @@
 import type { Command, SlotMove } from '../day/index.ts';
 import type { Instant, SlotId, TaskId } from '../kernel/index.ts';
 import { instant, unreachable } from '../kernel/index.ts';
-import type { LoadDrawing, SmokerView, TaskView, View } from './view.ts';
+import type { LoadDrawing, SmokerView, TaskView } from './view.ts';
+import type { View } from './views.ts';
+import { isWork } from './views.ts';
 
 /**
  * How far a tap has come that the hub's view does not hold: drawn only, or on this device's disk.
@@ -61,6 +63,7 @@ function lay(view: View, command: Command, hub: View): View {
     case 'note':
       return view;
     default: {
+      if (!isWork(view) || !isWork(hub)) return view;
       const at = view.tasks.findIndex(({ id }) => id === command.task);
       const task = view.tasks[at];
       if (!task) return view;

@@ -3,15 +3,18 @@ import { passagesOf } from '../day/index.ts';
 import type { StationId, TaskId } from '../kernel/index.ts';
 import { minutes, must, unreachable } from '../kernel/index.ts';
 import type { Task } from '../plan/index.ts';
+import { deskView } from './desk-view.ts';
 import { viewHead } from './head.ts';
 import { smokerDrawing } from './smoker-drawing.ts';
 import { taskView } from './task-view.ts';
-import type { SmokerView, StationView, TaskView, View } from './view.ts';
+import type { SmokerView, StationView, TaskView } from './view.ts';
+import type { View } from './views.ts';
 
 /** What a screen shows. */
 export type Face =
   | { readonly kind: 'station'; readonly station: StationId }
-  | { readonly kind: 'smoker' };
+  | { readonly kind: 'smoker' }
+  | { readonly kind: 'desk' };
 
 /** More than a wall can hold, and enough to go on alone for hours; the rest is counted. */
 const MOST_TASKS = 24;
@@ -28,6 +31,8 @@ export function viewOf(live: Live, face: Face): View {
       return stationView(live, face.station);
     case 'smoker':
       return smokerView(live);
+    case 'desk':
+      return deskView(live);
     default:
       return unreachable(face);
   }

@@ -16,12 +16,6 @@ import type {
 } from '../kernel/index.ts';
 import type { Check, SlotName, Work } from '../plan/index.ts';
 
-/**
- * The day as one screen may see it. Everything a screen draws is here or is computed from here by
- * this room's pure functions; no screen decides anything.
- */
-export type View = StationView | SmokerView;
-
 export type ViewHead = {
   readonly seq: number;
   /** The last event that changed who does what or what sits where: offers made before are stale. */

@@ -8,6 +8,7 @@ import {
 import { LinkLost } from '../../shared/protocol/index.ts';
 import {
   type Intent,
+  isWork,
   overlay,
   type SmokerView,
   type TaskState,
@@ -133,11 +134,8 @@ export class Crew {
     }
   }
 
-  #on(
-    { tasks }: View,
-    states: readonly TaskState[],
-    make: (task: TaskView) => Intent,
-  ): Intent | null {
+  #on(view: View, states: readonly TaskState[], make: (task: TaskView) => Intent): Intent | null {
+    const tasks = isWork(view) ? view.tasks : [];
     const fit = tasks.filter(({ state }) => states.includes(state));
     return fit.length === 0 ? null : make(this.#parts.chance.oneOf(fit));
   }

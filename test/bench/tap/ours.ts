@@ -19,7 +19,7 @@ import type {
   ViewMessage,
 } from '../../../shared/protocol/index.ts';
 import { PROTOCOL } from '../../../shared/protocol/index.ts';
-import type { Face, TaskView } from '../../../shared/view/index.ts';
+import { type Face, isWork, type TaskView } from '../../../shared/view/index.ts';
 import { Arrivals } from './arrivals.ts';
 import { startChild } from './child.ts';
 import type { Side } from './side.ts';
@@ -44,7 +44,8 @@ export async function openOurs(
   });
   const views = await Promise.all(firsts);
   const hands = all.slice(0, faces.length).flatMap((screen, i) => {
-    const { tasks } = must(views[i], 'a view').view;
+    const { view } = must(views[i], 'a view');
+    const tasks = isWork(view) ? view.tasks : [];
     const task = tasks.find(({ state }) => state === 'running' || state === 'ready');
     return task ? [{ screen, task }] : [];
   });

@@ -18,7 +18,7 @@ import {
   seconds,
 } from '../../../shared/kernel/index.ts';
 import { readPlanFiles } from '../../../shared/plan/index.ts';
-import { viewOf } from '../../../shared/view/index.ts';
+import { isWork, viewOf } from '../../../shared/view/index.ts';
 import { writeSampleLog } from './sample-log.ts';
 
 // Run once for a version that is released: `npx tsx test/server/logs/write.ts 1`. It keeps a small
@@ -65,9 +65,9 @@ async function tap(intent: Intent) {
 }
 
 const station = must(plan.kitchen.stations[0], 'a station').id;
-const { tasks } = viewOf(openLive(hub.state, clock.now()), { kind: 'station', station });
+const view = viewOf(openLive(hub.state, clock.now()), { kind: 'station', station });
 const ready = must(
-  tasks.find((task) => 'state' in task && task.state === 'ready'),
+  isWork(view) ? view.tasks.find(({ state }) => state === 'ready') : undefined,
   'a task that may start',
 );
 const task = ready.id;

@@ -1,0 +1,70 @@
+import { css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Instant } from '../../shared/kernel/index.ts';
+import { instant } from '../../shared/kernel/index.ts';
+import type { DeskView } from '../../shared/view/index.ts';
+import { deskWords } from '../../shared/words/index.ts';
+import '../parts/clock-time.ts';
+import { Part } from '../parts/part.ts';
+import '../parts/service-line.ts';
+import { base } from '../theme/index.ts';
+
+/** The head of the desk: for which day, how every service stands, and the time. */
+@customElement('desk-head')
+export class DeskHead extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: baseline;
+        gap: 0 1.2em;
+        padding: 0.25em var(--edge);
+        border-bottom: var(--heavy) solid var(--ink);
+        font-weight: 700;
+        line-height: 1.25;
+      }
+      h1 {
+        font-weight: 800;
+      }
+      a {
+        color: var(--ink);
+        text-decoration: none;
+      }
+      .day {
+        font-size: var(--small);
+        font-weight: 600;
+        color: var(--soft);
+        white-space: nowrap;
+      }
+      .services {
+        flex: 1 1 auto;
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 1.2em;
+      }
+      clock-time {
+        font-size: var(--strong);
+        font-weight: 800;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) view: DeskView | null = null;
+  @property({ type: Number }) now: Instant = instant(0);
+
+  protected override draw() {
+    const { view, say } = this;
+    const words = deskWords[say.language];
+    return html`<h1><a href="/">${words.desk}</a></h1>
+      <span class="day">${view ? words.forDay(view.day, view.planVersion) : null}</span>
+      <span class="services">
+        ${view?.services.map(
+          (outlook) => html`<service-line .say=${say} .outlook=${outlook}></service-line>`,
+        )}
+        ${view?.services.length === 0 ? words.allReady : null}
+      </span>
+      <clock-time .say=${say} .at=${this.now}></clock-time>`;
+  }
+}

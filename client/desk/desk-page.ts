@@ -1,0 +1,155 @@
+import { css, html } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { CommandId } from '../../shared/kernel/index.ts';
+import type { DeskView, View } from '../../shared/view/index.ts';
+import type { Language } from '../../shared/words/index.ts';
+import { deskWords, sayRefusal } from '../../shared/words/index.ts';
+import { Part } from '../parts/part.ts';
+import '../parts/wall-notice.ts';
+import { DayController } from '../shell/day-controller.ts';
+import { saidOf, strayRefusal } from '../shell/refusals.ts';
+import type { Sync } from '../sync/index.ts';
+import { base } from '../theme/index.ts';
+import './desk-head.ts';
+import type { Section } from './sections.ts';
+import { sections } from './sections.ts';
+
+const isDesk = (view: View): view is DeskView => view.face === 'desk';
+
+/** The desk: how the services stand, and one section of the day at a time under its tab. */
+@customElement('desk-page')
+export class DeskPage extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: grid;
+        grid-template-rows: auto auto auto minmax(0, 1fr);
+        grid-template-columns: minmax(0, 1fr);
+        height: 100dvh;
+        background: var(--ground);
+      }
+      [role='tablist'] {
+        display: flex;
+        gap: var(--gap);
+        padding: 0 calc(var(--edge) / 2);
+        overflow-x: auto;
+        border-bottom: var(--line) solid var(--ink);
+      }
+      [role='tab'] {
+        flex: none;
+        padding: 0 0.6em;
+        font-weight: 600;
+        text-align: center;
+        border-bottom: var(--heavy) solid transparent;
+      }
+      [aria-selected='true'] {
+        font-weight: 800;
+        border-bottom-color: var(--ink);
+      }
+      main {
+        overflow: auto;
+        min-height: 0;
+      }
+      .quiet {
+        padding: var(--edge);
+        font-weight: 700;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) sync!: Sync;
+  @property() language: Language = 'en';
+  @state() private section: Section | undefined = sectionOf(location.hash);
+
+  #day: DayController<DeskView> | null = null;
+  readonly #onHash = () => {
+    this.section = sectionOf(location.hash);
+  };
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    const { sync, language } = this;
+    this.#day ??= new DayController(this, { sync, language, isOurs: isDesk });
+    addEventListener('hashchange', this.#onHash);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    removeEventListener('hashchange', this.#onHash);
+  }
+
+  protected override willUpdate(): void {
+    if (this.#day) this.say = this.#day.say;
+  }
+
+  protected override draw() {
+    const view = this.#day?.drawn?.view ?? null;
+    const { say, sync } = this;
+    return html`<desk-head .say=${say} .view=${view} .now=${sync.hubNow()}></desk-head>
+      ${this.#tabs()} ${this.#notice()}
+      <main role="tabpanel" tabindex="0" aria-label=${this.#name(this.section)}>
+        ${view ? this.section?.draw({ sync, view, say }) : this.#nothing()}
+      </main>`;
+  }
+
+  #tabs() {
+    return html`<div role="tablist" @keydown=${this.#step}>
+      ${sections.map((section) => {
+        const isOpen = section === this.section;
+        return html`<button
+          role="tab"
+          aria-selected=${isOpen}
+          tabindex=${isOpen ? 0 : -1}
+          @click=${() => open(section)}
+        >
+          ${this.#name(section)}
+        </button>`;
+      })}
+    </div>`;
+  }
+
+  /** As tabs do: arrows go from one to the next, and the next is open at once. */
+  #step({ key, currentTarget }: KeyboardEvent): void {
+    const by = { ArrowRight: 1, ArrowLeft: -1 }[key];
+    if (by === undefined || !this.section) return;
+    const place = (sections.indexOf(this.section) + by + sections.length) % sections.length;
+    const next = sections[place];
+    if (!next) return;
+    open(next);
+    (currentTarget as HTMLElement).querySelectorAll('button')[place]?.focus();
+  }
+
+  #name(section: Section | undefined): string {
+    return section ? deskWords[this.say.language].sections[section.name] : '';
+  }
+
+  #notice() {
+    const { sync, say } = this;
+    const { aloneSince, pending, isOutboxFailing, readOnly } = sync.state;
+    return html`<wall-notice
+      .say=${say}
+      .aloneSince=${aloneSince}
+      .kept=${pending.length}
+      ?failing=${isOutboxFailing}
+      .readOnly=${readOnly}
+      .stray=${strayRefusal(sync.state, [], say)}
+      .said=${saidOf(sync.state, say)}
+      @seen=${({ detail }: CustomEvent<CommandId>) => sync.seen(detail)}
+    ></wall-notice>`;
+  }
+
+  #nothing() {
+    const { blank } = this.sync.state;
+    return html`<p class="quiet">${blank ? sayRefusal(blank, this.say) : this.words.looking}</p>`;
+  }
+}
+
+/** A section has an address of its own, so that it can be linked to and stays when loaded anew. */
+function sectionOf(hash: string): Section | undefined {
+  return sections.find(({ name }) => `#${name}` === hash) ?? sections[0];
+}
+
+const open = ({ name }: Section): void => {
+  location.hash = name;
+};

@@ -1,0 +1,12 @@
+import { reloadWhenDue } from '../shell/day-controller.ts';
+import { openSync } from '../shell/open-sync.ts';
+import { openWall } from '../shell/open-wall.ts';
+import { DeskPage } from './desk-page.ts';
+
+const { settings } = openWall('sitting');
+const sync = openSync({ kind: 'desk' }, settings);
+reloadWhenDue(sync);
+const page = new DeskPage();
+page.sync = sync;
+page.language = settings.language;
+document.body.append(page);

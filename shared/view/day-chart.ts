@@ -1,0 +1,164 @@
+import type { Because, Live } from '../day/index.ts';
+import {
+  because,
+  currentHands,
+  factsOf,
+  loadsOf,
+  passagesOf,
+  placementOf,
+  slotName,
+} from '../day/index.ts';
+import type { BatchId, Instant, ServiceId, TaskId, Text } from '../kernel/index.ts';
+import { instant, must } from '../kernel/index.ts';
+import type { SlotName, Task, Work } from '../plan/index.ts';
+import type { Person, TaskState } from './view.ts';
+
+/** The day on ruled time: a row for each hand and each rack, a bar for each task. */
+export type DayChart = {
+  readonly from: Instant;
+  readonly to: Instant;
+  readonly rows: readonly ChartRow[];
+  /** By their starts. Waits and stages of a fire have no row: they are there for the reasons. */
+  readonly bars: readonly ChartBar[];
+  readonly batches: readonly { readonly id: BatchId; readonly name: Text }[];
+  readonly chains: readonly ChartChain[];
+};
+
+export type ChartRow =
+  | { readonly kind: 'hand'; readonly person: Person }
+  | { readonly kind: 'rack'; readonly slot: SlotName };
+
+export type ChartBar = {
+  readonly id: TaskId;
+  /** Places in `rows`. */
+  readonly rows: readonly number[];
+  readonly work: Work;
+  readonly title: Text;
+  readonly batch: BatchId;
+  readonly pieces: number;
+  readonly piece: Task['piece'];
+  readonly state: TaskState;
+  readonly plannedStartAt: Instant;
+  /** Projected, or the fact once it is one. */
+  readonly startAt: Instant;
+  readonly endAt: Instant;
+  /** Of its own end, or of the stages of the cook in a stay; none where there is no doubt. */
+  readonly ranges: readonly ChartRange[];
+  /** What its start hangs on; null once it has started. */
+  readonly because: Because | null;
+};
+
+/** Eight times in ten it ends between `lowAt` (P10) and `highAt` (P90). */
+export type ChartRange = {
+  readonly lowAt: Instant;
+  readonly at: Instant;
+  readonly highAt: Instant;
+};
+
+/** What decides when a service stands ready: the tasks with least to spare, first thing first. */
+export type ChartChain = { readonly service: ServiceId; readonly tasks: readonly TaskId[] };
+
+/** The whole day as its chart. */
+export function dayChart(live: Live): DayChart {
+  const { kitchen, built } = live.index.plan;
+  const rows: ChartRow[] = [
+    ...kitchen.crew.map(({ id, name }): ChartRow => {
+      const shifts = live.shiftsOf(id);
+      const onShift = shifts.some(({ start, end }) => start <= live.nowS && live.nowS < end);
+      return { kind: 'hand', person: { id, name, onShift } };
+    }),
+    ...kitchen.smokers
+      .flatMap(({ racks }) => racks)
+      .map(({ slot }): ChartRow => ({ kind: 'rack', slot: must(slotName(kitchen, slot), slot) })),
+  ];
+  const places = new Map<string, number>(
+    rows.map((row, place) => [row.kind === 'hand' ? row.person.id : row.slot.id, place]),
+  );
+  const bars = built.tasks
+    .map((task) => chartBar(live, task, places))
+    .sort((a, b) => a.startAt - b.startAt || (a.id < b.id ? -1 : 1));
+  return {
+    from: instant(Math.min(live.now, ...bars.map(({ startAt }) => startAt))),
+    to: instant(Math.max(live.now, ...bars.map(({ endAt }) => endAt))),
+    rows,
+    bars,
+    batches: [...live.index.groups.values()].map(({ id, name }) => ({ id, name })),
+    chains: chainsOf(live),
+  };
+}
+
+function chartBar(live: Live, task: Task, places: ReadonlyMap<string, number>): ChartBar {
+  const { state, index } = live;
+  const { id } = task;
+  const { startS, endS } = live.timesOf(id);
+  return {
+    id,
+    rows: rowsOf(live, task).flatMap((row) => places.get(row) ?? []),
+    work: task.work,
+    title: task.title,
+    batch: task.batch,
+    pieces: task.pieces,
+    piece: task.piece,
+    state: stateOf(live, id),
+    plannedStartAt: live.instantOf(placementOf(state, index, id).startS),
+    startAt: live.instantOf(startS),
+    endAt: live.instantOf(endS),
+    ranges: rangesOf(live, task),
+    because: because(live, id),
+  };
+}
+
+function rowsOf({ state, index }: Live, { id, work }: Task): readonly string[] {
+  if (work === 'place') return loadsOf(state, index, id).map(({ slot }) => slot);
+  if (work !== 'hands') return [];
+  const planned = currentHands(state, index, id);
+  const { hand } = factsOf(state, id);
+  return hand === null || planned.includes(hand) ? planned : [hand];
+}
+
+function stateOf(live: Live, id: TaskId): TaskState {
+  const passage = must(passagesOf(live.state).get(id), id);
+  if (passage.finishedAt !== null) return 'done';
+  return passage.startedAt === null ? 'waiting' : 'running';
+}
+
+/** A stay is as long as the cook inside of it takes, so its doubt is that of the cook's stages. */
+function rangesOf(live: Live, task: Task): ChartRange[] {
+  if (task.work !== 'place') return rangeOf(live, task.id);
+  const { startS, endS } = live.timesOf(task.id);
+  return live.index.plan.built.tasks
+    .filter(({ work, batch }) => work === 'fire' && batch === task.batch)
+    .filter(({ id }) => {
+      const stage = live.timesOf(id);
+      return stage.startS >= startS && stage.endS <= endS;
+    })
+    .flatMap(({ id }) => rangeOf(live, id));
+}
+
+function rangeOf(live: Live, id: TaskId): ChartRange[] {
+  const { lowS, highS } = live.endRangeOf(id);
+  if (highS <= lowS) return [];
+  return [
+    {
+      lowAt: live.instantOf(lowS),
+      at: live.instantOf(live.timesOf(id).endS),
+      highAt: live.instantOf(highS),
+    },
+  ];
+}
+
+/** For each service that still waits, the chain before its batch with least in hand. */
+function chainsOf(live: Live): ChartChain[] {
+  const { built } = live.index.plan;
+  return built.services.flatMap(({ id }): ChartChain[] => {
+    const goals = built.problem.goals
+      .filter((goal) => live.index.batches.get(goal.id as string as BatchId)?.service === id)
+      .filter(({ activity }) => live.timeline.times(activity).stage === 'waiting')
+      .map((goal) => ({ goal: goal.id, inHandS: live.timeline.goal(goal.id).inHandS }))
+      .sort((a, b) => a.inHandS - b.inHandS);
+    const [worst] = goals;
+    if (!worst) return [];
+    const tasks = live.timeline.criticalChain(worst.goal).map(({ activity }) => activity);
+    return [{ service: id, tasks: [...new Set(tasks)] }];
+  });
+}
