@@ -25,6 +25,9 @@ import { withRounds } from './rounds.ts';
  */
 const BEFORE_A_BREAK_S = minutes(30);
 
+/** What was not found with racks taken together is looked for so often with each by itself. */
+const ATTEMPTS_TO_SAY_WHY = 4;
+
 /** A day with its rounds among its tasks, and when everything is done; or what does not fit. */
 export type DayPlanned =
   | { readonly ok: true; readonly day: BuiltDay; readonly schedule: Schedule }
@@ -49,13 +52,30 @@ export function planDay(day: BuiltDay, planner: Planner, options: Options): DayP
 
 function mainWork(day: BuiltDay, planner: Planner, options: Options): Planned {
   const wishes = wishesOf(day);
+  const ask = remembering(planner);
+  const roomy = new Map([wishes[0], wishes.at(-1)].map((wish) => [wish, wish && pooled(wish)]));
+  // Neither the dearest wish nor the humblest finds time for everything, wherever it lies: then
+  // none between them does, and what is left is to say why.
+  if ([...roomy.values()].every((wish) => wish && !ask(wish, options).ok)) {
+    return planner(day.problem, { ...options, attempts: ATTEMPTS_TO_SAY_WHY });
+  }
   const inOne = (wish: Problem) => {
-    const planned = planner(wish, options);
+    const planned = ask(wish, options);
     return planned.ok ? planned.schedule : null;
   };
-  const inTwo = (wish: Problem) => inTwoSteps(wish, planner, options);
+  const inTwo = (wish: Problem) => inTwoSteps(wish, roomy.get(wish) ?? pooled(wish), ask, options);
   const schedule = freshest(wishes, inTwo, day) ?? freshest(wishes, inOne, day);
-  return schedule ? { ok: true, schedule } : planner(day.problem, options);
+  return schedule ? { ok: true, schedule } : ask(day.problem, options);
+}
+
+/** The same planner, which answers what it was asked before from memory. */
+function remembering(planner: Planner): Planner {
+  const answers = new WeakMap<Problem, Planned>();
+  return (problem, options) => {
+    const answer = answers.get(problem) ?? planner(problem, options);
+    answers.set(problem, answer);
+    return answer;
+  };
 }
 
 /** The first schedule that is on time and fresh, or of those on time the freshest. */
@@ -115,8 +135,13 @@ const SENT_ELSEWHERE = 8;
  * When everything is done, and then where it lies. Null where that leads nowhere; a planner that
  * looks at both together may still find a way.
  */
-function inTwoSteps(wish: Problem, planner: Planner, options: Options): Schedule | null {
-  let roomy: Problem | null = pooled(wish);
+function inTwoSteps(
+  wish: Problem,
+  pool: Problem,
+  planner: Planner,
+  options: Options,
+): Schedule | null {
+  let roomy: Problem | null = pool;
   for (let sent = 0; roomy !== null && sent <= SENT_ELSEWHERE; sent++) {
     const timed = planner(roomy, options);
     if (!timed.ok) return null;

@@ -12,7 +12,7 @@ import { tightened } from './tightened.ts';
 /** Makes a well-formed problem ready for search. */
 export function compile(problem: Problem, options: TemporalOptions): Net {
   const index = indexOf(problem);
-  const states = problem.resources.map((resource) => stateNames(problem, resource));
+  const states = statesNeeded(problem, index);
   const resources = problem.resources.map((resource, i) =>
     netResource(resource, states[i] ?? new Map(), problem.horizonS),
   );
@@ -28,11 +28,7 @@ export function compile(problem: Problem, options: TemporalOptions): Net {
     modes,
     resources,
     clashes,
-    clashesOf: problem.activities.map((_, activity) =>
-      clashes.flatMap(({ upper, lower }, i) =>
-        upper.activity === activity || lower.activity === activity ? [i] : [],
-      ),
-    ),
+    clashesOf: clashesByActivity(clashes, problem.activities.length),
   };
 }
 
@@ -84,12 +80,24 @@ function firstStart(mode: Mode, { problem, index }: Parts): number {
   return Math.max(-FAR_S, ...changes);
 }
 
-/** Every state of a resource that some mode needs, numbered. */
-function stateNames(problem: Problem, resource: Resource): ReadonlyMap<string, number> {
-  const needed = problem.activities.flatMap(({ modes }) =>
-    modes.flatMap(({ states }) => states.filter((need) => need.resource === resource.id)),
-  );
-  return new Map([...new Set(needed.map(({ state }) => state))].map((state, i) => [state, i]));
+/** Every state of each resource that some mode needs, numbered as they are met. */
+function statesNeeded(problem: Problem, index: Index): Map<string, number>[] {
+  const names = problem.resources.map(() => new Map<string, number>());
+  for (const { modes } of problem.activities) {
+    for (const { resource, state } of modes.flatMap((mode) => mode.states)) {
+      const its = names[index.resource(resource)];
+      if (its && !its.has(state)) its.set(state, its.size);
+    }
+  }
+  return names;
+}
+
+function clashesByActivity(clashes: readonly NetClash[], activities: number): number[][] {
+  const of: number[][] = Array.from({ length: activities }, () => []);
+  clashes.forEach(({ upper, lower }, i) => {
+    for (const activity of new Set([upper.activity, lower.activity])) of[activity]?.push(i);
+  });
+  return of;
 }
 
 function netResource(

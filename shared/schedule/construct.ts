@@ -13,11 +13,11 @@ const ATTEMPTS = 16;
  * goal waits for is placed as early as it can be. A few seeded restarts follow if an order of
  * placing leads into a corner. The answer is a schedule that keeps everything, or a refusal.
  */
-export const construct: Planner = (problem, { seed }) => {
+export const construct: Planner = (problem, { seed, attempts = ATTEMPTS }) => {
   const conflicts = validate(problem);
   if (conflicts.length > 0) return { ok: false, conflicts };
   const lateS = problem.goals.map(() => 0);
-  const found = search(problem, { seed, lateS, attempts: ATTEMPTS });
+  const found = search(problem, { seed, lateS, attempts });
   if (found.ok) return planned(problem, found.slots);
   return { ok: false, conflicts: refuse(problem, found.failure, seed) };
 };

@@ -228,5 +228,11 @@ export type Conflict =
    */
   | { readonly kind: 'malformed'; readonly where: string; readonly what: string };
 
-/** A planner turns a problem into a schedule. Same problem and seed, same answer. */
-export type Planner = (problem: Problem, options: { readonly seed: number }) => Planned;
+/**
+ * A planner turns a problem into a schedule. Same problem, seed and attempts, same answer;
+ * `attempts` is how hard it tries, and left out as hard as it does by itself.
+ */
+export type Planner = (
+  problem: Problem,
+  options: { readonly seed: number; readonly attempts?: number },
+) => Planned;
