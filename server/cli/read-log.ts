@@ -32,7 +32,7 @@ export async function readLog(folder: string, day?: string): Promise<LogRead | R
   try {
     const { seq, broken } = await walk(opened.log, (event) => {
       now = fold(now, event);
-      days.add(event.day);
+      if (event.day !== null) days.add(event.day);
       if (day === undefined || event.day === day) atDay = now;
     });
     if (atDay === null && day !== undefined) return noSuchDay(day, [...days]);

@@ -11,6 +11,7 @@ import type {
   TaskId,
 } from '../kernel/index.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
+import type { WhoFact } from './who.ts';
 
 /** The shape of events that this program writes. */
 export const EVENT_VERSION = 1;
@@ -22,7 +23,8 @@ export type EventHead = {
   readonly seq: number;
   /** Of its shape; older ones are lifted when read. */
   readonly version: typeof EVENT_VERSION;
-  readonly day: DayId;
+  /** Null for what was done before there was a day: letting the first screens in. */
+  readonly day: DayId | null;
   /** When it happened: when the finger came down, also where the screen was alone then. */
   readonly at: Instant;
   /** When the hub kept it; never before that of an earlier event. */
@@ -36,7 +38,9 @@ export type EventHead = {
   readonly screenId: ScreenId | null;
 };
 
-export type Fact =
+export type Fact = WhoFact | DayFact;
+
+export type DayFact =
   /**
    * Everything that is not a function of the log: the plan, what it was made from, and the schedule
    * taken.

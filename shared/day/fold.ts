@@ -1,8 +1,9 @@
 import type { TaskId } from '../kernel/index.ts';
 import { assert, seconds, unreachable } from '../kernel/index.ts';
-import type { Event } from './event.ts';
+import type { DayFact, Event, EventHead } from './event.ts';
 import type { DayState, TaskFacts } from './state.ts';
 import { emptyDay, factsOf, loadKey } from './state.ts';
+import { foldWho, isWhoFact } from './who.ts';
 
 /**
  * The day after one more event. Pure and total: the same events in the same order give the same
@@ -10,7 +11,9 @@ import { emptyDay, factsOf, loadKey } from './state.ts';
  */
 export function fold(state: DayState, event: Event): DayState {
   assert(event.seq > state.seq, `event ${event.seq} after ${state.seq}`);
-  const head = { seq: event.seq, day: event.day, keptAt: event.keptAt };
+  const head = { seq: event.seq, day: event.day ?? state.day, keptAt: event.keptAt };
+  // Nothing of the day hangs on it, so going through the day again passes it by.
+  if (isWhoFact(event)) return { ...state, ...head, who: foldWho(state.who, event, event.at) };
   if (event.kind === 'planAdopted') {
     const atPlan: DayState = { ...happen(state, event), ...head, atPlan: null, sincePlan: [] };
     return { ...atPlan, atPlan };
@@ -18,12 +21,12 @@ export function fold(state: DayState, event: Event): DayState {
   return { ...happen(state, event), ...head, sincePlan: [...state.sincePlan, event] };
 }
 
-function happen(state: DayState, event: Event): DayState {
+function happen(state: DayState, event: DayFact & EventHead): DayState {
   const deed = { at: event.at, by: event.personId };
   switch (event.kind) {
     case 'planAdopted': {
       // Another day begins with nothing done: its tasks may well go by the names of yesterday's.
-      const before = event.day === state.day ? state : emptyDay();
+      const before = event.day === state.day ? state : { ...emptyDay(), who: state.who };
       return { ...before, plan: event.plan, arrangedSeq: event.seq };
     }
     case 'taskStarted':

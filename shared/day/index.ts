@@ -11,6 +11,7 @@ export {
 export { type Because, because } from './because.ts';
 export type * from './command.ts';
 export { decide } from './decide.ts';
+export { decideWho, type WhoAction, type WhoActor } from './decide-who.ts';
 export type { Decision } from './decision.ts';
 export * from './event.ts';
 export { fold } from './fold.ts';
@@ -23,3 +24,14 @@ export { type PlanIndex, slotName } from './plan-index.ts';
 export { mayStart } from './ready.ts';
 export type * from './refusal.ts';
 export { type DayState, emptyDay, factsOf, type TaskFacts } from './state.ts';
+export {
+  isUnclaimed,
+  isWhoFact,
+  livingScreens,
+  type Place,
+  type Role,
+  type ScreenRecord,
+  type WhoFact,
+  type WhoState,
+} from './who.ts';
+export type { WhoRefusal } from './who-refusal.ts';

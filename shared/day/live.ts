@@ -77,6 +77,11 @@ export class Live {
     else this.#follow(before, event);
   }
 
+  /** Takes over what was kept besides and moves nothing of the day: who belongs to the hub. */
+  besides(state: DayState): void {
+    this.#state = state;
+  }
+
   /** Moves the clock on; whether a time may have changed that a screen shows. */
   tick(now: Instant): boolean {
     const minuteWas = Math.floor(this.#now / 60_000);
@@ -186,6 +191,7 @@ export function openLive(state: DayState, now: Instant): Live {
   if (!atPlan) return new Live(state, now, null);
   const live = new Live(atPlan, atPlan.keptAt, timelineOf(atPlan, atPlan.keptAt));
   for (const event of sincePlan) live.apply(event);
+  live.besides(state);
   live.tick(now);
   return live;
 }

@@ -10,6 +10,7 @@ import type {
 import { instant } from '../kernel/index.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
 import type { Event, ReadingPlace } from './event.ts';
+import { nobody, type WhoState } from './who.ts';
 
 /**
  * The day as its events tell it: facts only. What is expected is computed from these, never kept.
@@ -32,6 +33,8 @@ export type DayState = {
   readonly slots: ReadonlyMap<LoadKey, SlotId>;
   readonly readings: readonly Reading[];
   readonly notes: readonly Note[];
+  /** Who belongs to the hub, on this day as on every other. */
+  readonly who: WhoState;
   /**
    * The day as the running plan found it, and what has happened since: the order that a move makes
    * among what it touches hangs on the times that were expected then, so that a live day is opened
@@ -79,6 +82,7 @@ export function emptyDay(): DayState {
     slots: new Map(),
     readings: [],
     notes: [],
+    who: nobody,
     atPlan: null,
     sincePlan: [],
   };

@@ -5,9 +5,11 @@ import { phrasesOf } from './language.ts';
 import { saySlot } from './reasons.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
+import { isWhoRefusal, sayWhoRefusal } from './who-refusals.ts';
 
 /** A refusal as one plain sentence: what, where, and what to do. */
 export function sayRefusal(refusal: Refusal, say: Say): string {
+  if (isWhoRefusal(refusal)) return sayWhoRefusal(refusal, say);
   const words = phrasesOf(say).refusal;
   switch (refusal.rule) {
     case 'no-plan':

@@ -1,0 +1,75 @@
+import type { Command, Place, Refusal, Role, ScreenRecord } from '../day/index.ts';
+import { unreachable } from '../kernel/index.ts';
+import type { Face } from '../view/index.ts';
+
+/** What a role may show. A desk answers for the whole day, and may look over every shoulder. */
+const shows: Readonly<Record<Role, Readonly<Record<Face['kind'], boolean>>>> = {
+  wall: { station: true, smoker: false, desk: false },
+  pit: { station: true, smoker: true, desk: false },
+  pass: { station: true, smoker: false, desk: false },
+  desk: { station: true, smoker: true, desk: true },
+};
+
+/** Who may ask for something. */
+export type Right = {
+  readonly roles: readonly Role[];
+  /** Only for work that the screen itself shows; the desk shows all of it. */
+  readonly isOwnWork: boolean;
+  /** Somebody has to be known by a PIN, once anybody in the kitchen has one. */
+  readonly needsPin: boolean;
+};
+
+const hands: Right = { roles: ['wall', 'pit', 'pass', 'desk'], isOwnWork: true, needsPin: false };
+const anybody: Right = { ...hands, isOwnWork: false };
+const pit: Right = { roles: ['pit', 'desk'], isOwnWork: false, needsPin: false };
+
+/**
+ * Who may ask for what, all of it. The hub looks here before it decides anything; docs/who.md shows
+ * the same table, and a test holds the two together.
+ */
+export const rights: Readonly<Record<Command['kind'], Right>> = {
+  start: hands,
+  finish: hands,
+  takeBack: hands,
+  count: hands,
+  late: hands,
+  needHelp: hands,
+  helpCame: hands,
+  giveTo: hands,
+  note: anybody,
+  reading: pit,
+  moveSlots: pit,
+};
+
+/** Why a screen that was put up there may not show this face, or null. `isPit`: of a station. */
+export function whyNotShown(
+  screen: ScreenRecord | undefined,
+  face: Face,
+  isPit: boolean,
+): Refusal | null {
+  if (!screen) return { rule: 'screen-unknown' };
+  if (screen.revokedAt !== null) return { rule: 'screen-revoked' };
+  return isItsFace(screen.place, face, isPit) ? null : { rule: 'screen-elsewhere' };
+}
+
+function isItsFace({ role, stations }: Place, face: Face, isPit: boolean): boolean {
+  if (!shows[role][face.kind]) return false;
+  if (face.kind !== 'station' || role === 'desk') return true;
+  return stations.includes(face.station) || (role === 'pit' && isPit);
+}
+
+/**
+ * What a face counts as, whoever shows it: a desk that opens a wall works there as that wall would.
+ */
+export function roleOf(face: Face, isPit: boolean): Role {
+  switch (face.kind) {
+    case 'station':
+      return isPit ? 'pit' : 'wall';
+    case 'smoker':
+      return 'pit';
+    case 'desk':
+      return 'desk';
+    default:
+      return unreachable(face);
+  }
+}
