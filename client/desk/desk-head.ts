@@ -44,6 +44,11 @@ export class DeskHead extends Part {
         flex-wrap: wrap;
         gap: 0 1.2em;
       }
+      @media (width < 1100px) {
+        .day {
+          display: none;
+        }
+      }
       clock-time {
         font-size: var(--strong);
         font-weight: 800;

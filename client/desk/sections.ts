@@ -3,6 +3,7 @@ import type { DeskView } from '../../shared/view/index.ts';
 import type { DeskSectionName, Say } from '../../shared/words/index.ts';
 import type { Sync } from '../sync/index.ts';
 import './pull-list.ts';
+import './time-chart.ts';
 
 /** What the desk hands to each of its sections. */
 export type Desk = {
@@ -16,6 +17,11 @@ export type Section = { readonly name: DeskSectionName; draw(desk: Desk): unknow
 
 /** The sections of the desk, in the order of their tabs. */
 export const sections: readonly Section[] = [
+  {
+    name: 'day',
+    draw: ({ sync, view, say }) =>
+      html`<time-chart .view=${view} .say=${say} .now=${sync.hubNow()}></time-chart>`,
+  },
   {
     name: 'pull',
     draw: ({ view, say }) => html`<pull-list .view=${view} .say=${say}></pull-list>`,

@@ -1,4 +1,4 @@
-import { css, html } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { classMap } from 'lit/directives/class-map.js';
 import { base } from '../theme/index.ts';
@@ -6,6 +6,8 @@ import { Part } from './part.ts';
 
 export type Choice = {
   readonly label: string;
+  /** What it is called where its label is only a sign. */
+  readonly name?: string;
   readonly choose: () => void;
   /** Drawn dashed: leaves things as they are. */
   readonly leaves?: boolean;
@@ -34,6 +36,7 @@ export class ChoiceStrip extends Part {
         min-height: var(--touch);
         font-weight: 700;
         white-space: nowrap;
+        text-align: center;
       }
       .leaves {
         border-style: dashed;
@@ -61,8 +64,14 @@ export class ChoiceStrip extends Part {
 
   protected override draw() {
     return this.choices.map(
-      ({ label, choose, leaves = false, takes = false }) =>
-        html`<button class=${classMap({ leaves, takes })} @click=${choose}>${label}</button>`,
+      ({ label, name, choose, leaves = false, takes = false }) =>
+        html`<button
+          class=${classMap({ leaves, takes })}
+          aria-label=${name ?? nothing}
+          @click=${choose}
+        >
+          ${label}
+        </button>`,
     );
   }
 }

@@ -9,6 +9,27 @@ export type {
 export type { Text } from '../kernel/index.ts';
 export type { PersonName, SlotName, SmokerName, TaskName } from '../plan/index.ts';
 export { moveTimes } from './alone.ts';
+export {
+  barUnder,
+  type ChainLink,
+  chainLinks,
+  type LaidBar,
+  type LaidRow,
+  layRows,
+  rowsInView,
+  stepFrom,
+  whyOf,
+} from './chart-lanes.ts';
+export {
+  type ChartWindow,
+  panned,
+  placeIn,
+  ruleOf,
+  ruleStepMin,
+  showing,
+  windowAt,
+  zoomed,
+} from './chart-window.ts';
 export type { ChartBar, ChartChain, ChartRange, ChartRow, DayChart } from './day-chart.ts';
 export type { DeskView, PullRow } from './desk-view.ts';
 export { drawnView } from './drawn.ts';

@@ -7,6 +7,19 @@ export type DeskWords = {
   readonly allReady: string;
   forDay(day: string, plan: number): string;
 
+  readonly dayChart: string;
+  readonly nearer: string;
+  readonly further: string;
+  readonly toNow: string;
+  readonly pickOne: string;
+  /** A range that eight of ten ends fall into. */
+  ends(at: string, range: string | null): string;
+  startedAt(time: string): string;
+  doneAt(time: string): string;
+  because(time: string, title: string, why: string): string;
+  plannedWas(time: string): string;
+  decides(services: string): string;
+
   readonly pull: string;
   readonly pieces: string;
   readonly weight: string;
@@ -31,6 +44,17 @@ const english: DeskWords = {
   },
   allReady: 'All services stand ready.',
   forDay: (day, plan) => `${day}, plan ${plan}`,
+  dayChart: 'The day on ruled time: arrows move it, plus and minus bring it nearer and further',
+  nearer: 'nearer',
+  further: 'further',
+  toNow: 'to now',
+  pickOne: 'Tap a task to see why it is when it is. Drawn heavy: what the service hangs on.',
+  ends: (at, range) => (range ? `ends about ${at}, between ${range}` : `ends ${at}`),
+  startedAt: (time) => `started ${time}`,
+  doneAt: (time) => `done ${time}`,
+  because: (time, title, why) => `${time} ${title}: ${why}`,
+  plannedWas: (time) => `planned for ${time}`,
+  decides: (services) => `${services} hangs on it`,
   pull: 'Pull from the cooler',
   pieces: 'pieces',
   weight: 'weight',
@@ -52,6 +76,17 @@ const spanish: DeskWords = {
   },
   allReady: 'Todos los servicios están listos.',
   forDay: (day, plan) => `${day}, plan ${plan}`,
+  dayChart: 'El día en tiempo reglado: flechas lo mueven, más y menos lo acercan y alejan',
+  nearer: 'más cerca',
+  further: 'más lejos',
+  toNow: 'a ahora',
+  pickOne: 'Toque una tarea y verá por qué está a esa hora. En grueso: lo que decide el servicio.',
+  ends: (at, range) => (range ? `acaba ≈ ${at}, entre ${range}` : `acaba ${at}`),
+  startedAt: (time) => `empezada ${time}`,
+  doneAt: (time) => `hecha ${time}`,
+  because: (time, title, why) => `${time} ${title}: ${why}`,
+  plannedWas: (time) => `prevista a las ${time}`,
+  decides: (services) => `${services} depende de ella`,
   pull: 'Sacar de la cámara',
   pieces: 'piezas',
   weight: 'peso',

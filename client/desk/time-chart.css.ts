@@ -1,0 +1,147 @@
+import { css } from 'lit';
+
+export const timeChartStyles = css`
+  :host {
+    display: grid;
+    grid-template-rows: auto minmax(0, 1fr) auto;
+    height: 100%;
+    min-height: 0;
+  }
+  svg {
+    display: block;
+  }
+  .rule,
+  .rows {
+    width: 100%;
+    touch-action: pan-y;
+    user-select: none;
+    cursor: grab;
+  }
+  .rule {
+    border-bottom: var(--line) solid var(--ink);
+    font-size: var(--small);
+    font-weight: 600;
+  }
+  .scroll {
+    overflow: hidden auto;
+    min-height: 0;
+  }
+  text {
+    fill: var(--ink);
+  }
+  .rows text {
+    font-size: calc(var(--small) * 0.94);
+    font-weight: 600;
+  }
+  .rows .name {
+    font-weight: 800;
+  }
+  .names {
+    fill: var(--ground);
+  }
+  path {
+    fill: none;
+    stroke: var(--ink);
+    stroke-width: var(--hair);
+  }
+  .row,
+  .stroke {
+    stroke: var(--pencil);
+  }
+  .stroke {
+    opacity: 0.5;
+  }
+  .bar {
+    cursor: pointer;
+  }
+  .paper {
+    fill: var(--ground);
+  }
+  .edge {
+    fill: none;
+    stroke: var(--ink);
+    stroke-width: 1.4;
+  }
+  /* Planned for here, not here yet. */
+  .place.waiting .edge {
+    stroke-dasharray: 6 4;
+  }
+  .running .edge {
+    stroke-width: 2.6;
+  }
+  .done .edge {
+    stroke: var(--pencil);
+  }
+  .done text {
+    fill: var(--soft);
+  }
+  .gone {
+    fill: url(#gone);
+  }
+  .chain .edge {
+    stroke: var(--ink);
+    stroke-width: var(--heavy);
+    stroke-dasharray: none;
+  }
+  .link {
+    stroke-width: var(--heavy);
+  }
+  .range {
+    fill: url(#range);
+  }
+  .mid {
+    stroke-width: var(--heavy);
+  }
+  .picked .paper,
+  .picked .gone {
+    fill: var(--ink);
+  }
+  .picked text {
+    fill: var(--ground);
+  }
+  .now {
+    stroke: var(--brick);
+    stroke-width: var(--heavy);
+  }
+  .hatch {
+    stroke: var(--pencil);
+    stroke-width: 1.6;
+  }
+  .strong {
+    stroke: var(--ink);
+    stroke-width: 2;
+  }
+  .foot {
+    display: flex;
+    align-items: center;
+    justify-content: space-between;
+    gap: 0 var(--edge);
+    padding: 0.2em var(--edge);
+    border-top: var(--line) solid var(--ink);
+    font-size: var(--small);
+    line-height: 1.3;
+    /* The same whatever is picked, so that no row moves under a finger. */
+    height: calc(max(var(--touch), 5.2em) + 0.4em);
+  }
+  .why {
+    flex: 1 1 auto;
+    max-height: 100%;
+    overflow: auto;
+  }
+  .why p:first-child {
+    font-weight: 800;
+  }
+  choice-strip {
+    flex: none;
+    font-size: var(--body);
+    flex-wrap: nowrap;
+  }
+  :host([narrow]) .foot {
+    height: auto;
+    flex-direction: column;
+    align-items: stretch;
+  }
+  :host([narrow]) .why {
+    height: 7em;
+  }
+`;

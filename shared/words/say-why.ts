@@ -1,0 +1,41 @@
+import type { ChartBar, DayChart } from '../view/index.ts';
+import { clockTime, countPieces } from './amounts.ts';
+import { clockRange } from './clock-range.ts';
+import { deskWords } from './desk-words.ts';
+import { sayBecause } from './reasons.ts';
+import type { Say } from './say.ts';
+import { textIn } from './say.ts';
+
+/** A bar of the chart in a line: what, how many, for which batch, from when to when. */
+export function sayBar(bar: ChartBar, { batches }: Pick<DayChart, 'batches'>, say: Say): string {
+  const words = deskWords[say.language];
+  const batch = batches.find(({ id }) => id === bar.batch);
+  const last = bar.ranges.at(-1);
+  const range = last ? clockRange(last.lowAt, last.highAt, say) : null;
+  const isMoved = Math.abs(bar.startAt - bar.plannedStartAt) >= 60_000;
+  return [
+    textIn(bar.title, say),
+    bar.pieces > 0 ? countPieces(bar.pieces, bar.piece, say) : null,
+    batch ? textIn(batch.name, say) : null,
+    stateOf(bar, say) ?? clockTime(bar.startAt, say),
+    bar.state === 'done' ? null : words.ends(clockTime(bar.endAt, say), range),
+    isMoved ? words.plannedWas(clockTime(bar.plannedStartAt, say)) : null,
+  ]
+    .filter(Boolean)
+    .join(' · ');
+}
+
+/** Why the first of these is when it is: a sentence for each thing that it hangs on, in turn. */
+export function sayWhy(bars: readonly ChartBar[], say: Say): string[] {
+  const words = deskWords[say.language];
+  return bars.map((bar) => {
+    const why = bar.because ? sayBecause(bar.because, say) : (stateOf(bar, say) ?? '');
+    return words.because(clockTime(bar.startAt, say), textIn(bar.title, say), why);
+  });
+}
+
+function stateOf({ state, startAt, endAt }: ChartBar, say: Say): string | null {
+  const words = deskWords[say.language];
+  if (state === 'done') return words.doneAt(clockTime(endAt, say));
+  return state === 'running' ? words.startedAt(clockTime(startAt, say)) : null;
+}

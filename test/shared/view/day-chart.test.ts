@@ -1,0 +1,124 @@
+import { describe, expect, it } from 'vitest';
+import { openLive } from '../../../shared/day/index.ts';
+import { after, instant, minutes, must } from '../../../shared/kernel/index.ts';
+import type { ChartBar, DayChart, DeskView } from '../../../shared/view/index.ts';
+import { chainLinks, layRows, rowsInView, viewOf, whyOf } from '../../../shared/view/index.ts';
+import { noon, plan, Telling } from '../day/demo.ts';
+
+const telling = new Telling();
+const deskAt = (now = noon): DeskView => {
+  const view = viewOf(openLive(telling.state, now), { kind: 'desk' });
+  if (view.face !== 'desk') throw new Error('a desk was asked for');
+  return view;
+};
+const { chart } = deskAt(plan.built.origin);
+const barOf = ({ bars }: DayChart, id: string): ChartBar =>
+  must(
+    bars.find((bar) => bar.id === id),
+    id,
+  );
+
+describe('the chart of the day', () => {
+  it('has a row for each hand and each rack, and a bar for every task of the plan', () => {
+    const { crew, smokers } = plan.kitchen;
+    const racks = smokers.flatMap((smoker) => smoker.racks);
+    expect(chart.rows).toHaveLength(crew.length + racks.length);
+    expect(chart.bars).toHaveLength(plan.built.tasks.length);
+  });
+
+  it('puts the work of hands with who does it, and a stay in its rack', () => {
+    const rowless = chart.bars.filter(({ rows }) => rows.length === 0).map(({ work }) => work);
+    expect(new Set(rowless)).toEqual(new Set(['wait', 'fire']));
+    for (const { work, rows } of chart.bars) {
+      const kind = { hands: 'hand', place: 'rack', wait: undefined, fire: undefined }[work];
+      for (const row of rows) expect(chart.rows[row]?.kind).toBe(kind);
+    }
+  });
+
+  it('draws the doubt of a cook on its stay', () => {
+    const stays = chart.bars.filter(({ work }) => work === 'place');
+    expect(stays.filter(({ ranges }) => ranges.length > 0)).not.toEqual([]);
+    for (const { lowAt, at, highAt } of stays.flatMap(({ ranges }) => ranges)) {
+      expect(lowAt).toBeLessThan(highAt);
+      expect(at).toBeGreaterThanOrEqual(lowAt);
+      expect(at).toBeLessThanOrEqual(highAt);
+    }
+  });
+
+  it('has for each service the chain it hangs on, from first to last', () => {
+    expect(chart.chains.map(({ service }) => service)).toEqual(
+      plan.built.services.map(({ id }) => id),
+    );
+    for (const { tasks } of chart.chains) {
+      const starts = tasks.map((id) => barOf(chart, id).startAt);
+      expect(starts.length).toBeGreaterThan(1);
+      expect(starts).toEqual([...starts].sort((a, b) => a - b));
+    }
+  });
+});
+
+describe('what is drawn of it', () => {
+  const rows = layRows(chart);
+
+  it('never lays one bar over another in the same lane', () => {
+    for (const { bars } of rows) {
+      for (const { bar, lane } of bars) {
+        const over = bars.filter(
+          (other) =>
+            other.bar !== bar &&
+            other.lane === lane &&
+            other.bar.startAt < bar.endAt &&
+            bar.startAt < other.bar.endAt,
+        );
+        expect(over).toEqual([]);
+      }
+    }
+  });
+
+  it('is only what reaches into the window and the rows in sight', () => {
+    const window = { from: noon, to: after(noon, minutes(60)) };
+    const shown = rowsInView(rows, window, [0, 3]);
+    expect(shown.length).toBeLessThan(rows.length);
+    const bars = shown.flatMap((row) => row.bars);
+    expect(bars.length).toBeGreaterThan(0);
+    expect(bars.length).toBeLessThan(chart.bars.length);
+    for (const { bar } of bars) expect(bar.startAt).toBeLessThan(window.to);
+  });
+
+  it('joins the bars of a chain over what has no row', () => {
+    const [chain] = chart.chains;
+    const drawn = must(chain, 'a chain').tasks.filter((id) => barOf(chart, id).rows.length > 0);
+    const links = chainLinks(rows, drawn);
+    expect(links).toHaveLength(drawn.length - 1);
+    for (const { from, to } of links) expect(from.bar.startAt).toBeLessThanOrEqual(to.bar.startAt);
+  });
+});
+
+describe('why a task is when it is', () => {
+  it('is followed from what it waits for to what that waits for', () => {
+    // Nobody has tapped anything by noon: the day has been put off, one thing by another.
+    const late = deskAt(noon).chart;
+    const waiting = must(
+      late.bars.find(({ because }) => because?.kind === 'after'),
+      'a task that waits for another',
+    );
+    const [first, second] = whyOf(late, waiting.id);
+    expect(first).toBe(waiting);
+    const { because } = waiting;
+    expect(second?.id).toBe(because?.kind === 'after' ? because.task.id : null);
+  });
+
+  it('ends with what nothing else moves, and is nothing for what is not there', () => {
+    for (const bar of chart.bars) expect(whyOf(chart, bar.id).length).toBeLessThanOrEqual(6);
+    expect(whyOf({ bars: [] }, must(chart.bars[0], 'a bar').id)).toEqual([]);
+  });
+});
+
+describe('the desk', () => {
+  it('pulls first what must be out first', () => {
+    const by = deskAt().pull.map(({ byAt }) => byAt);
+    expect(by.length).toBeGreaterThan(0);
+    expect(by).toEqual([...by].sort((a, b) => a - b));
+    expect(Math.min(...by)).toBeGreaterThanOrEqual(instant(plan.built.origin));
+  });
+});
