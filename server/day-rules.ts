@@ -8,51 +8,28 @@ import {
   ifMoved,
   type Live,
   openLive,
-  type Refusal,
 } from '../shared/day/index.ts';
 import { type DayId, type Instant, instant } from '../shared/kernel/index.ts';
 import { type Face, viewOf } from '../shared/view/index.ts';
 import type { DayRules, RunningDay, Shown } from './hub/index.ts';
+import { type Guard, mayAsk, mayShow, OPEN } from './who/index.ts';
 
-/** The day of a kitchen, as the hub keeps it. */
-export const dayRules: DayRules<DayState> = {
+/** The day of a kitchen, as the hub keeps it, behind this guard. */
+export const guardedRules = (guard: Guard): DayRules<DayState> => ({
   empty: emptyDay,
+  mayShow: (state, asker) => mayShow(state, asker, guard),
+  mayAsk: (state, asker, command) => mayAsk(state, asker, command, guard),
   fold,
   decide: (state, command, now, running) => decide(state, command, now, lives.get(running) ?? null),
-  mayAsk,
   changedAt,
   dayOf: (state, fact) => {
-    const day = fact.kind === 'planAdopted' ? fact.plan.built.day : state.day;
-    return day as DayId;
+    return fact.kind === 'planAdopted' ? (fact.plan.built.day as DayId) : state.day;
   },
   run: (state, now) => runningDay(openLive(state, now)),
-};
+});
 
-/**
- * A wall asks for the work it shows, and only where the pit is can loads and fires be touched.
- * Whoever stands at a wall does the work of that wall; who they are is another question.
- */
-function mayAsk({ plan }: DayState, face: Face, command: Command): Refusal | null {
-  // Whoever answers for the whole day may ask for anything.
-  if (face.kind === 'desk') return null;
-  const stations = plan?.kitchen.stations ?? [];
-  const isPit = face.kind === 'smoker' || stations.find(({ id }) => id === face.station)?.pit;
-  switch (command.kind) {
-    case 'note':
-      return null;
-    case 'reading':
-    case 'moveSlots':
-      return isPit ? null : { rule: 'not-this-screens' };
-    default: {
-      const task = plan?.built.tasks.find(({ id }) => id === command.task);
-      // A task that is gone is for the day itself to refuse.
-      if (!task) return null;
-      const itsStation = stations.find(({ id }) => id === task.station);
-      const isHere = face.kind === 'smoker' ? itsStation?.pit : task.station === face.station;
-      return isHere ? null : { rule: 'not-this-screens' };
-    }
-  }
-}
+/** The same where every screen that can reach the hub is let in. */
+export const dayRules = guardedRules(OPEN);
 
 /** When the task of a command last changed, but not before the plan begins. */
 function changedAt(state: DayState, command: Command): Instant {

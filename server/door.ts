@@ -4,12 +4,13 @@ import { resolve } from 'node:path';
 import type { DayState } from '../shared/day/index.ts';
 import { CannotStart } from './cannot-start.ts';
 import type { Closing } from './closing.ts';
-import { createApp } from './http/index.ts';
+import { createApp, whoDoors } from './http/index.ts';
 import type { Hub } from './hub/index.ts';
 import { addresses, listen } from './listen.ts';
 import type { Report } from './report.ts';
 import { screensOf } from './screens.ts';
 import { openEdge } from './socket/index.ts';
+import type { Who } from './who/index.ts';
 
 const DIST = resolve(import.meta.dirname, '../dist');
 
@@ -19,21 +20,26 @@ export type Door = {
   readonly lines: readonly string[];
 };
 
+type DoorTools = { readonly who: Who; readonly closing: Closing; readonly report: Report };
+
 /** Serves the screens of a hub, over HTTP and over sockets. */
 export async function openDoor(
   hub: Hub<DayState>,
   { host, port }: { readonly host: string; readonly port: number | null },
-  { closing, report }: { readonly closing: Closing; readonly report: Report },
+  { who, closing, report }: DoorTools,
 ): Promise<Door> {
   const kitchen = () => hub.state.plan?.kitchen;
   const screens = () => {
     const known = kitchen();
     return known ? screensOf(known) : [];
   };
-  const app = createApp({ dist: DIST, health: () => hub.health, screens, report });
-  const http = createServer(app);
   const name = hostname().toLowerCase();
-  const edge = openEdge(http, { accept: hub.accept, names: [name, `${name}.local`], report });
+  const names = [name, `${name}.local`];
+  const doors = whoDoors({ who, names, report });
+  const app = createApp({ dist: DIST, health: () => hub.health, screens, doors, report });
+  const http = createServer(app);
+  const accept = seenBy(who, hub.accept);
+  const edge = openEdge(http, { accept, screenOf: who.screenOf, names, report });
   closing.add(async () => {
     await hub.rest();
     http.closeAllConnections();
@@ -51,5 +57,21 @@ export async function openDoor(
       ...screens().map((screen) => `  ${screen.name.en}: ${address}${screen.path}`),
       ...others.map((other) => `The same from this machine: ${other}/`),
     ],
+  };
+}
+
+/** Writes down when a screen was last there. */
+function seenBy(who: Who, accept: Hub<DayState>['accept']): Hub<DayState>['accept'] {
+  return (link) => {
+    const { screenId } = link.hello;
+    who.saw(screenId);
+    const listener = accept(link);
+    return {
+      ...listener,
+      gone: () => {
+        listener.gone();
+        who.saw(screenId);
+      },
+    };
   };
 }

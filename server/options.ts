@@ -18,8 +18,11 @@ Options
                     clock's, so give a kitchen that is tried out a folder of its own.
   --port N          The port to listen on (usually ${USUAL_PORT}, or the next that is free; 0: any).
   --lan             Lets the other devices on this network in. Without it only this machine may:
-                    whoever can reach the hub can tap, so letting them is your decision.
+                    what a desk has let in may tap, in a demo whoever reaches the hub.
   --host ADDRESS    As --lan, but on this one address of the machine.
+  --open            Asks no screen who it is: whoever reaches the hub may do what the page they open
+                    may. A demo is always so; a kitchen lets in only what its desk has let in.
+  --claim           Prints a new owner’s code, for when no desk can be used any more.
   --help            This.
 
 Ctrl-C stops it. What a screen shows as kept is on disk by then.
@@ -31,6 +34,10 @@ export type Options = {
   /** Null: the usual one, or the next that is free. */
   readonly port: number | null;
   readonly host: string;
+  /** Every screen is let in. */
+  readonly isOpen: boolean;
+  /** The hub may be claimed anew. */
+  readonly isClaiming: boolean;
 };
 
 export type FolderChoice =
@@ -50,6 +57,8 @@ const known = {
   port: { type: 'string' },
   host: { type: 'string' },
   lan: { type: 'boolean' },
+  open: { type: 'boolean' },
+  claim: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 
@@ -70,6 +79,9 @@ export function readOptions(args: readonly string[]): OptionsRead {
     given.host !== undefined &&
       isIP(given.host) === 0 &&
       '--host is an address such as 192.168.1.5',
+    given.claim &&
+      (given.open || given.data === undefined) &&
+      '--claim is for a kitchen (--data) that is not --open',
     given.data === '' && '--data names a folder',
     given.demo === '' && '--demo names a folder',
   ].filter((fault) => typeof fault === 'string');
@@ -79,7 +91,9 @@ export function readOptions(args: readonly string[]): OptionsRead {
     given.data === undefined
       ? { kind: 'demo', path: given.demo ?? null }
       : { kind: 'kitchen', path: given.data };
-  return { ok: true, options: { folder, speed, port, host } };
+  const isOpen = given.open === true || folder.kind === 'demo';
+  const isClaiming = given.claim === true;
+  return { ok: true, options: { folder, speed, port, host, isOpen, isClaiming } };
 }
 
 function parse(args: readonly string[]) {

@@ -4,7 +4,7 @@ import { must } from '../shared/kernel/index.ts';
 import { CannotStart } from './cannot-start.ts';
 import type { Clock } from './clock.ts';
 import { type Closing, createClosing } from './closing.ts';
-import { dayRules } from './day-rules.ts';
+import { guardedRules } from './day-rules.ts';
 import { openDoor } from './door.ts';
 import { openFolder, watchFolder } from './folder/index.ts';
 import { type Hub, openHub } from './hub/index.ts';
@@ -13,6 +13,7 @@ import type { Options } from './options.ts';
 import { createPlanning, type Planning } from './planning.ts';
 import { playDemo } from './play-demo.ts';
 import type { Report } from './report.ts';
+import { openWho } from './who/index.ts';
 
 /** How often the folder is looked into for a plan that has become due. */
 const LOOK_MS = 5 * 60_000;
@@ -48,14 +49,18 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
   const clock = keptClock(folder.path, options.speed);
   if (options.speed > 1) say(`The clock runs ${options.speed} times as fast.`);
   const { log } = folder;
-  const hub = await openHub({ log, rules: dayRules, clock, epoch: randomUUID(), report });
+  const who = openWho(folder.path, { ...options, clock, closing });
+  const rules = guardedRules(who.guard);
+  const hub = await openHub({ log, rules, clock, epoch: randomUUID(), report });
   closing.add(hub.close);
   const planning = createPlanning(hub, folder.path);
   await begin({ hub, planning, clock, say, isDemo: options.folder.kind === 'demo' });
-  const door = await openDoor(hub, options, tools);
+  const desk = who.serve(hub);
+  const door = await openDoor(hub, options, { ...tools, who: desk.who });
   folder.sayAddress(door.address);
   keepLooking(folder.path, { planning, clock, ...tools });
   door.lines.forEach(say);
+  desk.lines(door.address).forEach(say);
   say('Ready.');
 }
 

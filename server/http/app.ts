@@ -1,5 +1,5 @@
 import { join, sep } from 'node:path';
-import express, { type ErrorRequestHandler, type Express } from 'express';
+import express, { type ErrorRequestHandler, type Express, type RequestHandler } from 'express';
 import type { Health } from '../hub/index.ts';
 import type { Report } from '../report.ts';
 import type { ScreenAddress } from '../screens.ts';
@@ -11,11 +11,13 @@ export type AppParts = {
   readonly health: () => Health;
   /** For the page that lists the screens. */
   readonly screens: () => readonly ScreenAddress[];
+  /** The doors under /api. */
+  readonly doors: RequestHandler;
   readonly report: Report;
 };
 
-/** The pages of the screens, and a word on how the hub is. Nothing here changes anything. */
-export function createApp({ dist, health, screens, report }: AppParts): Express {
+/** The pages of the screens, a word on how the hub is, and the doors for who may do what. */
+export function createApp({ dist, health, screens, doors, report }: AppParts): Express {
   const app = express();
   app.disable('x-powered-by');
   app.use(safeHeaders);
@@ -29,6 +31,7 @@ export function createApp({ dist, health, screens, report }: AppParts): Express 
   app.get('/screens.json', (_request, response) => {
     response.set('Cache-Control', 'no-store').json(screens());
   });
+  app.use('/api', doors);
   app.use(
     express.static(dist, {
       index: 'index.html',

@@ -1,1 +1,2 @@
 export { type AppParts, createApp } from './app.ts';
+export { type WhoDoorParts, whoDoors } from './who-doors.ts';

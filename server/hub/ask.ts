@@ -1,7 +1,6 @@
 import type { Command, Decision, Fact } from '../../shared/day/index.ts';
 import type { CommandId, Instant, PersonId, ScreenId } from '../../shared/kernel/index.ts';
-import type { Face } from '../../shared/view/index.ts';
-import type { DayRules, RunningDay } from './rules.ts';
+import type { Asker, DayRules, RunningDay } from './rules.ts';
 
 /**
  * Something to be decided and kept: a command of a screen, or a fact that the hub itself brings.
@@ -17,17 +16,17 @@ export type Ask<State> = {
   decide(state: State, now: Instant): Decision;
 };
 
-/** A command that came over the link of a screen with this face. */
+/** A command that came over the link of a screen. */
 export function askOf<State>(
   command: Command,
   {
     rules,
-    face,
+    asker,
     running,
   }: {
     readonly rules: DayRules<State>;
     /** Null where it came from no screen. */
-    readonly face: Face | null;
+    readonly asker: Asker | null;
     readonly running: () => RunningDay<State>;
   },
 ): Ask<State> {
@@ -38,7 +37,7 @@ export function askOf<State>(
     claimedAt: command.tappedAt,
     earliestAt: (state) => rules.changedAt(state, command),
     decide: (state, now) => {
-      const refusal = face && rules.mayAsk(state, face, command);
+      const refusal = asker && rules.mayAsk(state, asker, command);
       return refusal ? { ok: false, refusal } : rules.decide(state, command, now, running());
     },
   };

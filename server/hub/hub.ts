@@ -1,20 +1,21 @@
-import { type Instant, instant } from '../../shared/kernel/index.ts';
+import { type Instant, instant, type ScreenId } from '../../shared/kernel/index.ts';
 import type {
   Answer,
-  BeatAnswer,
   CommandMessage,
   ReadOnly,
   ScreenLink,
   ScreenLinkListener,
 } from '../../shared/protocol/index.ts';
 import type { Clock } from '../clock.ts';
-import { guarded, type Report } from '../report.ts';
+import type { Report } from '../report.ts';
 import type { EventLog } from '../store/index.ts';
-import { askOf, askToKeep, type Brought } from './ask.ts';
+import { acceptLink } from './accept.ts';
+import { type Ask, askOf, askToKeep, type Brought } from './ask.ts';
 import { type Book, openBook } from './book.ts';
-import { createDesk, type Desk } from './desk.ts';
+import { createDesk } from './desk.ts';
+import { createGuests } from './guests.ts';
 import type { DayRules } from './rules.ts';
-import { createStage, type Stage } from './stage.ts';
+import { createStage } from './stage.ts';
 import { Walls } from './walls.ts';
 
 /** How often the expected times are brought up to the clock. */
@@ -32,6 +33,10 @@ export type Hub<State> = {
   /** A command that came over no link. */
   command(command: CommandMessage): Promise<Answer>;
   bring(brought: Brought): Promise<Answer>;
+  /** Anything else that is to be decided on the day as it then is. */
+  put(ask: Ask<State>): Promise<Answer>;
+  /** Those linked now. */
+  readonly screens: ReadonlySet<ScreenId>;
   /** Resolves when all that was asked so far is kept and answered. */
   rest(): Promise<void>;
   /** Lets what is under way be kept, then lets the screens and the log go. */
@@ -61,6 +66,7 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     ...parts,
     onKept: (kept) => {
       stage.take(kept);
+      guests.lookAgain();
       walls.showAll();
     },
   });
@@ -80,6 +86,7 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     soon: (run) => clock.after(0, run),
     report,
   });
+  const guests = createGuests((hello) => rules.mayShow(book.state, hello), report);
   const stopTicking = clock.every(TICK_MS, () => {
     if (stage.tick()) walls.showChanged();
   });
@@ -91,6 +98,7 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     report,
   });
   const tell = () => ({ seq: book.seq, speed: clock.speed });
+  const reception = { rules, stage, walls, guests, desk, now, epoch, tell, report };
   return {
     get state() {
       return book.state;
@@ -98,9 +106,13 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     get health() {
       return { epoch, seq: book.seq, screens: walls.count, readOnly: desk.readOnly };
     },
-    accept: (link) => acceptLink(link, { rules, stage, walls, desk, now, tell, report }),
-    command: (command) => desk.put(askOf(command, { rules, face: null, running })),
+    accept: (link) => acceptLink(link, reception),
+    command: (command) => desk.put(askOf(command, { rules, asker: null, running })),
     bring: (brought) => desk.put(askToKeep(brought)),
+    put: desk.put,
+    get screens() {
+      return guests.screens;
+    },
     rest: desk.idle,
     async close() {
       stopTicking();
@@ -108,47 +120,6 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
       walls.closeAll();
       await log.close();
     },
-  };
-}
-
-function acceptLink<State>(
-  link: ScreenLink,
-  {
-    rules,
-    stage,
-    walls,
-    desk,
-    now,
-    tell,
-    report,
-  }: {
-    readonly rules: DayRules<State>;
-    readonly stage: Stage<State>;
-    readonly walls: Walls;
-    readonly desk: Desk<State>;
-    readonly now: () => Instant;
-    /** What each beat brings besides the time. */
-    readonly tell: () => Pick<BeatAnswer, 'seq' | 'speed'>;
-    readonly report: Report;
-  },
-): ScreenLinkListener {
-  const { face, screenId } = link.hello;
-  const running = () => stage.running;
-  const showTo = () =>
-    guarded(report, `${screenId} could not be shown its face`, () => walls.showTo(link));
-  walls.join(link);
-  showTo();
-  if (desk.readOnly) link.readOnly(desk.readOnly);
-  return {
-    // Which screen it is, the link knows; a message cannot say otherwise.
-    command: (message) => desk.put(askOf({ ...message, screenId }, { rules, face, running })),
-    question: stage.ifMoved,
-    beat: () => {
-      const t1 = now();
-      return { ...tell(), t1, t2: now() };
-    },
-    whole: showTo,
-    gone: () => walls.leave(link),
   };
 }
 

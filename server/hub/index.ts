@@ -1,3 +1,3 @@
-export type { Brought } from './ask.ts';
+export type { Ask, Brought } from './ask.ts';
 export { type Health, type Hub, openHub } from './hub.ts';
-export type { DayRules, Kept, RunningDay, Shown } from './rules.ts';
+export type { Asker, DayRules, Kept, RunningDay, Shown } from './rules.ts';

@@ -1,6 +1,6 @@
 import type { Command, Decision, Event, Fact, Refusal } from '../../shared/day/index.ts';
 import type { DayId, Instant } from '../../shared/kernel/index.ts';
-import type { Question, QuestionAnswer } from '../../shared/protocol/index.ts';
+import type { Hello, Question, QuestionAnswer } from '../../shared/protocol/index.ts';
 import type { Face, View } from '../../shared/view/index.ts';
 
 /**
@@ -13,14 +13,22 @@ export type DayRules<State> = {
   fold(state: State, event: Event): State;
   /** `running` has taken every event that is kept, but not those that a draft would make. */
   decide(state: State, command: Command, now: Instant, running: RunningDay<State>): Decision;
-  /** Why a screen with this face may not ask for this, or null. */
-  mayAsk(state: State, face: Face, command: Command): Refusal | null;
+  /** Why this screen may not show what it wants to, or null. Cheap: looked at after every event. */
+  mayShow(state: State, asker: Asker): Refusal | null;
+  /**
+   * Why this screen may not ask for this, or null. It may hang on more than the day: on who has
+   * just proved to be there.
+   */
+  mayAsk(state: State, asker: Asker, command: Command): Refusal | null;
   /** When the thing a command is about last changed: it cannot have been tapped before. */
   changedAt(state: State, command: Command): Instant;
-  /** The working day a fact belongs to. */
-  dayOf(state: State, fact: Fact): DayId;
+  /** The working day a fact belongs to; null before there is one. */
+  dayOf(state: State, fact: Fact): DayId | null;
   run(state: State, now: Instant): RunningDay<State>;
 };
+
+/** A screen as its link knows it. */
+export type Asker = Pick<Hello, 'screenId' | 'face'>;
 
 /** An event that is in the log, and the day as folded up to it. */
 export type Kept<State> = { readonly event: Event; readonly state: State };

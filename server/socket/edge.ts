@@ -1,6 +1,8 @@
 import type { Server as HttpServer, IncomingMessage } from 'node:http';
 import { Server } from 'socket.io';
+import type { ScreenId } from '../../shared/kernel/index.ts';
 import {
+  type Blank,
   type Hello,
   type HubToScreen,
   messageSchemas,
@@ -14,11 +16,16 @@ import { type Anything, listenTo, type ScreenSocket, type SocketData } from './l
 import { isOurPage } from './origin.ts';
 import { createVisitors } from './visitors.ts';
 
+/** What a screen is told that nobody has let in; it learns nothing of the day. */
+const STRANGER: Blank = { epoch: '', seq: 0, refusal: { rule: 'screen-unknown' } };
+
 /** More screens than a kitchen has; behind one address there may be all of them. */
 const PER_ADDRESS_MAX = 100;
 
 export type EdgeParts = {
   readonly accept: (link: ScreenLink) => ScreenLinkListener;
+  /** Which screen says this hello; null for one that was not let in. */
+  readonly screenOf: (hello: Hello) => ScreenId | null;
   /** Names this machine goes by, beside its addresses. */
   readonly names: readonly string[];
   readonly report: Report;
@@ -27,7 +34,8 @@ export type EdgeParts = {
 export type Edge = { close(): Promise<void> };
 
 /** The door for sockets: checks who knocks, parses all they say, and hands it to the hub. */
-export function openEdge(http: HttpServer, { accept, names, report }: EdgeParts): Edge {
+export function openEdge(http: HttpServer, parts: EdgeParts): Edge {
+  const { accept, screenOf, names, report } = parts;
   const visitors = createVisitors(PER_ADDRESS_MAX);
   const io = new Server<Anything, HubToScreen, Record<string, never>, SocketData>(http, {
     transports: ['websocket'],
@@ -67,12 +75,17 @@ export function openEdge(http: HttpServer, { accept, names, report }: EdgeParts)
     const { hello } = socket.data;
     // It speaks another version: it is told so and otherwise left alone until it comes anew.
     if (hello === null) socket.emit('reload', { protocol: PROTOCOL });
-    else {
-      guarded(report, 'a screen could not be taken in', () =>
-        listenTo(socket, accept(linkOf(socket, hello, fanOut)), report),
-      );
-    }
+    else guarded(report, 'a screen could not be taken in', () => takeIn(socket, hello));
   });
+
+  function takeIn(socket: ScreenSocket, said: Hello) {
+    const screenId = screenOf(said);
+    // Nothing is taken from it: its taps wait in its outbox till it is let in.
+    if (screenId === null) return socket.emit('blank', STRANGER);
+    const { token: _, ...hello } = { ...said, screenId };
+    socket.data.hello = hello;
+    return listenTo(socket, accept(linkOf(socket, hello, fanOut)), report);
+  }
   return { close: () => io.close() };
 }
 

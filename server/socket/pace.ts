@@ -7,6 +7,8 @@ export type Pace = {
    * Makes room for one message more and says how long it has to wait for its turn, in milliseconds.
    */
   take(nowMs: number): number;
+  /** As `take`, but what would have to wait is not let in at all, and makes nobody wait longer. */
+  tryTake(nowMs: number): number;
 };
 
 /**
@@ -23,11 +25,11 @@ export function createPace({
   const intervalMs = 1000 / perSecond;
   const toleranceMs = (burst - 1) * intervalMs;
   let expectedMs = Number.NEGATIVE_INFINITY;
-  return {
-    take(nowMs) {
-      const dueMs = Math.max(expectedMs, nowMs);
-      expectedMs = dueMs + intervalMs;
-      return Math.max(0, dueMs - toleranceMs - nowMs);
-    },
-  };
+  const waitMs = (nowMs: number) => Math.max(0, Math.max(expectedMs, nowMs) - toleranceMs - nowMs);
+  function take(nowMs: number): number {
+    const waits = waitMs(nowMs);
+    expectedMs = Math.max(expectedMs, nowMs) + intervalMs;
+    return waits;
+  }
+  return { take, tryTake: (nowMs) => waitMs(nowMs) || take(nowMs) };
 }

@@ -1,3 +1,6 @@
 export * from './link.ts';
 export * from './messages.ts';
+export { type Right, rights, roleOf, whyNotShown } from './rights.ts';
 export { messageSchemas } from './schema.ts';
+export * from './who.ts';
+export { whoSchemas } from './who-schema.ts';

@@ -13,6 +13,8 @@ export type Hello = {
   readonly protocol: number;
   readonly screenId: ScreenId;
   readonly face: Face;
+  /** What the hub gave it when it was let in. */
+  readonly token?: string | undefined;
   readonly epoch?: string | undefined;
   readonly seq?: number | undefined;
 };

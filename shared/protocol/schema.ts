@@ -55,6 +55,7 @@ function helloSchema(): z.ZodType<Hello> {
     protocol: z.int(),
     screenId: name<ScreenId>(),
     face,
+    token: z.string().max(NAME_MAX).optional(),
     epoch: z.string().max(NAME_MAX).optional(),
     seq: z.int().nonnegative().optional(),
   });

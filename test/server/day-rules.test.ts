@@ -16,6 +16,7 @@ import {
   type Instant,
   instant,
   must,
+  type ScreenId,
   type SmokerId,
   type StationId,
   type TaskId,
@@ -25,6 +26,8 @@ import type { Face } from '../../shared/view/index.ts';
 const NOON = instant(Date.UTC(2026, 10, 25, 12));
 const smoker: Face = { kind: 'smoker' };
 const station = (id: StationId): Face => ({ kind: 'station', station: id });
+const at = (face: Face) => ({ screenId: 'screen-1' as ScreenId, face });
+const atStation = (id: StationId) => at(station(id));
 
 let state: DayState;
 beforeAll(() => {
@@ -63,9 +66,9 @@ describe('a wall', () => {
     const mine = command({ kind: 'start', task: taskAt(must(here, 'a station')) });
     const theirs = command({ kind: 'start', task: taskAt(must(there, 'another')) });
     const face = station(must(here, 'a station'));
-    expect(dayRules.mayAsk(state, face, mine)).toBeNull();
-    expect(dayRules.mayAsk(state, face, theirs)).toEqual({ rule: 'not-this-screens' });
-    expect(dayRules.mayAsk(state, smoker, theirs)).toEqual({ rule: 'not-this-screens' });
+    expect(dayRules.mayAsk(state, at(face), mine)).toBeNull();
+    expect(dayRules.mayAsk(state, at(face), theirs)).toEqual({ rule: 'not-this-screens' });
+    expect(dayRules.mayAsk(state, at(smoker), theirs)).toEqual({ rule: 'not-this-screens' });
   });
 
   it('touches loads and fires only where the pit is', () => {
@@ -76,9 +79,9 @@ describe('a wall', () => {
     const move = command({ kind: 'moveSlots', moves: [], basedOnSeq: 1 });
     const begin = command({ kind: 'start', task: taskAt(must(pit, 'a pit')) });
     for (const asked of [reading, move, begin]) {
-      expect(dayRules.mayAsk(state, smoker, asked)).toBeNull();
-      expect(dayRules.mayAsk(state, station(must(pit, 'a pit')), asked)).toBeNull();
-      expect(dayRules.mayAsk(state, station(must(table, 'a table')), asked)).toEqual({
+      expect(dayRules.mayAsk(state, at(smoker), asked)).toBeNull();
+      expect(dayRules.mayAsk(state, atStation(must(pit, 'a pit')), asked)).toBeNull();
+      expect(dayRules.mayAsk(state, atStation(must(table, 'a table')), asked)).toEqual({
         rule: 'not-this-screens',
       });
     }
@@ -86,7 +89,7 @@ describe('a wall', () => {
 
   it('leaves it to the day to refuse work that is gone', () => {
     const gone = command({ kind: 'start', task: 'gone' as TaskId });
-    expect(dayRules.mayAsk(state, smoker, gone)).toBeNull();
+    expect(dayRules.mayAsk(state, at(smoker), gone)).toBeNull();
   });
 
   it('shows its face, or says why there is none', () => {

@@ -17,6 +17,8 @@ describe('the command line', () => {
       speed: 1,
       port: null,
       host: '127.0.0.1',
+      isOpen: true,
+      isClaiming: false,
     });
   });
 
@@ -31,7 +33,17 @@ describe('the command line', () => {
 
   it('explains itself, and leaves no option out', () => {
     expect(readOptions(['--help'])).toEqual({ ok: false, help: true });
-    for (const name of ['data', 'demo', 'demo-speed', 'port', 'lan', 'host', 'help']) {
+    for (const name of [
+      'data',
+      'demo',
+      'demo-speed',
+      'port',
+      'lan',
+      'host',
+      'open',
+      'claim',
+      'help',
+    ]) {
       expect(HELP).toContain(`--${name}`);
     }
   });

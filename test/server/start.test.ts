@@ -25,7 +25,14 @@ async function start(kind: 'kitchen' | 'demo' = 'kitchen'): Promise<Started> {
   lines = [];
   reports = [];
   started = await startHub(
-    { folder: { kind, path: folder }, speed: 1, port: 0, host: '127.0.0.1' },
+    {
+      folder: { kind, path: folder },
+      speed: 1,
+      port: 0,
+      host: '127.0.0.1',
+      isOpen: false,
+      isClaiming: false,
+    },
     { say: (line) => lines.push(line), report: (line) => reports.push(line) },
   );
   return started;

@@ -4,6 +4,7 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import express from 'express';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { createApp } from '../../../server/http/index.ts';
 import type { Health } from '../../../server/hub/index.ts';
@@ -20,7 +21,9 @@ beforeEach(async () => {
   writeFileSync(join(dist, 'assets/wall-0f3a.js'), 'export {};');
   health = { epoch: 'e1', seq: 7, screens: 2, readOnly: null };
   const screens = () => [{ path: '/smoker.html', name: { en: 'Smokers' } }];
-  server = createServer(createApp({ dist, health: () => health, screens, report: () => {} }));
+  server = createServer(
+    createApp({ dist, health: () => health, screens, doors: express.Router(), report: () => {} }),
+  );
   server.listen(0, '127.0.0.1');
   await once(server, 'listening');
   base = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;

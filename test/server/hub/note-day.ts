@@ -1,7 +1,7 @@
 import type { DayRules, RunningDay } from '../../../server/hub/index.ts';
 import type { Event } from '../../../shared/day/index.ts';
 import { type DayId, type Instant, instant } from '../../../shared/kernel/index.ts';
-import type { Face, View } from '../../../shared/view/index.ts';
+import type { View } from '../../../shared/view/index.ts';
 
 /**
  * The smallest day a hub can keep: a list of notes. It shows each note to every face, and the
@@ -32,7 +32,10 @@ export const noteRules: DayRules<NoteDay> = {
     }
     return { ok: true, facts: [{ kind: 'noteWritten', text: command.text, task: null }] };
   },
-  mayAsk: (_state, face: Face) =>
+  // A screen that a note names is shown nothing more.
+  mayShow: ({ notes }, { screenId }) =>
+    notes.some(({ text }) => text === `without ${screenId}`) ? { rule: 'screen-revoked' } : null,
+  mayAsk: (_state, { face }) =>
     face.kind === 'station' && face.station === 'silent' ? { rule: 'not-this-screens' } : null,
   changedAt: (state) => state.notes.at(-1)?.at ?? instant(0),
   dayOf: () => '2026-11-25' as DayId,

@@ -13,7 +13,12 @@ async function serveAt(port: number, accept: (link: ScreenLink) => ScreenLinkLis
   const http = createServer();
   const sockets = new Set<Socket>();
   http.on('connection', (socket) => sockets.add(socket));
-  const edge = openEdge(http, { accept, names: [], report: () => {} });
+  const edge = openEdge(http, {
+    accept,
+    screenOf: ({ screenId }) => screenId,
+    names: [],
+    report: () => {},
+  });
   await new Promise<void>((resolve) => http.listen(port, '127.0.0.1', resolve));
   return { http, edge, sockets };
 }

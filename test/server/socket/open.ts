@@ -7,6 +7,7 @@ import { type Hub, openHub } from '../../../server/hub/index.ts';
 import type { ReportLine } from '../../../server/report.ts';
 import { openEdge } from '../../../server/socket/index.ts';
 import { memoryDisk, openMemoryLog } from '../../../server/store/index.ts';
+import type { ScreenId } from '../../../shared/kernel/index.ts';
 import { type NoteDay, noteRules } from '../hub/note-day.ts';
 import { trim } from '../hub/setting.ts';
 
@@ -28,7 +29,14 @@ export async function openDoor(): Promise<Door> {
   const log = openMemoryLog(memoryDisk());
   const hub = await openHub({ log, rules: noteRules, clock: systemClock(), epoch: 'e1', report });
   const http = createServer();
-  const edge = openEdge(http, { accept: hub.accept, names: [], report });
+  const edge = openEdge(http, {
+    accept: hub.accept,
+    // Whoever brings a token is the screen that it names; without one, the screen it says.
+    screenOf: ({ screenId, token }) =>
+      token === 'lost' ? null : ((token as ScreenId) ?? screenId),
+    names: [],
+    report,
+  });
   http.listen(0, '127.0.0.1');
   await once(http, 'listening');
   const { port } = http.address() as AddressInfo;

@@ -1,0 +1,57 @@
+import type { Instant } from '../../shared/kernel/index.ts';
+import type { ScreenLink, ScreenLinkListener } from '../../shared/protocol/index.ts';
+import { guarded, type Report } from '../report.ts';
+import { askOf } from './ask.ts';
+import type { Desk } from './desk.ts';
+import type { Guests } from './guests.ts';
+import type { DayRules } from './rules.ts';
+import type { Stage } from './stage.ts';
+import type { Walls } from './walls.ts';
+
+/** All that a screen may have to do with. */
+export type Reception<State> = {
+  readonly rules: DayRules<State>;
+  readonly stage: Stage<State>;
+  readonly walls: Walls;
+  readonly guests: Guests;
+  readonly desk: Desk<State>;
+  readonly now: () => Instant;
+  readonly epoch: string;
+  /** What each beat brings besides the time. */
+  readonly tell: () => { readonly seq: number; readonly speed: number | undefined };
+  readonly report: Report;
+};
+
+/** Takes a screen in: shows it its face, or why not, and hears what it asks. */
+export function acceptLink<State>(
+  link: ScreenLink,
+  { rules, stage, walls, guests, desk, now, epoch, tell, report }: Reception<State>,
+): ScreenLinkListener {
+  const { screenId } = link.hello;
+  const running = () => stage.running;
+  const refusal = guests.come(link);
+  const showTo = () =>
+    guarded(report, `${screenId} could not be shown its face`, () => {
+      // It stays to be told why, and why its taps are not taken.
+      if (refusal) link.blank({ epoch, seq: tell().seq, refusal });
+      else walls.showTo(link);
+    });
+  if (!refusal) walls.join(link);
+  showTo();
+  if (desk.readOnly) link.readOnly(desk.readOnly);
+  return {
+    // Which screen it is, the link knows; a message cannot say otherwise.
+    command: (message) =>
+      desk.put(askOf({ ...message, screenId }, { rules, asker: link.hello, running })),
+    question: (question) => (refusal ? { ok: false, refusal } : stage.ifMoved(question)),
+    beat: () => {
+      const t1 = now();
+      return { ...tell(), t1, t2: now() };
+    },
+    whole: showTo,
+    gone: () => {
+      guests.go(link);
+      if (!refusal) walls.leave(link);
+    },
+  };
+}

@@ -1,0 +1,61 @@
+import type { Command, DayState, Refusal } from '../../shared/day/index.ts';
+import type { PersonId, ScreenId } from '../../shared/kernel/index.ts';
+import { rights, roleOf, whyNotShown } from '../../shared/protocol/index.ts';
+import type { Face } from '../../shared/view/index.ts';
+import type { Asker } from '../hub/index.ts';
+
+/** How a hub keeps its doors. */
+export type Guard = {
+  /** Every screen that reaches it is let in, and is what it shows. */
+  readonly isOpen: boolean;
+  /** Whether this person has just proved to be at this screen. */
+  isProven(screen: ScreenId, person: PersonId): boolean;
+};
+
+export const OPEN: Guard = { isOpen: true, isProven: () => true };
+
+/** Why this screen may not show this face, or null. */
+export function mayShow(state: DayState, asker: Asker, { isOpen }: Guard): Refusal | null {
+  if (isOpen) return null;
+  const { face, screenId } = asker;
+  return whyNotShown(state.who.screens.get(screenId), face, isAtPit(state, face));
+}
+
+/**
+ * Why this screen may not ask for this, or null, by the table of rights. Looked at for every single
+ * command, on the day as it then is: a screen that was revoked a moment ago asks in vain.
+ */
+export function mayAsk(
+  state: DayState,
+  asker: Asker,
+  command: Command,
+  guard: Guard,
+): Refusal | null {
+  const { face, screenId } = asker;
+  const { roles, isOwnWork, needsPin } = rights[command.kind];
+  const refused = mayShow(state, asker, guard);
+  if (refused) return refused;
+  if (!roles.includes(roleOf(face, isAtPit(state, face)))) return { rule: 'not-this-screens' };
+  if (isOwnWork && !isItsWork(state, face, command)) return { rule: 'not-this-screens' };
+  if (guard.isOpen || !needsPin || state.who.pins.size === 0) return null;
+  const { personId } = command;
+  const isKnown =
+    personId !== null && state.who.pins.has(personId) && guard.isProven(screenId, personId);
+  return isKnown ? null : { rule: 'needs-pin' };
+}
+
+const stationsOf = ({ plan }: DayState) => plan?.kitchen.stations ?? [];
+
+function isAtPit(state: DayState, face: Face): boolean {
+  if (face.kind !== 'station') return face.kind === 'smoker';
+  return stationsOf(state).find(({ id }) => id === face.station)?.pit ?? false;
+}
+
+function isItsWork(state: DayState, face: Face, command: Command): boolean {
+  if (face.kind === 'desk' || !('task' in command)) return true;
+  const task = state.plan?.built.tasks.find(({ id }) => id === command.task);
+  // A task that is gone is for the day itself to refuse.
+  if (!task) return true;
+  if (face.kind === 'station') return task.station === face.station;
+  return stationsOf(state).find(({ id }) => id === task.station)?.pit ?? false;
+}
