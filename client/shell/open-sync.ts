@@ -3,14 +3,15 @@ import type { Face } from '../../shared/view/index.ts';
 import type { Sync } from '../sync/index.ts';
 import { createSync, indexedOutbox, socketLink, tabDrainer } from '../sync/index.ts';
 import type { Settings } from './settings.ts';
+import { leaveWhenTurnedAway } from './turned-away.ts';
 import { onWake } from './wake.ts';
 
 /** The sync of one face on this device, on the browser's own clock, store and network. */
-export function openSync(face: Face, { screenId, personId }: Settings): Sync {
+export function openSync(face: Face, { screenId, token, personId }: Settings): Sync {
   // A face has an outbox of its own: the hub takes a tap only over a link of the face it was
   // made on.
   const name = `coalface ${face.kind === 'station' ? `station ${face.station}` : face.kind}`;
-  return createSync({
+  const sync = createSync({
     openLink: socketLink({ onWake }),
     outbox: indexedOutbox(name),
     drainer: tabDrainer(name),
@@ -23,8 +24,11 @@ export function openSync(face: Face, { screenId, personId }: Settings): Sync {
     },
     newId: () => nanoid(),
     screenId,
+    ...(token && { token }),
     face,
     onWake,
     ...(personId && { personId }),
   });
+  leaveWhenTurnedAway(sync);
+  return sync;
 }

@@ -6,6 +6,8 @@ import type { Ground, Panel } from '../theme/index.ts';
 /** What this device knows of itself. A word in the page's address stands before what is stored. */
 export type Settings = {
   readonly screenId: ScreenId;
+  /** What the hub gave it when it was let in. */
+  readonly token: string | null;
   readonly panel: Panel | null;
   readonly language: Language;
   readonly ground: Ground;
@@ -15,12 +17,13 @@ export type Settings = {
 
 type Stored = {
   screenId?: string;
+  token?: string;
   diagonal?: string;
   distance?: string;
   language?: string;
   ground?: string;
 };
-export type Setting = Exclude<keyof Stored, 'screenId'>;
+export type Setting = Exclude<keyof Stored, 'screenId' | 'token'>;
 
 const KEY = 'coalface screen';
 
@@ -32,6 +35,7 @@ export function readSettings(address: URLSearchParams): Settings {
   const word = (key: Setting) => address.get(key) ?? stored[key];
   return {
     screenId: screenId as ScreenId,
+    token: stored.token ?? null,
     panel: panelFrom(Number(word('diagonal')), Number(word('distance'))),
     language: word('language') === 'es' ? 'es' : 'en',
     ground: word('ground') === 'night' ? 'night' : 'paper',
@@ -43,6 +47,12 @@ export function readSettings(address: URLSearchParams): Settings {
 export function remember(setting: Setting, word: string): void {
   const { [setting]: _, ...others } = readStored();
   writeStored(word === '' ? others : { ...others, [setting]: word });
+}
+
+/** Remembers that this screen was let in. False where the browser keeps nothing. */
+export function rememberToken(token: string): boolean {
+  writeStored({ ...readStored(), token });
+  return readStored().token === token;
 }
 
 function panelFrom(diagonalIn: number, distanceM: number): Panel | null {

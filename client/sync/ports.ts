@@ -16,6 +16,8 @@ export type SyncPorts = {
   /** A fresh id for each command, never used before by anyone. */
   readonly newId: () => string;
   readonly screenId: ScreenId;
+  /** What the hub gave this screen when it was let in. */
+  readonly token?: string;
   readonly face: Face;
   /** Whose screen this is, where it is one person's own; a wall is nobody's. */
   readonly personId?: PersonId;

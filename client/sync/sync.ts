@@ -43,7 +43,7 @@ class ScreenSync implements Sync {
 
   constructor(ports: SyncPorts) {
     this.#ports = ports;
-    const { clock, timers, outbox, screenId, face } = ports;
+    const { clock, timers, outbox } = ports;
     this.#hubClock = new HubClock(clock);
     this.#taps = new Taps(outbox, () => this.#changed());
     this.#drain = new Drain({
@@ -61,7 +61,7 @@ class ScreenSync implements Sync {
       answered: ({ seq }) => this.#catchUpTo(seq ?? 0),
       silent: () => this.#fellSilent(),
     });
-    this.#link = ports.openLink(() => this.#hello(screenId, face), this.#listener());
+    this.#link = ports.openLink(() => this.#hello(), this.#listener());
     ports.drainer.listen({ mine: () => this.#readOutbox(), news: (news) => this.#hear(news) });
     this.#stopWaking = ports.onWake?.(() => this.#woke()) ?? (() => {});
     this.#readOutbox();
@@ -142,9 +142,10 @@ class ScreenSync implements Sync {
     };
   }
 
-  #hello(screenId: SyncPorts['screenId'], face: SyncPorts['face']) {
+  #hello() {
+    const { screenId, face, token } = this.#ports;
     const shown = this.#newest.shown;
-    return { protocol: PROTOCOL, screenId, face, epoch: shown?.epoch, seq: shown?.seq };
+    return { protocol: PROTOCOL, screenId, face, token, epoch: shown?.epoch, seq: shown?.seq };
   }
 
   #show(message: Shown): void {

@@ -1,0 +1,12 @@
+import { openWall } from '../shell/open-wall.ts';
+import { rememberToken } from '../shell/settings.ts';
+import { whoDoors } from '../shell/who-doors.ts';
+import { PairPage } from './pair-page.ts';
+
+const { settings } = openWall();
+const page = new PairPage();
+page.language = settings.language;
+page.doors = whoDoors(settings.token);
+page.keep = rememberToken;
+page.go = (path) => location.replace(path);
+document.body.append(page);

@@ -1,0 +1,166 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Refusal } from '../../shared/view/index.ts';
+import type { Language } from '../../shared/words/index.ts';
+import { sayRefusal, whoWords } from '../../shared/words/index.ts';
+import { Part } from '../parts/part.ts';
+import type { WhoDoors } from '../shell/who-doors.ts';
+import { base } from '../theme/index.ts';
+import type { ComingIn } from './coming-in.ts';
+import { comeIn, take } from './coming-in.ts';
+
+/** What a screen shows that nobody has let in yet: its code, as large as the glass. */
+@customElement('pair-page')
+export class PairPage extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: grid;
+        grid-template-rows: auto 1fr auto;
+        min-height: 100dvh;
+        padding: var(--edge);
+        background: var(--ground);
+      }
+      h1 {
+        font-size: var(--strong);
+        font-weight: 800;
+        border-bottom: var(--heavy) solid var(--ink);
+      }
+      main {
+        align-self: center;
+      }
+      output {
+        display: block;
+        font-size: min(21vw, 52vh);
+        font-weight: 800;
+        line-height: 1.05;
+        letter-spacing: 0.04em;
+        white-space: nowrap;
+      }
+      output span + span {
+        margin-left: 0.22em;
+      }
+      .say {
+        font-size: var(--figure);
+        font-weight: 800;
+        max-width: 32ch;
+      }
+      .soft {
+        color: var(--soft);
+      }
+      form {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: var(--gap);
+        border-top: var(--line) solid var(--ink);
+        padding-top: var(--gap);
+      }
+      input {
+        min-height: var(--touch);
+        border-bottom: var(--line) solid var(--ink);
+        font-weight: 700;
+        width: 10em;
+      }
+      .code {
+        text-transform: uppercase;
+      }
+      button {
+        border: var(--heavy) solid var(--ink);
+        font-weight: 800;
+        padding: 0 0.6em;
+      }
+      .wrong {
+        flex-basis: 100%;
+        font-weight: 700;
+      }
+    `,
+  ];
+
+  @property() language: Language = 'en';
+  @property({ attribute: false }) doors!: WhoDoors;
+  @property({ attribute: false }) keep: (token: string) => boolean = () => false;
+  @property({ attribute: false }) go: (path: string) => void = () => {};
+  @state() private now: ComingIn = { is: 'looking' };
+  @state() private wrong: Refusal | null = null;
+
+  #stop: AbortController | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.say = { ...this.say, language: this.language };
+    this.#stop = new AbortController();
+    void comeIn({
+      doors: this.doors,
+      keep: (token) => this.keep(token),
+      go: (path) => this.go(path),
+      show: (now) => {
+        this.now = now;
+      },
+      rest: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
+      signal: this.#stop.signal,
+    });
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#stop?.abort();
+  }
+
+  protected override draw() {
+    const words = whoWords[this.language];
+    return html`<h1>${words.letThisIn}</h1>
+      <main>${this.#what()}</main>
+      <form @submit=${this.#claim}>
+        <label>
+          ${words.ownersCode}
+          <input class="code" name="code" required autocomplete="off" maxlength="12" />
+        </label>
+        <label>
+          ${words.nameOfScreen}
+          <input name="name" required maxlength="40" .defaultValue=${words.deskName} />
+        </label>
+        <button>${words.claim}</button>
+        ${this.wrong ? html`<p class="wrong" role="alert">${this.#said(this.wrong)}</p>` : nothing}
+      </form>`;
+  }
+
+  #what() {
+    const words = whoWords[this.language];
+    const { now } = this;
+    switch (now.is) {
+      case 'looking':
+        return html`<p class="say">${this.words.looking}</p>`;
+      case 'away':
+        return html`<p class="say" role="status">${words.hubAway}</p>`;
+      case 'unclaimed':
+        return html`<p class="say">${words.unclaimed}</p>`;
+      case 'refused':
+        return html`<p class="say" role="status">${this.#said(now.refusal)}</p>`;
+      default:
+        return html`<output aria-label=${[...now.code].join(' ')}>
+            <span>${now.code.slice(0, 3)}</span><span>${now.code.slice(3)}</span>
+          </output>
+          <p class="say">${words.showAtDesk}</p>
+          <p class="soft">${words.codeLasts(Math.ceil(now.leftS / 60))}</p>`;
+    }
+  }
+
+  #said(refusal: Refusal): string {
+    return sayRefusal(refusal, this.say);
+  }
+
+  readonly #claim = async (event: SubmitEvent): Promise<void> => {
+    event.preventDefault();
+    const typed = new FormData(event.target as HTMLFormElement);
+    const [code, name] = [String(typed.get('code')), String(typed.get('name'))];
+    try {
+      const answer = await this.doors.claim({ code, name });
+      if (answer.ok) take(answer, this);
+      else this.wrong = answer.refusal;
+    } catch {
+      this.now = { is: 'away' };
+    }
+  };
+}

@@ -1,0 +1,147 @@
+import type { Language } from './say.ts';
+
+type RoleName = 'wall' | 'pit' | 'pass' | 'desk';
+
+/** The fixed words of letting screens in and of people with a PIN. */
+export type WhoWords = {
+  readonly letThisIn: string;
+  readonly showAtDesk: string;
+  codeLasts(minutes: number): string;
+  readonly unclaimed: string;
+  readonly ownersCode: string;
+  readonly nameOfScreen: string;
+  readonly deskName: string;
+  readonly claim: string;
+  readonly hubAway: string;
+
+  readonly isOpen: string;
+  readonly atTheDesk: string;
+  readonly nobody: string;
+  readonly pin: string;
+  readonly iAmHere: string;
+  readonly leave: string;
+  readonly noOwner: string;
+
+  readonly asking: string;
+  readonly nobodyAsks: string;
+  askedFrom(address: string): string;
+  readonly letIn: string;
+  readonly screens: string;
+  readonly role: string;
+  readonly roles: Readonly<Record<RoleName, string>>;
+  readonly stations: string;
+  readonly here: string;
+  readonly thisOne: string;
+  lastSeen(at: string): string;
+  readonly neverSeen: string;
+  readonly change: string;
+  readonly keep: string;
+  readonly leaveIt: string;
+  readonly takeOff: string;
+  reallyTakeOff(name: string): string;
+
+  readonly people: string;
+  readonly hasPin: string;
+  readonly isOwner: string;
+  readonly noPin: string;
+  readonly setPin: string;
+  readonly answersForHub: string;
+  readonly clearPin: string;
+};
+
+const english: WhoWords = {
+  letThisIn: 'Let this screen in',
+  showAtDesk: 'Have the desk let in the screen that shows this code, under “Who”.',
+  codeLasts: (minutes) =>
+    minutes === 1 ? 'Good for one minute more.' : `Good for ${minutes} minutes more.`,
+  unclaimed: 'This kitchen has no desk yet. Type the owner’s code from the hub’s terminal.',
+  ownersCode: 'Owner’s code',
+  nameOfScreen: 'Name of this screen',
+  deskName: 'Desk',
+  claim: 'make this the desk',
+  hubAway: 'The hub does not answer. Still trying.',
+  isOpen:
+    'This hub asks no screen who it is: whoever reaches it may do what the page they open may. ' +
+    'A kitchen of its own (--data) lets in only the screens that its desk has let in.',
+  atTheDesk: 'At the desk',
+  nobody: 'nobody',
+  pin: 'PIN',
+  iAmHere: 'I am here',
+  leave: 'leave',
+  noOwner: 'Nobody has an owner’s PIN yet: any desk may change what is below. Set one.',
+  asking: 'Asking to be let in',
+  nobodyAsks: 'No screen is asking. Open this hub’s address on one, and it shows a code.',
+  askedFrom: (address) => `from ${address}`,
+  letIn: 'let it in',
+  screens: 'Screens',
+  role: 'As',
+  roles: { wall: 'wall', pit: 'pit', pass: 'pass', desk: 'desk' },
+  stations: 'Stations',
+  here: 'here now',
+  thisOne: 'this one',
+  lastSeen: (at) => `last here ${at}`,
+  neverSeen: 'never here',
+  change: 'change',
+  keep: 'keep',
+  leaveIt: 'leave it',
+  takeOff: 'take off',
+  reallyTakeOff: (name) => `take ${name} off now`,
+  people: 'People',
+  hasPin: 'has a PIN',
+  isOwner: 'has an owner’s PIN',
+  noPin: 'no PIN',
+  setPin: 'set a PIN',
+  answersForHub: 'answers for screens and PINs',
+  clearPin: 'take the PIN away',
+};
+
+const spanish: WhoWords = {
+  letThisIn: 'Admitir esta pantalla',
+  showAtDesk: 'En el escritorio, en «Quién», admita la pantalla que muestra este código.',
+  codeLasts: (minutes) => (minutes === 1 ? 'Vale un minuto más.' : `Vale ${minutes} minutos más.`),
+  unclaimed:
+    'Esta cocina aún no tiene escritorio. Escriba el código de responsable de la terminal.',
+  ownersCode: 'Código de responsable',
+  nameOfScreen: 'Nombre de esta pantalla',
+  deskName: 'Escritorio',
+  claim: 'que sea el escritorio',
+  hubAway: 'El servidor no responde. Se sigue intentando.',
+  isOpen:
+    'Aquí no se pregunta a ninguna pantalla quién es: quien llega puede hacer lo que su página ' +
+    'permite. Una cocina propia (--data) solo admite las pantallas que admitió su escritorio.',
+  atTheDesk: 'En el escritorio',
+  nobody: 'nadie',
+  pin: 'PIN',
+  iAmHere: 'estoy aquí',
+  leave: 'salir',
+  noOwner:
+    'Nadie tiene aún un PIN de responsable: cualquier escritorio puede cambiar lo de abajo. ' +
+    'Ponga uno.',
+  asking: 'Piden entrar',
+  nobodyAsks: 'Ninguna pantalla pide entrar. Abra en ella la dirección y mostrará un código.',
+  askedFrom: (address) => `desde ${address}`,
+  letIn: 'admitir',
+  screens: 'Pantallas',
+  role: 'Como',
+  roles: { wall: 'tablero', pit: 'fuego', pass: 'pase', desk: 'escritorio' },
+  stations: 'Estaciones',
+  here: 'aquí ahora',
+  thisOne: 'esta',
+  lastSeen: (at) => `aquí por última vez ${at}`,
+  neverSeen: 'nunca aquí',
+  change: 'cambiar',
+  keep: 'guardar',
+  leaveIt: 'dejarlo',
+  takeOff: 'dar de baja',
+  reallyTakeOff: (name) => `dar de baja ${name} ya`,
+  people: 'Personas',
+  hasPin: 'tiene PIN',
+  isOwner: 'tiene PIN de responsable',
+  noPin: 'sin PIN',
+  setPin: 'poner PIN',
+  answersForHub: 'responde de pantallas y PIN',
+  clearPin: 'quitar el PIN',
+};
+
+/** @example whoWords.es.letIn //=> 'admitir' */
+export const whoWords: Readonly<Record<Language, WhoWords>> = { en: english, es: spanish };
