@@ -4,10 +4,10 @@ import type { Face } from '../view/index.ts';
 
 /** What a role may show. A desk answers for the whole day, and may look over every shoulder. */
 const shows: Readonly<Record<Role, Readonly<Record<Face['kind'], boolean>>>> = {
-  wall: { station: true, smoker: false, desk: false },
-  pit: { station: true, smoker: true, desk: false },
-  pass: { station: true, smoker: false, desk: false },
-  desk: { station: true, smoker: true, desk: true },
+  wall: { station: true, smoker: false, pass: false, desk: false },
+  pit: { station: true, smoker: true, pass: false, desk: false },
+  pass: { station: true, smoker: false, pass: true, desk: false },
+  desk: { station: true, smoker: true, pass: true, desk: true },
 };
 
 /** Who may ask for something. */
@@ -67,6 +67,8 @@ export function roleOf(face: Face, isPit: boolean): Role {
       return isPit ? 'pit' : 'wall';
     case 'smoker':
       return 'pit';
+    case 'pass':
+      return 'pass';
     case 'desk':
       return 'desk';
     default:

@@ -49,6 +49,7 @@ function helloSchema(): z.ZodType<Hello> {
   const face: z.ZodType<Face> = z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('station'), station: name<StationId>() }),
     z.strictObject({ kind: z.literal('smoker') }),
+    z.strictObject({ kind: z.literal('pass') }),
     z.strictObject({ kind: z.literal('desk') }),
   ]);
   return z.strictObject({

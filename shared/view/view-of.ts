@@ -5,6 +5,7 @@ import { minutes, must, unreachable } from '../kernel/index.ts';
 import type { Task } from '../plan/index.ts';
 import { deskView } from './desk-view.ts';
 import { viewHead } from './head.ts';
+import { passView } from './pass-view.ts';
 import { smokerDrawing } from './smoker-drawing.ts';
 import { taskView } from './task-view.ts';
 import type { SmokerView, StationView, TaskView } from './view.ts';
@@ -14,6 +15,7 @@ import type { View } from './views.ts';
 export type Face =
   | { readonly kind: 'station'; readonly station: StationId }
   | { readonly kind: 'smoker' }
+  | { readonly kind: 'pass' }
   | { readonly kind: 'desk' };
 
 /** More than a wall can hold, and enough to go on alone for hours; the rest is counted. */
@@ -31,6 +33,8 @@ export function viewOf(live: Live, face: Face): View {
       return stationView(live, face.station);
     case 'smoker':
       return smokerView(live);
+    case 'pass':
+      return passView(live);
     case 'desk':
       return deskView(live);
     default:

@@ -1,0 +1,12 @@
+import { reloadWhenDue } from '../shell/day-controller.ts';
+import { openSync } from '../shell/open-sync.ts';
+import { openWall } from '../shell/open-wall.ts';
+import { PassWall } from './pass-wall.ts';
+
+const { settings } = openWall();
+const sync = openSync({ kind: 'pass' }, settings);
+reloadWhenDue(sync);
+const wall = new PassWall();
+wall.sync = sync;
+wall.language = settings.language;
+document.body.append(wall);

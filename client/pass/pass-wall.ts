@@ -1,0 +1,126 @@
+import type { PropertyValues } from 'lit';
+import { css, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { CommandId } from '../../shared/kernel/index.ts';
+import type { PassView, View } from '../../shared/view/index.ts';
+import { passLine } from '../../shared/view/index.ts';
+import type { Language } from '../../shared/words/index.ts';
+import { clockRange, passWords, sayRefusal, textIn } from '../../shared/words/index.ts';
+import { Part } from '../parts/part.ts';
+import '../parts/wall-head.ts';
+import '../parts/wall-notice.ts';
+import { DayController, worstService } from '../shell/day-controller.ts';
+import { saidOf, strayRefusal } from '../shell/refusals.ts';
+import { SeenSize } from '../shell/seen-size.ts';
+import type { Sync } from '../sync/index.ts';
+import { base } from '../theme/index.ts';
+import './pass-line.ts';
+
+const NARROW_BELOW_ARCMIN = 600;
+const isPass = (view: View): view is PassView => view.face === 'pass';
+
+/** The wall at the holding cabinets: a line for each dish of the service. */
+@customElement('pass-wall')
+export class PassWall extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: grid;
+        grid-template-rows: auto auto minmax(0, 1fr);
+        height: 100dvh;
+        background: var(--ground);
+      }
+      main {
+        overflow: auto;
+        min-height: 0;
+      }
+      .quiet {
+        padding: var(--edge);
+        font-weight: 700;
+      }
+      :host([narrow]) {
+        height: auto;
+        min-height: 100dvh;
+        grid-template-rows: auto auto auto;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) sync!: Sync;
+  @property() language: Language = 'en';
+  @property({ type: Boolean, reflect: true }) narrow = false;
+
+  readonly #size = new SeenSize(this);
+  #day: DayController<PassView> | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    const { sync, language } = this;
+    this.#day ??= new DayController(this, { sync, language, isOurs: isPass });
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    if (this.#day) this.say = this.#day.say;
+    const { widthPx, arcminPx } = this.#size.seen;
+    this.narrow = widthPx / arcminPx < NARROW_BELOW_ARCMIN;
+  }
+
+  protected override draw() {
+    const view = this.#day?.drawn?.view ?? null;
+    return html`<wall-head
+        .say=${this.say}
+        .name=${this.#name(view)}
+        .outlook=${view && worstService(view)}
+        .now=${this.sync.hubNow()}
+        ?narrow=${this.narrow}
+      ></wall-head>
+      ${this.#notice()}
+      <main tabindex="0" aria-label=${this.#name(view)}>${this.#page(view)}</main>`;
+  }
+
+  #name(view: PassView | null): string {
+    const { pass } = passWords[this.say.language];
+    if (!view?.service) return pass;
+    const { name, opensAt, closesAt } = view.service;
+    return `${pass} · ${textIn(name, this.say)} ${clockRange(opensAt, closesAt, this.say)}`;
+  }
+
+  #page(view: PassView | null) {
+    const { blank } = this.sync.state;
+    if (!view) {
+      return html`<p class="quiet">${blank ? sayRefusal(blank, this.say) : this.words.looking}</p>`;
+    }
+    const { service, dishes } = view;
+    if (!service) return html`<p class="quiet">${passWords[this.say.language].noService}</p>`;
+    const now = this.sync.hubNow();
+    return repeat(
+      dishes,
+      ({ dish }) => dish,
+      (dish) => html`<pass-line
+        .say=${this.say}
+        .line=${passLine(dish, service, now)}
+        .now=${now}
+        ?open=${now >= service.opensAt}
+        ?narrow=${this.narrow}
+      ></pass-line>`,
+    );
+  }
+
+  #notice() {
+    const { sync, say } = this;
+    const { aloneSince, pending, isOutboxFailing, readOnly } = sync.state;
+    return html`<wall-notice
+      .say=${say}
+      .aloneSince=${aloneSince}
+      .kept=${pending.length}
+      ?failing=${isOutboxFailing}
+      .readOnly=${readOnly}
+      .stray=${strayRefusal(sync.state, [], say)}
+      .said=${saidOf(sync.state, say)}
+      @seen=${({ detail }: CustomEvent<CommandId>) => sync.seen(detail)}
+    ></wall-notice>`;
+  }
+}

@@ -1,0 +1,60 @@
+import type { Instant } from '../kernel/index.ts';
+import type { PassDish, PassPan, PassService } from './pass-view.ts';
+import { type RunsOut, runsOut } from './runs-out.ts';
+
+/** A dish on the pass: what can be sold of it, what stands behind, and how long that lasts. */
+export type PassLine = {
+  readonly dish: PassDish;
+  /** Portions that can be handed out. */
+  readonly ready: number;
+  /** Portions in the cabinet that are still to be cut or set out. */
+  readonly held: number;
+  /** What is left, and what must go first comes first. */
+  readonly pans: readonly LeftInPan[];
+  readonly next: PassPan | null;
+  readonly runsOut: RunsOut | null;
+};
+
+/** A batch with the portions that are left of it. */
+export type LeftInPan = { readonly pan: PassPan; readonly left: number };
+
+/**
+ * The line of a dish at a moment. What has been sold is taken from what must go first; what a
+ * hand has called empty holds nothing, whatever was counted.
+ */
+export function passLine(dish: PassDish, service: PassService, now: Instant): PassLine {
+  const pans = leftIn(dish);
+  const sumOf = (stage: PassPan['stage']) =>
+    pans.filter(({ pan }) => pan.stage === stage).reduce((sum, { left }) => sum + left, 0);
+  const coming = dish.pans.filter(({ stage, isEmptied }) => stage === 'coming' && !isEmptied);
+  return {
+    dish,
+    ready: sumOf('ready'),
+    held: sumOf('held'),
+    pans,
+    next: coming[0] ?? null,
+    runsOut: dish.soldOutAt === null ? runsOut({ dish, pans, coming }, service, now) : null,
+  };
+}
+
+function leftIn({ pans, soldBefore, sold }: PassDish): LeftInPan[] {
+  const here = pans.filter(({ stage }) => stage !== 'coming').sort(byGoing);
+  const gone = here.filter(({ isEmptied }) => isEmptied);
+  const emptied = gone.reduce((sum, { portions }) => sum + portions, 0);
+  let toTake = Math.max(0, soldBefore + sold - emptied);
+  return here
+    .filter(({ isEmptied }) => !isEmptied)
+    .flatMap((pan): LeftInPan[] => {
+      const taken = Math.min(toTake, pan.portions);
+      toTake -= taken;
+      return taken < pan.portions ? [{ pan, left: pan.portions - taken }] : [];
+    });
+}
+
+/** What is cut goes before what is whole, and of these what may not be held for long. */
+function byGoing(a: PassPan, b: PassPan): number {
+  if (a.stage !== b.stage) return a.stage === 'ready' ? -1 : 1;
+  return until(a) - until(b) || a.readyAt - b.readyAt;
+}
+
+const until = ({ heldUntil }: PassPan) => heldUntil ?? Number.MAX_SAFE_INTEGER;

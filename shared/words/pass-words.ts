@@ -1,0 +1,56 @@
+import type { Language } from './say.ts';
+
+/** The fixed words of the pass, which no other screen carries. */
+export type PassWords = {
+  readonly pass: string;
+  readonly ready: string;
+  toCut(portions: number): string;
+  readonly cutNow: string;
+  heldTill(portions: number, time: string): string;
+  heldFree(portions: number): string;
+  holdOver(portions: number): string;
+  next(portions: number, when: string): string;
+  readonly noNext: string;
+  runsOut(time: string, missing: number): string;
+  readonly lasts: string;
+  soldOutSince(time: string): string;
+  sold(portions: number): string;
+  readonly noService: string;
+};
+
+const english: PassWords = {
+  pass: 'Pass',
+  ready: 'ready',
+  toCut: (portions) => `+ ${portions} to cut`,
+  cutNow: 'cut now',
+  heldTill: (portions, time) => `${portions} till ${time}`,
+  heldFree: (portions) => `${portions} without a limit`,
+  holdOver: (portions) => `${portions} held too long: check`,
+  next: (portions, when) => `next ${portions} at ${when}`,
+  noNext: 'no more to come',
+  runsOut: (time, missing) => `out at ${time}, ${missing} short`,
+  lasts: 'lasts',
+  soldOutSince: (time) => `sold out since ${time}`,
+  sold: (portions) => `${portions} sold`,
+  noService: 'The last service of the day is over.',
+};
+
+const spanish: PassWords = {
+  pass: 'Pase',
+  ready: 'listas',
+  toCut: (portions) => `+ ${portions} por cortar`,
+  cutNow: 'corte ya',
+  heldTill: (portions, time) => `${portions} hasta ${time}`,
+  heldFree: (portions) => `${portions} sin límite`,
+  holdOver: (portions) => `${portions} demasiado tiempo: revise`,
+  next: (portions, when) => `luego ${portions} a las ${when}`,
+  noNext: 'no viene más',
+  runsOut: (time, missing) => `se acaba ${time}, faltan ${missing}`,
+  lasts: 'alcanza',
+  soldOutSince: (time) => `agotado desde ${time}`,
+  sold: (portions) => `${portions} vendidas`,
+  noService: 'El último servicio del día terminó.',
+};
+
+/** @example passWords.es.pass //=> 'Pase' */
+export const passWords: Readonly<Record<Language, PassWords>> = { en: english, es: spanish };
