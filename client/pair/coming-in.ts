@@ -11,6 +11,8 @@ export type ComingIn =
   | { readonly is: 'away' }
   /** The hub waits for its owner's code; no desk could let this screen in. */
   | { readonly is: 'unclaimed' }
+  /** It was let in, but its browser keeps nothing: a private window, as a rule. */
+  | { readonly is: 'forgetful' }
   | { readonly is: 'asking'; readonly code: string; readonly leftS: number }
   | { readonly is: 'refused'; readonly refusal: Refusal };
 
@@ -70,9 +72,12 @@ async function waitFor(asked: PairAsked, ports: ComingInPorts): Promise<boolean>
 }
 
 /** The screen is in: it keeps its token and goes to its place. */
-export function take(letIn: LetIn, { keep, go }: Pick<ComingInPorts, 'keep' | 'go'>): boolean {
-  if (!keep(letIn.token)) throw new Error('this browser keeps nothing');
-  go(letIn.path);
+export function take(
+  letIn: LetIn,
+  { keep, go, show }: Pick<ComingInPorts, 'keep' | 'go' | 'show'>,
+): true {
+  if (keep(letIn.token)) go(letIn.path);
+  else show({ is: 'forgetful' });
   return true;
 }
 

@@ -95,9 +95,7 @@ export class PairPage extends Part {
       doors: this.doors,
       keep: (token) => this.keep(token),
       go: (path) => this.go(path),
-      show: (now) => {
-        this.now = now;
-      },
+      show: this.#show,
       rest: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
       signal: this.#stop.signal,
     });
@@ -126,6 +124,10 @@ export class PairPage extends Part {
       </form>`;
   }
 
+  readonly #show = (now: ComingIn): void => {
+    this.now = now;
+  };
+
   #what() {
     const words = whoWords[this.language];
     const { now } = this;
@@ -134,6 +136,8 @@ export class PairPage extends Part {
         return html`<p class="say">${this.words.looking}</p>`;
       case 'away':
         return html`<p class="say" role="status">${words.hubAway}</p>`;
+      case 'forgetful':
+        return html`<p class="say" role="alert">${words.forgetful}</p>`;
       case 'unclaimed':
         return html`<p class="say">${words.unclaimed}</p>`;
       case 'refused':
@@ -157,7 +161,7 @@ export class PairPage extends Part {
     const [code, name] = [String(typed.get('code')), String(typed.get('name'))];
     try {
       const answer = await this.doors.claim({ code, name });
-      if (answer.ok) take(answer, this);
+      if (answer.ok) take(answer, { keep: this.keep, go: this.go, show: this.#show });
       else this.wrong = answer.refusal;
     } catch {
       this.now = { is: 'away' };

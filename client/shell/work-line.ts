@@ -50,7 +50,7 @@ export function workLine(
 }
 
 /** What the wall has to say of itself, over its lines. */
-export function notice(page: StationPage, { sync, say }: Pick<Work, 'sync' | 'say'>) {
+export function notice(page: Pick<StationPage, 'now'>, { sync, say }: Pick<Work, 'sync' | 'say'>) {
   const { aloneSince, pending, isOutboxFailing, readOnly } = sync.state;
   const shown = page.now.map(({ task }) => task.id);
   return html`<wall-notice

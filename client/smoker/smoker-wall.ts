@@ -83,7 +83,8 @@ export class SmokerWall extends Part {
   #nothing() {
     const { blank } = this.sync.state;
     const said = blank ? sayRefusal(blank, this.say) : this.words.looking;
-    return html`<span></span><p class="quiet">${said}</p>`;
+    return html`${notice({ now: [] }, this)}
+      <p class="quiet">${said}</p>`;
   }
 
   #page(drawn: Drawn<SmokerView>) {

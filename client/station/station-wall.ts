@@ -109,7 +109,7 @@ export class StationWall extends Part {
 
   #nothing() {
     const { blank } = this.sync.state;
-    return html`<span></span>
+    return html`${notice({ now: [] }, this)}
       <p class="quiet">${blank ? sayRefusal(blank, this.say) : this.words.looking}</p>`;
   }
 

@@ -5,6 +5,7 @@ export function pathOf({ role, stations }: Place): string {
   const [first] = stations;
   if (role === 'desk') return '/desk.html';
   if (role === 'pit') return '/smoker.html';
+  if (role === 'pass') return '/pass.html';
   if (first !== undefined) return `/station.html?station=${encodeURIComponent(first)}`;
   return '/';
 }

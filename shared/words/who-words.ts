@@ -13,6 +13,7 @@ export type WhoWords = {
   readonly deskName: string;
   readonly claim: string;
   readonly hubAway: string;
+  readonly forgetful: string;
 
   readonly isOpen: string;
   readonly atTheDesk: string;
@@ -60,6 +61,7 @@ const english: WhoWords = {
   deskName: 'Desk',
   claim: 'make this the desk',
   hubAway: 'The hub does not answer. Still trying.',
+  forgetful: 'This browser keeps nothing: leave the private window and ask again.',
   isOpen:
     'This hub asks no screen who it is: whoever reaches it may do what the page they open may. ' +
     'A kitchen of its own (--data) lets in only the screens that its desk has let in.',
@@ -106,6 +108,7 @@ const spanish: WhoWords = {
   deskName: 'Escritorio',
   claim: 'que sea el escritorio',
   hubAway: 'El servidor no responde. Se sigue intentando.',
+  forgetful: 'Este navegador no guarda nada: salga de la ventana privada y pida otra vez.',
   isOpen:
     'Aquí no se pregunta a ninguna pantalla quién es: quien llega puede hacer lo que su página ' +
     'permite. Una cocina propia (--data) solo admite las pantallas que admitió su escritorio.',

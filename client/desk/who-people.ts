@@ -1,0 +1,131 @@
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { PersonId } from '../../shared/kernel/index.ts';
+import type { ListedPerson, WhoList } from '../../shared/protocol/index.ts';
+import { whoWords } from '../../shared/words/index.ts';
+import { Part } from '../parts/part.ts';
+import { base } from '../theme/index.ts';
+import type { Wish } from './who-screens.ts';
+import { whoStyle } from './who-style.ts';
+
+/** Who is at the desk, and which people have a PIN. Tells `wish`. */
+@customElement('who-people')
+export class WhoPeople extends Part {
+  static override styles = [base, whoStyle];
+
+  @property({ attribute: false }) list!: WhoList;
+  @state() private setting: PersonId | null = null;
+
+  private get said() {
+    return whoWords[this.say.language];
+  }
+
+  protected override draw() {
+    const { said } = this;
+    const { people, needsOwner } = this.list;
+    return html`<section aria-label=${said.atTheDesk}>
+        <h2>${said.atTheDesk}</h2>
+        ${needsOwner ? nothing : html`<p class="row">${said.noOwner}</p>`} ${this.#present()}
+      </section>
+      <section aria-label=${said.people}>
+        <h2>${said.people}</h2>
+        <ul>
+          ${people.map((each) => this.#person(each))}
+        </ul>
+      </section>`;
+  }
+
+  #present() {
+    const { said } = this;
+    const { people, present } = this.list;
+    const here = people.find(({ id }) => id === present);
+    if (here) {
+      return html`<p class="row">
+        <strong>${here.name}</strong>
+        <button @click=${() => this.#wish((doors) => doors.leave())}>${said.leave}</button>
+      </p>`;
+    }
+    const known = people.filter(({ hasPin }) => hasPin);
+    if (known.length === 0) return html`<p class="row soft">${said.nobody}</p>`;
+    return html`<form class="row" @submit=${this.#prove}>
+      <select name="person" aria-label=${said.people}>
+        ${known.map(({ id, name }) => html`<option value=${id}>${name}</option>`)}
+      </select>
+      ${this.#pinField()}
+      <button class="takes">${said.iAmHere}</button>
+    </form>`;
+  }
+
+  #pinField() {
+    return html`<label>
+      ${this.said.pin}
+      <input
+        name="pin"
+        type="password"
+        inputmode="numeric"
+        autocomplete="off"
+        required
+        size="8"
+        maxlength="12"
+      />
+    </label>`;
+  }
+
+  readonly #prove = (event: SubmitEvent): void => {
+    event.preventDefault();
+    const form = event.target as HTMLFormElement;
+    const typed = new FormData(form);
+    const person = String(typed.get('person')) as PersonId;
+    const pin = String(typed.get('pin'));
+    form.reset();
+    this.#wish((doors) => doors.prove({ person, pin }));
+  };
+
+  #person(person: ListedPerson) {
+    const { said } = this;
+    const { id, name, hasPin, isOwner } = person;
+    const has = isOwner ? said.isOwner : hasPin ? said.hasPin : said.noPin;
+    const clear = () =>
+      this.#wish((doors) => doors.setPin({ person: id, pin: null, isOwner: false }));
+    return html`<li>
+      <span class="name">${name}</span>
+      <span class="soft">${has}</span>
+      ${this.setting === id ? this.#setter(person) : this.#setButton(id)}
+      ${hasPin ? html`<button @click=${clear}>${said.clearPin}</button>` : nothing}
+    </li>`;
+  }
+
+  #setButton(id: PersonId) {
+    const open = () => {
+      this.setting = id;
+    };
+    return html`<button @click=${open}>${this.said.setPin}</button>`;
+  }
+
+  #setter({ id, isOwner }: ListedPerson) {
+    const { said } = this;
+    const close = () => {
+      this.setting = null;
+    };
+    const keep = (event: SubmitEvent) => {
+      event.preventDefault();
+      const typed = new FormData(event.target as HTMLFormElement);
+      const asked = { person: id, pin: String(typed.get('pin')), isOwner: typed.has('owner') };
+      close();
+      this.#wish((doors) => doors.setPin(asked));
+    };
+    return html`<form @submit=${keep}>
+      ${this.#pinField()}
+      <label>
+        <input type="checkbox" name="owner" ?checked=${isOwner || !this.list.needsOwner} />
+        ${said.answersForHub}
+      </label>
+      <button class="takes">${said.keep}</button>
+      <button type="button" class="leaves" @click=${close}>${said.leaveIt}</button>
+    </form>`;
+  }
+
+  #wish(wish: Wish): void {
+    this.tell('wish', wish);
+  }
+}

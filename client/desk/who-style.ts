@@ -1,0 +1,77 @@
+import { css } from 'lit';
+
+/** How lists of screens and people are ruled, in every part of the desk's section on who. */
+export const whoStyle = css`
+  :host {
+    display: block;
+  }
+  h2 {
+    font-size: var(--strong);
+    font-weight: 800;
+    border-bottom: var(--heavy) solid var(--ink);
+    margin-top: var(--edge);
+  }
+  li,
+  .row {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0 1em;
+    min-height: var(--touch);
+    padding: calc(var(--gap) / 2) 0;
+    border-bottom: var(--hair) solid var(--pencil);
+  }
+  li > .name {
+    flex: 1 1 10em;
+    font-weight: 800;
+  }
+  .soft {
+    color: var(--soft);
+  }
+  .code {
+    font-size: var(--figure);
+    font-weight: 800;
+    letter-spacing: 0.06em;
+  }
+  form {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: var(--gap) 1em;
+  }
+  fieldset {
+    display: contents;
+  }
+  label {
+    display: inline-flex;
+    align-items: center;
+    gap: 0.4em;
+    min-height: var(--touch);
+  }
+  input:not([type='checkbox']),
+  select {
+    min-height: var(--touch);
+    border-bottom: var(--line) solid var(--ink);
+    font-weight: 700;
+    background: var(--ground);
+  }
+  input[type='checkbox'] {
+    appearance: auto;
+    width: 1.1em;
+    height: 1.1em;
+    accent-color: var(--ink);
+  }
+  button {
+    border: var(--line) solid var(--ink);
+    padding: 0 0.6em;
+    font-weight: 700;
+  }
+  .takes {
+    border-width: var(--heavy);
+    font-weight: 800;
+  }
+  .leaves {
+    border-style: dashed;
+    font-weight: 600;
+  }
+`;
