@@ -1,14 +1,30 @@
 import { createHash } from 'node:crypto';
-import type { AdoptedPlan } from '../shared/day/index.ts';
-import { assert, type CommandId, canonical, type Instant } from '../shared/kernel/index.ts';
+import type { AdoptedPlan, Live } from '../shared/day/index.ts';
+import { standingOf, startedIn } from '../shared/day/index.ts';
+import {
+  assert,
+  type BatchId,
+  type CommandId,
+  canonical,
+  type Instant,
+} from '../shared/kernel/index.ts';
 import {
   type BuiltDay,
   build,
+  type Keeping,
+  keepingOf,
   type PlanFiles,
   type PlanRefusal,
   planDay,
+  revise,
 } from '../shared/plan/index.ts';
-import { type Conflict, check, construct } from '../shared/schedule/index.ts';
+import {
+  type Conflict,
+  check,
+  construct,
+  type Problem,
+  type Schedule,
+} from '../shared/schedule/index.ts';
 import type { Brought } from './hub/index.ts';
 import { planLimits, profileNamed, profileNames } from './plan-limits.ts';
 
@@ -30,33 +46,75 @@ export type PlanMade =
 
 /** Works a cook plan out into tasks and a schedule, or says why it cannot be. */
 export function makePlan(files: PlanFiles, version: number): PlanMade {
+  const made = built(files);
+  if (!made.ok) return made;
+  const planned = planDay(made.day, construct, { seed: SEED });
+  if (!planned.ok) {
+    return { ok: false, why: 'no-schedule', built: made.day, conflicts: planned.conflicts };
+  }
+  const { day, schedule } = planned;
+  mustKeep(day.problem, schedule);
+  return { ok: true, plan: { ...head(files, version), ...files, built: day, schedule } };
+}
+
+export type PlanRevised =
+  | {
+      readonly ok: true;
+      readonly plan: AdoptedPlan;
+      /** The batches that were planned anew. */
+      readonly planned: readonly BatchId[];
+    }
+  | Extract<PlanMade, { ok: false }>;
+
+/** The next version of the plan of a running day: what has started stands. */
+export function revisePlan(files: PlanFiles, live: Live): PlanRevised {
+  const { plan } = live.index;
+  const made = built(files, keepingOf(plan, files.cookPlan, startedIn(live)));
+  if (!made.ok) return made;
+  const revision = {
+    before: plan.built,
+    after: made.day,
+    standing: standingOf(live),
+    nowS: live.nowS,
+  };
+  const revised = revise(revision, construct, { seed: SEED });
+  if (!revised.ok) {
+    if (revised.why === 'refused') return revised;
+    const { conflicts } = revised;
+    return { ok: false, why: 'no-schedule', built: made.day, conflicts };
+  }
+  const { day, schedule, proof, planned } = revised;
+  mustKeep(proof.problem, proof.schedule);
+  const next = { ...head(files, plan.version + 1), ...files, built: day, schedule };
+  return { ok: true, plan: next, planned };
+}
+
+function built(files: PlanFiles, keeping?: Keeping) {
   const { cookPlan, kitchen, catalogue } = files;
   const profile = profileNamed(kitchen.limits);
   if (profile === null) {
     const path = 'kitchen.json: limits';
     const allowed = `one of: ${profileNames.join(', ')}`;
     const refusal = { rule: 'unknown-word', path, found: `"${kitchen.limits}"`, allowed } as const;
-    return { ok: false, why: 'refused', refusals: [refusal] };
+    return { ok: false, why: 'refused', refusals: [refusal] } as const;
   }
-  const built = build(cookPlan, { kitchen, catalogue, limits: planLimits(profile) });
-  if (!built.ok) return { ok: false, why: 'refused', refusals: built.refusals };
-  const planned = planDay(built.day, construct, { seed: SEED });
-  if (!planned.ok) {
-    return { ok: false, why: 'no-schedule', built: built.day, conflicts: planned.conflicts };
-  }
-  const violations = check(planned.day.problem, planned.schedule);
-  assert(violations.length === 0, `the schedule breaks ${JSON.stringify(violations[0])}`);
-  const plan = {
-    version,
-    engine: ENGINE,
-    seed: SEED,
-    hashes: hashesOf(files),
-    ...files,
-    built: planned.day,
-    schedule: planned.schedule,
-  };
-  return { ok: true, plan };
+  const of = { kitchen, catalogue, limits: planLimits(profile) };
+  const made = build(cookPlan, keeping ? { ...of, keeping } : of);
+  return made.ok ? made : ({ ok: false, why: 'refused', refusals: made.refusals } as const);
 }
+
+/** No schedule is published that the independent checker has a word against. */
+function mustKeep(problem: Problem, schedule: Schedule): void {
+  const violations = check(problem, schedule);
+  assert(violations.length === 0, `the schedule breaks ${JSON.stringify(violations[0])}`);
+}
+
+const head = (files: PlanFiles, version: number) => ({
+  version,
+  engine: ENGINE,
+  seed: SEED,
+  hashes: hashesOf(files),
+});
 
 /** Hexadecimal SHA-256 over the canonical JSON of each document. */
 export function hashesOf({ cookPlan, kitchen, catalogue }: PlanFiles): AdoptedPlan['hashes'] {

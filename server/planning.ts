@@ -1,7 +1,7 @@
-import type { AdoptedPlan, DayState } from '../shared/day/index.ts';
+import { type AdoptedPlan, type DayState, openLive } from '../shared/day/index.ts';
 import { canonical, type Instant } from '../shared/kernel/index.ts';
 import type { PlanFiles } from '../shared/plan/index.ts';
-import { adoption, hashesOf, makePlan } from './adopt.ts';
+import { adoption, hashesOf, makePlan, revisePlan } from './adopt.ts';
 import { dueAt, isOver } from './due.ts';
 import { faultLine, readFolder } from './folder/index.ts';
 import type { Hub } from './hub/index.ts';
@@ -9,7 +9,7 @@ import { whyNotPlanned } from './why-not-planned.ts';
 
 /** What came of looking into a kitchen's folder. */
 export type Looked = {
-  readonly what: 'adopted' | 'as-before' | 'begun' | 'nothing-due' | 'broken' | 'impossible';
+  readonly what: 'adopted' | 'as-before' | 'nothing-due' | 'broken' | 'impossible';
   /** What is wrong, for whoever runs the hub; nothing that was said the last time. */
   readonly lines: readonly string[];
 };
@@ -25,19 +25,22 @@ export type Planning = {
 
 export function createPlanning(hub: Hub<DayState>, folder: string): Planning {
   let saidBefore: readonly string[] = [];
-  /** What came of trying these very files: working a plan out takes its time. */
-  let tried: { readonly hashes: string; readonly lines: readonly string[] } | null = null;
+  /** What came of trying these very files on this day: working a plan out takes its time. */
+  let tried: { readonly what: string; readonly lines: readonly string[] } | null = null;
 
-  async function takeUp(files: PlanFiles, adoptedAt: (plan: AdoptedPlan) => Instant) {
+  async function takeUp(files: PlanFiles, now: Instant, adoptedAt: (plan: AdoptedPlan) => Instant) {
     const { day } = files.cookPlan;
     const hashes = canonical(hashesOf(files));
     const running = hub.state.plan;
     if (running && canonical(running.hashes) === hashes) return looked('as-before');
-    if (tried?.hashes === hashes) return looked('impossible', tried.lines);
-    if (running?.built.day === day && hasBegun(hub.state)) return looked('begun', [begun(day)]);
-    const made = makePlan(files, running?.built.day === day ? running.version + 1 : 1);
+    if (tried?.what === hashes) return looked('impossible', tried.lines);
+    const isSameDay = running?.built.day === day;
+    const made =
+      isSameDay && hasBegun(hub.state)
+        ? revisePlan(files, openLive(hub.state, now))
+        : makePlan(files, isSameDay ? running.version + 1 : 1);
     if (!made.ok) {
-      tried = { hashes, lines: whyNotPlanned(made, files.kitchen) };
+      tried = { what: hashes, lines: whyNotPlanned(made, files.kitchen) };
       return looked('impossible', tried.lines);
     }
     await hub.bring(adoption(made.plan, adoptedAt(made.plan)));
@@ -55,7 +58,8 @@ export function createPlanning(hub: Hub<DayState>, folder: string): Planning {
     }
     if (due === null) return looked('nothing-due', faultLines);
     if (due.plan === null) return looked('broken', faultLines);
-    const { what, lines } = await takeUp({ kitchen, catalogue, cookPlan: due.plan }, adoptedAt);
+    const files = { kitchen, catalogue, cookPlan: due.plan };
+    const { what, lines } = await takeUp(files, now, adoptedAt);
     return looked(what, [...faultLines, ...lines]);
   }
 
@@ -77,6 +81,3 @@ function isUnderWay(state: DayState, now: Instant): boolean {
   const { plan } = state;
   return plan !== null && hasBegun(state) && !isOver(plan.cookPlan, now, plan.kitchen.zone);
 }
-
-const begun = (day: string) =>
-  `The files for ${day} were changed, but its work has begun: that day goes on as it was planned.`;

@@ -112,7 +112,7 @@ function keepLooking(
       const { what, lines } = await planning.look(clock.now());
       lines.forEach(say);
       if (what === 'adopted') say('A new plan was taken up.');
-      else if (lines.length > 0 && what !== 'begun') say('The running day stays as it is.');
+      else if (lines.length > 0) say('The running day stays as it is.');
     } catch (fault) {
       report({ level: 'fault', what: 'the folder could not be looked into', path, fault });
     }

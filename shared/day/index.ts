@@ -23,6 +23,7 @@ export { type Passage, passagesOf } from './passage.ts';
 export { type PlanIndex, slotName } from './plan-index.ts';
 export { mayStart } from './ready.ts';
 export type * from './refusal.ts';
+export { standingOf, startedIn } from './standing.ts';
 export { type DayState, emptyDay, factsOf, type TaskFacts } from './state.ts';
 export {
   isUnclaimed,

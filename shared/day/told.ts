@@ -23,6 +23,9 @@ export function timelineOf(state: DayState, now: Instant): Timeline | null {
   tellPassages(timeline, new Map(), passagesOf(state), index);
   for (const stage of burning(state)) tellLength(timeline, state, stage);
   timeline.notBefore(since(state.plan.built.origin, now));
+  // A plan of a day under way has happened in part: told fact by fact, times rise that the next
+  // fact lets fall, and some hold each other up. Seen all at once they are the least there are.
+  timeline.moved([]);
   return timeline;
 }
 

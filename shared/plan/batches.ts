@@ -2,6 +2,7 @@ import type { BatchId } from '../kernel/index.ts';
 import { after, seconds, textOf } from '../kernel/index.ts';
 import type { Batch } from './built.ts';
 import { QUARTER_S } from './demand.ts';
+import { dishKey, type Keeping, numberOf } from './keeping-batches.ts';
 import { fitsOf } from './lacks.ts';
 import { laidCount } from './laid.ts';
 import { longestSale, obstacles } from './obstacles.ts';
@@ -10,28 +11,51 @@ import type { OrderedBatch } from './ordered-batch.ts';
 import { chainLength, serveStep } from './path.ts';
 import { holdsLoads, rackLoads } from './rack-fit.ts';
 import type { PlanRefusal } from './refusal.ts';
-import { type Stretch, splitService } from './split.ts';
+import { evenShares, keptShare, namedShares, type Share } from './shares.ts';
 import { piecesFor, portionsFrom, weightsOf } from './weights.ts';
 
 /** More would be a slip of the finger. */
 const MOST_PIECES = 500;
 
-/** The batches of an order, staggered over its service, or why there can be none. */
-export function batchesOf(order: Order, frame: Frame): OrderedBatch[] | PlanRefusal[] {
+/**
+ * The batches of an order, staggered over its service, or why there can be none. Those that are
+ * kept stay as they are.
+ */
+export function batchesOf(
+  order: Order,
+  frame: Frame,
+  { batches: kept, unchanged }: Keeping,
+): OrderedBatch[] | PlanRefusal[] {
   const refusals = obstacles(order, frame, 1);
   if (refusals.length > 0) return refusals;
   const { cut, dish } = order;
   const serve = serveStep(order.steps).id;
-  const stretches = splitService(order.demand, {
-    piecesFor: (portions) => piecesFor(cut, dish.portionKg, portions),
-    mostPieces: largestBatch(order, frame),
-    mostQuarters: (pieces) => Math.floor(longestSale(order, serve, pieces) / QUARTER_S),
-  });
-  const batches = stretches.map((stretch, index) =>
-    orderedBatch(order, stretch, stretches.length > 1 ? index + 1 : null),
-  );
-  const tooEarly = batches.flatMap(({ batch }) => earliness(order, frame, batch));
+  const mostPieces = largestBatch(order, frame);
+  const limits = {
+    piecesFor: (portions: number) => piecesFor(cut, dish.portionKg, portions),
+    mostPieces,
+    mostQuarters: (pieces: number) => Math.floor(longestSale(order, serve, pieces) / QUARTER_S),
+  };
+  const key = dishKey(order.service.id, dish.id);
+  const its = kept.filter(({ batch }) => dishKey(batch.service, batch.dish) === key);
+  const sharesOf = order.readyAt.length > 0 ? namedShares : evenShares;
+  const shares = unchanged.has(key) ? its.map(keptShare) : sharesOf(order, limits, its);
+  const known = new Set(its.map(({ batch }) => numberOf(batch.id)));
+  const fresh = shares.filter(({ number }) => !known.has(number));
+  const tooLarge = fresh.find(({ pieces }) => pieces > mostPieces);
+  if (tooLarge) return [tooManyPieces(order, tooLarge, mostPieces)];
+  const batches = shares.map((share) => orderedBatch(order, share, shares.length > 1));
+  const ids = new Set(fresh.map((share) => idOf(order, share)));
+  const tooEarly = batches
+    .filter(({ batch }) => ids.has(batch.id))
+    .flatMap(({ batch }) => earliness(order, frame, batch));
   return tooEarly.length > 0 ? tooEarly.slice(0, 1) : batches;
+}
+
+function tooManyPieces(order: Order, { number, pieces }: Share, most: number): PlanRefusal {
+  const { cut, dish } = order;
+  const portions = portionsFrom(cut, dish.portionKg, most);
+  return { rule: 'batch-too-large', ...ofDish(order), number, pieces, most, portions };
 }
 
 /** Narrows the answer of `batchesOf`. */
@@ -57,15 +81,17 @@ function isWorkable(order: Order, frame: Frame, pieces: number): boolean {
   return lie && obstacles(order, frame, pieces).length === 0;
 }
 
-function orderedBatch(order: Order, stretch: Stretch, number: number | null): OrderedBatch {
+const idOf = ({ service, dish }: Order, { number }: Share) =>
+  [service.id, dish.id, number].join('-') as BatchId;
+
+function orderedBatch(order: Order, share: Share, oneOfSeveral: boolean): OrderedBatch {
   const { cut, dish, service, route } = order;
-  const { pieces, fromQuarter, toQuarter } = stretch;
+  const { number, pieces, neededS, saleS } = share;
   const name = textOf([dish.name, service.name], ([what, when]) =>
-    number === null ? `${what} · ${when}` : `${what} · ${when} ${number}`,
+    oneOfSeveral || number > 1 ? `${what} · ${when} ${number}` : `${what} · ${when}`,
   );
-  const neededS = seconds(service.opensS + fromQuarter * QUARTER_S);
   const batch: Batch = {
-    id: [service.id, dish.id, number ?? 1].join('-') as BatchId,
+    id: idOf(order, share),
     name,
     service: service.id,
     dish: dish.id,
@@ -78,7 +104,7 @@ function orderedBatch(order: Order, stretch: Stretch, number: number | null): Or
     beginByS: seconds(neededS - chainLength(order.steps, pieces)),
     neededS,
   };
-  return { order, batch, saleS: seconds((toQuarter - fromQuarter) * QUARTER_S), donors: [] };
+  return { order, batch, saleS, donors: [] };
 }
 
 function earliness(order: Order, { origin }: Frame, { beginByS, neededS }: Batch): PlanRefusal[] {

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../catalogue/index.ts';
 import { chosenCut, chosenOptions, chosenSteps } from '../catalogue/index.ts';
-import { must, since } from '../kernel/index.ts';
+import { must, resolveLocal, since } from '../kernel/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import { batchesOf, isRefused } from './batches.ts';
 import type { Built } from './built.ts';
@@ -10,6 +10,7 @@ import { TrimLedger } from './donors.ts';
 import { kindsOf } from './food.ts';
 import { frameOf } from './frame.ts';
 import { homesOf } from './homes.ts';
+import { type Keeping, keepNothing } from './keeping-batches.ts';
 import { lacks } from './lacks.ts';
 import { kitchenBreaches, orderBreaches } from './limit-refusals.ts';
 import type { Limits } from './limits.ts';
@@ -25,6 +26,8 @@ export type BuildOf = {
   readonly kitchen: Kitchen;
   readonly catalogue: Catalogue;
   readonly limits: Limits;
+  /** What an edit of the running day leaves as it is; left out: nothing has begun. */
+  readonly keeping?: Keeping;
 };
 
 /**
@@ -32,7 +35,8 @@ export type BuildOf = {
  * everything that keeps it from being worked out. Whether hands and slots suffice for all of it at
  * once is the schedule's answer, not this one's.
  */
-export function build(cookPlan: CookPlan, { kitchen, catalogue, limits }: BuildOf): Built {
+export function build(cookPlan: CookPlan, of: BuildOf): Built {
+  const { kitchen, catalogue, limits, keeping = keepNothing } = of;
   const unknown = unknownInPlan(cookPlan, { kitchen, catalogue });
   const turned = cookPlan.services.flatMap(turnedRound);
   if (unknown.length > 0 || turned.length > 0) {
@@ -45,7 +49,10 @@ export function build(cookPlan: CookPlan, { kitchen, catalogue, limits }: BuildO
   );
   const frame = { ...days, homes: homesOf(orders, kitchen) };
   const refusals = kitchenBreaches(kitchen, catalogue, limits);
-  const answers = orders.map((order) => ({ order, answer: answerTo(order, frame, catalogue) }));
+  const answers = orders.map((order) => ({
+    order,
+    answer: answerTo(order, frame, { catalogue, keeping }),
+  }));
   const batches: OrderedBatch[] = [];
   const take = (answer: OrderedBatch[] | PlanRefusal[]) => {
     if (isRefused(answer)) refusals.push(...answer);
@@ -64,14 +71,14 @@ export function build(cookPlan: CookPlan, { kitchen, catalogue, limits }: BuildO
 function answerTo(
   order: Order,
   frame: Frame,
-  catalogue: Catalogue,
+  { catalogue, keeping }: { readonly catalogue: Catalogue; readonly keeping: Keeping },
 ): OrderedBatch[] | PlanRefusal[] {
   const lacking = [
     ...lacks(order, frame, catalogue),
     ...orderBreaches(order, frame),
     ...soldAfterClosing(order),
   ];
-  return lacking.length > 0 ? lacking : batchesOf(order, frame);
+  return lacking.length > 0 ? lacking : batchesOf(order, frame, keeping);
 }
 
 /** Wall times of one kind compare as text. */
@@ -111,6 +118,10 @@ function orderOf(
     steps,
     kinds: kindsOf(cut, steps),
     demand: portionsPerQuarter(planned.sales, quarters),
+    readyAt: (planned.batches ?? []).map(({ number, portions, ready }) => {
+      const { at } = resolveLocal(cookPlan.day, ready, kitchen.zone);
+      return { number, portions, neededS: since(origin, at) };
+    }),
   };
 }
 

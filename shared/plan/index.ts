@@ -2,6 +2,7 @@ export type { Text } from '../kernel/index.ts';
 export { type BuildOf, build } from './build.ts';
 export type * from './built.ts';
 export { copyPlan } from './copy-plan.ts';
+export { type Keeping, keepingOf } from './keeping-batches.ts';
 export type { Breach, FoodKind, LimitRow, Limits } from './limits.ts';
 export { mixLine } from './lists.ts';
 export type * from './names.ts';
@@ -15,7 +16,14 @@ export {
   kitchenResource,
   resourceId,
 } from './resources.ts';
-export { type CookPlan, cookPlanSchema, type PlannedDish, type Sales } from './schema.ts';
+export { type Revised, type Revision, revise, type Standing } from './revise.ts';
+export {
+  type CookPlan,
+  cookPlanSchema,
+  type PlannedBatch,
+  type PlannedDish,
+  type Sales,
+} from './schema.ts';
 export { taskId } from './task-id.ts';
 export { unknownInKitchen } from './unknown.ts';
 export { rawFor, type Weights, weightsOf } from './weights.ts';

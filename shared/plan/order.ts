@@ -31,6 +31,12 @@ export type Order = {
   /** What the food is to the limits during each step. */
   readonly kinds: ReadonlyMap<StepId, FoodKind>;
   readonly demand: readonly number[];
+  /** The batches that the plan names itself; none: they follow from the demand. */
+  readonly readyAt: readonly {
+    readonly number: number;
+    readonly portions: number;
+    readonly neededS: Seconds;
+  }[];
 };
 
 /** The set temperature that each smoker is to keep, if it can. */

@@ -68,6 +68,19 @@ function mainWork(day: BuiltDay, planner: Planner, options: Options): Planned {
   return schedule ? { ok: true, schedule } : ask(day.problem, options);
 }
 
+/**
+ * The schedule of a day of which much stands already: what is left is few enough to be planned with
+ * its racks in one, by the same wishes.
+ */
+export function planAround(day: BuiltDay, planner: Planner, options: Options): Planned {
+  const inOne = (wish: Problem) => {
+    const planned = planner(wish, options);
+    return planned.ok ? planned.schedule : null;
+  };
+  const schedule = freshest(wishesOf(day), inOne, day);
+  return schedule ? { ok: true, schedule } : planner(day.problem, options);
+}
+
 /** The same planner, which answers what it was asked before from memory. */
 function remembering(planner: Planner): Planner {
   const answers = new WeakMap<Problem, Planned>();

@@ -61,6 +61,19 @@ export type PlanRefusal =
       readonly needS: Seconds;
       readonly allowedS: Seconds;
     })
+  /** A batch that the plan names is more than one smoker holds, or one shift or limit bears. */
+  | (OfDish & {
+      readonly rule: 'batch-too-large';
+      readonly number: number;
+      readonly pieces: number;
+      readonly most: number;
+      /** So many it can be. */
+      readonly portions: number;
+    })
+  /** Work has begun on it, and the plan has it no more. */
+  | { readonly rule: 'batch-begun'; readonly batch: Text; readonly pieces: number }
+  /** A step that has begun is gone from its route, or another would have to come before it. */
+  | { readonly rule: 'step-begun'; readonly batch: Text; readonly step: Text }
   /** The chain before the first portion is longer than the time there is. */
   | (OfDish & {
       readonly rule: 'service-too-early';

@@ -35,6 +35,15 @@ const sales = z.discriminatedUnion('by', [
   }),
 ]);
 
+const plannedBatch = entry({
+  number: z
+    .int()
+    .min(1)
+    .describe('It goes by this number for as long as it is in the plan, whatever comes or goes'),
+  portions: z.int().min(1),
+  ready: clockSchema().describe('When its first portion stands ready'),
+});
+
 const plannedDish = entry({
   dish: idSchema<DishId>(),
   sales,
@@ -42,6 +51,9 @@ const plannedDish = entry({
     .record(z.string(), z.string())
     .default({})
     .describe('Choices of the route that differ from the usual'),
+  batches: z
+    .exactOptional(z.array(plannedBatch).min(1))
+    .describe('The batches to make; left out: as few as the limits allow, by the sales'),
   slots: z
     .exactOptional(z.array(slotId).min(1))
     .describe('Only in these slots; left out: wherever there is room'),
@@ -72,4 +84,5 @@ export const cookPlanSchema = entry({
 export type CookPlan = Frozen<z.output<typeof cookPlanSchema>>;
 export type Service = CookPlan['services'][number];
 export type PlannedDish = CookPlan['services'][number]['dishes'][number];
+export type PlannedBatch = NonNullable<PlannedDish['batches']>[number];
 export type Sales = PlannedDish['sales'];

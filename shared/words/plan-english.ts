@@ -42,6 +42,12 @@ export const planEnglish: PlanPhrases = {
     `${of}: from “${from}” to “${to}” takes ${needs} even for one piece; at most ${allowed} is allowed.`,
   serviceTooEarly: (of, opens, needs, has, can) =>
     `${of} needs ${needs} before it opens at ${opens}, and there are ${has}: it can open at ${can}.`,
+  batchTooLarge: (of, number, pieces, most, portions) =>
+    `${of}: batch ${number} is ${pieces} pieces, and ${most} can be made in one go: make it ${portions} portions or less, or split it.`,
+  batchBegun: (batch, pieces) =>
+    `${batch} has begun, ${pieces} pieces of it: leave it in the plan, and change the others.`,
+  stepBegun: (batch, step) =>
+    `${batch}: “${step}” has begun and could not have come so: leave what came before it as it is.`,
   trimShort: (of, cut, needs, has, portions) =>
     `${of} needs ${needs} of ${cut}, and what it is taken from leaves ${has}: that is enough for ${portions} portions.`,
   limitBroken: (about, limit, asked, found) =>

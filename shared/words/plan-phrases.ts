@@ -28,6 +28,9 @@ export type PlanPhrases = {
   >;
   limitTooShort(of: string, from: string, to: string, needs: string, allowed: string): string;
   serviceTooEarly(of: string, opens: string, needs: string, has: string, can: string): string;
+  batchTooLarge(of: string, number: number, pieces: number, most: number, portions: number): string;
+  batchBegun(batch: string, pieces: number): string;
+  stepBegun(batch: string, step: string): string;
   trimShort(of: string, cut: string, needs: string, has: string, portions: number): string;
   limitBroken(about: string, limit: string, asked: string | null, found: string | null): string;
   conflict: {

@@ -44,6 +44,12 @@ export const planSpanish: PlanPhrases = {
     `${of}: de «${from}» a «${to}» pasan ${needs} aun con una pieza; se admite como mucho ${allowed}.`,
   serviceTooEarly: (of, opens, needs, has, can) =>
     `${of} pide ${needs} antes de abrir a las ${opens} y hay ${has}: puede abrir a las ${can}.`,
+  batchTooLarge: (of, number, pieces, most, portions) =>
+    `${of}: la tanda ${number} es de ${pieces} piezas y de una vez caben ${most}: hágala de ${portions} porciones o menos, o divídala.`,
+  batchBegun: (batch, pieces) =>
+    `${batch} ya empezó, ${pieces} piezas: déjela en el plan y cambie las otras.`,
+  stepBegun: (batch, step) =>
+    `${batch}: «${step}» ya empezó y no pudo ser así: deje como está lo que va antes.`,
   trimShort: (of, cut, needs, has, portions) =>
     `${of} pide ${needs} de ${cut} y aquello de lo que sale deja ${has}: alcanza para ${portions} porciones.`,
   limitBroken: (about, limit, asked, found) =>

@@ -53,6 +53,14 @@ export function sayPlanRefusal(refusal: PlanRefusal, say: Say): string {
         durationWords(refusal.hasS),
         clockTime(refusal.canOpenAt, say),
       );
+    case 'batch-too-large': {
+      const { number, pieces, most, portions } = refusal;
+      return words.batchTooLarge(dishOf(refusal, say), number, pieces, most, portions);
+    }
+    case 'batch-begun':
+      return words.batchBegun(textIn(refusal.batch, say), refusal.pieces);
+    case 'step-begun':
+      return words.stepBegun(textIn(refusal.batch, say), textIn(refusal.step, say));
     case 'trim-short':
       return words.trimShort(
         dishOf(refusal, say),

@@ -17,6 +17,7 @@ import {
   type Instant,
   instant,
   must,
+  type TaskId,
   weekdays,
 } from '../../shared/kernel/index.ts';
 
@@ -47,7 +48,13 @@ afterEach(async () => {
   rmSync(folder, { recursive: true });
 });
 
-type PlanJson = { day: string; services: { dishes: { sales: { portions: number } }[] }[] };
+type DishJson = { dish: string; sales: { portions: number } };
+type PlanJson = { day: string; services: { id: string; dishes: DishJson[] }[] };
+const dishOf = (plan: PlanJson, dish: string) =>
+  must(
+    plan.services[1]?.dishes.find((each) => each.dish === dish),
+    dish,
+  );
 const portionsOf = (plan: PlanJson) => must(plan.services[1]?.dishes[0], 'a dish').sales;
 
 function edit(change: (plan: PlanJson) => void, file = planFile) {
@@ -65,7 +72,17 @@ async function start() {
     );
   const head = { personId: null, screenId: null, tappedAt: now() };
   const task = must(first, 'a first task').activity;
-  return hub.command({ ...head, id: 'start-1' as CommandId, kind: 'start', task });
+  const answer = await hub.command({ ...head, id: 'start-1' as CommandId, kind: 'start', task });
+  expect(answer).toMatchObject({ ok: true });
+  return task;
+}
+
+function placed(task: TaskId) {
+  const { placements } = must(hub.state.plan, 'a plan').schedule;
+  return must(
+    placements.find(({ activity }) => activity === task),
+    task,
+  );
 }
 
 describe('a plan that is due', () => {
@@ -86,15 +103,31 @@ describe('a plan that is due', () => {
     expect(hub.state.plan?.version).toBe(2);
   });
 
-  it('stays as it is once its work has begun, and says so once', async () => {
+  it('gives way to its edit while it runs, and what was begun stands', async () => {
     await planning.look(now());
-    expect(await start()).toMatchObject({ ok: true });
+    const task = await start();
+    const was = placed(task);
     edit((plan) => {
-      portionsOf(plan).portions += 4;
+      dishOf(plan, 'slaw').sales.portions += 20;
+    });
+    expect(await planning.look(now())).toEqual({ what: 'adopted', lines: [] });
+    expect(hub.state.plan?.version).toBe(2);
+    expect(hub.state.tasks.get(task)?.started).not.toBeNull();
+    expect(placed(task)).toMatchObject({ mode: was.mode, uses: was.uses });
+  });
+
+  it('keeps a dish that has begun, and says why its edit cannot be', async () => {
+    await planning.look(now());
+    const task = await start();
+    const batch = must(hub.state.plan, 'a plan').built.tasks.find(({ id }) => id === task)?.batch;
+    edit((plan) => {
+      for (const service of plan.services) {
+        service.dishes = service.dishes.filter(({ dish }) => batch !== `${service.id}-${dish}-1`);
+      }
     });
     const { what, lines } = await planning.look(now());
-    expect(what).toBe('begun');
-    expect(lines).toMatchObject([expect.stringContaining('its work has begun')]);
+    expect(what).toBe('impossible');
+    expect(lines).toMatchObject([expect.stringContaining('has begun')]);
     expect((await planning.look(now())).lines).toEqual([]);
     expect(hub.state.plan?.version).toBe(1);
   });
