@@ -1,3 +1,4 @@
-export { genetic } from './genetic.ts';
+export { type Solved, solveExactly } from './exact.ts';
+export { genetic, type Scheduled } from './genetic.ts';
 export { heads, precedenceOf } from './precedence.ts';
-export { type Project, type ProjectActivity, type ProjectLag, projectOf } from './project.ts';
+export { type Project, projectOf } from './project.ts';

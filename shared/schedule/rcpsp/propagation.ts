@@ -1,0 +1,48 @@
+import type { LagRules } from './lag-rules.ts';
+import type { Nogoods } from './nogoods.ts';
+import type { Timetable } from './timetable.ts';
+import type { Trail } from './trail.ts';
+
+/** All that draws conclusions, from the cheapest to the dearest. */
+export class Propagation {
+  readonly trail: Trail;
+  readonly lags: LagRules;
+  readonly timetable: Timetable;
+  readonly nogoods: Nogoods;
+  /** The changes on the trail up to here have been answered. */
+  #answered = 0;
+
+  constructor(trail: Trail, lags: LagRules, timetable: Timetable, nogoods: Nogoods) {
+    this.trail = trail;
+    this.lags = lags;
+    this.timetable = timetable;
+    this.nogoods = nogoods;
+  }
+
+  /** Answers every bound once, as if it had just been given; false at a contradiction. */
+  begin(): boolean {
+    for (let bound = 0; bound < this.trail.value.length; bound++) {
+      if (!this.lags.propagate(this.trail, bound)) return false;
+    }
+    return this.run();
+  }
+
+  /** Draws all that follows; false at a contradiction. */
+  run(): boolean {
+    this.#answered = Math.min(this.#answered, this.trail.size);
+    for (;;) {
+      while (this.#answered < this.trail.size) {
+        const bound = this.trail.boundAt(this.#answered++);
+        if (!this.lags.propagate(this.trail, bound)) return false;
+        if (!this.nogoods.propagate(this.trail, bound)) return false;
+      }
+      if (!this.timetable.propagate(this.trail)) return false;
+      if (this.#answered === this.trail.size) return true;
+    }
+  }
+
+  /** After going back: what stands was answered before. */
+  wentBack(): void {
+    this.#answered = Math.min(this.#answered, this.trail.size);
+  }
+}
