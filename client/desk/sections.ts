@@ -2,6 +2,7 @@ import { html } from 'lit';
 import type { DeskView } from '../../shared/view/index.ts';
 import type { DeskSectionName, Say } from '../../shared/words/index.ts';
 import type { Sync } from '../sync/index.ts';
+import './day-log.ts';
 import './pull-list.ts';
 import './time-chart.ts';
 
@@ -25,5 +26,9 @@ export const sections: readonly Section[] = [
   {
     name: 'pull',
     draw: ({ view, say }) => html`<pull-list .view=${view} .say=${say}></pull-list>`,
+  },
+  {
+    name: 'log',
+    draw: ({ view, say }) => html`<day-log .lines=${view.log} .say=${say}></day-log>`,
   },
 ];

@@ -43,7 +43,7 @@ export class PassWall extends Part {
       :host([narrow]) {
         height: auto;
         min-height: 100dvh;
-        grid-template-rows: auto auto auto;
+        grid-template-rows: auto auto 1fr;
       }
     `,
   ];

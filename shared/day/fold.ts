@@ -3,6 +3,7 @@ import { assert, seconds, unreachable } from '../kernel/index.ts';
 import type { DayFact, Event, EventHead } from './event.ts';
 import type { DayState, TaskFacts } from './state.ts';
 import { emptyDay, factsOf, loadKey } from './state.ts';
+import { toldOf } from './story.ts';
 import { foldWho, isWhoFact } from './who.ts';
 
 /**
@@ -11,7 +12,13 @@ import { foldWho, isWhoFact } from './who.ts';
  */
 export function fold(state: DayState, event: Event): DayState {
   assert(event.seq > state.seq, `event ${event.seq} after ${state.seq}`);
-  const head = { seq: event.seq, day: event.day ?? state.day, keptAt: event.keptAt };
+  const isSameDay = (event.day ?? state.day) === state.day;
+  const head = {
+    seq: event.seq,
+    day: event.day ?? state.day,
+    keptAt: event.keptAt,
+    story: [...(isSameDay ? state.story : []), toldOf(event)],
+  };
   // Nothing of the day hangs on it, so going through the day again passes it by.
   if (isWhoFact(event)) return { ...state, ...head, who: foldWho(state.who, event, event.at) };
   if (event.kind === 'planAdopted') {

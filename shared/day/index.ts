@@ -25,6 +25,7 @@ export { mayStart } from './ready.ts';
 export type * from './refusal.ts';
 export { standingOf, startedIn } from './standing.ts';
 export { type DayState, emptyDay, factsOf, type TaskFacts } from './state.ts';
+export type { Told } from './story.ts';
 export {
   isUnclaimed,
   isWhoFact,

@@ -10,6 +10,7 @@ import type {
 import { instant } from '../kernel/index.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
 import type { Event, ReadingPlace } from './event.ts';
+import type { Told } from './story.ts';
 import { nobody, type WhoState } from './who.ts';
 
 /**
@@ -33,6 +34,8 @@ export type DayState = {
   readonly slots: ReadonlyMap<LoadKey, SlotId>;
   readonly readings: readonly Reading[];
   readonly notes: readonly Note[];
+  /** All that has happened on this day, in the order it was kept; nothing is computed from it. */
+  readonly story: readonly Told[];
   /** Who belongs to the hub, on this day as on every other. */
   readonly who: WhoState;
   /**
@@ -82,6 +85,7 @@ export function emptyDay(): DayState {
     slots: new Map(),
     readings: [],
     notes: [],
+    story: [],
     who: nobody,
     atPlan: null,
     sincePlan: [],

@@ -3,6 +3,8 @@ import type { Instant } from '../kernel/index.ts';
 import type { MixLine, PullLine } from '../plan/index.ts';
 import type { DayChart } from './day-chart.ts';
 import { dayChart } from './day-chart.ts';
+import type { LogLine } from './day-log.ts';
+import { dayLog } from './day-log.ts';
 import { viewHead } from './head.ts';
 import type { ViewHead } from './view.ts';
 
@@ -14,6 +16,7 @@ export type DeskView = ViewHead & {
   /** Each edit of a running day makes the next. */
   readonly planVersion: number;
   readonly chart: DayChart;
+  readonly log: readonly LogLine[];
   readonly pull: readonly PullRow[];
   readonly mixes: readonly MixLine[];
 };
@@ -29,6 +32,7 @@ export function deskView(live: Live): DeskView {
     day: built.day,
     planVersion: version,
     chart: dayChart(live),
+    log: dayLog(live),
     pull: built.pull
       .map(({ byS, ...line }) => ({ ...line, byAt: live.instantOf(byS) }))
       .sort((a, b) => a.byAt - b.byAt),

@@ -31,6 +31,7 @@ export {
   zoomed,
 } from './chart-window.ts';
 export type { ChartBar, ChartChain, ChartRange, ChartRow, DayChart } from './day-chart.ts';
+export type { Logged, LogLine } from './day-log.ts';
 export type { DeskView, PullRow } from './desk-view.ts';
 export { drawnView } from './drawn.ts';
 export { type LaidOut, layOut } from './laid-out.ts';

@@ -2,11 +2,13 @@ export { clockTime, countPieces, durationWords, temperature, weight } from './am
 export { clockRange } from './clock-range.ts';
 export { type DeskSectionName, type DeskWords, deskWords } from './desk-words.ts';
 export type { Interface } from './interface.ts';
+export { logWords } from './log-words.ts';
 export { sayOffer } from './offers.ts';
 export { type PassWords, passWords } from './pass-words.ts';
 export { sayBecause, sayInHand, saySlot } from './reasons.ts';
 export { sayRefusal } from './refusals.ts';
 export { type Language, type Say, textIn } from './say.ts';
+export { sayLogged } from './say-logged.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
 export { sayBar, sayWhy } from './say-why.ts';
 export { ui } from './ui.ts';

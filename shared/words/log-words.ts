@@ -1,0 +1,92 @@
+import type { Language } from './say.ts';
+
+/** The sentences of the day's log; who and which screen stand beside them. */
+export type LogWords = {
+  plan(version: number): string;
+  readonly task: Record<
+    | 'taskStarted'
+    | 'taskFinished'
+    | 'startTakenBack'
+    | 'finishTakenBack'
+    | 'helpAsked'
+    | 'helpCame',
+    (task: string) => string
+  >;
+  counted(task: string, done: number, pieces: number): string;
+  late(task: string, by: string): string;
+  given(task: string, to: string): string;
+  read(where: string, temp: string): string;
+  moved(batch: string, to: string): string;
+  note(text: string, about: string | null): string;
+  readonly screen: Record<
+    'screenPaired' | 'screenRenamed' | 'screenMoved' | 'screenRevoked',
+    (name: string) => string
+  >;
+  readonly pin: Record<'pinSet' | 'pinCleared', (person: string) => string>;
+  /** Where a screen was alone: it was kept later than it happened. */
+  keptAt(time: string): string;
+  readonly nothing: string;
+};
+
+const english: LogWords = {
+  plan: (version) => `plan ${version} taken up`,
+  task: {
+    taskStarted: (task) => `started: ${task}`,
+    taskFinished: (task) => `finished: ${task}`,
+    startTakenBack: (task) => `start taken back: ${task}`,
+    finishTakenBack: (task) => `finish taken back: ${task}`,
+    helpAsked: (task) => `asked for help: ${task}`,
+    helpCame: (task) => `help came: ${task}`,
+  },
+  counted: (task, done, pieces) => `${done} of ${pieces} done: ${task}`,
+  late: (task, by) => `${by} later: ${task}`,
+  given: (task, to) => `given to ${to}: ${task}`,
+  read: (where, temp) => `${where} read ${temp}`,
+  moved: (batch, to) => `${batch} moved to ${to}`,
+  note: (text, about) => (about ? `note on “${about}”: ${text}` : `note: ${text}`),
+  screen: {
+    screenPaired: (name) => `screen “${name}” let in`,
+    screenRenamed: (name) => `screen now called “${name}”`,
+    screenMoved: (name) => `screen “${name}” put up elsewhere`,
+    screenRevoked: (name) => `screen “${name}” taken off`,
+  },
+  pin: {
+    pinSet: (person) => `PIN set for ${person}`,
+    pinCleared: (person) => `PIN taken from ${person}`,
+  },
+  keptAt: (time) => `kept ${time}`,
+  nothing: 'Nothing has happened yet.',
+};
+
+const spanish: LogWords = {
+  plan: (version) => `plan ${version} en marcha`,
+  task: {
+    taskStarted: (task) => `empezada: ${task}`,
+    taskFinished: (task) => `acabada: ${task}`,
+    startTakenBack: (task) => `inicio deshecho: ${task}`,
+    finishTakenBack: (task) => `final deshecho: ${task}`,
+    helpAsked: (task) => `pidió ayuda: ${task}`,
+    helpCame: (task) => `llegó la ayuda: ${task}`,
+  },
+  counted: (task, done, pieces) => `${done} de ${pieces} hechas: ${task}`,
+  late: (task, by) => `${by} más tarde: ${task}`,
+  given: (task, to) => `dada a ${to}: ${task}`,
+  read: (where, temp) => `${where}: se leyó ${temp}`,
+  moved: (batch, to) => `${batch} pasa a ${to}`,
+  note: (text, about) => (about ? `nota sobre «${about}»: ${text}` : `nota: ${text}`),
+  screen: {
+    screenPaired: (name) => `pantalla «${name}» admitida`,
+    screenRenamed: (name) => `la pantalla se llama ahora «${name}»`,
+    screenMoved: (name) => `pantalla «${name}» puesta en otro lugar`,
+    screenRevoked: (name) => `pantalla «${name}» dada de baja`,
+  },
+  pin: {
+    pinSet: (person) => `PIN puesto a ${person}`,
+    pinCleared: (person) => `PIN quitado a ${person}`,
+  },
+  keptAt: (time) => `guardado ${time}`,
+  nothing: 'Todavía no ha pasado nada.',
+};
+
+/** @example logWords.en.nothing //=> 'Nothing has happened yet.' */
+export const logWords: Readonly<Record<Language, LogWords>> = { en: english, es: spanish };

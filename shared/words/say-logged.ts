@@ -1,0 +1,48 @@
+import { unreachable } from '../kernel/index.ts';
+import type { Logged } from '../view/index.ts';
+import { durationWords, temperature } from './amounts.ts';
+import { type LogWords, logWords } from './log-words.ts';
+import { saySlot } from './reasons.ts';
+import type { Say } from './say.ts';
+import { textIn } from './say.ts';
+
+/**
+ * What happened, as a sentence.
+ * @example sayLogged({ kind: 'plan', version: 2 }, say) //=> 'plan 2 taken up'
+ */
+export function sayLogged(said: Logged, say: Say): string {
+  const words = logWords[say.language];
+  switch (said.kind) {
+    case 'plan':
+      return words.plan(said.version);
+    case 'task':
+      return words.task[said.what](sayDeed(said, say));
+    case 'counted':
+      return words.counted(sayDeed(said, say), said.done, said.pieces);
+    case 'late':
+      return words.late(sayDeed(said, say), durationWords(said.byS));
+    case 'given':
+      return words.given(sayDeed(said, say), said.to);
+    case 'read':
+      return words.read(textIn(said.where, say), temperature(said.tempC, say));
+    case 'moved':
+      return said.moves.map((move) => sayMove(move, words, say)).join('; ');
+    case 'note':
+      return words.note(said.text, said.about && textIn(said.about, say));
+    case 'screen':
+      return words.screen[said.what](said.name);
+    case 'pin':
+      return words.pin[said.what](said.of);
+    default:
+      return unreachable(said);
+  }
+}
+
+type Move = Extract<Logged, { kind: 'moved' }>['moves'][number];
+type Deed = Pick<Extract<Logged, { kind: 'task' }>, 'title' | 'batch'>;
+
+const sayMove = ({ batch, to }: Move, words: LogWords, say: Say) =>
+  words.moved(textIn(batch, say), saySlot(to, say));
+
+const sayDeed = ({ title, batch }: Deed, say: Say) =>
+  `${textIn(title, say)} (${textIn(batch, say)})`;

@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { openLive } from '../../../shared/day/index.ts';
+import type { PersonId } from '../../../shared/kernel/index.ts';
+import { after, celsius, minutes, must } from '../../../shared/kernel/index.ts';
+import type { LogLine } from '../../../shared/view/index.ts';
+import { viewOf } from '../../../shared/view/index.ts';
+import { sayLogged } from '../../../shared/words/index.ts';
+import { handsInOrder, noon, plan, Telling } from '../day/demo.ts';
+
+const first = must(handsInOrder[0], 'a task');
+const person = must(plan.kitchen.crew[0], 'a person');
+const smoker = must(plan.kitchen.smokers[0], 'a smoker');
+
+function logOf(telling: Telling): readonly LogLine[] {
+  const view = viewOf(openLive(telling.state, noon), { kind: 'desk' });
+  return view.face === 'desk' ? view.log : [];
+}
+
+const english = {
+  language: 'en',
+  zone: 'America/Chicago',
+  clock: '24 h',
+  temperature: '°F',
+  weight: 'lb',
+} as const;
+
+describe('the log of the day', () => {
+  it('tells what happened, newest first, with who did it', () => {
+    const telling = new Telling();
+    telling.ask({ kind: 'start', task: first }, noon, person.id);
+    telling.ask({ kind: 'finish', task: first }, after(noon, minutes(5)), person.id);
+    const lines = logOf(telling);
+    const words = lines.map(({ said }) => sayLogged(said, english).split(':')[0]);
+    expect(words).toEqual(['finished', 'started', 'plan 1 taken up']);
+    expect(lines[0]?.person).toBe(person.name);
+    expect(lines[0]?.at).toBe(after(noon, minutes(5)));
+  });
+
+  it('goes on over a new plan of the same day', () => {
+    const telling = new Telling();
+    telling.ask({ kind: 'start', task: first }, noon);
+    telling.keep({ kind: 'planAdopted', plan: { ...plan, version: 2 } }, noon, null);
+    const kinds = logOf(telling).map(({ said }) => said.kind);
+    expect(kinds).toEqual(['plan', 'task', 'plan']);
+  });
+
+  it('has a sentence for each thing in English and in Spanish, units and all', () => {
+    const telling = new Telling();
+    const where = { kind: 'air', smoker: smoker.id } as const;
+    telling.keep({ kind: 'temperatureRead', where, tempC: celsius(107.22) }, noon, null);
+    telling.keep({ kind: 'noteWritten', text: 'rain', task: null }, noon, null);
+    telling.keep({ kind: 'taskRunsLate', task: first, byS: minutes(10) }, noon, null);
+    telling.keep({ kind: 'taskGiven', task: first, hand: person.id }, noon, null);
+    telling.keep({ kind: 'piecesCounted', task: first, done: 1 }, noon, null);
+    const lines = logOf(telling);
+    const said = lines.map((line) => sayLogged(line.said, english));
+    expect(said).toContain(`${smoker.name.en} read 225 °F`);
+    expect(said).toContain('note: rain');
+    const enEspanol = lines.map((line) => sayLogged(line.said, { ...english, language: 'es' }));
+    expect(enEspanol).toContain('nota: rain');
+    for (const [i, sentence] of said.entries()) {
+      if (lines[i]?.said.kind !== 'plan') expect(enEspanol[i]).not.toBe(sentence);
+    }
+  });
+
+  it('knows somebody who has left the crew list by their id', () => {
+    const telling = new Telling();
+    telling.keep({ kind: 'helpAsked', task: first }, noon, 'somebody-gone' as PersonId);
+    expect(logOf(telling)[0]?.person).toBe('somebody-gone');
+  });
+});
