@@ -1,4 +1,6 @@
 import { openWall } from '../shell/open-wall.ts';
+import { whoDoors } from '../shell/who-doors.ts';
+import { toPairIfStranger } from './stranger.ts';
 import './screen-list.ts';
 import { ScreenSettings } from './screen-settings.ts';
 
@@ -6,3 +8,4 @@ const { settings } = openWall();
 const own = new ScreenSettings();
 own.settings = settings;
 document.body.append(document.createElement('screen-list'), own);
+void toPairIfStranger(whoDoors(settings.token), (path) => location.replace(path));
