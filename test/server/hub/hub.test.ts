@@ -310,6 +310,32 @@ describe('a screen', () => {
   });
 });
 
+describe('a screen that may show its face no longer', () => {
+  it('is let go in the turn in which that was kept, and no other with it', async () => {
+    const { hub, clock } = await openNotes(memoryDisk());
+    const [off, on] = [seenLink(trim, 'off'), seenLink(trim, 'on')];
+    hub.accept(off);
+    void hub.accept(on).command(noteCommand('without off'));
+    await settle(clock);
+    expect([off.isClosed, on.isClosed]).toEqual([true, false]);
+  });
+
+  it('comes again and is told why, asked nothing further and shown nothing of the day', async () => {
+    const { hub, clock } = await openNotes(memoryDisk());
+    void hub.accept(seenLink(trim, 'on')).command(noteCommand('without off'));
+    await settle(clock);
+    const again = seenLink(trim, 'off');
+    const listener = hub.accept(again);
+    listener.whole();
+    const refusal = { rule: 'screen-revoked' };
+    expect(again.blanks.map((blank) => blank.refusal)).toEqual([refusal, refusal]);
+    expect(again.views).toEqual([]);
+    expect(hub.health.screens).toBe(1);
+    listener.gone();
+    expect(hub.screens).toEqual(new Set(['on']));
+  });
+});
+
 describe('a damaged log', () => {
   async function damaged() {
     const disk = memoryDisk();

@@ -55,6 +55,24 @@ describe('a screen that knocks', () => {
     await next(socket, 'view');
   });
 
+  it('is the screen that its token says, whatever it calls itself', async () => {
+    const one = door.screen({ ...hello, screenId: 'another', token: 'wall-7' });
+    await next(one, 'view');
+    expect([...door.hub.screens]).toEqual(['wall-7']);
+  });
+
+  it('that nobody has let in is told so, and nothing is taken from it', async () => {
+    const socket = door.screen({ ...hello, token: 'lost' });
+    expect(await next(socket, 'blank')).toEqual({
+      epoch: '',
+      seq: 0,
+      refusal: { rule: 'screen-unknown' },
+    });
+    const asked = socket.timeout(300).emitWithAck('command', noteCommand('salt'));
+    await expect(asked).rejects.toThrow('timed out');
+    expect(door.hub.health).toMatchObject({ seq: 0, screens: 0 });
+  });
+
   it('may not do so by any other way than a socket', async () => {
     const response = await fetch(
       `http://127.0.0.1:${door.port}/socket.io/?EIO=4&transport=polling`,
