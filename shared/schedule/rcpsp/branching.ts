@@ -57,8 +57,8 @@ export class Branching {
   }
 
   /**
-   * The variable that lately had the most part in contradictions, where it stood in the best
-   * schedule (activity-based search, as in Chaff, with solution-guided values).
+   * The variable that lately had the most part in contradictions (as in Chaff): of a start, the
+   * earlier half is tried; an order is tried as it was in the best schedule.
    */
   byConflicts(trail: Trail): Decision | undefined {
     let chosen = -1;
@@ -72,8 +72,8 @@ export class Branching {
     if (chosen === -1) return undefined;
     const earliest = cell(trail.value, atLeast(chosen));
     const latest = -cell(trail.value, atMost(chosen));
-    const favoured = this.#favoured?.[chosen] ?? earliest;
-    if (favoured >= latest) return { bound: atLeast(chosen), value: latest };
-    return { bound: atMost(chosen), value: -Math.max(earliest, favoured) };
+    const isOrderToKeep = chosen >= this.#activities && this.#favoured?.[chosen] === latest;
+    if (isOrderToKeep) return { bound: atLeast(chosen), value: latest };
+    return { bound: atMost(chosen), value: -((earliest + latest) >> 1) };
   }
 }

@@ -58,8 +58,9 @@ export class Conflicts {
   };
 
   #sayContradiction(): void {
-    const { timetable } = this.#propagation;
+    const { timetable, energy } = this.#propagation;
     if (timetable.explainOverload(this.#say)) return;
+    if (energy.explainOverload(this.#trail, this.#say)) return;
     const bound = this.#trail.boundAt(this.#trail.size - 1);
     const against = cell(this.#trail.value, opposite(bound));
     this.#say(opposite(bound), against);
@@ -85,7 +86,7 @@ export class Conflicts {
   }
 
   #explain(reason: number, bound: number, value: number): void {
-    const { lags, timetable, nogoods } = this.#propagation;
+    const { lags, timetable, energy, nogoods } = this.#propagation;
     const rule = ruleOf(reason);
     const author = authorOf(reason);
     switch (author) {
@@ -95,6 +96,8 @@ export class Conflicts {
         return lags.explainOrder(rule, this.#trail, this.#say);
       case 'timetable':
         return timetable.explain(rule, bound, this.#say);
+      case 'energy':
+        return energy.explain(rule, bound, value, this.#trail, this.#say);
       case 'nogood':
         return nogoods.explain(rule, bound, this.#say);
       default:

@@ -1,7 +1,9 @@
 import { Branching } from './branching.ts';
 import { cell } from './cell.ts';
+import { cliques } from './cliques.ts';
 import { Conflicts } from './conflict.ts';
 import { type Disjunction, selected } from './disjunctions.ts';
+import { Energy } from './energy.ts';
 import type { Scheduled } from './genetic.ts';
 import { LagRules } from './lag-rules.ts';
 import { type LongestLags, longestLags, NO_LAG } from './longest-lags.ts';
@@ -31,6 +33,8 @@ export type ExactOptions = {
 
 /** Contradictions until the first restart; the next come by Luby's sequence. */
 const RESTART_UNIT = 64;
+/** One round in so many builds schedules along time, the others go by contradictions. */
+const ALONG_TIME_EVERY = 4;
 /** Clauses kept before the first forgetting, and how many more each time. */
 const CLAUSES = { first: 4_000, more: 500 };
 
@@ -51,9 +55,10 @@ export function solveExactly(project: Project, options: ExactOptions): Solved {
   const timetable = new Timetable(project, horizon);
   timetable.follow(values);
   const lags = new LagRules(project, selection.decided, selection.open);
+  const energy = new Energy(project, cliques(project, longest));
   const nogoods = new Nogoods(values.length);
   const trail = new Trail(values, timetable);
-  const propagation = new Propagation(trail, lags, timetable, nogoods);
+  const propagation = new Propagation(trail, { lags, timetable, energy, nogoods });
   return new ExactSearch(project, propagation, options).run();
 }
 
@@ -84,7 +89,7 @@ class ExactSearch {
     if (this.#best !== undefined && !this.#improveOn(this.#best)) return this.#proven();
     let clauses = CLAUSES.first;
     for (let restart = 1; ; restart++) {
-      const outcome = this.#round(RESTART_UNIT * luby(restart), restart % 2 === 1);
+      const outcome = this.#round(RESTART_UNIT * luby(restart), restart % ALONG_TIME_EVERY === 1);
       if (outcome === 'proven') return this.#proven();
       if (outcome === 'stopped') return this.#stopped();
       this.#backTo(0);
@@ -188,7 +193,10 @@ function initialBounds(
   const values = new Int32Array(2 * (size + open.length));
   for (let i = 0; i < size; i++) {
     const back = cell(least, i * size);
-    const latest = Math.min(horizon - cell(least, i * size + size - 1), back === NO_LAG ? horizon : -back);
+    const latest = Math.min(
+      horizon - cell(least, i * size + size - 1),
+      back === NO_LAG ? horizon : -back,
+    );
     values[atLeast(i)] = cell(least, i);
     values[atMost(i)] = -latest;
     if (cell(least, i) > latest) return undefined;

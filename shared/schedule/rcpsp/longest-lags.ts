@@ -50,7 +50,8 @@ export function addLag(longest: LongestLags, from: number, to: number, lag: numb
     for (let last = 0; last < size; last++) {
       const rest = cell(least, to * size + last);
       const sum = reach + lag + rest;
-      if (rest !== NO_LAG && sum > cell(least, first * size + last)) least[first * size + last] = sum;
+      if (rest !== NO_LAG && sum > cell(least, first * size + last))
+        least[first * size + last] = sum;
     }
   }
   return true;

@@ -37,7 +37,8 @@ export class Nogoods {
 
   #watch(id: number, place: number): void {
     const bound = opposite(cell(this.#clauses[id] ?? DROPPED, place));
-    this.#watching[bound]?.push(id);
+    // Refuted from this value of the bound on; before that, nothing is to be done.
+    this.#watching[bound]?.push(id, 1 - cell(this.#clauses[id] ?? DROPPED, place + 1));
   }
 
   /** Draws what follows from a bound that has risen; false at a contradiction. */
@@ -45,12 +46,16 @@ export class Nogoods {
     const watching = this.#watching[bound] ?? [];
     let kept = 0;
     let isConsistent = true;
-    for (let i = 0; i < watching.length; i++) {
+    const value = cell(trail.value, bound);
+    for (let i = 0; i < watching.length; i += 2) {
       const id = watching[i] ?? 0;
+      const refutedFrom = watching[i + 1] ?? 0;
       const clause = this.#clauses[id] ?? DROPPED;
-      if (isConsistent && this.#movesOn(trail, id, clause, opposite(bound))) continue;
+      const isTouched = isConsistent && refutedFrom <= value;
+      if (isTouched && this.#movesOn(trail, id, clause, opposite(bound))) continue;
       watching[kept++] = id;
-      if (!isConsistent || !this.#isUnit(trail, clause, opposite(bound))) continue;
+      watching[kept++] = refutedFrom;
+      if (!isTouched || !this.#isUnit(trail, clause, opposite(bound))) continue;
       isConsistent = trail.push(cell(clause, 0), cell(clause, 1), reasonOf('nogood', id));
     }
     watching.length = kept;

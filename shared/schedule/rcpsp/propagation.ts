@@ -1,3 +1,4 @@
+import type { Energy } from './energy.ts';
 import type { LagRules } from './lag-rules.ts';
 import type { Nogoods } from './nogoods.ts';
 import type { Timetable } from './timetable.ts';
@@ -8,15 +9,17 @@ export class Propagation {
   readonly trail: Trail;
   readonly lags: LagRules;
   readonly timetable: Timetable;
+  readonly energy: Energy;
   readonly nogoods: Nogoods;
   /** The changes on the trail up to here have been answered. */
   #answered = 0;
 
-  constructor(trail: Trail, lags: LagRules, timetable: Timetable, nogoods: Nogoods) {
+  constructor(trail: Trail, rules: Pick<Propagation, 'lags' | 'timetable' | 'energy' | 'nogoods'>) {
     this.trail = trail;
-    this.lags = lags;
-    this.timetable = timetable;
-    this.nogoods = nogoods;
+    this.lags = rules.lags;
+    this.timetable = rules.timetable;
+    this.energy = rules.energy;
+    this.nogoods = rules.nogoods;
   }
 
   /** Answers every bound once, as if it had just been given; false at a contradiction. */
@@ -37,6 +40,8 @@ export class Propagation {
         if (!this.nogoods.propagate(this.trail, bound)) return false;
       }
       if (!this.timetable.propagate(this.trail)) return false;
+      if (this.#answered < this.trail.size) continue;
+      if (!this.energy.propagate(this.trail)) return false;
       if (this.#answered === this.trail.size) return true;
     }
   }
