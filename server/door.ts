@@ -1,16 +1,18 @@
 import { createServer } from 'node:http';
 import { hostname } from 'node:os';
 import { resolve } from 'node:path';
+import express from 'express';
 import type { DayState } from '../shared/day/index.ts';
 import { CannotStart } from './cannot-start.ts';
 import type { Closing } from './closing.ts';
-import { createApp, whoDoors } from './http/index.ts';
+import { createApp, planDoors, whoDoors } from './http/index.ts';
 import type { Hub } from './hub/index.ts';
 import { addresses, listen } from './listen.ts';
+import type { PlanDesk } from './plan-desk/index.ts';
 import type { Report } from './report.ts';
 import { screensOf } from './screens.ts';
 import { openEdge } from './socket/index.ts';
-import type { Who } from './who/index.ts';
+import type { Caller, Who } from './who/index.ts';
 
 const DIST = resolve(import.meta.dirname, '../dist');
 
@@ -20,13 +22,18 @@ export type Door = {
   readonly lines: readonly string[];
 };
 
-type DoorTools = { readonly who: Who; readonly closing: Closing; readonly report: Report };
+type DoorTools = {
+  readonly who: Who;
+  readonly planDesk: PlanDesk;
+  readonly closing: Closing;
+  readonly report: Report;
+};
 
 /** Serves the screens of a hub, over HTTP and over sockets. */
 export async function openDoor(
   hub: Hub<DayState>,
   { host, port }: { readonly host: string; readonly port: number | null },
-  { who, closing, report }: DoorTools,
+  { who, planDesk, closing, report }: DoorTools,
 ): Promise<Door> {
   const kitchen = () => hub.state.plan?.kitchen;
   const screens = () => {
@@ -35,7 +42,10 @@ export async function openDoor(
   };
   const name = hostname().toLowerCase();
   const names = [name, `${name}.local`];
-  const doors = whoDoors({ who, names, report });
+  const doors = express
+    .Router()
+    .use('/plan', planDoors({ desk: planDesk, editor: (caller) => editorAt(who, caller), names }))
+    .use(whoDoors({ who, names, report }));
   const app = createApp({ dist: DIST, health: () => hub.health, screens, doors, report });
   const http = createServer(app);
   const accept = seenBy(who, hub.accept);
@@ -58,6 +68,12 @@ export async function openDoor(
       ...others.map((other) => `The same from this machine: ${other}/`),
     ],
   };
+}
+
+/** Whose plan it is to edit: a desk's, and on an open hub whoever shows one. */
+async function editorAt(who: Who, caller: Caller) {
+  const known = await who.list(caller);
+  return known.ok ? { screen: caller.token ?? caller.address } : known.refusal;
 }
 
 /** Writes down when a screen was last there. */

@@ -3,23 +3,34 @@ import type { Kitchen } from '../shared/kitchen/index.ts';
 import { type BuiltDay, type KitchenResource, kitchenResource } from '../shared/plan/index.ts';
 import {
   type ConflictNames,
+  type Language,
   type Say,
   sayConflict,
   sayPlanRefusal,
 } from '../shared/words/index.ts';
 import type { PlanMade } from './adopt.ts';
 
-/** Why a plan cannot be, one sentence for each reason, in the first language of its kitchen. */
-export function whyNotPlanned(made: Extract<PlanMade, { ok: false }>, kitchen: Kitchen): string[] {
-  const say = sayFor(kitchen);
+/**
+ * Why a plan cannot be, one sentence for each reason; left out, in the first language of its
+ * kitchen.
+ */
+export function whyNotPlanned(
+  made: Extract<PlanMade, { ok: false }>,
+  kitchen: Kitchen,
+  language: Language = kitchen.languages[0] ?? 'en',
+): string[] {
+  const say = sayIn(language, kitchen);
   if (made.why === 'refused') return made.refusals.map((refusal) => sayPlanRefusal(refusal, say));
   const names = namesIn(made.built, kitchen);
   return made.conflicts.map((conflict) => sayConflict(conflict, names, say));
 }
 
-function sayFor({ languages, zone, units }: Kitchen): Say {
-  return { language: languages[0] ?? 'en', zone, ...units };
-}
+/** How a kitchen has things said, in this language. */
+export const sayIn = (language: Language, { zone, units }: Kitchen): Say => ({
+  language,
+  zone,
+  ...units,
+});
 
 function namesIn(built: BuiltDay, kitchen: Kitchen): ConflictNames {
   const tasks = new Map(built.tasks.map((task) => [task.id, task]));

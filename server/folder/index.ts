@@ -7,3 +7,4 @@ export {
   readFolder,
 } from './read-folder.ts';
 export { watchFolder } from './watch-folder.ts';
+export { writePlan } from './write-plan.ts';

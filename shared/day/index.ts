@@ -20,6 +20,7 @@ export { type Live, openLive } from './live.ts';
 export type * from './offer.ts';
 export type { Outlook } from './outlook.ts';
 export { type Passage, passagesOf } from './passage.ts';
+export { type PlanOffer, planOffer } from './plan-offer.ts';
 export { type PlanIndex, slotName } from './plan-index.ts';
 export { mayStart } from './ready.ts';
 export type * from './refusal.ts';

@@ -4,6 +4,7 @@ export type {
   Intent,
   MovedLoad,
   MoveOffer,
+  PlanOffer,
   Refusal,
 } from '../day/index.ts';
 export type { Text } from '../kernel/index.ts';
@@ -35,7 +36,8 @@ export type { Logged, LogLine } from './day-log.ts';
 export type { DeskView, PullRow } from './desk-view.ts';
 export { drawnView } from './drawn.ts';
 export { type LaidOut, layOut } from './laid-out.ts';
-export { type Drawn, loadMark, type Mark, overlay, type PendingTap } from './overlay.ts';
+export { type Drawn, type Mark, overlay, type PendingTap } from './overlay.ts';
+export { loadMark } from './overlay-smokers.ts';
 export { type LeftInPan, type PassLine, passLine } from './pass-page.ts';
 export type { PassDish, PassPan, PassService, PassView } from './pass-view.ts';
 export { type PitRule, pitRule, shareOf } from './pit-rule.ts';

@@ -5,6 +5,8 @@ export type { Interface } from './interface.ts';
 export { logWords } from './log-words.ts';
 export { sayOffer } from './offers.ts';
 export { type PassWords, passWords } from './pass-words.ts';
+export { sayPlanFits, sayPlanOffer } from './plan-desk.ts';
+export { type PlanEditorWords, planEditorWords } from './plan-editor-words.ts';
 export { sayBecause, sayInHand, saySlot } from './reasons.ts';
 export { sayRefusal } from './refusals.ts';
 export { type Language, type Say, textIn } from './say.ts';

@@ -1,0 +1,48 @@
+import {
+  type AdoptedPlan,
+  type DayState,
+  openLive,
+  type PlanOffer,
+  planOffer,
+} from '../../shared/day/index.ts';
+import type { Instant } from '../../shared/kernel/index.ts';
+import type { PlanFiles } from '../../shared/plan/index.ts';
+import type { Language } from '../../shared/words/index.ts';
+import { makePlan, revisePlan } from '../adopt.ts';
+import { whyNotPlanned } from '../why-not-planned.ts';
+
+/** A plan to be tried: on the running day, or, where that is another, for itself. */
+export type DraftAsk = {
+  readonly files: PlanFiles;
+  /** Null where the plan is not for the day that runs. */
+  readonly state: DayState | null;
+  readonly now: Instant;
+  readonly language: Language;
+};
+
+export type Drafted =
+  | {
+      readonly fits: true;
+      readonly plan: AdoptedPlan;
+      /** What it does to the running day; null for another day. */
+      readonly offer: PlanOffer | null;
+    }
+  /** One sentence for each thing that does not fit, with what would. */
+  | { readonly fits: false; readonly lines: readonly string[] };
+
+/** Works a plan out and changes nothing. */
+export function draft({ files, state, now, language }: DraftAsk): Drafted {
+  const live = state?.plan ? openLive(state, now) : null;
+  const no = (made: Parameters<typeof whyNotPlanned>[0]): Drafted => ({
+    fits: false,
+    lines: whyNotPlanned(made, files.kitchen, language),
+  });
+  if (!live) {
+    const made = makePlan(files, 1);
+    return made.ok ? { fits: true, plan: made.plan, offer: null } : no(made);
+  }
+  const made = revisePlan(files, live);
+  if (!made.ok) return no(made);
+  const { plan, planned } = made;
+  return { fits: true, plan, offer: planOffer(live, plan, new Set<string>(planned)) };
+}

@@ -1,0 +1,76 @@
+import { Worker } from 'node:worker_threads';
+import type { DraftAsk, Drafted } from './draft.ts';
+
+/** Tries plans beside the hub's own thread. */
+export type Drafts = {
+  /**
+   * Null where a later one of the same screen was asked for before this one's turn came: whoever
+   * types wants to know of the last letter.
+   */
+  try(screen: string, asked: () => DraftAsk): Promise<Drafted | null>;
+  close(): Promise<void>;
+};
+
+type Waiting = {
+  readonly screen: string;
+  /** Read when its turn comes: the day goes on meanwhile. */
+  readonly asked: () => DraftAsk;
+  readonly resolve: (drafted: Drafted | null) => void;
+  readonly reject: (fault: unknown) => void;
+};
+
+const WORK = new URL('./draft-worker.mjs', import.meta.url);
+
+/** The thread is begun with the first plan that is tried, and anew after a fault. */
+export function createDrafts(): Drafts {
+  let worker: Worker | null = null;
+  let running: Waiting | null = null;
+  let waiting: Waiting[] = [];
+
+  function thread(): Worker {
+    if (worker) return worker;
+    const begun = new Worker(WORK);
+    begun.on('message', (drafted: Drafted) => settle((each) => each.resolve(drafted)));
+    begun.on('error', (fault) => {
+      worker = null;
+      settle((each) => each.reject(fault));
+    });
+    begun.unref();
+    worker = begun;
+    return begun;
+  }
+
+  function settle(answer: (each: Waiting) => void) {
+    const done = running;
+    running = null;
+    if (done) answer(done);
+    next();
+  }
+
+  function next() {
+    if (running) return;
+    running = waiting.shift() ?? null;
+    if (!running) return;
+    try {
+      thread().postMessage(running.asked());
+    } catch (fault) {
+      settle((each) => each.reject(fault));
+    }
+  }
+
+  return {
+    try(screen, asked) {
+      for (const old of waiting.filter((each) => each.screen === screen)) old.resolve(null);
+      waiting = waiting.filter((each) => each.screen !== screen);
+      return new Promise((resolve, reject) => {
+        waiting.push({ screen, asked, resolve, reject });
+        next();
+      });
+    },
+    async close() {
+      for (const each of waiting) each.resolve(null);
+      waiting = [];
+      await worker?.terminate();
+    },
+  };
+}

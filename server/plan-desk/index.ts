@@ -1,0 +1,2 @@
+export { createDrafts } from './drafts.ts';
+export { createPlanDesk, type PlanDesk } from './plan-desk.ts';

@@ -1,0 +1,154 @@
+import type { DayState } from '../../shared/day/index.ts';
+import type { Instant } from '../../shared/kernel/index.ts';
+import {
+  type CookPlan,
+  edited,
+  type PlanEdit,
+  type PlanFiles,
+  writtenOut,
+} from '../../shared/plan/index.ts';
+import type { PlanShown, PlanTried } from '../../shared/protocol/index.ts';
+import { type Language, sayPlanFits, sayPlanOffer } from '../../shared/words/index.ts';
+import { adoption } from '../adopt.ts';
+import { writePlan } from '../folder/index.ts';
+import type { Hub } from '../hub/index.ts';
+import { sayIn } from '../why-not-planned.ts';
+import type { Drafted } from './draft.ts';
+import type { Drafts } from './drafts.ts';
+import { menuOf } from './menu.ts';
+import { planSources } from './plan-files.ts';
+
+type PlanEdited = { readonly plan: CookPlan };
+
+/** The plan as the desk edits it. */
+export type PlanDesk = {
+  /** Of that day, or of the one that runs; null while the kitchen's files are broken. */
+  show(day: string | null): PlanShown | null;
+  /** A plan with one change; null where it speaks of what is not there. Nothing is kept. */
+  edit(plan: unknown, edit: PlanEdit, language: Language): PlanEdited | null;
+  /** What a plan would do. Nothing is kept. */
+  try(screen: string, plan: unknown, language: Language): Promise<PlanTried>;
+  /** Takes it if it fits: into the folder, and on the day that runs as its next version. */
+  take(screen: string, plan: unknown, language: Language): Promise<PlanTried>;
+  /** Takes back what was taken last: the plan before becomes the next version. */
+  undo(screen: string, language: Language): Promise<PlanTried>;
+};
+
+type Parts = {
+  readonly hub: Hub<DayState>;
+  readonly folder: string;
+  readonly drafts: Drafts;
+  readonly now: () => Instant;
+};
+
+type Fits = Extract<Drafted, { fits: true }>;
+
+/** Somebody may begin a batch while its plan is worked out; then it is worked out again. */
+const MOST_TRIES = 3;
+const STALE: PlanTried = { fits: false, stale: true, lines: [] };
+
+/** The plan of a hub's kitchen, to be edited. */
+export function createPlanDesk(parts: Parts): PlanDesk {
+  const { hub, folder } = parts;
+  const sources = planSources(folder, () => hub.state);
+  /** The plans that were replaced at this desk, the last one last. */
+  const replaced: CookPlan[] = [];
+
+  return {
+    show(day) {
+      const of = sources.kitchen();
+      const { days } = sources;
+      const runs = hub.state.plan?.built.day ?? null;
+      const canUndo = replaced.length > 0;
+      const batches = batchesIn(hub.state);
+      return of && { plan: sources.planOf(day), menu: menuOf(of), days, runs, canUndo, batches };
+    },
+    edit(plan, edit, language) {
+      const read = sources.read(plan, language);
+      const built = hub.state.plan?.built;
+      const made = read.ok && built ? edited(read.files.cookPlan, edit, built) : null;
+      return made && { plan: made };
+    },
+    async try(screen, plan, language) {
+      const read = sources.read(plan, language);
+      if (!read.ok) return { fits: false, lines: read.lines };
+      const drafted = await draftOf(parts, screen, read.files, language);
+      return drafted ? said(drafted, read.files, language) : STALE;
+    },
+    async take(screen, plan, language) {
+      const read = sources.read(plan, language);
+      if (!read.ok) return { fits: false, lines: read.lines };
+      const before = sources.planOf(read.files.cookPlan.day);
+      const taken = await takeUp(parts, screen, read.files, language);
+      if (taken.taken && before) replaced.push(before);
+      return taken;
+    },
+    async undo(screen, language) {
+      const before = replaced.at(-1);
+      if (!before) return STALE;
+      const read = sources.read(before, language);
+      if (!read.ok) return { fits: false, lines: read.lines };
+      const taken = await takeUp(parts, screen, read.files, language);
+      if (taken.taken) replaced.pop();
+      return taken;
+    },
+  };
+}
+
+function batchesIn({ plan }: DayState): PlanShown['batches'] {
+  if (!plan) return [];
+  return plan.built.batches.map((batch) => {
+    const { service, dish } = batch;
+    return { service, dish, ...writtenOut(batch, plan.built) };
+  });
+}
+
+function draftOf(
+  { hub, drafts, now }: Parts,
+  screen: string,
+  files: PlanFiles,
+  language: Language,
+) {
+  return drafts.try(screen, () => {
+    const { state } = hub;
+    const runs = state.plan?.built.day === files.cookPlan.day && state.tasks.size > 0;
+    return { files, state: runs ? state : null, now: now(), language };
+  });
+}
+
+function said(drafted: Drafted, { kitchen }: PlanFiles, language: Language): PlanTried {
+  if (!drafted.fits) return { fits: false, lines: drafted.lines };
+  const say = sayIn(language, kitchen);
+  const { offer } = drafted;
+  return { fits: true, lines: offer ? sayPlanOffer(offer, say) : [sayPlanFits(say)] };
+}
+
+async function takeUp(
+  parts: Parts,
+  screen: string,
+  files: PlanFiles,
+  language: Language,
+): Promise<PlanTried> {
+  for (let tries = 1; ; tries++) {
+    const drafted = await draftOf(parts, screen, files, language);
+    if (!drafted) return STALE;
+    if (!drafted.fits) return said(drafted, files, language);
+    if (tries < MOST_TRIES && !holds(drafted, parts.hub.state)) continue;
+    await keep(parts, drafted, files);
+    return { ...said(drafted, files, language), taken: true };
+  }
+}
+
+/** Into the folder first: what is written there is taken up also if the hub ends in between. */
+async function keep({ hub, folder, now }: Parts, { plan }: Fits, { cookPlan }: PlanFiles) {
+  writePlan(folder, cookPlan);
+  const running = hub.state.plan;
+  if (running?.built.day !== cookPlan.day) return;
+  await hub.bring(adoption({ ...plan, version: running.version + 1 }, now()));
+}
+
+/** Whether nothing has begun since that the plan does not have. */
+function holds({ plan }: Fits, { tasks }: DayState): boolean {
+  const known = new Set(plan.built.tasks.map(({ id }) => id));
+  return [...tasks].every(([id, { started }]) => started === null || known.has(id));
+}

@@ -1,0 +1,52 @@
+import type { DayState } from '../../shared/day/index.ts';
+import { type CookPlan, type PlanFiles, readCookPlan } from '../../shared/plan/index.ts';
+import { type Language, sayPlanRefusal } from '../../shared/words/index.ts';
+import { readFolder } from '../folder/index.ts';
+import { sayIn } from '../why-not-planned.ts';
+
+/** What plans are made from, as the folder has it now. */
+export type PlanSources = {
+  /** Null while the files are broken and no day runs. */
+  kitchen(): Omit<PlanFiles, 'cookPlan'> | null;
+  /** The plan of that day, or of the one that runs. */
+  planOf(day: string | null): CookPlan | null;
+  readonly days: readonly string[];
+  /** What somebody typed, as a plan of this kitchen; or all that is wrong with it. */
+  read(
+    plan: unknown,
+    language: Language,
+  ):
+    | { readonly ok: true; readonly files: PlanFiles }
+    | { readonly ok: false; readonly lines: readonly string[] };
+};
+
+/** What lies in the folder, and, where that is broken, what the running day was made from. */
+export function planSources(folder: string, state: () => DayState): PlanSources {
+  const kitchen = () => {
+    const { kitchen, catalogue } = readFolder(folder);
+    return kitchen && catalogue ? { kitchen, catalogue } : state().plan;
+  };
+  return {
+    kitchen,
+    planOf(day) {
+      const running = state().plan?.cookPlan ?? null;
+      if (day === null || running?.day === day) return running;
+      return readFolder(folder).plans.find((each) => each.day === day)?.plan ?? null;
+    },
+    get days() {
+      return readFolder(folder).plans.map((each) => each.day);
+    },
+    read(plan, language) {
+      const of = kitchen();
+      if (!of) return { ok: false, lines: [] };
+      const { kitchen: its, catalogue } = of;
+      const found = readCookPlan(plan, { kitchen: its, catalogue });
+      if (found.ok) {
+        return { ok: true, files: { kitchen: its, catalogue, cookPlan: found.value } };
+      }
+      const say = sayIn(language, its);
+      const faults = found.problems.map((fault) => ({ rule: 'unknown-word', ...fault }) as const);
+      return { ok: false, lines: faults.map((fault) => sayPlanRefusal(fault, say)) };
+    },
+  };
+}

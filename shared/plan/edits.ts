@@ -1,0 +1,139 @@
+import type { Instant, LocalDay, WallTime } from '../kernel/index.ts';
+import { after, daysBetween, must, seconds, wallTime } from '../kernel/index.ts';
+import type { Batch, BuiltDay } from './built.ts';
+import { numberOf } from './keeping-batches.ts';
+import type { CookPlan, PlannedBatch, PlannedDish } from './schema.ts';
+
+/** Which dish of which service an edit is about. */
+export type DishAt = { readonly service: string; readonly dish: string };
+
+/** One change of a cook plan, as a person says it. */
+export type PlanEdit = DishAt &
+  (
+    | { readonly kind: 'portions'; readonly portions: number }
+    /** Null: what is usual on the route again. */
+    | { readonly kind: 'choose'; readonly choice: string; readonly option: string | null }
+    | { readonly kind: 'addBatch'; readonly portions: number; readonly ready: WallTime }
+    /** Two of one: the second has these portions and is ready at that time. */
+    | {
+        readonly kind: 'splitBatch';
+        readonly number: number;
+        readonly portions: number;
+        readonly ready: WallTime;
+      }
+    /** The second goes into the first. */
+    | { readonly kind: 'mergeBatches'; readonly number: number; readonly other: number }
+    | { readonly kind: 'dropBatch'; readonly number: number }
+  );
+
+/**
+ * The cook plan after an edit; null where it speaks of what is not there, or leaves nothing of a
+ * dish. Batches that followed from the sales are written out first, as the built day has them.
+ */
+export function edited(plan: CookPlan, edit: PlanEdit, built: BuiltDay): CookPlan | null {
+  let found = false;
+  const services = plan.services.map((service) => {
+    if (service.id !== edit.service) return service;
+    const dishes = service.dishes.flatMap((dish) => {
+      if (dish.dish !== edit.dish) return [dish];
+      const changed = editedDish(dish, edit, built);
+      found = changed !== null;
+      return changed ? [changed] : [];
+    });
+    return { ...service, dishes };
+  });
+  return found ? { ...plan, services } : null;
+}
+
+function editedDish(dish: PlannedDish, edit: PlanEdit, built: BuiltDay): PlannedDish | null {
+  switch (edit.kind) {
+    case 'portions':
+      return withPortions(dish, edit.portions);
+    case 'choose': {
+      const { [edit.choice]: _usual, ...others } = dish.choices;
+      const { choice, option } = edit;
+      return { ...dish, choices: option === null ? others : { ...others, [choice]: option } };
+    }
+    default:
+      return withBatches(dish, editedBatches(batchesIn(dish, edit, built), edit));
+  }
+}
+
+type BatchEdit = Exclude<PlanEdit, { kind: 'portions' | 'choose' }>;
+
+function editedBatches(
+  batches: readonly PlannedBatch[],
+  edit: BatchEdit,
+): readonly PlannedBatch[] | null {
+  switch (edit.kind) {
+    case 'addBatch': {
+      const { portions, ready } = edit;
+      return [...batches, { number: nextNumber(batches), portions, ready }];
+    }
+    case 'splitBatch': {
+      const { number, portions, ready } = edit;
+      const one = batches.find((each) => each.number === number);
+      if (!one || portions < 1 || portions >= one.portions) return null;
+      const rest = { ...one, portions: one.portions - portions };
+      const second = { number: nextNumber(batches), portions, ready };
+      return [...batches.map((each) => (each === one ? rest : each)), second];
+    }
+    case 'mergeBatches': {
+      const [one, other] = [edit.number, edit.other].map((number) =>
+        batches.find((each) => each.number === number),
+      );
+      if (!one || !other || one === other) return null;
+      const both = { ...one, portions: one.portions + other.portions };
+      return batches.flatMap((each) => (each === one ? [both] : each === other ? [] : [each]));
+    }
+    default:
+      return batches.some(({ number }) => number === edit.number)
+        ? batches.filter(({ number }) => number !== edit.number)
+        : null;
+  }
+}
+
+/** A number that no batch has or had before it. */
+const nextNumber = (batches: readonly PlannedBatch[]) =>
+  Math.max(0, ...batches.map(({ number }) => number)) + 1;
+
+function withBatches(
+  dish: PlannedDish,
+  batches: readonly PlannedBatch[] | null,
+): PlannedDish | null {
+  return batches && batches.length > 0 ? { ...dish, batches } : null;
+}
+
+/** New sales make the batches anew, but for those that have begun. */
+function withPortions({ batches: _old, ...dish }: PlannedDish, portions: number): PlannedDish {
+  const { sales } = dish;
+  if (sales.by === 'shape') return { ...dish, sales: { ...sales, portions } };
+  const was = sales.portions.reduce((sum, each) => sum + each, 0);
+  const scaled = sales.portions.map((each) => Math.floor((each * portions) / Math.max(1, was)));
+  const busiest = sales.portions.indexOf(Math.max(...sales.portions));
+  const left = portions - scaled.reduce((sum, each) => sum + each, 0);
+  const counted = scaled.map((each, quarter) => (quarter === busiest ? each + left : each));
+  return { ...dish, sales: { ...sales, portions: counted } };
+}
+
+function batchesIn(dish: PlannedDish, { service }: DishAt, built: BuiltDay): PlannedBatch[] {
+  if (dish.batches) return [...dish.batches];
+  return built.batches
+    .filter((batch) => batch.service === service && batch.dish === dish.dish)
+    .map((batch) => writtenOut(batch, built))
+    .sort((a, b) => a.number - b.number);
+}
+
+/** A batch as the plan would name it. */
+export function writtenOut({ id, portions, neededS }: Batch, built: BuiltDay): PlannedBatch {
+  const ready = clockOf(after(built.origin, seconds(neededS)), built);
+  return { number: numberOf(id), portions, ready };
+}
+
+/** Wall time counted on from midnight of the plan's day: half past midnight is 24:30. */
+function clockOf(at: Instant, { day, zone }: BuiltDay): WallTime {
+  const wall = wallTime(at, zone);
+  const [hour = '', minute = ''] = wall.time.split(':');
+  const hours = Number(hour) + 24 * daysBetween(day as LocalDay, wall.day);
+  return `${String(hours).padStart(2, '0')}:${must(minute, wall.time)}`;
+}

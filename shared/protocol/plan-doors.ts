@@ -1,0 +1,62 @@
+import type { CookPlan } from '../plan/index.ts';
+import type { Refusal, Text } from '../view/index.ts';
+
+export type { CookPlan, PlanEdit, PlannedBatch, PlannedDish } from '../plan/index.ts';
+
+/** What a plan can be made of. */
+export type PlanMenu = {
+  readonly dishes: readonly MenuDish[];
+  readonly people: readonly { readonly id: string; readonly name: string }[];
+  readonly slots: readonly { readonly id: string; readonly smoker: Text; readonly rack: number }[];
+};
+
+export type MenuDish = {
+  readonly id: string;
+  readonly name: Text;
+  readonly choices: readonly {
+    readonly id: string;
+    readonly name: Text;
+    readonly usual: string;
+    readonly options: readonly {
+      readonly id: string;
+      readonly name: Text;
+      /** Why one would. */
+      readonly reason: Text;
+    }[];
+  }[];
+  readonly steps: readonly { readonly id: string; readonly title: Text }[];
+};
+
+/** The plan of a day, and what it can be made of. */
+export type PlanShown = {
+  readonly plan: CookPlan | null;
+  readonly menu: PlanMenu;
+  /** Days that have a plan. */
+  readonly days: readonly string[];
+  /** The day that runs; null before there is one. */
+  readonly runs: string | null;
+  readonly canUndo: boolean;
+  /** Of the running day: the batches as they are made. */
+  readonly batches: readonly BatchShown[];
+};
+
+export type BatchShown = {
+  readonly service: string;
+  readonly dish: string;
+  readonly number: number;
+  readonly portions: number;
+  /** Wall time, counted on from midnight of the plan's day. */
+  readonly ready: string;
+};
+
+/** What came of trying a plan, in sentences. `stale`: a later one was tried in its place. */
+export type PlanTried = {
+  readonly fits: boolean;
+  readonly stale?: boolean;
+  readonly taken?: boolean;
+  readonly lines: readonly string[];
+};
+
+export type PlanAnswer<Found> =
+  | ({ readonly ok: true } & Found)
+  | { readonly ok: false; readonly refusal: Refusal };

@@ -1,0 +1,82 @@
+import type { Seconds } from '../kernel/index.ts';
+import type { PlanOffer } from '../view/index.ts';
+import { durationWords } from './amounts.ts';
+import type { Say } from './say.ts';
+import { textIn } from './say.ts';
+
+type Phrases = {
+  anew(batches: string): string;
+  batch(name: string, before: number | null, after: number | null): string;
+  service(name: string, before: string, after: string): string;
+  serviceSame(name: string, margin: string): string;
+  inHand(duration: string): string;
+  short(duration: string): string;
+  readonly none: string;
+  others(tasks: number): string;
+  readonly nothing: string;
+  readonly fits: string;
+};
+
+const english: Phrases = {
+  anew: (batches) => `Planned anew: ${batches}`,
+  batch: (name, before, after) => {
+    if (after === null) return `${name} dropped`;
+    if (before === null) return `${name} added, ${after} portions`;
+    return before === after ? name : `${name} ${before} → ${after} portions`;
+  },
+  service: (name, before, after) => `${name}: ${before} → ${after}`,
+  serviceSame: (name, margin) => `${name} stays at ${margin}`,
+  inHand: (duration) => `${duration} in hand`,
+  short: (duration) => `${duration} late`,
+  none: 'nothing to do',
+  others: (tasks) => `${tasks} ${tasks === 1 ? 'task' : 'tasks'} of other batches move`,
+  nothing: 'nothing else moves',
+  fits: 'It fits.',
+};
+
+const spanish: Phrases = {
+  anew: (batches) => `Se planea de nuevo: ${batches}`,
+  batch: (name, before, after) => {
+    if (after === null) return `${name} se quita`;
+    if (before === null) return `${name} se añade, ${after} porciones`;
+    return before === after ? name : `${name} ${before} → ${after} porciones`;
+  },
+  service: (name, before, after) => `${name}: ${before} → ${after}`,
+  serviceSame: (name, margin) => `${name} sigue con ${margin}`,
+  inHand: (duration) => `${duration} de margen`,
+  short: (duration) => `${duration} de retraso`,
+  none: 'nada que hacer',
+  others: (tasks) =>
+    tasks === 1 ? 'se mueve 1 tarea de otras tandas' : `se mueven ${tasks} tareas de otras tandas`,
+  nothing: 'nada más se mueve',
+  fits: 'Cabe.',
+};
+
+const languages = { en: english, es: spanish } as const;
+
+/** What a changed plan does to the running day: what is planned anew, who gains, what moves. */
+export function sayPlanOffer(offer: PlanOffer, say: Say): string[] {
+  const words = languages[say.language];
+  const { batches, services, tasksChanged } = offer;
+  const named = batches.map(({ name, before, after }) =>
+    words.batch(textIn(name, say), before, after),
+  );
+  const margin = (inHandS: Seconds | null) => {
+    if (inHandS === null) return words.none;
+    const duration = durationWords(inHandS);
+    return inHandS < 0 ? words.short(duration) : words.inHand(duration);
+  };
+  const lines = services.map(({ name, beforeS, afterS }) => {
+    const isSame = beforeS !== null && afterS !== null && Math.abs(afterS - beforeS) < 60;
+    if (isSame) return words.serviceSame(textIn(name, say), margin(afterS));
+    return words.service(textIn(name, say), margin(beforeS), margin(afterS));
+  });
+  return [
+    ...(named.length > 0 ? [`${words.anew(named.join('; '))}.`] : []),
+    `${[...lines, tasksChanged > 0 ? words.others(tasksChanged) : words.nothing].join('; ')}.`,
+  ];
+}
+
+/** What is said of a plan for another day than the running one, where nothing stands against it. */
+export const sayPlanFits = ({ language }: Pick<Say, 'language'>): string =>
+  languages[language].fits;
