@@ -91,17 +91,22 @@ export class Conflicts {
     const author = authorOf(reason);
     switch (author) {
       case 'lag':
-        return lags.explain(rule, value, this.#say);
+        lags.explain(rule, value, this.#say);
+        break;
       case 'order':
-        return lags.explainOrder(rule, this.#trail, this.#say);
+        lags.explainOrder(rule, this.#trail, this.#say);
+        break;
       case 'timetable':
-        return timetable.explain(rule, bound, this.#say);
+        timetable.explain(rule, bound, this.#say);
+        break;
       case 'energy':
-        return energy.explain(rule, bound, value, this.#trail, this.#say);
+        energy.explain(rule, bound, value, this.#trail, this.#say);
+        break;
       case 'nogood':
-        return nogoods.explain(rule, bound, this.#say);
+        nogoods.explain(rule, bound, this.#say);
+        break;
       default:
-        return unreachable(author);
+        unreachable(author);
     }
   }
 
