@@ -19,6 +19,7 @@ export const guardedRules = (guard: Guard): DayRules<DayState> => ({
   empty: emptyDay,
   mayShow: (state, asker) => mayShow(state, asker, guard),
   mayAsk: (state, asker, command) => mayAsk(state, asker, command, guard),
+  personAt: guard.personAt,
   fold,
   decide: (state, command, now, running) => decide(state, command, now, lives.get(running) ?? null),
   changedAt,

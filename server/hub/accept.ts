@@ -29,6 +29,7 @@ export function acceptLink<State>(
 ): ScreenLinkListener {
   const { screenId } = link.hello;
   const running = () => stage.running;
+  const known = { rules, asker: link.hello, running };
   const refusal = guests.come(link);
   const showTo = () =>
     guarded(report, `${screenId} could not be shown its face`, () => {
@@ -41,8 +42,10 @@ export function acceptLink<State>(
   if (desk.readOnly) link.readOnly(desk.readOnly);
   return {
     // Which screen it is, the link knows; a message cannot say otherwise.
-    command: (message) =>
-      desk.put(askOf({ ...message, screenId }, { rules, asker: link.hello, running })),
+    command: (message) => {
+      const personId = message.personId ?? rules.personAt(screenId);
+      return desk.put(askOf({ ...message, screenId, personId }, known));
+    },
     question: (question) => (refusal ? { ok: false, refusal } : stage.ifMoved(question)),
     beat: () => {
       const t1 = now();

@@ -1,5 +1,5 @@
 import type { Command, Decision, Event, Fact, Refusal } from '../../shared/day/index.ts';
-import type { DayId, Instant } from '../../shared/kernel/index.ts';
+import type { DayId, Instant, PersonId, ScreenId } from '../../shared/kernel/index.ts';
 import type { Hello, Question, QuestionAnswer } from '../../shared/protocol/index.ts';
 import type { Face, View } from '../../shared/view/index.ts';
 
@@ -20,6 +20,8 @@ export type DayRules<State> = {
    * just proved to be there.
    */
   mayAsk(state: State, asker: Asker, command: Command): Refusal | null;
+  /** Who is known to be at a screen: they did what is asked there and names nobody. */
+  personAt(screen: ScreenId): PersonId | null;
   /** When the thing a command is about last changed: it cannot have been tapped before. */
   changedAt(state: State, command: Command): Instant;
   /** The working day a fact belongs to; null before there is one. */

@@ -8,11 +8,11 @@ import type { Asker } from '../hub/index.ts';
 export type Guard = {
   /** Every screen that reaches it is let in, and is what it shows. */
   readonly isOpen: boolean;
-  /** Whether this person has just proved to be at this screen. */
-  isProven(screen: ScreenId, person: PersonId): boolean;
+  /** Who has just proved to be at this screen. */
+  personAt(screen: ScreenId): PersonId | null;
 };
 
-export const OPEN: Guard = { isOpen: true, isProven: () => true };
+export const OPEN: Guard = { isOpen: true, personAt: () => null };
 
 /** Why this screen may not show this face, or null. */
 export function mayShow(state: DayState, asker: Asker, { isOpen }: Guard): Refusal | null {
@@ -39,8 +39,7 @@ export function mayAsk(
   if (isOwnWork && !isItsWork(state, face, command)) return { rule: 'not-this-screens' };
   if (guard.isOpen || !needsPin || state.who.pins.size === 0) return null;
   const { personId } = command;
-  const isKnown =
-    personId !== null && state.who.pins.has(personId) && guard.isProven(screenId, personId);
+  const isKnown = personId !== null && guard.personAt(screenId) === personId;
   return isKnown ? null : { rule: 'needs-pin' };
 }
 

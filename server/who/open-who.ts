@@ -30,9 +30,8 @@ export function openWho(folder: string, { isOpen, isClaiming, clock, closing }: 
   // Codes and proofs run out by the world's time, however fast the kitchen's clock runs.
   const nowMs = () => performance.now();
   const proofs = createProofs(nowMs);
-  const isProven: Guard['isProven'] = (screen, person) => proofs.personAt(screen) === person;
   return {
-    guard: isOpen ? OPEN : { isOpen, isProven },
+    guard: isOpen ? OPEN : { isOpen, personAt: proofs.personAt },
     serve(hub) {
       const isWanted = isClaiming || isUnclaimed(hub.state.who);
       const isClaimable = !isOpen && isWanted && hub.health.readOnly === null;

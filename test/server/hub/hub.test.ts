@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { memoryDisk, openMemoryLog, type WriteStep } from '../../../server/store/index.ts';
-import type { CommandId, DayId } from '../../../shared/kernel/index.ts';
+import {
+  fromBytes,
+  memoryDisk,
+  openMemoryLog,
+  type WriteStep,
+} from '../../../server/store/index.ts';
+import type { CommandId, DayId, PersonId } from '../../../shared/kernel/index.ts';
 import { instant } from '../../../shared/kernel/index.ts';
 import type { Answer } from '../../../shared/protocol/index.ts';
 import { asNotes, BAD_WORDS } from './note-day.ts';
@@ -307,6 +312,22 @@ describe('a screen', () => {
       epochs.push(link.views[0]?.epoch);
     }
     expect(new Set(epochs).size).toBe(2);
+  });
+});
+
+describe('whoever is known to be at a screen', () => {
+  it('did what is asked there and names nobody; a name that is given stands', async () => {
+    const disk = memoryDisk();
+    const { hub, clock } = await openNotes(disk);
+    const listener = hub.accept(seenLink(trim, 'with-mara'));
+    void listener.command(noteCommand('salt'));
+    void listener.command({ ...noteCommand('wood'), personId: 'theo' as PersonId });
+    await settle(clock);
+    const people = disk.entries().map(({ bytes }) => {
+      const read = fromBytes(bytes);
+      return read.ok ? read.event.personId : null;
+    });
+    expect(people).toEqual(['mara', 'theo']);
   });
 });
 

@@ -1,6 +1,6 @@
 import type { DayRules, RunningDay } from '../../../server/hub/index.ts';
 import type { Event } from '../../../shared/day/index.ts';
-import { type DayId, type Instant, instant } from '../../../shared/kernel/index.ts';
+import { type DayId, type Instant, instant, type PersonId } from '../../../shared/kernel/index.ts';
 import type { View } from '../../../shared/view/index.ts';
 
 /**
@@ -37,6 +37,7 @@ export const noteRules: DayRules<NoteDay> = {
     notes.some(({ text }) => text === `without ${screenId}`) ? { rule: 'screen-revoked' } : null,
   mayAsk: (_state, { face }) =>
     face.kind === 'station' && face.station === 'silent' ? { rule: 'not-this-screens' } : null,
+  personAt: (screen) => (screen === 'with-mara' ? ('mara' as PersonId) : null),
   changedAt: (state) => state.notes.at(-1)?.at ?? instant(0),
   dayOf: () => '2026-11-25' as DayId,
   run: (state, now) => runNotes(state, now),
