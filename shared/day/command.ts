@@ -8,6 +8,7 @@ import type {
   TaskId,
 } from '../kernel/index.ts';
 import type { ReadingPlace, SlotMove } from './event.ts';
+import type { HappeningIntent } from './happening.ts';
 
 /** What somebody asks for: intent, not state. The same id always gets the same answer. */
 export type Command = CommandHead & Intent;
@@ -23,7 +24,9 @@ export type CommandHead = {
   readonly tappedAt: Instant;
 };
 
-export type Intent =
+export type Intent = TaskIntent | HappeningIntent;
+
+export type TaskIntent =
   | { readonly kind: 'start'; readonly task: TaskId }
   | { readonly kind: 'finish'; readonly task: TaskId }
   /** Takes back the last start or finish of this task. */

@@ -1,17 +1,20 @@
 import type { Instant, PersonId } from '../kernel/index.ts';
-import { hours, unreachable } from '../kernel/index.ts';
+import { hours, must, unreachable } from '../kernel/index.ts';
 import type { Task } from '../plan/index.ts';
 import { currentHand, handsFor } from './arrangement.ts';
-import type { Command } from './command.ts';
+import type { Command, TaskIntent } from './command.ts';
+import { decideHappening, whyAbsent } from './decide-happening.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
 import type { Fact } from './event.ts';
+import { spellOf } from './happened-to.ts';
+import { holdsOf } from './held.ts';
 import type { Live } from './live.ts';
 import { openLive } from './live.ts';
 import { decideMove } from './moves.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
-import { indexOf, personName, taskName } from './plan-index.ts';
+import { indexOf, personName, smokerName, taskName } from './plan-index.ts';
 import { decideReading } from './readings.ts';
 import { begunAfter, undoneBefore } from './ready.ts';
 import type { DayState } from './state.ts';
@@ -33,6 +36,11 @@ export function decide(
 ): Decision {
   if (!state.plan) return refuse({ rule: 'no-plan' });
   const index = indexOf(state.plan);
+  const { closed } = state.happened;
+  if (closed && command.kind !== 'undo') {
+    const by = personName(index.plan.kitchen, closed.by);
+    return refuse({ rule: 'day-is-closed', at: closed.at, by });
+  }
   switch (command.kind) {
     case 'reading':
       return decideReading(index, command);
@@ -42,15 +50,25 @@ export function decide(
       );
     case 'note':
       return decideNote(index, command);
-    default: {
+    case 'start':
+    case 'finish':
+    case 'takeBack':
+    case 'count':
+    case 'late':
+    case 'needHelp':
+    case 'helpCame':
+    case 'giveTo': {
       const task = index.tasks.get(command.task);
       if (!task) return refuse({ rule: 'unknown-task' });
       return decideTask({ state, index, task, command });
     }
+    default:
+      return decideHappening({ state, index, command });
   }
 }
 
-type TaskCommand = Exclude<Command, { kind: 'reading' | 'moveSlots' | 'note' }>;
+type NotOfTask = 'reading' | 'moveSlots' | 'note';
+type TaskCommand = Extract<Command, { kind: Exclude<TaskIntent['kind'], NotOfTask> }>;
 type Asked<C extends TaskCommand = TaskCommand> = {
   readonly state: DayState;
   readonly index: PlanIndex;
@@ -94,7 +112,7 @@ function decideStart(asked: AskedFor<'start'>): Decision {
     return refuse({ rule: 'already-started', at: started.at, by });
   }
   const hand = command.personId ?? currentHand(state, index, task.id);
-  return happen({ kind: 'taskStarted', task: task.id, hand });
+  return whyHeld(asked, hand) ?? happen({ kind: 'taskStarted', task: task.id, hand });
 }
 
 function decideFinish(asked: Asked): Decision {
@@ -129,7 +147,8 @@ function decideCount(asked: AskedFor<'count'>): Decision {
   const waiting = refuseIfWaiting(asked);
   if (waiting) return waiting;
   const hand = command.personId ?? currentHand(state, index, task.id);
-  return happen({ kind: 'taskStarted', task: task.id, hand }, counted);
+  const held = whyHeld(asked, hand);
+  return held ?? happen({ kind: 'taskStarted', task: task.id, hand }, counted);
 }
 
 function decideLate(asked: AskedFor<'late'>): Decision {
@@ -143,7 +162,7 @@ function decideLate(asked: AskedFor<'late'>): Decision {
 }
 
 function decideGiveTo(asked: AskedFor<'giveTo'>): Decision {
-  const { index, task, command } = asked;
+  const { state, index, task, command } = asked;
   const refused = refuseIfNotByHand(asked) ?? refuseIfDone(asked);
   if (refused) return refused;
   const person = personName(index.plan.kitchen, command.hand);
@@ -151,7 +170,8 @@ function decideGiveTo(asked: AskedFor<'giveTo'>): Decision {
   if (!handsFor(index, task.id).includes(command.hand)) {
     return refuse({ rule: 'lacks-skill', person, task: taskName(index, task.id) });
   }
-  return happen({ kind: 'taskGiven', task: task.id, hand: command.hand });
+  const absent = whyAbsent(state, index, command.hand);
+  return absent ?? happen({ kind: 'taskGiven', task: task.id, hand: command.hand });
 }
 
 function decideNote(index: PlanIndex, command: Extract<Command, { kind: 'note' }>): Decision {
@@ -159,6 +179,15 @@ function decideNote(index: PlanIndex, command: Extract<Command, { kind: 'note' }
     return refuse({ rule: 'unknown-task' });
   }
   return happen({ kind: 'noteWritten', text: command.text, task: command.task });
+}
+
+/** Nothing goes into a smoker that is down, and nobody who is out begins anything. */
+function whyHeld({ state, index, task }: Asked, hand: PersonId | null): Decision | null {
+  const hold = holdsOf(state).get(task.id);
+  if (hold?.kind !== 'smoker') return whyAbsent(state, index, hand);
+  const smoker = must(smokerName(index.plan.kitchen, hold.smoker), hold.smoker);
+  const { from } = must(spellOf(state, hold.smoker), hold.smoker);
+  return refuse({ rule: 'smoker-is-down', smoker, since: from });
 }
 
 function refuseIfNotByHand({ index, task }: Asked): Decision | null {

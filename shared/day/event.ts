@@ -11,6 +11,7 @@ import type {
   TaskId,
 } from '../kernel/index.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
+import type { Happening } from './happening.ts';
 import type { WhoFact } from './who.ts';
 
 /** The shape of events that this program writes. */
@@ -40,7 +41,9 @@ export type EventHead = {
 
 export type Fact = WhoFact | DayFact;
 
-export type DayFact =
+export type DayFact = TaskFact | Happening;
+
+export type TaskFact =
   /**
    * Everything that is not a function of the log: the plan, what it was made from, and the schedule
    * taken.

@@ -1,6 +1,7 @@
 import type { TaskId } from '../kernel/index.ts';
-import { assert, seconds, unreachable } from '../kernel/index.ts';
-import type { DayFact, Event, EventHead } from './event.ts';
+import { assert, must, seconds, unreachable } from '../kernel/index.ts';
+import type { Event, EventHead, TaskFact } from './event.ts';
+import { foldHappening, isHappening, overNight, standing } from './happened.ts';
 import type { DayState, TaskFacts } from './state.ts';
 import { emptyDay, factsOf, loadKey } from './state.ts';
 import { toldOf } from './story.ts';
@@ -25,15 +26,33 @@ export function fold(state: DayState, event: Event): DayState {
     const atPlan: DayState = { ...happen(state, event), ...head, atPlan: null, sincePlan: [] };
     return { ...atPlan, atPlan };
   }
-  return { ...happen(state, event), ...head, sincePlan: [...state.sincePlan, event] };
+  const sincePlan = [...state.sincePlan, event];
+  if (!isHappening(event)) return { ...happen(state, event), ...head, sincePlan };
+  if (event.kind === 'undone') {
+    const besides = { who: state.who, arrangedSeq: event.seq, atPlan: state.atPlan, sincePlan };
+    return { ...undo({ ...state, sincePlan }), ...head, ...besides };
+  }
+  const happened = foldHappening(state.happened, event);
+  return { ...state, ...head, happened, arrangedSeq: arrangedAfter(state, event), sincePlan };
 }
 
-function happen(state: DayState, event: DayFact & EventHead): DayState {
+/** Offers made before a smoker or a hand came or went are out of date. */
+const arrangedAfter = (state: DayState, { kind, seq }: Event): number =>
+  kind.startsWith('smoker') || kind.startsWith('hand') ? seq : state.arrangedSeq;
+
+/** The day as its other events make it: nothing of what that command did is left. */
+function undo(state: DayState): DayState {
+  const atPlan = must(state.atPlan, 'a plan before anything is undone');
+  return standing(state.sincePlan).reduce(fold, atPlan);
+}
+
+function happen(state: DayState, event: TaskFact & EventHead): DayState {
   const deed = { at: event.at, by: event.personId };
   switch (event.kind) {
     case 'planAdopted': {
       // Another day begins with nothing done: its tasks may well go by the names of yesterday's.
-      const before = event.day === state.day ? state : { ...emptyDay(), who: state.who };
+      const next = { who: state.who, happened: overNight(state.happened) };
+      const before = event.day === state.day ? state : { ...emptyDay(), ...next };
       return { ...before, plan: event.plan, arrangedSeq: event.seq };
     }
     case 'taskStarted':

@@ -9,10 +9,11 @@ import type { Command } from './command.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
 import type { SlotMove } from './event.ts';
+import { spellOf } from './happened-to.ts';
 import type { Live } from './live.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
-import { slotName, taskName } from './plan-index.ts';
+import { slotName, smokerName, taskName } from './plan-index.ts';
 import type { Refusal } from './refusal.ts';
 import type { DayState } from './state.ts';
 
@@ -51,6 +52,8 @@ export function whyNot(live: Live, moves: readonly SlotMove[]): Refusal | null {
   if (unfit) return { rule: 'rack-unfit', slot: slotNamed(index, unfit.to) };
   const loads = loadsAfter(live, moves);
   for (const move of moves) {
+    const down = downAt(live, move.to);
+    if (down) return down;
     const load = loads.find(({ stay, need }) => stay === move.stay && need === move.need);
     const moved = must(load, move.stay);
     const others = loads.filter((other) => other !== load && overlaps(other.span, moved.span));
@@ -62,6 +65,14 @@ export function whyNot(live: Live, moves: readonly SlotMove[]): Refusal | null {
     if (refusal) return refusal;
   }
   return null;
+}
+
+/** A smoker that is out takes nothing in. */
+function downAt({ state, index }: Live, slot: SlotId): Refusal | null {
+  const smoker = smokerOf(index, slot);
+  const spell = smoker === undefined ? null : spellOf(state, smoker);
+  const name = spell?.kind === 'down' && smokerName(index.plan.kitchen, spell.smoker);
+  return name ? { rule: 'smoker-is-down', smoker: name, since: spell.from } : null;
 }
 
 /** Loads that keep another from a slot, and could still go elsewhere since they are not in yet. */

@@ -1,8 +1,8 @@
-import type { BatchId, PersonId, SlotId, TaskId } from '../kernel/index.ts';
+import type { BatchId, PersonId, SlotId, SmokerId, TaskId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import { findSlot } from '../kitchen/index.ts';
-import type { Batch, PersonName, SlotName, Task, TaskName } from '../plan/index.ts';
+import type { Batch, PersonName, SlotName, SmokerName, Task, TaskName } from '../plan/index.ts';
 import type { Activity, Lag, Placement } from '../schedule/index.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
 
@@ -61,6 +61,12 @@ export function taskName(index: PlanIndex, id: TaskId): TaskName {
 export function personName(kitchen: Kitchen, id: PersonId | null): PersonName | null {
   const person = kitchen.crew.find((member) => member.id === id);
   return person ? { id: person.id, name: person.name } : null;
+}
+
+/** A smoker by name, or null where there is no such smoker. */
+export function smokerName(kitchen: Kitchen, id: SmokerId): SmokerName | null {
+  const smoker = kitchen.smokers.find((each) => each.id === id);
+  return smoker ? { id, name: smoker.name } : null;
 }
 
 /** A rack with the names it goes by, or null where there is no such rack. */

@@ -1,3 +1,4 @@
+import type { Celsius } from '../kernel/index.ts';
 import { celsius } from '../kernel/index.ts';
 import type { Command } from './command.ts';
 import type { Decision } from './decision.ts';
@@ -30,6 +31,10 @@ export function decideReading(
   }
   return happen({ kind: 'temperatureRead', where, tempC });
 }
+
+/** Whether a thermometer in a smoker can have shown it. */
+export const isPlausibleAir = (tempC: Celsius): boolean =>
+  plausibleC.air.low <= tempC && tempC <= plausibleC.air.high;
 
 function exists(index: PlanIndex, where: ReadingPlace): boolean {
   if (where.kind === 'core') return index.tasks.get(where.stay)?.work === 'place';

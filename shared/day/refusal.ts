@@ -1,10 +1,12 @@
 import type { Celsius, Instant, Kilograms, Seconds } from '../kernel/index.ts';
 import type { LimitRow, PersonName, SlotName, TaskName } from '../plan/index.ts';
+import type { HappeningRefusal } from './happening-refusal.ts';
 import type { WhoRefusal } from './who-refusal.ts';
 
 /** Why a command was not taken, as data; `shared/words` makes the sentence. */
 export type Refusal =
   | WhoRefusal
+  | HappeningRefusal
   | { readonly rule: 'no-plan' }
   | { readonly rule: 'unknown-task' }
   | { readonly rule: 'already-started'; readonly at: Instant; readonly by: PersonName | null }

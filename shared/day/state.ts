@@ -9,7 +9,9 @@ import type {
 } from '../kernel/index.ts';
 import { instant } from '../kernel/index.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
+import type { Deed } from './deed.ts';
 import type { Event, ReadingPlace } from './event.ts';
+import { type Happened, nothingHappened } from './happened.ts';
 import type { Told } from './story.ts';
 import { nobody, type WhoState } from './who.ts';
 
@@ -34,6 +36,8 @@ export type DayState = {
   readonly slots: ReadonlyMap<LoadKey, SlotId>;
   readonly readings: readonly Reading[];
   readonly notes: readonly Note[];
+  /** What happened to it besides: smokers, hands, deliveries, what was sold. */
+  readonly happened: Happened;
   /** All that has happened on this day, in the order it was kept; nothing is computed from it. */
   readonly story: readonly Told[];
   /** Who belongs to the hub, on this day as on every other. */
@@ -59,8 +63,6 @@ export type TaskFacts = {
   readonly hand: PersonId | null;
 };
 
-export type Deed = { readonly at: Instant; readonly by: PersonId | null };
-
 export type Reading = Deed & { readonly where: ReadingPlace; readonly tempC: Celsius };
 
 export type Note = Deed & { readonly text: string; readonly task: TaskId | null };
@@ -85,6 +87,7 @@ export function emptyDay(): DayState {
     slots: new Map(),
     readings: [],
     notes: [],
+    happened: nothingHappened,
     story: [],
     who: nobody,
     atPlan: null,

@@ -21,6 +21,8 @@ export type Right = {
 
 const hands: Right = { roles: ['wall', 'pit', 'pass', 'desk'], isOwnWork: true, needsPin: false };
 const anybody: Right = { ...hands, isOwnWork: false };
+const pass: Right = { roles: ['pass', 'desk'], isOwnWork: false, needsPin: false };
+const desk: Right = { roles: ['desk'], isOwnWork: false, needsPin: true };
 const pit: Right = { roles: ['pit', 'desk'], isOwnWork: false, needsPin: false };
 
 /**
@@ -39,6 +41,18 @@ export const rights: Readonly<Record<Command['kind'], Right>> = {
   note: anybody,
   reading: pit,
   moveSlots: pit,
+  smokerDown: pit,
+  smokerCold: pit,
+  smokerUp: pit,
+  handOut: anybody,
+  handIn: anybody,
+  delivery: anybody,
+  sold: pass,
+  soldOut: pass,
+  panEmpty: pass,
+  carryOver: pass,
+  closeDay: desk,
+  undo: anybody,
 };
 
 /** Why a screen that was put up there may not show this face, or null. `isPit`: of a station. */

@@ -13,22 +13,13 @@ import type {
   TaskId,
 } from '../kernel/index.ts';
 import type { Face } from '../view/index.ts';
+import { NAME_MAX, name, number, whole } from './fields.ts';
+import { happenings } from './happening-schema.ts';
 import type { Beat, Hello, Question } from './messages.ts';
 
-/** Longest name of anything that a message may carry. */
-const NAME_MAX = 120;
 const NOTE_MAX = 500;
 /** Most loads one decision may move; a kitchen has fewer racks. */
 const MOVES_MAX = 100;
-
-const name = <Id extends string>() =>
-  z
-    .string()
-    .min(1)
-    .max(NAME_MAX)
-    .transform((text) => text as Id);
-const number = <Unit extends number>() => z.number().transform((value) => value as Unit);
-const whole = <Unit extends number>() => z.int().transform((value) => value as Unit);
 
 /**
  * What the hub lets in, each message with its keys and no other. Made when asked for: a screen
@@ -89,6 +80,7 @@ function commandSchema(): z.ZodType<Command> {
     z.strictObject({ kind: z.literal('core'), stay: name<TaskId>() }),
   ]);
   return z.discriminatedUnion('kind', [
+    ...happenings(head),
     z.strictObject({ ...head, kind: z.literal('start'), task }),
     z.strictObject({ ...head, kind: z.literal('finish'), task }),
     z.strictObject({ ...head, kind: z.literal('takeBack'), task }),

@@ -224,6 +224,6 @@ function inWords(intent: Intent): string {
     case 'late':
       return `late ${intent.task} by ${intent.byS / 60} min`;
     default:
-      return `${intent.kind} ${intent.task}`;
+      return 'task' in intent ? `${intent.kind} ${intent.task}` : intent.kind;
   }
 }

@@ -1,0 +1,173 @@
+import type {
+  BatchId,
+  Celsius,
+  CommandId,
+  CutId,
+  DishId,
+  Instant,
+  Kilograms,
+  PersonId,
+  ServiceId,
+  SmokerId,
+} from '../kernel/index.ts';
+import { unreachable } from '../kernel/index.ts';
+import type { Deed } from './deed.ts';
+import type { Event, EventHead } from './event.ts';
+import type { Happening } from './happening.ts';
+
+/** What has happened to a day besides its tasks. */
+export type Happened = {
+  /** When smokers were down or cold, in the order it was said. */
+  readonly spells: readonly Spell[];
+  /** Who is out now. */
+  readonly out: ReadonlyMap<PersonId, Absence>;
+  readonly deliveries: ReadonlyMap<CutId, Delivery>;
+  readonly sold: ReadonlyMap<SaleKey, number>;
+  readonly soldOut: ReadonlyMap<SaleKey, Deed>;
+  readonly emptied: ReadonlyMap<BatchId, Deed>;
+  /** What this day keeps for others. */
+  readonly carried: ReadonlyMap<BatchId, Kilograms>;
+  readonly closed: DayClosed | null;
+};
+
+/** A smoker that was down or cold, from a reading till another; `until` is null while it is. */
+export type Spell = {
+  readonly smoker: SmokerId;
+  readonly kind: 'down' | 'cold';
+  readonly from: Instant;
+  readonly tempC: Celsius;
+  readonly backAt: Instant | null;
+  readonly until: Instant | null;
+};
+
+export type Absence = { readonly since: Instant; readonly backAt: Instant | null };
+export type Delivery = Deed & { readonly pieces: number; readonly weightKg: Kilograms };
+export type DayClosed = Deed & {
+  readonly goesOn: readonly BatchId[];
+  readonly left: readonly BatchId[];
+};
+
+export type SaleKey = `${string}#${string}`;
+
+/** A dish at a service. @example saleKey('noon', 'ribs') //=> 'noon#ribs' */
+export const saleKey = (service: ServiceId, dish: DishId): SaleKey => `${service}#${dish}`;
+
+export const nothingHappened: Happened = {
+  spells: [],
+  out: new Map(),
+  deliveries: new Map(),
+  sold: new Map(),
+  soldOut: new Map(),
+  emptied: new Map(),
+  carried: new Map(),
+  closed: null,
+};
+
+/** What of a day still holds on the next: a smoker that is down stays so over night. */
+export function overNight(happened: Happened): Happened {
+  return { ...nothingHappened, spells: happened.spells.filter(({ until }) => until === null) };
+}
+
+const kinds: Readonly<Record<Happening['kind'], true>> = {
+  smokerWentDown: true,
+  smokerRunsCold: true,
+  smokerCameUp: true,
+  handWentOut: true,
+  handCameIn: true,
+  deliveryCame: true,
+  portionsSold: true,
+  panEmptied: true,
+  dishSoldOut: true,
+  leftCarriedOver: true,
+  dayClosed: true,
+  undone: true,
+};
+
+export function isHappening<E extends { readonly kind: string }>(
+  event: E,
+): event is Extract<E, { readonly kind: Happening['kind'] }> {
+  return Object.hasOwn(kinds, event.kind);
+}
+
+/** What has happened after one more thing did; `undone` is the fold's. */
+export function foldHappening(
+  before: Happened,
+  event: Exclude<Happening, { kind: 'undone' }> & EventHead,
+): Happened {
+  const deed: Deed = { at: event.at, by: event.personId };
+  switch (event.kind) {
+    case 'smokerWentDown':
+    case 'smokerRunsCold':
+    case 'smokerCameUp':
+      return { ...before, spells: spellsAfter(before.spells, event) };
+    case 'handWentOut': {
+      const absence: Absence = { since: event.at, backAt: event.backAt };
+      return { ...before, out: new Map(before.out).set(event.hand, absence) };
+    }
+    case 'handCameIn': {
+      const out = new Map(before.out);
+      out.delete(event.hand);
+      return { ...before, out };
+    }
+    case 'deliveryCame': {
+      const { pieces, weightKg } = event;
+      const delivery: Delivery = { ...deed, pieces, weightKg };
+      return { ...before, deliveries: new Map(before.deliveries).set(event.cut, delivery) };
+    }
+    default:
+      return foldSale(before, event, deed);
+  }
+}
+
+type SaleKind = 'portionsSold' | 'panEmptied' | 'dishSoldOut' | 'leftCarriedOver' | 'dayClosed';
+
+function foldSale(
+  before: Happened,
+  event: Extract<Happening, { kind: SaleKind }>,
+  deed: Deed,
+): Happened {
+  switch (event.kind) {
+    case 'portionsSold': {
+      const sold = new Map(before.sold).set(saleKey(event.service, event.dish), event.sold);
+      return { ...before, sold };
+    }
+    case 'dishSoldOut': {
+      const soldOut = new Map(before.soldOut).set(saleKey(event.service, event.dish), deed);
+      return { ...before, soldOut };
+    }
+    case 'panEmptied':
+      return { ...before, emptied: new Map(before.emptied).set(event.batch, deed) };
+    case 'leftCarriedOver': {
+      const carried = new Map(before.carried).set(event.batch, event.weightKg);
+      return { ...before, carried };
+    }
+    case 'dayClosed':
+      return { ...before, closed: { ...deed, goesOn: event.goesOn, left: event.left } };
+    default:
+      return unreachable(event);
+  }
+}
+
+type SmokerKind = 'smokerWentDown' | 'smokerRunsCold' | 'smokerCameUp';
+
+function spellsAfter(
+  spells: readonly Spell[],
+  event: Extract<Happening, { kind: SmokerKind }> & EventHead,
+): Spell[] {
+  const { smoker, at, tempC } = event;
+  const ended = spells.map((spell) =>
+    spell.smoker === smoker && spell.until === null ? { ...spell, until: at } : spell,
+  );
+  if (event.kind === 'smokerCameUp') return ended;
+  const kind = event.kind === 'smokerWentDown' ? 'down' : 'cold';
+  const backAt = event.kind === 'smokerWentDown' ? event.backAt : null;
+  return [...ended, { smoker, kind, from: at, tempC, backAt, until: null }];
+}
+
+/** The events that stand: those of commands that were undone, and the undoing, left out. */
+export function standing(events: readonly Event[]): Event[] {
+  const undone = new Set<CommandId>(
+    events.flatMap((event) => (event.kind === 'undone' ? [event.command] : [])),
+  );
+  return events.filter(({ kind, commandId }) => kind !== 'undone' && !undone.has(commandId));
+}

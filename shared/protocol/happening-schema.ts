@@ -1,0 +1,42 @@
+import { z } from 'zod';
+import type {
+  BatchId,
+  Celsius,
+  CommandId,
+  CutId,
+  DishId,
+  Instant,
+  Kilograms,
+  PersonId,
+  ServiceId,
+  SmokerId,
+} from '../kernel/index.ts';
+import { name, number, whole } from './fields.ts';
+
+/** What happens to a day besides its tasks, each with these fields at its head. */
+export function happenings<Head extends z.core.$ZodShape>(head: Head) {
+  const smoker = name<SmokerId>();
+  const tempC = number<Celsius>();
+  const hand = name<PersonId>();
+  const backAt = whole<Instant>().nullable();
+  const sale = { service: name<ServiceId>(), dish: name<DishId>() };
+  const batch = name<BatchId>();
+  const weightKg = number<Kilograms>();
+  const sold = z.int();
+  const command = name<CommandId>();
+  const cut = name<CutId>();
+  return [
+    z.strictObject({ ...head, kind: z.literal('smokerDown'), smoker, tempC, backAt }),
+    z.strictObject({ ...head, kind: z.literal('smokerCold'), smoker, tempC }),
+    z.strictObject({ ...head, kind: z.literal('smokerUp'), smoker, tempC }),
+    z.strictObject({ ...head, kind: z.literal('handOut'), hand, backAt }),
+    z.strictObject({ ...head, kind: z.literal('handIn'), hand }),
+    z.strictObject({ ...head, kind: z.literal('delivery'), cut, pieces: z.int(), weightKg }),
+    z.strictObject({ ...head, kind: z.literal('sold'), ...sale, sold }),
+    z.strictObject({ ...head, kind: z.literal('soldOut'), ...sale }),
+    z.strictObject({ ...head, kind: z.literal('panEmpty'), batch }),
+    z.strictObject({ ...head, kind: z.literal('carryOver'), batch, weightKg }),
+    z.strictObject({ ...head, kind: z.literal('closeDay') }),
+    z.strictObject({ ...head, kind: z.literal('undo'), command }),
+  ] as const;
+}

@@ -1,0 +1,48 @@
+import type { HappeningRefusal } from '../day/index.ts';
+
+/** What a refusal names, already in the reader's language and clock. */
+export type Named = {
+  readonly smoker: string;
+  readonly person: string;
+  readonly time: string;
+  readonly amount: string;
+};
+
+/** Why what happened could not be kept or undone, in one language. */
+export type HappeningPhrases = {
+  readonly [Key in HappeningRefusal['rule']]: (named: Named) => string;
+};
+
+export const happeningEnglish: HappeningPhrases = {
+  'smoker-is-down': ({ smoker, time }) =>
+    `${smoker} is down since ${time}: wait till it is up, or pick another smoker.`,
+  'smoker-is-up': ({ smoker }) => `${smoker} is not down: give its air reading instead.`,
+  'hand-is-out': ({ person }) => `${person} is out: give it to someone who is here.`,
+  'hand-is-here': ({ person }) => `${person} is here already.`,
+  'back-too-soon': () => 'That time is past: say when in the time to come.',
+  'not-of-this-day': () => 'That is not in today’s plan: look at the list again.',
+  'impossible-amount': ({ amount }) => `${amount} cannot be: count or weigh again.`,
+  'day-is-closed': ({ time, person }) =>
+    `The day was closed at ${time}${person && ` by ${person}`}: take the closing back first.`,
+  'nothing-to-undo': () => 'That is undone already, or from an earlier plan.',
+  'undone-on-its-line': () => 'That is taken back on its own line: use the box there.',
+  'stood-on': ({ time, person }) =>
+    `Something done at ${time}${person && ` by ${person}`} stands on it: take that back first.`,
+};
+
+export const happeningSpanish: HappeningPhrases = {
+  'smoker-is-down': ({ smoker, time }) =>
+    `${smoker} está apagado desde las ${time}: espere a que vuelva o elija otro ahumador.`,
+  'smoker-is-up': ({ smoker }) => `${smoker} no está apagado: dé la lectura del aire.`,
+  'hand-is-out': ({ person }) => `${person} no está: désela a alguien que esté aquí.`,
+  'hand-is-here': ({ person }) => `${person} ya está aquí.`,
+  'back-too-soon': () => 'Esa hora ya pasó: diga una que esté por venir.',
+  'not-of-this-day': () => 'Eso no está en el plan de hoy: mire la lista otra vez.',
+  'impossible-amount': ({ amount }) => `${amount} no puede ser: cuente o pese de nuevo.`,
+  'day-is-closed': ({ time, person }) =>
+    `El día se cerró a las ${time}${person && ` (${person})`}: deshaga antes el cierre.`,
+  'nothing-to-undo': () => 'Eso ya está deshecho, o es de un plan anterior.',
+  'undone-on-its-line': () => 'Eso se deshace en su propia línea: use la casilla de allí.',
+  'stood-on': ({ time, person }) =>
+    `Algo hecho a las ${time}${person && ` (${person})`} se apoya en ello: deshágalo antes.`,
+};

@@ -1,0 +1,28 @@
+import type { HappeningRefusal } from '../day/index.ts';
+import type { Refusal } from '../view/index.ts';
+import { clockTime } from './amounts.ts';
+import { type HappeningPhrases, happeningEnglish, happeningSpanish } from './happening-phrases.ts';
+import type { Say } from './say.ts';
+import { textIn } from './say.ts';
+
+const phrases: Readonly<Record<Say['language'], HappeningPhrases>> = {
+  en: happeningEnglish,
+  es: happeningSpanish,
+};
+
+/** Whether a refusal is about what happens to the day besides its tasks. */
+export function isHappeningRefusal(refusal: Refusal): refusal is HappeningRefusal {
+  return Object.hasOwn(happeningEnglish, refusal.rule);
+}
+
+/** Why it could not be kept or undone, as one plain sentence. */
+export function sayHappeningRefusal(refusal: HappeningRefusal, say: Say): string {
+  const at = 'at' in refusal ? refusal.at : 'since' in refusal ? refusal.since : null;
+  const person = 'person' in refusal ? refusal.person : 'by' in refusal ? refusal.by : null;
+  return phrases[say.language][refusal.rule]({
+    smoker: 'smoker' in refusal ? textIn(refusal.smoker.name, say) : '',
+    person: person?.name ?? '',
+    time: at === null ? '' : clockTime(at, say),
+    amount: 'amount' in refusal ? String(refusal.amount) : '',
+  });
+}
