@@ -84,12 +84,13 @@ export class DeskPage extends Part {
   }
 
   protected override draw() {
-    const view = this.#day?.drawn?.view ?? null;
+    const drawn = this.#day?.drawn ?? null;
+    const view = drawn?.view ?? null;
     const { say, sync } = this;
     return html`<desk-head .say=${say} .view=${view} .now=${sync.hubNow()}></desk-head>
       ${this.#tabs()} ${this.#notice()}
       <main role="tabpanel" tabindex="0" aria-label=${this.#name(this.section)}>
-        ${view ? this.section?.draw({ sync, view, say }) : this.#nothing()}
+        ${drawn ? this.section?.draw({ sync, say, ...drawn }) : this.#bare()}
       </main>`;
   }
 
@@ -137,6 +138,10 @@ export class DeskPage extends Part {
       .said=${saidOf(sync.state, say)}
       @seen=${({ detail }: CustomEvent<CommandId>) => sync.seen(detail)}
     ></wall-notice>`;
+  }
+
+  #bare() {
+    return this.section?.bare?.(this.say) ?? this.#nothing();
   }
 
   #nothing() {

@@ -1,20 +1,30 @@
 import { html } from 'lit';
-import type { DeskView } from '../../shared/view/index.ts';
+import type { DeskView, Drawn } from '../../shared/view/index.ts';
 import type { DeskSectionName, Say } from '../../shared/words/index.ts';
 import type { Sync } from '../sync/index.ts';
 import './day-log.ts';
+import './desk-smokers.ts';
+import './plan-editor.ts';
 import './pull-list.ts';
 import './time-chart.ts';
+import './who.ts';
 
 /** What the desk hands to each of its sections. */
 export type Desk = {
   readonly sync: Sync;
   /** This device's own taps are laid over it. */
   readonly view: DeskView;
+  /** How far they have come. */
+  readonly marks: Drawn['marks'];
   readonly say: Say;
 };
 
-export type Section = { readonly name: DeskSectionName; draw(desk: Desk): unknown };
+export type Section = {
+  readonly name: DeskSectionName;
+  draw(desk: Desk): unknown;
+  /** What stands there also before there is a plan. */
+  bare?(say: Say): unknown;
+};
 
 /** The sections of the desk, in the order of their tabs. */
 export const sections: readonly Section[] = [
@@ -24,6 +34,16 @@ export const sections: readonly Section[] = [
       html`<time-chart .view=${view} .say=${say} .now=${sync.hubNow()}></time-chart>`,
   },
   {
+    name: 'smokers',
+    draw: ({ sync, view, say, marks }) =>
+      html`<desk-smokers .sync=${sync} .view=${view} .marks=${marks} .say=${say}></desk-smokers>`,
+  },
+  {
+    name: 'plan',
+    draw: ({ view, say }) =>
+      html`<plan-editor .version=${view.planVersion} .say=${say}></plan-editor>`,
+  },
+  {
     name: 'pull',
     draw: ({ view, say }) => html`<pull-list .view=${view} .say=${say}></pull-list>`,
   },
@@ -31,4 +51,13 @@ export const sections: readonly Section[] = [
     name: 'log',
     draw: ({ view, say }) => html`<day-log .lines=${view.log} .say=${say}></day-log>`,
   },
+  {
+    name: 'who',
+    draw: ({ say }) => who(say),
+    bare: who,
+  },
 ];
+
+function who(say: Say) {
+  return html`<desk-who .say=${say}></desk-who>`;
+}

@@ -20,7 +20,7 @@ export class PassLine extends Part {
     css`
       :host {
         display: grid;
-        grid-template-columns: minmax(0, 1fr) minmax(0, 0.36fr) minmax(0, 0.82fr) auto;
+        grid-template-columns: minmax(0, 1.05fr) 6.2em minmax(0, 1fr) auto;
         align-items: center;
         column-gap: calc(14px * var(--arcmin));
         padding: 0.1em 0 0.1em calc(var(--edge) - 10px * var(--arcmin));
@@ -64,9 +64,6 @@ export class PassLine extends Part {
         padding-right: var(--edge);
       }
       :host([narrow]) .then {
-        grid-column: 1 / -1;
-      }
-      :host([narrow]) slot {
         grid-column: 1 / -1;
       }
     `,
@@ -125,18 +122,19 @@ export class PassLine extends Part {
       return html`<p class="mind">${words.soldOutSince(clockTime(dish.soldOutAt, say))}</p>`;
     }
     if (this.#mustCut(line)) return html`<p class="mind">${words.cutNow}</p>`;
-    if (!runsOut) return html`<p class="soft">${words.lasts}</p>`;
+    const sold =
+      dish.sold > 0 ? html`<span class="soft"> · ${words.sold(dish.sold)}</span>` : nothing;
+    if (!runsOut) return html`<p><span class="soft">${words.lasts}</span>${sold}</p>`;
     const said = words.runsOut(clockTime(runsOut.at, say), runsOut.missing);
-    return html`<p class="mind">${said}</p>`;
+    return html`<p><span class="mind">${said}</span>${sold}</p>`;
   }
 
-  #next({ next, dish }: Line) {
+  #next({ next }: Line) {
     const { say } = this;
     const words = passWords[say.language];
-    const sold = dish.sold > 0 ? ` · ${words.sold(dish.sold)}` : '';
-    if (!next) return html`<p class="soft">${words.noNext}${sold}</p>`;
+    if (!next) return html`<p class="soft">${words.noNext}</p>`;
     const when = clockRange(next.readyLowAt, next.readyHighAt, say);
-    return html`<p>${words.next(next.portions, when)}${sold}</p>`;
+    return html`<p>${words.next(next.portions, when)}</p>`;
   }
 
   #mustCut({ ready, held, dish }: Line): boolean {

@@ -2,20 +2,22 @@ import type { PropertyValues } from 'lit';
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { CommandId } from '../../shared/kernel/index.ts';
-import type { PassView, View } from '../../shared/view/index.ts';
+import type { CommandId, ServiceId } from '../../shared/kernel/index.ts';
+import type { Drawn, Intent, Mark, PassLine, PassView, View } from '../../shared/view/index.ts';
 import { passLine } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { clockRange, passWords, sayRefusal, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import '../parts/wall-head.ts';
 import '../parts/wall-notice.ts';
-import { DayController, worstService } from '../shell/day-controller.ts';
+import { DayController, markOf, worstService } from '../shell/day-controller.ts';
 import { saidOf, strayRefusal } from '../shell/refusals.ts';
 import { SeenSize } from '../shell/seen-size.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
 import './pass-line.ts';
+import './pass-taps.ts';
+import { JustDone } from './undo.ts';
 
 const NARROW_BELOW_ARCMIN = 600;
 const isPass = (view: View): view is PassView => view.face === 'pass';
@@ -53,12 +55,18 @@ export class PassWall extends Part {
   @property({ type: Boolean, reflect: true }) narrow = false;
 
   readonly #size = new SeenSize(this);
+  readonly #justDone = new JustDone(() => this.requestUpdate());
   #day: DayController<PassView> | null = null;
 
   override connectedCallback(): void {
     super.connectedCallback();
     const { sync, language } = this;
     this.#day ??= new DayController(this, { sync, language, isOurs: isPass });
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#justDone.stop();
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -69,7 +77,8 @@ export class PassWall extends Part {
   }
 
   protected override draw() {
-    const view = this.#day?.drawn?.view ?? null;
+    const drawn = this.#day?.drawn ?? null;
+    const view = drawn?.view ?? null;
     return html`<wall-head
         .say=${this.say}
         .name=${this.#name(view)}
@@ -78,7 +87,7 @@ export class PassWall extends Part {
         ?narrow=${this.narrow}
       ></wall-head>
       ${this.#notice()}
-      <main tabindex="0" aria-label=${this.#name(view)}>${this.#page(view)}</main>`;
+      <main tabindex="0" aria-label=${this.#name(view)}>${this.#page(drawn)}</main>`;
   }
 
   #name(view: PassView | null): string {
@@ -88,25 +97,49 @@ export class PassWall extends Part {
     return `${pass} · ${textIn(name, this.say)} ${clockRange(opensAt, closesAt, this.say)}`;
   }
 
-  #page(view: PassView | null) {
+  #page(drawn: Drawn<PassView> | null) {
     const { blank } = this.sync.state;
-    if (!view) {
+    if (!drawn) {
       return html`<p class="quiet">${blank ? sayRefusal(blank, this.say) : this.words.looking}</p>`;
     }
-    const { service, dishes } = view;
+    const { service, dishes } = drawn.view;
     if (!service) return html`<p class="quiet">${passWords[this.say.language].noService}</p>`;
     const now = this.sync.hubNow();
     return repeat(
       dishes,
       ({ dish }) => dish,
-      (dish) => html`<pass-line
-        .say=${this.say}
-        .line=${passLine(dish, service, now)}
-        .now=${now}
-        ?open=${now >= service.opensAt}
-        ?narrow=${this.narrow}
-      ></pass-line>`,
+      (dish) => {
+        const line = passLine(dish, service, now);
+        return html`<pass-line
+          .say=${this.say}
+          .line=${line}
+          .now=${now}
+          ?open=${now >= service.opensAt}
+          ?narrow=${this.narrow}
+          >${this.#taps(line, service.id, markOf(drawn, dish.dish))}</pass-line
+        >`;
+      },
     );
+  }
+
+  #taps(line: PassLine, service: ServiceId, mark: Mark | null) {
+    const { dish } = line.dish;
+    const act = ({ detail }: CustomEvent<Intent>) =>
+      this.#justDone.did(dish, this.sync.tap(detail).id);
+    const undo = () => {
+      const command = this.#justDone.take(dish);
+      if (command) this.sync.tap({ kind: 'undo', command });
+    };
+    return html`<pass-taps
+      .say=${this.say}
+      .line=${line}
+      .service=${service}
+      .mark=${mark}
+      ?narrow=${this.narrow}
+      ?undoable=${this.#justDone.has(dish)}
+      @ask=${act}
+      @undo=${undo}
+    ></pass-taps>`;
   }
 
   #notice() {

@@ -1,6 +1,19 @@
-import type { Live, ReadingPlace, Told } from '../day/index.ts';
+import type { Happening, Live, ReadingPlace, Told } from '../day/index.ts';
 import { slotName } from '../day/index.ts';
-import type { Celsius, Instant, PersonId, Seconds, SlotId, TaskId, Text } from '../kernel/index.ts';
+import type {
+  BatchId,
+  Celsius,
+  CutId,
+  DishId,
+  Instant,
+  Kilograms,
+  PersonId,
+  Seconds,
+  SlotId,
+  SmokerId,
+  TaskId,
+  Text,
+} from '../kernel/index.ts';
 import { must, unreachable } from '../kernel/index.ts';
 import type { SlotName } from '../plan/index.ts';
 
@@ -33,7 +46,36 @@ export type Logged =
     }
   | { readonly kind: 'note'; readonly text: string; readonly about: Text | null }
   | { readonly kind: 'screen'; readonly what: ScreenWord; readonly name: string }
-  | { readonly kind: 'pin'; readonly what: 'pinSet' | 'pinCleared'; readonly of: string };
+  | { readonly kind: 'pin'; readonly what: 'pinSet' | 'pinCleared'; readonly of: string }
+  | LoggedHappening;
+
+type LoggedHappening =
+  | {
+      readonly kind: 'smokerWentDown';
+      readonly smoker: Text;
+      readonly tempC: Celsius;
+      readonly backAt: Instant | null;
+    }
+  | {
+      readonly kind: 'smokerRunsCold' | 'smokerCameUp';
+      readonly smoker: Text;
+      readonly tempC: Celsius;
+    }
+  | { readonly kind: 'handWentOut'; readonly hand: string; readonly backAt: Instant | null }
+  | { readonly kind: 'handCameIn'; readonly hand: string }
+  | {
+      readonly kind: 'deliveryCame';
+      readonly cut: Text;
+      readonly pieces: number;
+      readonly weightKg: Kilograms;
+    }
+  | { readonly kind: 'portionsSold'; readonly dish: Text; readonly sold: number }
+  | { readonly kind: 'dishSoldOut'; readonly dish: Text }
+  | { readonly kind: 'panEmptied'; readonly batch: Text }
+  | { readonly kind: 'leftCarriedOver'; readonly batch: Text; readonly weightKg: Kilograms }
+  | { readonly kind: 'dayClosed'; readonly goesOn: readonly Text[] }
+  /** Null where what was undone is not of this day. */
+  | { readonly kind: 'undone'; readonly what: Logged | null };
 
 type TaskWord =
   | 'taskStarted'
@@ -106,8 +148,56 @@ function logged(live: Live, told: Told): Logged {
     case 'pinCleared':
       return { kind: 'pin', what: told.kind, of: nameOf(live, told.person) };
     default:
+      return happened(live, told);
+  }
+}
+
+type Happened = Extract<Told, { kind: Happening['kind'] }>;
+
+/** What nobody planned, and what was counted at the pass. */
+function happened(live: Live, told: Happened): Logged {
+  switch (told.kind) {
+    case 'smokerWentDown':
+      return {
+        kind: told.kind,
+        smoker: smokerOf(live, told.smoker),
+        tempC: told.tempC,
+        backAt: told.backAt,
+      };
+    case 'smokerRunsCold':
+    case 'smokerCameUp':
+      return { kind: told.kind, smoker: smokerOf(live, told.smoker), tempC: told.tempC };
+    case 'handWentOut':
+      return { kind: told.kind, hand: nameOf(live, told.hand), backAt: told.backAt };
+    case 'handCameIn':
+      return { kind: told.kind, hand: nameOf(live, told.hand) };
+    case 'deliveryCame': {
+      const { kind, pieces, weightKg } = told;
+      return { kind, cut: cutOf(live, told.cut), pieces, weightKg };
+    }
+    case 'portionsSold':
+      return { kind: told.kind, dish: dishOf(live, told.dish), sold: told.sold };
+    case 'dishSoldOut':
+      return { kind: told.kind, dish: dishOf(live, told.dish) };
+    case 'panEmptied':
+      return { kind: told.kind, batch: batchOf(live, told.batch) };
+    case 'leftCarriedOver':
+      return { kind: told.kind, batch: batchOf(live, told.batch), weightKg: told.weightKg };
+    case 'dayClosed':
+      return { kind: told.kind, goesOn: told.goesOn.map((batch) => batchOf(live, batch)) };
+    case 'undone':
+      return { kind: told.kind, what: undoneBy(live, told) };
+    default:
       return unreachable(told);
   }
+}
+
+/** What an undoing took back, the first of it; null where that is not of this day. */
+function undoneBy(live: Live, { command }: Extract<Happened, { kind: 'undone' }>): Logged | null {
+  const found = live.state.story.find(({ commandId, kind }) => {
+    return commandId === command && kind !== 'undone';
+  });
+  return found ? logged(live, found) : null;
 }
 
 /** A task may be gone from the plan since; then its id must do. */
@@ -119,9 +209,16 @@ function deedOn({ index }: Live, id: TaskId): Deed {
 
 function placeRead(live: Live, where: ReadingPlace): Text {
   if (where.kind === 'core') return deedOn(live, where.stay).batch;
-  const { smokers } = live.index.plan.kitchen;
-  return smokers.find(({ id }) => id === where.smoker)?.name ?? { en: where.smoker };
+  return smokerOf(live, where.smoker);
 }
+
+const smokerOf = ({ index }: Live, id: SmokerId): Text =>
+  index.plan.kitchen.smokers.find((smoker) => smoker.id === id)?.name ?? { en: id };
+const dishOf = ({ index }: Live, id: DishId): Text =>
+  index.plan.catalogue.dishes.find((dish) => dish.id === id)?.name ?? { en: id };
+const cutOf = ({ index }: Live, id: CutId): Text =>
+  index.plan.catalogue.cuts.find((cut) => cut.id === id)?.name ?? { en: id };
+const batchOf = ({ index }: Live, id: BatchId): Text => index.groups.get(id)?.name ?? { en: id };
 
 const slotOf = ({ index }: Live, slot: SlotId): SlotName =>
   must(slotName(index.plan.kitchen, slot), slot);

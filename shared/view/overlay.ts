@@ -1,7 +1,9 @@
-import type { Command, SlotMove } from '../day/index.ts';
-import type { Instant, SlotId, TaskId } from '../kernel/index.ts';
+import type { Command, CommandHead, TaskIntent } from '../day/index.ts';
+import type { Instant, TaskId } from '../kernel/index.ts';
 import { instant, unreachable } from '../kernel/index.ts';
-import type { LoadDrawing, SmokerView, TaskView } from './view.ts';
+import { layPass } from './overlay-pass.ts';
+import { layMoves, layReading, loadMark } from './overlay-smokers.ts';
+import type { TaskView } from './view.ts';
 import type { View } from './views.ts';
 import { isWork } from './views.ts';
 
@@ -27,7 +29,7 @@ export type Drawn<V extends View = View> = {
  */
 export function overlay<V extends View>(view: V, pending: readonly PendingTap[]): Drawn<V> {
   const marks = new Map<string, Mark>();
-  const drawn = pending.reduce<View>((shown, { command, mark }) => {
+  const drawn = withoutUndone(pending).reduce<View>((shown, { command, mark }) => {
     const next = lay(shown, command, view);
     if (next !== shown) for (const key of touched(command)) marks.set(key, mark);
     return next;
@@ -35,11 +37,13 @@ export function overlay<V extends View>(view: V, pending: readonly PendingTap[])
   return { view: drawn as V, marks };
 }
 
-/**
- * The key of a load in `Drawn.marks`. @example loadMark('ribs-1/stay' as TaskId, 0) //=>
- * 'ribs-1/stay#0'
- */
-export const loadMark = (stay: TaskId, need: number) => `${stay}#${need}`;
+/** What was taken back before the hub saw it never was; what it has seen it takes back itself. */
+function withoutUndone(pending: readonly PendingTap[]): readonly PendingTap[] {
+  const undone = pending.flatMap(({ command }) =>
+    command.kind === 'undo' ? [command.command] : [],
+  );
+  return pending.filter(({ command }) => !undone.includes(command.id));
+}
 
 function touched(command: Command): readonly string[] {
   switch (command.kind) {
@@ -49,20 +53,29 @@ function touched(command: Command): readonly string[] {
       return command.moves.map(({ stay, need }) => loadMark(stay, need));
     case 'note':
       return command.task === null ? [] : [command.task];
+    case 'sold':
+    case 'soldOut':
+      return [command.dish];
+    case 'panEmpty':
+      return [command.batch];
     default:
-      return [command.task];
+      return 'task' in command ? [command.task] : [];
   }
 }
 
 function lay(view: View, command: Command, hub: View): View {
   switch (command.kind) {
     case 'reading':
-      return view.face === 'smoker' ? layReading(view, command) : view;
+      return 'smokers' in view ? layReading(view, command) : view;
     case 'moveSlots':
-      return view.face === 'smoker' ? layMoves(view, command.moves) : view;
-    case 'note':
-      return view;
+      return 'smokers' in view ? layMoves(view, command.moves) : view;
+    case 'sold':
+    case 'soldOut':
+    case 'panEmpty':
+      return view.face === 'pass' ? layPass(view, command) : view;
     default: {
+      // What nobody planned moves the day in ways that only the hub can tell.
+      if (!('task' in command) || command.kind === 'note') return view;
       if (!isWork(view) || !isWork(hub)) return view;
       const at = view.tasks.findIndex(({ id }) => id === command.task);
       const task = view.tasks[at];
@@ -90,7 +103,7 @@ function withFollowers(tasks: readonly TaskView[], changed: TaskId): readonly Ta
   });
 }
 
-type TaskCommand = Exclude<Command, { kind: 'reading' | 'moveSlots' | 'note' }>;
+type TaskCommand = CommandHead & Exclude<TaskIntent, { kind: 'reading' | 'moveSlots' | 'note' }>;
 
 function layTask(task: TaskView, command: TaskCommand, hub: TaskView): TaskView {
   const at = command.tappedAt;
@@ -162,47 +175,3 @@ const shifted = ({ endAt, endLowAt, endHighAt }: TaskView, byMs: number) => ({
   endLowAt: instant(endLowAt + byMs),
   endHighAt: instant(endHighAt + byMs),
 });
-
-function layReading(view: SmokerView, command: Extract<Command, { kind: 'reading' }>): SmokerView {
-  const { where, tempC, tappedAt: at } = command;
-  if (where.kind === 'core') {
-    return withLoads(view, (load) =>
-      load.stay === where.stay ? { ...load, lastCore: { tempC, at } } : load,
-    );
-  }
-  const smokers = view.smokers.map((smoker) =>
-    smoker.id === where.smoker
-      ? { ...smoker, lastAir: { tempC, at, trendCPerHour: smoker.lastAir?.trendCPerHour ?? 0 } }
-      : smoker,
-  );
-  return { ...view, smokers };
-}
-
-function layMoves(view: SmokerView, moves: readonly SlotMove[]): SmokerView {
-  const goal = new Map<string, SlotId>(
-    moves.map(({ stay, need, to }) => [loadMark(stay, need), to]),
-  );
-  const goalOf = ({ stay, need }: LoadDrawing) => goal.get(loadMark(stay, need));
-  const racks = view.smokers.flatMap((smoker) => smoker.racks);
-  const moved = racks.flatMap((rack) => rack.loads).filter((load) => goalOf(load) !== undefined);
-  if (moved.length === 0) return view;
-  const smokers = view.smokers.map((smoker) => ({
-    ...smoker,
-    racks: smoker.racks.map((rack) => ({
-      ...rack,
-      loads: [
-        ...rack.loads.filter((load) => goalOf(load) === undefined),
-        ...moved.filter((load) => goalOf(load) === rack.slot.id),
-      ].sort((a, b) => a.inAt - b.inAt),
-    })),
-  }));
-  return { ...view, smokers };
-}
-
-function withLoads(view: SmokerView, change: (load: LoadDrawing) => LoadDrawing): SmokerView {
-  const smokers = view.smokers.map((smoker) => ({
-    ...smoker,
-    racks: smoker.racks.map((rack) => ({ ...rack, loads: rack.loads.map(change) })),
-  }));
-  return { ...view, smokers };
-}

@@ -1,5 +1,5 @@
 import type { Live } from '../day/index.ts';
-import { passagesOf } from '../day/index.ts';
+import { emptiedAt, passagesOf, soldAt, soldOutAt } from '../day/index.ts';
 import type { BatchId, DishId, Instant, ServiceId, Text } from '../kernel/index.ts';
 import { after, must } from '../kernel/index.ts';
 import type { Batch, PlannedService, Task } from '../plan/index.ts';
@@ -62,9 +62,7 @@ export function passView(live: Live): PassView {
       dish,
       name: must(known, dish).name,
       perQuarter: portionsPerQuarter,
-      sold: 0,
-      soldBefore: 0,
-      soldOutAt: null,
+      ...salesOf(live, must(service, 'a service'), dish),
       pans: built.batches
         .filter((batch) => batch.dish === dish)
         .map((batch) => passPan(live, batch))
@@ -72,6 +70,16 @@ export function passView(live: Live): PassView {
     };
   });
   return { face: 'pass', ...viewHead(live), service: service && onlyTimes(service), dishes };
+}
+
+/** What was counted of a dish at this service, and at those before it. */
+function salesOf({ state, index }: Live, { id, opensAt }: PlannedService, dish: DishId) {
+  const before = index.plan.built.services.filter((other) => other.opensAt < opensAt);
+  return {
+    sold: soldAt(state, id, dish),
+    soldBefore: before.reduce((sum, { id: other }) => sum + soldAt(state, other, dish), 0),
+    soldOutAt: soldOutAt(state, id, dish),
+  };
 }
 
 /** The first that has not closed. */
@@ -109,6 +117,7 @@ function passPan(live: Live, batch: Batch): PassPan {
     readyLowAt: startedAt ?? live.instantOf(range.lowS),
     readyHighAt: startedAt ?? live.instantOf(range.highS),
     heldUntil: hold && after(hold.since, hold.mostS),
-    isEmptied: false,
+    isEmptied:
+      emptiedAt(live.state, batch.id) !== null || live.state.happened.carried.has(batch.id),
   };
 }

@@ -23,6 +23,20 @@ export type LogWords = {
     (name: string) => string
   >;
   readonly pin: Record<'pinSet' | 'pinCleared', (person: string) => string>;
+  readonly happening: {
+    down(smoker: string, temp: string, back: string | null): string;
+    cold(smoker: string, temp: string): string;
+    up(smoker: string, temp: string): string;
+    out(hand: string, back: string | null): string;
+    in(hand: string): string;
+    delivery(cut: string, pieces: number, weight: string): string;
+    sold(dish: string, sold: number): string;
+    soldOut(dish: string): string;
+    emptied(batch: string): string;
+    carried(batch: string, weight: string): string;
+    closed(goesOn: string | null): string;
+    undone(what: string | null): string;
+  };
   /** Where a screen was alone: it was kept later than it happened. */
   keptAt(time: string): string;
   readonly nothing: string;
@@ -54,6 +68,20 @@ const english: LogWords = {
     pinSet: (person) => `PIN set for ${person}`,
     pinCleared: (person) => `PIN taken from ${person}`,
   },
+  happening: {
+    down: (smoker, temp, back) => `${smoker} is down at ${temp}${back ? `, back ${back}` : ''}`,
+    cold: (smoker, temp) => `${smoker} runs cold: ${temp}`,
+    up: (smoker, temp) => `${smoker} is up again: ${temp}`,
+    out: (hand, back) => `${hand} is out${back ? `, back ${back}` : ''}`,
+    in: (hand) => `${hand} is in again`,
+    delivery: (cut, pieces, weight) => `delivered: ${cut}, ${pieces} pieces, ${weight}`,
+    sold: (dish, sold) => `${sold} sold: ${dish}`,
+    soldOut: (dish) => `sold out: ${dish}`,
+    emptied: (batch) => `empty: ${batch}`,
+    carried: (batch, weight) => `${weight} kept for another day: ${batch}`,
+    closed: (goesOn) => `day closed${goesOn ? `; goes on: ${goesOn}` : ''}`,
+    undone: (what) => (what ? `undone: ${what}` : 'undone'),
+  },
   keptAt: (time) => `kept ${time}`,
   nothing: 'Nothing has happened yet.',
 };
@@ -83,6 +111,20 @@ const spanish: LogWords = {
   pin: {
     pinSet: (person) => `PIN puesto a ${person}`,
     pinCleared: (person) => `PIN quitado a ${person}`,
+  },
+  happening: {
+    down: (smoker, temp, back) => `${smoker} apagado a ${temp}${back ? `, vuelve ${back}` : ''}`,
+    cold: (smoker, temp) => `${smoker} va frío: ${temp}`,
+    up: (smoker, temp) => `${smoker} otra vez en marcha: ${temp}`,
+    out: (hand, back) => `${hand} no está${back ? `, vuelve ${back}` : ''}`,
+    in: (hand) => `${hand} ha vuelto`,
+    delivery: (cut, pieces, weight) => `llegó: ${cut}, ${pieces} piezas, ${weight}`,
+    sold: (dish, sold) => `${sold} vendidas: ${dish}`,
+    soldOut: (dish) => `agotado: ${dish}`,
+    emptied: (batch) => `vacía: ${batch}`,
+    carried: (batch, weight) => `${weight} para otro día: ${batch}`,
+    closed: (goesOn) => `día cerrado${goesOn ? `; sigue: ${goesOn}` : ''}`,
+    undone: (what) => (what ? `deshecho: ${what}` : 'deshecho'),
   },
   keptAt: (time) => `guardado ${time}`,
   nothing: 'Todavía no ha pasado nada.',

@@ -15,6 +15,12 @@ export type PassWords = {
   readonly lasts: string;
   soldOutSince(time: string): string;
   sold(portions: number): string;
+  /** Said of a place to tap. */
+  soldMore(portions: number, dish: string): string;
+  readonly oneLess: string;
+  panEmpty(portions: number, till: string | null): string;
+  readonly soldOut: string;
+  readonly more: string;
   readonly noService: string;
 };
 
@@ -32,6 +38,11 @@ const english: PassWords = {
   lasts: 'lasts to the close',
   soldOutSince: (time) => `sold out since ${time}`,
   sold: (portions) => `${portions} sold`,
+  soldMore: (portions, dish) => `${portions} more sold: ${dish}`,
+  oneLess: 'one sold fewer',
+  panEmpty: (portions, till) => `${portions}${till ? ` till ${till}` : ''}: empty`,
+  soldOut: 'sold out',
+  more: 'more',
   noService: 'The last service of the day is over.',
 };
 
@@ -49,6 +60,11 @@ const spanish: PassWords = {
   lasts: 'alcanza hasta el cierre',
   soldOutSince: (time) => `agotado desde ${time}`,
   sold: (portions) => `${portions} vendidas`,
+  soldMore: (portions, dish) => `${portions} más vendidas: ${dish}`,
+  oneLess: 'una vendida menos',
+  panEmpty: (portions, till) => `${portions}${till ? ` hasta ${till}` : ''}: vacía`,
+  soldOut: 'agotado',
+  more: 'más',
   noService: 'El último servicio del día terminó.',
 };
 

@@ -1,6 +1,6 @@
 import { unreachable } from '../kernel/index.ts';
 import type { Logged } from '../view/index.ts';
-import { durationWords, temperature } from './amounts.ts';
+import { clockTime, durationWords, temperature, weight } from './amounts.ts';
 import { type LogWords, logWords } from './log-words.ts';
 import { saySlot } from './reasons.ts';
 import type { Say } from './say.ts';
@@ -33,6 +33,58 @@ export function sayLogged(said: Logged, say: Say): string {
       return words.screen[said.what](said.name);
     case 'pin':
       return words.pin[said.what](said.of);
+    default:
+      return sayHappening(said, words, say);
+  }
+}
+
+type Happening = Exclude<
+  Logged,
+  {
+    kind:
+      | 'plan'
+      | 'task'
+      | 'counted'
+      | 'late'
+      | 'given'
+      | 'read'
+      | 'moved'
+      | 'note'
+      | 'screen'
+      | 'pin';
+  }
+>;
+
+function sayHappening(said: Happening, { happening: words }: LogWords, say: Say): string {
+  const temp = 'tempC' in said ? temperature(said.tempC, say) : '';
+  const back = 'backAt' in said && said.backAt !== null ? clockTime(said.backAt, say) : null;
+  switch (said.kind) {
+    case 'smokerWentDown':
+      return words.down(textIn(said.smoker, say), temp, back);
+    case 'smokerRunsCold':
+      return words.cold(textIn(said.smoker, say), temp);
+    case 'smokerCameUp':
+      return words.up(textIn(said.smoker, say), temp);
+    case 'handWentOut':
+      return words.out(said.hand, back);
+    case 'handCameIn':
+      return words.in(said.hand);
+    case 'deliveryCame':
+      return words.delivery(textIn(said.cut, say), said.pieces, weight(said.weightKg, say));
+    case 'portionsSold':
+      return words.sold(textIn(said.dish, say), said.sold);
+    case 'dishSoldOut':
+      return words.soldOut(textIn(said.dish, say));
+    case 'panEmptied':
+      return words.emptied(textIn(said.batch, say));
+    case 'leftCarriedOver':
+      return words.carried(textIn(said.batch, say), weight(said.weightKg, say));
+    case 'dayClosed': {
+      const goesOn = said.goesOn.map((batch) => textIn(batch, say)).join(', ');
+      return words.closed(goesOn || null);
+    }
+    case 'undone':
+      return words.undone(said.what && sayLogged(said.what, say));
     default:
       return unreachable(said);
   }

@@ -1,0 +1,107 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { SlotId } from '../../shared/kernel/index.ts';
+import type { DeskView, Drawn, LoadDrawing } from '../../shared/view/index.ts';
+import { pitRule } from '../../shared/view/index.ts';
+import { Part } from '../parts/part.ts';
+import '../parts/smoker-cutaway.ts';
+import '../smoker/move-foot.ts';
+import { SeenSize } from '../shell/seen-size.ts';
+import { MoveFlow } from '../smoker/move-flow.ts';
+import type { Sync } from '../sync/index.ts';
+import { base } from '../theme/index.ts';
+
+/** In less, racks have their own height and the page is longer than the glass. */
+const WIDE_ARCMIN = 1500;
+const HIGH_ARCMIN = 900;
+
+/** The smokers at the desk: a load is tapped, then a rack, and the foot says what the move does. */
+@customElement('desk-smokers')
+export class DeskSmokers extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: grid;
+        grid-template-rows: minmax(0, 1fr) auto;
+        height: 100%;
+      }
+      .smokers {
+        display: grid;
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 26em), 1fr));
+        overflow: auto;
+        min-height: 0;
+      }
+      smoker-cutaway {
+        border-left: var(--line) solid var(--ink);
+        margin-left: calc(-1 * var(--line));
+        border-bottom: var(--hair) solid var(--pencil);
+      }
+      move-foot {
+        border-top: var(--heavy) solid var(--ink);
+        min-height: calc(var(--touch) + 2 * var(--gap));
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) sync!: Sync;
+  @property({ attribute: false }) view: DeskView | null = null;
+  @property({ attribute: false }) marks: Drawn['marks'] = new Map();
+  @property({ type: Boolean, reflect: true }) narrow = false;
+
+  readonly #size = new SeenSize(this);
+
+  readonly #moving = new MoveFlow({
+    ask: (question) => this.sync.ask(question),
+    tap: (intent) => this.sync.tap(intent),
+    changed: () => this.requestUpdate(),
+  });
+
+  protected override willUpdate(): void {
+    const { widthPx, heightPx, arcminPx } = this.#size.seen;
+    this.narrow = widthPx / arcminPx < WIDE_ARCMIN || heightPx / arcminPx < HIGH_ARCMIN;
+    const { view } = this.sync.state;
+    if (view?.face === 'desk') this.#moving.see(view);
+  }
+
+  protected override draw() {
+    const { view } = this;
+    if (!view) return nothing;
+    const { move } = this.#moving;
+    return html`<div class="smokers">${this.#smokers(view)}</div>
+      ${
+        move.kind === 'none'
+          ? nothing
+          : html`<move-foot
+              .say=${this.say}
+              .move=${move}
+              ?narrow=${this.#size.seen.widthPx < 700}
+              @take=${() => this.#moving.take()}
+              @leave=${() => this.#moving.leave()}
+            ></move-foot>`
+      }`;
+  }
+
+  #smokers({ smokers }: DeskView) {
+    const now = this.sync.hubNow();
+    const rule = pitRule(smokers, now);
+    const racks = smokers.flatMap((smoker) => smoker.racks);
+    const longestM = Math.max(0.1, ...racks.map(({ lengthM }) => lengthM));
+    const { move } = this.#moving;
+    return smokers.map(
+      (smoker) => html`<smoker-cutaway
+        .say=${this.say}
+        .smoker=${smoker}
+        .longestM=${longestM}
+        .rule=${rule}
+        .now=${now}
+        .marks=${this.marks}
+        .picked=${move.kind === 'none' ? null : move.load}
+        .askedSlot=${'to' in move ? move.to : null}
+        ?narrow=${this.narrow}
+        @pick=${({ detail }: CustomEvent<LoadDrawing>) => this.#moving.pick(detail)}
+        @goal=${({ detail }: CustomEvent<SlotId>) => void this.#moving.goal(detail)}
+      ></smoker-cutaway>`,
+    );
+  }
+}

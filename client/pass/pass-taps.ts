@@ -1,0 +1,164 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { ServiceId } from '../../shared/kernel/index.ts';
+import type { Intent, Mark, PassLine } from '../../shared/view/index.ts';
+import { clockTime, passWords, textIn } from '../../shared/words/index.ts';
+import '../parts/choice-strip.ts';
+import { Part } from '../parts/part.ts';
+import { base } from '../theme/index.ts';
+
+const STEPS = [1, 5] as const;
+
+/**
+ * The places to tap of a dish: what is rarer, and so many more sold. Undo takes the first place for
+ * some seconds, beside where the finger was, and grows away from it. Asks (`ask`) and tells `undo`.
+ */
+@customElement('pass-taps')
+export class PassTaps extends Part {
+  static override styles = [
+    base,
+    css`
+      /* Boxes and strip lie in the grid of the line that they are in. */
+      :host {
+        display: contents;
+      }
+      .boxes {
+        display: flex;
+        justify-content: flex-end;
+        gap: 8px;
+        padding-right: var(--edge);
+      }
+      .box {
+        min-width: max(var(--touch), 1.6em);
+        height: max(var(--touch), 1.55em);
+        padding: 0 0.15em;
+        border: var(--line) solid var(--ink);
+        text-align: center;
+        font-weight: 800;
+        line-height: 1;
+      }
+      .tapped {
+        border-style: dashed;
+      }
+      .here {
+        border-style: double;
+        border-width: max(4px, var(--heavy));
+      }
+      .undo {
+        border-width: var(--heavy);
+      }
+      choice-strip {
+        grid-column: 1 / -1;
+        justify-content: flex-end;
+        padding: 8px var(--edge) 8px 0;
+        font-size: var(--small);
+      }
+      :host([narrow]) .boxes {
+        grid-column: 1 / -1;
+        padding: 0.2em 0;
+      }
+      :host([narrow]) choice-strip {
+        padding-right: 0;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) line: PassLine | null = null;
+  @property({ attribute: false }) service: ServiceId | null = null;
+  @property({ attribute: false }) mark: Mark | null = null;
+  @property({ type: Boolean }) undoable = false;
+  @property({ type: Boolean, reflect: true }) narrow = false;
+  @state() private isOpen = false;
+
+  protected override draw() {
+    const { line } = this;
+    if (!line) return nothing;
+    const name = textIn(line.dish.name, this.say);
+    const { words } = this;
+    return html`<div class="boxes">
+        ${
+          this.undoable
+            ? html`<button
+                class="box undo"
+                aria-label="${words.undo}: ${name}"
+                @click=${this.#undo}
+              >
+                ${words.undo}
+              </button>`
+            : this.#more(name)
+        }
+        ${STEPS.map((step) => this.#step(line, step, name))}
+      </div>
+      ${this.isOpen ? this.#strip(line, name) : nothing}`;
+  }
+
+  #step({ dish }: PassLine, step: number, name: string) {
+    const words = passWords[this.say.language];
+    const count = () => this.#ask({ kind: 'sold', dish: dish.dish, sold: dish.sold + step });
+    return html`<button
+      class="box ${this.mark ?? ''}"
+      aria-label=${words.soldMore(step, name)}
+      @click=${count}
+    >
+      +${step}
+    </button>`;
+  }
+
+  #more(name: string) {
+    const { more } = passWords[this.say.language];
+    const toggle = () => {
+      this.isOpen = !this.isOpen;
+    };
+    return html`<button
+      class="box"
+      aria-expanded=${this.isOpen}
+      aria-label="${more}: ${name}"
+      @click=${toggle}
+    >
+      …
+    </button>`;
+  }
+
+  #strip({ pans, dish }: PassLine, name: string) {
+    const { say } = this;
+    const words = passWords[say.language];
+    const close = () => {
+      this.isOpen = false;
+    };
+    const empty = pans.map(({ pan, left }) => ({
+      label: words.panEmpty(left, pan.heldUntil && clockTime(pan.heldUntil, say)),
+      choose: () => this.#ask({ kind: 'panEmpty', batch: pan.batch }),
+    }));
+    const oneLess = {
+      label: words.oneLess,
+      choose: () => this.#ask({ kind: 'sold', dish: dish.dish, sold: dish.sold - 1 }),
+    };
+    const soldOut = {
+      label: words.soldOut,
+      choose: () => this.#ask({ kind: 'soldOut', dish: dish.dish }),
+    };
+    const choices = [
+      ...empty,
+      ...(dish.sold > 0 ? [oneLess] : []),
+      ...(dish.soldOutAt === null ? [soldOut] : []),
+      { label: this.words.close, choose: close, leaves: true },
+    ];
+    return html`<choice-strip .say=${say} .name=${name} .choices=${choices}></choice-strip>`;
+  }
+
+  #ask(asked: Asked): void {
+    this.isOpen = false;
+    if (asked.kind === 'panEmpty') this.ask(asked);
+    else if (this.service) this.ask({ ...asked, service: this.service });
+  }
+
+  readonly #undo = () => this.tell('undo', null);
+}
+
+type PassIntent = Extract<Intent, { kind: 'sold' | 'soldOut' | 'panEmpty' }>;
+/** The service is that of the whole wall. */
+type Asked = PassIntent extends infer Each
+  ? Each extends unknown
+    ? Omit<Each, 'service'>
+    : never
+  : never;
