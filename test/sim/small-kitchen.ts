@@ -42,7 +42,10 @@ function route(dish: string, cut: string, set: string, smokeMin: number) {
       { work: 'wait', ...titled('set', 'board'), atLeast: '10 min', atMost: '3 h' },
       hands(dish, { id: 'load', bench: 'pit', minutes: 4, skill: 'pit' }),
       { work: 'fire', ...titled('smoke', 'pit'), time: { per: 'batch', takes: takes(smokeMin) } },
-      hands(dish, { id: 'check', bench: 'pit', minutes: 4, skill: 'pit' }),
+      {
+        ...hands(dish, { id: 'check', bench: 'pit', minutes: 4, skill: 'pit' }),
+        check: { feel: named('folds'), core: '85 °C' },
+      },
       hands(dish, { id: 'off', bench: 'pit', minutes: 4, skill: 'pit' }),
       {
         work: 'place',
