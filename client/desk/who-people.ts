@@ -5,10 +5,11 @@ import type { ListedPerson, WhoList } from '../../shared/protocol/index.ts';
 import { whoWords } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
+import { pinField } from './who-present.ts';
 import type { Wish } from './who-screens.ts';
 import { whoStyle } from './who-style.ts';
 
-/** Who is at the desk, and which people have a PIN. Tells `wish`. */
+/** Which people have a PIN. Tells `wish`. */
 @customElement('who-people')
 export class WhoPeople extends Part {
   static override styles = [base, whoStyle];
@@ -22,64 +23,13 @@ export class WhoPeople extends Part {
 
   protected override draw() {
     const { said } = this;
-    const { people, needsOwner } = this.list;
-    return html`<section aria-label=${said.atTheDesk}>
-        <h2>${said.atTheDesk}</h2>
-        ${needsOwner ? nothing : html`<p class="row">${said.noOwner}</p>`} ${this.#present()}
-      </section>
-      <section aria-label=${said.people}>
-        <h2>${said.people}</h2>
-        <ul>
-          ${people.map((each) => this.#person(each))}
-        </ul>
-      </section>`;
+    return html`<section aria-label=${said.people}>
+      <h2>${said.people}</h2>
+      <ul>
+        ${this.list.people.map((each) => this.#person(each))}
+      </ul>
+    </section>`;
   }
-
-  #present() {
-    const { said } = this;
-    const { people, present } = this.list;
-    const here = people.find(({ id }) => id === present);
-    if (here) {
-      return html`<p class="row">
-        <strong>${here.name}</strong>
-        <button @click=${() => this.#wish((doors) => doors.leave())}>${said.leave}</button>
-      </p>`;
-    }
-    const known = people.filter(({ hasPin }) => hasPin);
-    if (known.length === 0) return html`<p class="row soft">${said.nobody}</p>`;
-    return html`<form class="row" @submit=${this.#prove}>
-      <select name="person" aria-label=${said.people}>
-        ${known.map(({ id, name }) => html`<option value=${id}>${name}</option>`)}
-      </select>
-      ${this.#pinField()}
-      <button class="takes">${said.iAmHere}</button>
-    </form>`;
-  }
-
-  #pinField() {
-    return html`<label>
-      ${this.said.pin}
-      <input
-        name="pin"
-        type="password"
-        inputmode="numeric"
-        autocomplete="off"
-        required
-        size="8"
-        maxlength="12"
-      />
-    </label>`;
-  }
-
-  readonly #prove = (event: SubmitEvent): void => {
-    event.preventDefault();
-    const form = event.target as HTMLFormElement;
-    const typed = new FormData(form);
-    const person = String(typed.get('person')) as PersonId;
-    const pin = String(typed.get('pin'));
-    form.reset();
-    this.#wish((doors) => doors.prove({ person, pin }));
-  };
 
   #person(person: ListedPerson) {
     const { said } = this;
@@ -115,7 +65,7 @@ export class WhoPeople extends Part {
       this.#wish((doors) => doors.setPin(asked));
     };
     return html`<form @submit=${keep}>
-      ${this.#pinField()}
+      ${pinField(said)}
       <label>
         <input type="checkbox" name="owner" ?checked=${isOwner || !this.list.needsOwner} />
         ${said.answersForHub}

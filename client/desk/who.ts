@@ -8,6 +8,7 @@ import { readSettings } from '../shell/settings.ts';
 import { type WhoDoors, whoDoors } from '../shell/who-doors.ts';
 import { base } from '../theme/index.ts';
 import './who-people.ts';
+import './who-present.ts';
 import type { Wish } from './who-screens.ts';
 import './who-screens.ts';
 
@@ -65,8 +66,9 @@ export class DeskWho extends Part {
 
   #lists(list: WhoList) {
     const { say } = this;
-    return html`<who-people .say=${say} .list=${list} @wish=${this.#run}></who-people>
-      <who-screens .say=${say} .list=${list} @wish=${this.#run}></who-screens>`;
+    return html`<who-present .say=${say} .list=${list} @wish=${this.#run}></who-present>
+      <who-screens .say=${say} .list=${list} @wish=${this.#run}></who-screens>
+      <who-people .say=${say} .list=${list} @wish=${this.#run}></who-people>`;
   }
 
   readonly #run = async ({ detail: wish }: CustomEvent<Wish>): Promise<void> => {

@@ -18,6 +18,7 @@ export class PairPage extends Part {
       :host {
         display: grid;
         grid-template-rows: auto 1fr auto;
+        grid-template-columns: minmax(0, 1fr);
         min-height: 100dvh;
         padding: var(--edge);
         background: var(--ground);
@@ -32,7 +33,7 @@ export class PairPage extends Part {
       }
       output {
         display: block;
-        font-size: min(21vw, 52vh);
+        font-size: min(17vw, 52vh);
         font-weight: 800;
         line-height: 1.05;
         letter-spacing: 0.04em;
@@ -54,8 +55,16 @@ export class PairPage extends Part {
         flex-wrap: wrap;
         align-items: center;
         gap: var(--gap);
-        border-top: var(--line) solid var(--ink);
         padding-top: var(--gap);
+      }
+      details {
+        border-top: var(--line) solid var(--ink);
+      }
+      summary {
+        display: flex;
+        align-items: center;
+        min-height: var(--touch);
+        cursor: pointer;
       }
       input {
         min-height: var(--touch);
@@ -110,7 +119,9 @@ export class PairPage extends Part {
     const words = whoWords[this.language];
     return html`<h1>${words.letThisIn}</h1>
       <main>${this.#what()}</main>
-      <form @submit=${this.#claim}>
+      <details ?open=${this.now.is === 'unclaimed'}>
+        <summary>${words.haveOwnersCode}</summary>
+        <form @submit=${this.#claim}>
         <label>
           ${words.ownersCode}
           <input class="code" name="code" required autocomplete="off" maxlength="12" />
@@ -121,7 +132,8 @@ export class PairPage extends Part {
         </label>
         <button>${words.claim}</button>
         ${this.wrong ? html`<p class="wrong" role="alert">${this.#said(this.wrong)}</p>` : nothing}
-      </form>`;
+      </form>
+      </details>`;
   }
 
   readonly #show = (now: ComingIn): void => {

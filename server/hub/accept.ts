@@ -16,7 +16,6 @@ export type Reception<State> = {
   readonly guests: Guests;
   readonly desk: Desk<State>;
   readonly now: () => Instant;
-  readonly epoch: string;
   /** What each beat brings besides the time. */
   readonly tell: () => { readonly seq: number; readonly speed: number | undefined };
   readonly report: Report;
@@ -25,7 +24,7 @@ export type Reception<State> = {
 /** Takes a screen in: shows it its face, or why not, and hears what it asks. */
 export function acceptLink<State>(
   link: ScreenLink,
-  { rules, stage, walls, guests, desk, now, epoch, tell, report }: Reception<State>,
+  { rules, stage, walls, guests, desk, now, tell, report }: Reception<State>,
 ): ScreenLinkListener {
   const { screenId } = link.hello;
   const running = () => stage.running;
@@ -34,7 +33,7 @@ export function acceptLink<State>(
   const showTo = () =>
     guarded(report, `${screenId} could not be shown its face`, () => {
       // It stays to be told why, and why its taps are not taken.
-      if (refusal) link.blank({ epoch, seq: tell().seq, refusal });
+      if (refusal) guests.turnAway(link, refusal);
       else walls.showTo(link);
     });
   if (!refusal) walls.join(link);

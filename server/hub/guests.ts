@@ -8,6 +8,7 @@ export type Guests = {
   /** Why it may not be shown its face, or null. */
   come(link: ScreenLink): Refusal | null;
   go(link: ScreenLink): void;
+  turnAway(link: ScreenLink, refusal: Refusal): void;
   /**
    * Something happened: whoever may now be shown what it might not before, or the other way round,
    * is let go at once. A screen comes again by itself, and is then taken as what it now is.
@@ -16,12 +17,17 @@ export type Guests = {
   readonly screens: ReadonlySet<ScreenId>;
 };
 
-export function createGuests(
-  mayShow: (hello: ScreenLink['hello']) => Refusal | null,
-  report: Report,
-): Guests {
+export function createGuests({
+  mayShow,
+  turnAway,
+  report,
+}: {
+  readonly mayShow: (hello: ScreenLink['hello']) => Refusal | null;
+  /** Tells a screen why it is shown nothing. */
+  readonly turnAway: (link: ScreenLink, refusal: Refusal) => void;
+  readonly report: Report;
+}): Guests {
   const guests = new Map<ScreenLink, string>();
-  const standing = (link: ScreenLink) => canonical(mayShow(link.hello));
   return {
     come(link) {
       const refusal = mayShow(link.hello);
@@ -29,10 +35,15 @@ export function createGuests(
       return refusal;
     },
     go: (link) => void guests.delete(link),
+    turnAway,
     lookAgain() {
       for (const [link, before] of guests) {
-        if (standing(link) === before) continue;
-        guarded(report, 'a link could not be closed', () => link.close());
+        const refusal = mayShow(link.hello);
+        if (canonical(refusal) === before) continue;
+        guarded(report, 'a link could not be closed', () => {
+          if (refusal) turnAway(link, refusal);
+          link.close();
+        });
       }
     },
     get screens() {

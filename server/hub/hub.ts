@@ -86,7 +86,11 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     soon: (run) => clock.after(0, run),
     report,
   });
-  const guests = createGuests((hello) => rules.mayShow(book.state, hello), report);
+  const guests = createGuests({
+    mayShow: (hello) => rules.mayShow(book.state, hello),
+    turnAway: (link, refusal) => link.blank({ epoch, seq: book.seq, refusal }),
+    report,
+  });
   const stopTicking = clock.every(TICK_MS, () => {
     if (stage.tick()) walls.showChanged();
   });
@@ -98,7 +102,7 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     report,
   });
   const tell = () => ({ seq: book.seq, speed: clock.speed });
-  const reception = { rules, stage, walls, guests, desk, now, epoch, tell, report };
+  const reception = { rules, stage, walls, guests, desk, now, tell, report };
   return {
     get state() {
       return book.state;

@@ -5,7 +5,6 @@ import type {
   ListedScreen,
   PairingShown,
   WhoAmI,
-  WhoAnswer,
   WhoList,
 } from '../../shared/protocol/index.ts';
 import type { WhoParts } from './front.ts';
@@ -23,31 +22,22 @@ export function whoAmI({ hub, isOpen }: WhoParts, screen: ScreenId | null): WhoA
   };
 }
 
-/** Screens, those that ask to be let in, and people: for a desk alone. */
+/** Screens, those that ask to be let in, and people: for a desk's eyes. */
 export function listWho(
   parts: WhoParts,
   actor: WhoActor | null,
   asking: readonly PairingShown[],
-): WhoAnswer<{ readonly who: WhoList }> {
+): WhoList {
   const { hub, isOpen } = parts;
   const { who, plan } = hub.state;
-  const self = actor && who.screens.get(actor.screenId);
-  if (!isOpen) {
-    if (!self) return { ok: false, refusal: { rule: 'screen-unknown' } };
-    if (self.revokedAt !== null) return { ok: false, refusal: { rule: 'screen-revoked' } };
-    if (self.place.role !== 'desk') return { ok: false, refusal: { rule: 'not-the-desk' } };
-  }
   return {
-    ok: true,
-    who: {
-      isOpen,
-      screens: isOpen ? [] : screensOf(parts, actor?.screenId ?? null),
-      asking: isOpen ? [] : asking,
-      people: peopleOf(parts),
-      stations: (plan?.kitchen.stations ?? []).map(({ id, name }) => ({ id, name })),
-      present: actor?.personId ?? null,
-      needsOwner: [...who.pins.values()].some(({ isOwner }) => isOwner),
-    },
+    isOpen,
+    screens: isOpen ? [] : screensOf(parts, actor?.screenId ?? null),
+    asking: isOpen ? [] : asking,
+    people: peopleOf(parts),
+    stations: (plan?.kitchen.stations ?? []).map(({ id, name }) => ({ id, name })),
+    present: actor?.personId ?? null,
+    needsOwner: [...who.pins.values()].some(({ isOwner }) => isOwner),
   };
 }
 

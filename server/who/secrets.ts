@@ -1,11 +1,14 @@
 import { createHash, randomBytes, randomInt, scrypt, timingSafeEqual } from 'node:crypto';
 import { promisify } from 'node:util';
 
-/** Nothing that is misread for another on a wall or over a shoulder, and no vowel to spell with. */
-const LETTERS = 'CDFGHJKLMNPQRTVWXY34679';
+/**
+ * Nothing that is misread for another on a wall or over a shoulder, no vowel to spell with, and
+ * nothing so wide that six do not fit on a phone.
+ */
+const LETTERS = 'CDFGHJKLNPQRTVXY34679';
 
 /**
- * A code for people to read and type: 23 letters, so that six carry 27 bits and eight 36.
+ * A code for people to read and type: 21 letters, so that six carry 26 bits and eight 35.
  * @example newCode(6) //=> 'K7QD4M'
  */
 export function newCode(length: number): string {

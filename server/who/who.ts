@@ -1,4 +1,4 @@
-import type { WhoAction } from '../../shared/day/index.ts';
+import { type WhoAction, type WhoActor, whyNoDesk } from '../../shared/day/index.ts';
 import type { ScreenId } from '../../shared/kernel/index.ts';
 import type { Hello, WhoAmI, WhoAnswer, WhoList } from '../../shared/protocol/index.ts';
 import { createEntrance, type Entrance } from './entrance.ts';
@@ -17,6 +17,8 @@ export type Who = {
   me(caller: Caller): WhoAnswer<WhoAmI>;
   list(caller: Caller): Promise<WhoAnswer<{ readonly who: WhoList }>>;
   change(caller: Caller, action: ScreenChange): Promise<Done>;
+  /** The desk that asks, and who proved to be there; for doors that are a desk's alone. */
+  atDesk(caller: Caller): Promise<WhoAnswer<WhoActor>>;
 };
 
 export type ScreenChange = Extract<WhoAction, { kind: 'rename' | 'move' | 'revoke' }>;
@@ -25,6 +27,14 @@ export function createWho(parts: WhoParts): Who {
   const { keys, isOpen } = parts;
   const front = createFront(parts);
   const entrance = createEntrance(front, parts);
+  async function atDesk(caller: Caller): Promise<WhoAnswer<WhoActor>> {
+    // An open hub knows its screens by nothing but where they call from.
+    if (isOpen) return { ok: true, screenId: caller.address as ScreenId, personId: null };
+    return front.atScreen(caller, async (actor): Promise<WhoAnswer<WhoActor>> => {
+      const refusal = whyNoDesk(parts.hub.state, actor.screenId);
+      return refusal ? { ok: false, refusal } : { ok: true, ...actor };
+    });
+  }
   return {
     entrance,
     pins: createPins(front, parts),
@@ -34,9 +44,10 @@ export function createWho(parts: WhoParts): Who {
     },
     me: ({ token }) => ({ ok: true, ...whoAmI(parts, front.screenOf(token)) }),
     async list(caller) {
-      if (isOpen) return listWho(parts, null, []);
-      return front.atScreen(caller, async (actor) => listWho(parts, actor, entrance.asking));
+      const desk = await atDesk(caller);
+      return desk.ok ? { ok: true, who: listWho(parts, desk, entrance.asking) } : desk;
     },
+    atDesk,
     change: (caller, action) => front.atScreen(caller, (actor) => front.act(action, actor)),
   };
 }

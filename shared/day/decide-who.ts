@@ -54,11 +54,18 @@ export function decideWho(state: DayState, action: WhoAction, actor: WhoActor): 
   }
 }
 
-function whyNotOwner({ who }: DayState, { screenId, personId }: WhoActor): Refusal | null {
+/** Why a screen may not ask for what is a desk's to ask for, or null. */
+export function whyNoDesk({ who }: DayState, screenId: ScreenId): Refusal | null {
   const screen = who.screens.get(screenId);
   if (!screen) return { rule: 'screen-unknown' };
   if (screen.revokedAt !== null) return { rule: 'screen-revoked' };
-  if (screen.place.role !== 'desk') return { rule: 'not-the-desk' };
+  return screen.place.role === 'desk' ? null : { rule: 'not-the-desk' };
+}
+
+function whyNotOwner(state: DayState, { screenId, personId }: WhoActor): Refusal | null {
+  const refused = whyNoDesk(state, screenId);
+  if (refused) return refused;
+  const { who } = state;
   const isOwned = [...who.pins.values()].some(({ isOwner }) => isOwner);
   const isOwner = personId !== null && who.pins.get(personId)?.isOwner === true;
   return isOwned && !isOwner ? { rule: 'needs-owner' } : null;

@@ -9,6 +9,7 @@ export type WhoWords = {
   codeLasts(minutes: number): string;
   readonly unclaimed: string;
   readonly ownersCode: string;
+  readonly haveOwnersCode: string;
   readonly nameOfScreen: string;
   readonly deskName: string;
   readonly claim: string;
@@ -57,6 +58,7 @@ const english: WhoWords = {
     minutes === 1 ? 'Good for one minute more.' : `Good for ${minutes} minutes more.`,
   unclaimed: 'This kitchen has no desk yet. Type the owner’s code from the hub’s terminal.',
   ownersCode: 'Owner’s code',
+  haveOwnersCode: 'I have the owner’s code',
   nameOfScreen: 'Name of this screen',
   deskName: 'Desk',
   claim: 'make this the desk',
@@ -104,6 +106,7 @@ const spanish: WhoWords = {
   unclaimed:
     'Esta cocina aún no tiene escritorio. Escriba el código de responsable de la terminal.',
   ownersCode: 'Código de responsable',
+  haveOwnersCode: 'Tengo el código de responsable',
   nameOfScreen: 'Nombre de esta pantalla',
   deskName: 'Escritorio',
   claim: 'que sea el escritorio',

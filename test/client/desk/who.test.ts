@@ -75,14 +75,14 @@ function all<Found extends Element>(root: Element, selector: string): Found[] {
   const inside = root.shadowRoot ?? root;
   return [
     ...inside.querySelectorAll<Found>(selector),
-    ...[...inside.querySelectorAll('who-people, who-screens')].flatMap((part) =>
+    ...[...inside.querySelectorAll('who-present, who-people, who-screens')].flatMap((part) =>
       all<Found>(part, selector),
     ),
   ];
 }
 
 const said = (element: Element) =>
-  [element, ...all(element, 'who-people, who-screens')]
+  [element, ...all(element, 'who-present, who-people, who-screens')]
     .map((each) => each.shadowRoot?.textContent ?? '')
     .join(' ')
     .replace(/\s+/g, ' ');

@@ -339,6 +339,7 @@ describe('a screen that may show its face no longer', () => {
     void hub.accept(on).command(noteCommand('without off'));
     await settle(clock);
     expect([off.isClosed, on.isClosed]).toEqual([true, false]);
+    expect(off.blanks).toMatchObject([{ refusal: { rule: 'screen-revoked' } }]);
   });
 
   it('comes again and is told why, asked nothing further and shown nothing of the day', async () => {
