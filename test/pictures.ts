@@ -24,6 +24,12 @@ const shots = [
   },
   { name: 'smoker', path: 'smoker.html', width: 1920, height: 1080 },
   { name: 'smoker-small', path: 'smoker.html', width: 1024, height: 600 },
+  { name: 'pass', path: 'pass.html', width: 1920, height: 1080 },
+  { name: 'pass-phone', path: 'pass.html', width: 390, height: 844 },
+  { name: 'desk', path: 'desk.html', width: 1920, height: 1080 },
+  { name: 'desk-small', path: 'desk.html', width: 1024, height: 600 },
+  { name: 'desk-pull', path: 'desk.html#pull', width: 1920, height: 1080 },
+  { name: 'desk-night', path: 'desk.html?ground=night', width: 1920, height: 1080 },
 ];
 
 mkdirSync(pictures, { recursive: true });
@@ -34,7 +40,7 @@ try {
   for (const { name, path, width, height } of shots) {
     const page = await browser.newPage({ viewport: { width, height } });
     await page.goto(`${hub.address}/${path}`);
-    await page.locator('wall-head').waitFor();
+    await page.locator('wall-head, desk-head').waitFor();
     await page.evaluate(() => document.fonts.ready);
     await page.waitForTimeout(1_000);
     await page.screenshot({ path: join(pictures, `${name}.png`) });

@@ -189,7 +189,9 @@ export class Live {
 export function openLive(state: DayState, now: Instant): Live {
   const { atPlan, sincePlan } = state;
   if (!atPlan) return new Live(state, now, null);
-  const live = new Live(atPlan, atPlan.keptAt, timelineOf(atPlan, atPlan.keptAt));
+  // With where it began: an undoing goes back to there.
+  const begun: DayState = { ...atPlan, atPlan };
+  const live = new Live(begun, atPlan.keptAt, timelineOf(atPlan, atPlan.keptAt));
   for (const event of sincePlan) live.apply(event);
   live.besides(state);
   live.tick(now);

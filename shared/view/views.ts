@@ -11,4 +11,5 @@ export type View = WorkView | PassView | DeskView;
 /** A face with the lines of its own hands' work. */
 export type WorkView = StationView | SmokerView;
 
+/** @example isWork(view) ? view.tasks : [] */
 export const isWork = (view: View): view is WorkView => 'tasks' in view;

@@ -18,7 +18,18 @@ test.afterAll(async () => {
   rmSync(folder, { recursive: true });
 });
 
-const pages = ['station.html?station=trim', 'smoker.html', ''];
+const pages = [
+  'station.html?station=trim',
+  'smoker.html',
+  'pass.html',
+  'pass.html?ground=night&language=es',
+  'desk.html',
+  'desk.html#smokers',
+  'desk.html#pull',
+  'desk.html#log',
+  'desk.html?ground=night&language=es',
+  '',
+];
 const sizes = [
   { width: 1920, height: 1080 },
   { width: 1024, height: 600 },

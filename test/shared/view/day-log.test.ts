@@ -63,6 +63,27 @@ describe('the log of the day', () => {
     }
   });
 
+  it('tells what nobody planned, and what was undone', () => {
+    const telling = new Telling();
+    const [batch] = plan.built.batches;
+    const { id, dish, service, name } = must(batch, 'a batch');
+    const tempC = celsius(50);
+    telling.keep({ kind: 'smokerWentDown', smoker: smoker.id, tempC, backAt: null }, noon, null);
+    telling.keep({ kind: 'handWentOut', hand: person.id, backAt: null }, noon, null);
+    telling.keep({ kind: 'panEmptied', batch: id }, noon, null);
+    const sold = telling.keep({ kind: 'portionsSold', service, dish, sold: 6 }, noon, null);
+    telling.keep({ kind: 'undone', command: sold.commandId }, noon, null);
+    const said = logOf(telling).map((line) => sayLogged(line.said, english));
+    const dishName = plan.catalogue.dishes.find((each) => each.id === dish)?.name.en;
+    expect(said.slice(0, 5)).toEqual([
+      `undone: 6 sold: ${dishName}`,
+      `6 sold: ${dishName}`,
+      `empty: ${name.en}`,
+      `${person.name} is out`,
+      `${smoker.name.en} is down at 122 °F`,
+    ]);
+  });
+
   it('knows somebody who has left the crew list by their id', () => {
     const telling = new Telling();
     telling.keep({ kind: 'helpAsked', task: first }, noon, 'somebody-gone' as PersonId);

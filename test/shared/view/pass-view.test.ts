@@ -97,6 +97,31 @@ describe('the pass', () => {
     expect(pan?.heldUntil).toBe(after(startOf(`${batch}/rest`), hours(12)));
   });
 
+  it('has what was sold at this service and before it, and knows a pan that is empty', () => {
+    const now = after(must(dinner, 'dinner').opensAt, minutes(5));
+    const telling = dayUntil(now);
+    const [noonId, id] = [must(lunch, 'lunch').id, must(dinner, 'dinner').id];
+    const { dish, batch } = {
+      dish: must(
+        plan.catalogue.dishes.find(({ id: each }) => each === 'ribs'),
+        'ribs',
+      ).id,
+      batch: must(
+        built.batches.find((each) => each.dish === 'ribs'),
+        'a batch',
+      ).id,
+    };
+    telling.keep({ kind: 'portionsSold', service: noonId, dish, sold: 31 }, opens, null);
+    telling.keep({ kind: 'portionsSold', service: id, dish, sold: 4 }, now, null);
+    telling.keep({ kind: 'panEmptied', batch }, now, null);
+    telling.keep({ kind: 'dishSoldOut', service: id, dish }, now, null);
+    const ribs = dishOf(passOf(telling, now), 'ribs');
+    expect([ribs.soldBefore, ribs.sold, ribs.soldOutAt]).toEqual([31, 4, now]);
+    expect(ribs.pans.filter(({ isEmptied }) => isEmptied).map((each) => each.batch)).toEqual([
+      batch,
+    ]);
+  });
+
   it('says when the next will be ready as a range, widest while it cooks', () => {
     const cooking = passAt(after(opens, minutes(-180)));
     const coming = cooking.dishes
