@@ -3,8 +3,9 @@ import { must, seconds, unreachable } from '../kernel/index.ts';
 import type { PersonName, SlotName, SmokerName, TaskName } from '../plan/index.ts';
 import { kitchenResource } from '../plan/index.ts';
 import type { Reason } from '../schedule/index.ts';
+import { holdsOf } from './held.ts';
 import type { Live } from './live.ts';
-import { personName, slotName, taskName } from './plan-index.ts';
+import { personName, slotName, smokerName, taskName } from './plan-index.ts';
 
 /**
  * Why a task is when it is, as data with the names of its subjects; `shared/words` makes the
@@ -19,11 +20,25 @@ export type Because =
   | { readonly kind: 'room'; readonly busyWith: TaskName; readonly until: Instant }
   | { readonly kind: 'shift'; readonly person: PersonName; readonly from: Instant }
   | { readonly kind: 'plan'; readonly at: Instant }
-  | { readonly kind: 'now' };
+  | { readonly kind: 'now' }
+  /** What nobody planned: a smoker is out, or who was to do it. */
+  | { readonly kind: 'down'; readonly smoker: SmokerName; readonly backAt: Instant | null }
+  | { readonly kind: 'out'; readonly person: PersonName; readonly backAt: Instant | null };
 
 /** What the start of a task hangs on; null once it has started. */
 export function because(live: Live, task: TaskId): Because | null {
-  return saidOf(live, task, live.reasonFor(task));
+  return heldBecause(live, task) ?? saidOf(live, task, live.reasonFor(task));
+}
+
+function heldBecause({ state, index }: Live, task: TaskId): Because | null {
+  const hold = holdsOf(state).get(task);
+  if (!hold) return null;
+  const { backAt } = hold;
+  const { kitchen } = index.plan;
+  if (hold.kind === 'smoker') {
+    return { kind: 'down', smoker: must(smokerName(kitchen, hold.smoker), hold.smoker), backAt };
+  }
+  return { kind: 'out', person: must(personName(kitchen, hold.hand), hold.hand), backAt };
 }
 
 function saidOf(live: Live, task: TaskId, reason: Reason): Because | null {
@@ -33,6 +48,7 @@ function saidOf(live: Live, task: TaskId, reason: Reason): Because | null {
     case 'length':
       return null;
     case 'now':
+    case 'held':
       return { kind: 'now' };
     case 'plan':
     case 'release':

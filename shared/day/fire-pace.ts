@@ -2,6 +2,8 @@ import type { Instant, Seconds, SmokerId, TaskId } from '../kernel/index.ts';
 import { celsius, hours, must, seconds } from '../kernel/index.ts';
 import { findSlot } from '../kitchen/index.ts';
 import { heatNeededC, loadsOf } from './arrangement.ts';
+import type { Spell } from './happened.ts';
+import { heldUntil } from './held.ts';
 import type { PlanIndex } from './plan-index.ts';
 import type { DayState } from './state.ts';
 
@@ -18,6 +20,8 @@ const SURFACE_C = celsius(65);
 /** A reading says nothing of the air later than this: by then somebody has seen to the fire. */
 const BELIEVED_S = hours(1);
 const FASTEST = 1.5;
+/** Nothing cooks without a fire; not nought, since what is left is divided by it. */
+const STILL = 1e-9;
 
 /** From `fromMs` on the fire cooks `pace` times as fast as at its set temperature. */
 type Stretch = { readonly fromMs: number; readonly pace: number };
@@ -30,9 +34,9 @@ type Stretch = { readonly fromMs: number; readonly pace: number };
 export function fireLengthS(
   state: DayState,
   index: PlanIndex,
-  { stage, startedAt, plannedS }: Stage,
+  { stage, startedAt, plannedS, now }: Stage,
 ): Seconds {
-  const stretches = stretchesOf(state, index, stage);
+  const stretches = stretchesOf(state, index, stage, now);
   let fromMs: number = startedAt;
   let leftS: number = plannedS;
   for (const [i, { pace }] of stretches.entries()) {
@@ -51,6 +55,7 @@ type Stage = {
   readonly stage: TaskId;
   readonly startedAt: Instant;
   readonly plannedS: Seconds;
+  readonly now: Instant;
 };
 
 /** The smoker that the batch of a stage is in; null where the batch has no stay. */
@@ -68,7 +73,12 @@ function stayBeside(index: PlanIndex, stage: TaskId): TaskId | null {
   return null;
 }
 
-function stretchesOf(state: DayState, index: PlanIndex, stage: TaskId): readonly Stretch[] {
+function stretchesOf(
+  state: DayState,
+  index: PlanIndex,
+  stage: TaskId,
+  now: Instant,
+): readonly Stretch[] {
   const usual: Stretch = { fromMs: Number.NEGATIVE_INFINITY, pace: 1 };
   const stay = stayBeside(index, stage);
   const setC = stay && heatNeededC(state, index, stay);
@@ -84,7 +94,30 @@ function stretchesOf(state: DayState, index: PlanIndex, stage: TaskId): readonly
       const isRenewed = next !== undefined && next.at <= staleMs;
       return isRenewed ? [read] : [read, { fromMs: staleMs, pace: 1 }];
     });
-  return [usual, ...stretches];
+  const spells = state.happened.spells.filter((spell) => spell.smoker === smoker);
+  return [
+    usual,
+    ...spells.reduce<readonly Stretch[]>(
+      (all, spell) => laidOver(all, spell, setC, now),
+      stretches,
+    ),
+  ];
+}
+
+/** What was said of the fire stands over what was read before, and a reading since over that. */
+function laidOver(
+  stretches: readonly Stretch[],
+  { kind, from, until, backAt, tempC }: Spell,
+  setC: number,
+  now: Instant,
+): readonly Stretch[] {
+  const isDown = kind === 'down';
+  const endMs = until ?? (isDown ? heldUntil(backAt, now) : Number.POSITIVE_INFINITY);
+  const spell = { fromMs: from, pace: isDown ? STILL : paceAt(tempC, setC) };
+  const end = endMs === Number.POSITIVE_INFINITY ? [] : [{ fromMs: endMs, pace: 1 }];
+  const within = ({ fromMs }: Stretch) => from <= fromMs && fromMs < endMs;
+  const kept = stretches.filter((each) => !within(each) || (!isDown && each.pace !== 1));
+  return [...kept, spell, ...end].sort((a, b) => a.fromMs - b.fromMs);
 }
 
 /** @example paceAt(celsius(93), celsius(121)) //=> 0.5 */

@@ -7,6 +7,8 @@ import type { PlanIndex } from './plan-index.ts';
 import { indexOf } from './plan-index.ts';
 import type { DayState } from './state.ts';
 
+const MINUTE_MS = 60_000;
+
 /** What a task waits for that no plan foresaw, and till when, where anybody knows. */
 export type Hold =
   | { readonly kind: 'smoker'; readonly smoker: SmokerId; readonly backAt: Instant | null }
@@ -70,6 +72,9 @@ export function smokerOfStay(state: DayState, index: PlanIndex, stay: TaskId): S
   return load ? (findSlot(index.plan.kitchen, load.slot)?.smoker.id ?? null) : null;
 }
 
-/** Nobody says when: not before now. What was said and is past is now as well. */
+/**
+ * Where nobody says when, or what was said is past, not before the next full minute: walls show no
+ * less, and need not be drawn anew for it.
+ */
 export const heldUntil = (backAt: Instant | null, now: Instant): Instant =>
-  instant(Math.max(backAt ?? now, now));
+  instant(Math.max(backAt ?? 0, Math.ceil(now / MINUTE_MS) * MINUTE_MS));

@@ -1,4 +1,4 @@
-import type { Seconds, TaskId } from '../kernel/index.ts';
+import type { Instant, Seconds, TaskId } from '../kernel/index.ts';
 import { must, seconds } from '../kernel/index.ts';
 import { modeOf, placementOf } from './arrangement.ts';
 import { fireLengthS } from './fire-pace.ts';
@@ -10,16 +10,21 @@ import { factsOf } from './state.ts';
 /**
  * How long a task is now expected to take in all. The plan's length to begin with; as pieces are
  * counted, more and more the pace that the count shows, by the share that is done; and on top what
- * the hand said it runs late.
+ * the hand said it runs late. A cook in a smoker that is down stands still at least until `now`.
  */
-export function expectedLengthS(state: DayState, index: PlanIndex, task: TaskId): Seconds {
+export function expectedLengthS(
+  state: DayState,
+  index: PlanIndex,
+  task: TaskId,
+  now: Instant,
+): Seconds {
   const { length } = modeOf(index, placementOf(state, index, task));
   const plannedS = length.kind === 'work' ? length.typicalS : length.minS;
   const { started, counted, lateByS } = factsOf(state, task);
   const { pieces, work } = must(index.tasks.get(task), task);
   const startedAt = work === 'fire' ? passagesOf(state).get(task)?.startedAt : null;
   if (startedAt) {
-    const underFireS = fireLengthS(state, index, { stage: task, startedAt, plannedS });
+    const underFireS = fireLengthS(state, index, { stage: task, startedAt, plannedS, now });
     return seconds(underFireS + lateByS);
   }
   if (!started || !counted || counted.done === 0) return seconds(plannedS + lateByS);

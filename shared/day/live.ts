@@ -1,10 +1,12 @@
 import type { Instant, PersonId, Seconds, ServiceId, Span, TaskId } from '../kernel/index.ts';
-import { after, must, seconds, since } from '../kernel/index.ts';
+import { after, instant, must, seconds, since } from '../kernel/index.ts';
 import { resourceId } from '../plan/index.ts';
 import type { Lag, Link, Reason, Timeline } from '../schedule/index.ts';
 import { modeOf, movesTo, placementOf, sameArrangement } from './arrangement.ts';
 import type { Event } from './event.ts';
 import { fold } from './fold.ts';
+import { standing } from './happened.ts';
+import { holdsOf } from './held.ts';
 import type { Outlook } from './outlook.ts';
 import { outlooksOn } from './outlook.ts';
 import { passagesOf } from './passage.ts';
@@ -12,7 +14,7 @@ import type { PlanIndex } from './plan-index.ts';
 import { groupBy, indexOf } from './plan-index.ts';
 import type { DayState } from './state.ts';
 import { factsOf } from './state.ts';
-import { burning, tellLength, tellPassages, timelineOf } from './told.ts';
+import { burning, tellHolds, tellLength, tellPassages, timelineOf } from './told.ts';
 
 /** The times of a task: facts once they are, projected until then. */
 export type TaskTimes = { readonly startS: Seconds; readonly endS: Seconds };
@@ -74,6 +76,7 @@ export class Live {
     this.#linksInto = null;
     this.#leastLags.clear();
     if (event.kind === 'planAdopted') this.#timeline = timelineOf(this.#state, this.#now);
+    else if (event.kind === 'undone') this.#timeline = asUndone(this.#state, this.#now);
     else this.#follow(before, event);
   }
 
@@ -87,9 +90,10 @@ export class Live {
     const minuteWas = Math.floor(this.#now / 60_000);
     if (now > this.#now) this.#now = now;
     if (!this.#timeline) return false;
+    const isHeld = this.#tellHolds();
     const { changed } = this.#timeline.notBefore(this.nowS);
-    if (changed.length > 0) this.#outlooks = null;
-    return changed.length > 0 || Math.floor(this.#now / 60_000) > minuteWas;
+    if (isHeld || changed.length > 0) this.#outlooks = null;
+    return isHeld || changed.length > 0 || Math.floor(this.#now / 60_000) > minuteWas;
   }
 
   instantOf(timeS: Seconds): Instant {
@@ -157,22 +161,35 @@ export class Live {
       const is = factsOf(this.#state, event.task);
       if (was.hand !== is.hand) this.#moveIfOther(before, event.task);
       if (was.counted !== is.counted || was.lateByS !== is.lateByS) {
-        tellLength(this.#timeline, this.#state, event.task);
+        tellLength(this.#timeline, this.#state, event.task, this.#now);
       }
     }
     tellPassages(this.#timeline, passagesOf(before), passagesOf(this.#state), this.index);
     this.#tellFires(before, event);
+    tellHolds(this.#timeline, this.#state, this.#now);
     this.#timeline.notBefore(this.nowS);
   }
 
   /** A stage of a cook that has begun since, or whose air has been read, may take another time. */
   #tellFires(before: DayState, event: Event): void {
     const isAir = event.kind === 'temperatureRead' && event.where.kind === 'air';
-    const all = isAir || event.kind === 'slotsMoved';
+    const all = isAir || event.kind === 'slotsMoved' || event.kind.startsWith('smoker');
     for (const stage of burning(this.#state)) {
       const isNew = passagesOf(before).get(stage)?.startedAt == null;
-      if (all || isNew) tellLength(this.timeline, this.#state, stage);
+      if (all || isNew) tellLength(this.timeline, this.#state, stage, this.#now);
     }
+  }
+
+  /** What is held with no time to it is held by the clock; whether that moves a time. */
+  #tellHolds(): boolean {
+    const isDown = this.#state.happened.spells.some(
+      ({ kind, until }) => kind === 'down' && until === null,
+    );
+    if (!isDown && holdsOf(this.#state).size === 0) return false;
+    const stages = isDown ? burning(this.#state) : [];
+    const updates = stages.map((stage) => tellLength(this.timeline, this.#state, stage, this.#now));
+    updates.push(tellHolds(this.timeline, this.#state, this.#now));
+    return updates.some(({ changed }) => changed.length > 0);
   }
 
   #moveIfOther(before: DayState, task: TaskId): void {
@@ -183,6 +200,15 @@ export class Live {
   #move(tasks: readonly TaskId[]): void {
     this.#timeline?.moved(movesTo(this.#state, this.index, tasks));
   }
+}
+
+/** The times of a day as if what was undone had never been. */
+function asUndone({ atPlan, sincePlan, keptAt }: DayState, now: Instant): Timeline {
+  const plan = must(atPlan, 'a plan');
+  const live = new Live(plan, plan.keptAt, timelineOf(plan, plan.keptAt));
+  for (const event of standing(sincePlan)) live.apply(event);
+  live.tick(instant(Math.max(keptAt, now)));
+  return live.timeline;
 }
 
 /** A live day as of `now`, from nothing but its state. */

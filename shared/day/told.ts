@@ -1,8 +1,9 @@
 import type { Instant, TaskId } from '../kernel/index.ts';
 import { must, since } from '../kernel/index.ts';
-import type { Timeline } from '../schedule/index.ts';
+import type { Timeline, Update } from '../schedule/index.ts';
 import { createTimeline } from '../schedule/index.ts';
 import { movesTo, rearranged } from './arrangement.ts';
+import { heldUntil, holdsOf } from './held.ts';
 import { expectedLengthS } from './lengths.ts';
 import type { Passage } from './passage.ts';
 import { passagesOf } from './passage.ts';
@@ -18,15 +19,25 @@ export function timelineOf(state: DayState, now: Instant): Timeline | null {
   const moves = movesTo(state, index, rearranged(state, index));
   if (moves.length > 0) timeline.moved(moves);
   for (const task of state.tasks.keys()) {
-    if (index.tasks.has(task)) tellLength(timeline, state, task);
+    if (index.tasks.has(task)) tellLength(timeline, state, task, now);
   }
   tellPassages(timeline, new Map(), passagesOf(state), index);
-  for (const stage of burning(state)) tellLength(timeline, state, stage);
+  for (const stage of burning(state)) tellLength(timeline, state, stage, now);
+  tellHolds(timeline, state, now);
   timeline.notBefore(since(state.plan.built.origin, now));
   // A plan of a day under way has happened in part: told fact by fact, times rise that the next
   // fact lets fall, and some hold each other up. Seen all at once they are the least there are.
   timeline.moved([]);
   return timeline;
+}
+
+/** Tells what is held, and till when, as far as anybody can say at `now`. */
+export function tellHolds(timeline: Timeline, state: DayState, now: Instant): Update {
+  const { origin } = must(state.plan, 'a plan').built;
+  const until = [...holdsOf(state)].map(
+    ([task, { backAt }]) => [task, since(origin, heldUntil(backAt, now))] as const,
+  );
+  return timeline.held(new Map(until));
 }
 
 /** The stages of cooks that are under way. */
@@ -41,9 +52,15 @@ export function burning(state: DayState): TaskId[] {
 }
 
 /** Tells how long a task is now expected to take. */
-export function tellLength(timeline: Timeline, state: DayState, task: TaskId): void {
-  const lengthS = expectedLengthS(state, indexOf(must(state.plan, 'a plan')), task);
-  timeline.lengthIs(task, lengthS);
+export function tellLength(
+  timeline: Timeline,
+  state: DayState,
+  task: TaskId,
+  now: Instant,
+): Update {
+  const index = indexOf(must(state.plan, 'a plan'));
+  const lengthS = expectedLengthS(state, index, task, now);
+  return timeline.lengthIs(task, lengthS);
 }
 
 /** Tells what began and ended since, taking back what did not after all. */

@@ -8,6 +8,8 @@ export const BY = {
   now: -4,
   /** The far end, on the near end and the shortest length. */
   length: -5,
+  /** Somebody holds it for now. */
+  held: -6,
 } as const;
 
 /** From no node. */

@@ -1,3 +1,5 @@
+import { UNBOUND } from './live-net.ts';
+
 /** Where an activity is in its life. */
 export const WAITING = 0;
 export const RUNNING = 1;
@@ -12,6 +14,8 @@ export class Facts {
   readonly maxS: Int32Array;
   /** Its finish was told without its start. */
   readonly unseen: Uint8Array;
+  /** So long what waits is held, whatever asks it to start; `UNBOUND` where it is not. */
+  readonly heldS: Int32Array;
   nowS: number;
 
   constructor(minS: Int32Array, maxS: Int32Array, nowS: number) {
@@ -20,9 +24,21 @@ export class Facts {
     this.startS = new Int32Array(size);
     this.endS = new Int32Array(size);
     this.unseen = new Uint8Array(size);
+    this.heldS = new Int32Array(size).fill(UNBOUND);
     this.minS = minS;
     this.maxS = maxS;
     this.nowS = nowS;
+  }
+
+  /** Holds these until then and nothing else; answers with what is held otherwise than before. */
+  hold(until: ReadonlyMap<number, number>): number[] {
+    const changed: number[] = [];
+    this.heldS.forEach((wasS, activity) => {
+      const isS = until.get(activity) ?? UNBOUND;
+      if (wasS !== isS) changed.push(activity);
+      this.heldS[activity] = isS;
+    });
+    return changed;
   }
 
   copy(): Facts {
@@ -31,6 +47,7 @@ export class Facts {
     copy.startS.set(this.startS);
     copy.endS.set(this.endS);
     copy.unseen.set(this.unseen);
+    copy.heldS.set(this.heldS);
     return copy;
   }
 }

@@ -23,6 +23,8 @@ function reasonBy(live: Live, node: number, by: number): Reason {
       return { kind: 'release' };
     case BY.now:
       return { kind: 'now' };
+    case BY.held:
+      return { kind: 'held' };
     case BY.length:
       return { kind: 'length', lengthS: seconds(at(facts.minS, node >> 1)) };
     default:

@@ -60,7 +60,6 @@ export class Rule {
 
   /** Works out the near end. */
   askNear(activity: number, heedingHours = true): void {
-    const near = activity * 2;
     const { facts, net } = this;
     this.asked++;
     this.#begin();
@@ -68,10 +67,11 @@ export class Rule {
       this.#offer(this.#forward ? at(facts.startS, activity) : -at(facts.endS, activity), BY.fact);
       return;
     }
-    this.#offer(at(net.hardS, near), BY.hard);
+    this.#offer(at(net.hardS, activity * 2), BY.hard);
     if (this.#forward) {
-      this.#offer(at(this.floorS, near), BY.plan);
+      this.#offer(at(this.floorS, activity * 2), BY.plan);
       this.#offer(facts.nowS, BY.now);
+      this.#offer(at(facts.heldS, activity), BY.held);
     }
     this.#offerAsked(activity, 0);
     // A maximum puts work off to the very minute it asks, hours or not: between a break and a wait
@@ -81,7 +81,7 @@ export class Rule {
     if (this.#forward) this.#offerAsked(activity, 1);
   }
 
-  /** Works out the far end, once the near end is known. */
+  /** The far end, once the near end is known. */
   askFar(activity: number): void {
     const near = activity * 2;
     const far = near + 1;

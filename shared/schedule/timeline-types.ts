@@ -28,6 +28,11 @@ export type Timeline = {
   takenBack(activity: ActivityId): Update;
   /** All the time it is now expected to take; for a wait, the least it now needs. */
   lengthIs(activity: ActivityId, totalS: Seconds): Update;
+  /**
+   * Something that no schedule knows of holds these: until then they do not start. What is not in
+   * it is held no longer.
+   */
+  held(until: ReadonlyMap<ActivityId, Seconds>): Update;
   /** The clock: what has not started cannot start before, what runs cannot have ended before. */
   notBefore(nowS: Seconds): Update;
   /**
@@ -72,6 +77,8 @@ export type Reason =
   /** As published: nothing moves it. */
   | { readonly kind: 'plan' }
   | { readonly kind: 'now' }
+  /** Something outside the schedule holds it. */
+  | { readonly kind: 'held' }
   | { readonly kind: 'release' }
   /** Its own start, and the time that it takes. */
   | { readonly kind: 'length'; readonly lengthS: Seconds }

@@ -145,6 +145,12 @@ export class LiveTimeline implements Timeline {
     return this.#settle();
   }
 
+  held(until: ReadonlyMap<ActivityId, Seconds>): Update {
+    const wanted = new Map([...until].map(([id, atS]) => [this.#number(id), atS]));
+    for (const activity of this.#live.facts.hold(wanted)) this.#live.earliest.mark(activity);
+    return this.#settle();
+  }
+
   notBefore(nowS: Seconds): Update {
     const { facts, earliest } = this.#live;
     facts.nowS = Math.max(facts.nowS, nowS);

@@ -19,6 +19,8 @@ export const english: Phrases = {
     shift: (person, from) => `${person} is here from ${from}`,
     plan: (at) => `planned for ${at}`,
     now: 'can start',
+    down: (smoker, back) => `${smoker} is down${back ? ` till about ${back}` : ''}`,
+    out: (person, back) => `needs a hand: ${person} is out${back ? ` till about ${back}` : ''}`,
   },
   offer: {
     moves: (pieces, from, to) => `${pieces} from ${from} to ${to}`,

@@ -20,6 +20,8 @@ export type Phrases = {
     shift(person: string, from: string): string;
     plan(at: string): string;
     readonly now: string;
+    down(smoker: string, back: string | null): string;
+    out(person: string, back: string | null): string;
   };
   readonly offer: {
     moves(pieces: string, from: string, to: string): string;

@@ -48,6 +48,13 @@ export function sayBecause(because: Because, say: Say): string {
       return words.plan(clockTime(because.at, say));
     case 'now':
       return words.now;
+    case 'down':
+      return words.down(
+        textIn(because.smoker.name, say),
+        because.backAt && clockTime(because.backAt, say),
+      );
+    case 'out':
+      return words.out(because.person.name, because.backAt && clockTime(because.backAt, say));
     default:
       return unreachable(because);
   }
