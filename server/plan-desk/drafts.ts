@@ -29,11 +29,17 @@ export function createDrafts(): Drafts {
 
   function thread(): Worker {
     if (worker) return worker;
-    const begun = new Worker(WORK);
+    // Its own beginning says all it needs of how to run.
+    const begun = new Worker(WORK, { execArgv: [] });
     begun.on('message', (drafted: Drafted) => settle((each) => each.resolve(drafted)));
     begun.on('error', (fault) => {
       worker = null;
       settle((each) => each.reject(fault));
+    });
+    begun.on('exit', () => {
+      if (worker !== begun) return;
+      worker = null;
+      settle((each) => each.reject(new Error('the thread that tries plans has ended')));
     });
     begun.unref();
     worker = begun;
@@ -70,7 +76,9 @@ export function createDrafts(): Drafts {
     async close() {
       for (const each of waiting) each.resolve(null);
       waiting = [];
-      await worker?.terminate();
+      const last = worker;
+      worker = null;
+      await last?.terminate();
     },
   };
 }

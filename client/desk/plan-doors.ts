@@ -1,0 +1,47 @@
+import type {
+  CookPlan,
+  PlanAnswer,
+  PlanEdit,
+  PlanShown,
+  PlanTried,
+} from '../../shared/protocol/index.ts';
+import type { Language } from '../../shared/words/index.ts';
+import { HubAway } from '../shell/who-doors.ts';
+
+/** The hub's doors for its plan; each rejects with HubAway where the hub could not be asked. */
+export type PlanDoors = {
+  show(day: string | null): Promise<PlanAnswer<PlanShown>>;
+  edit(plan: CookPlan, edit: PlanEdit): Promise<PlanAnswer<{ readonly plan: CookPlan }>>;
+  draft(plan: CookPlan): Promise<PlanAnswer<PlanTried>>;
+  take(plan: CookPlan): Promise<PlanAnswer<PlanTried>>;
+  undo(): Promise<PlanAnswer<PlanTried>>;
+};
+
+type Device = { readonly token: string | null; readonly language: () => Language };
+
+/** The doors of the hub that this page came from. */
+export function planDoors({ token, language }: Device, ask: typeof fetch = fetch.bind(window)) {
+  async function at<Found>(door: string, asked: object): Promise<PlanAnswer<Found>> {
+    try {
+      const response = await ask(`/api/plan/${door}`, {
+        method: 'POST',
+        headers: {
+          'Content-Type': 'application/json',
+          ...(token && { Authorization: `Bearer ${token}` }),
+        },
+        body: JSON.stringify(asked),
+      });
+      return (await response.json()) as PlanAnswer<Found>;
+    } catch (fault) {
+      throw new HubAway(door, { cause: fault });
+    }
+  }
+  const doors: PlanDoors = {
+    show: (day) => at('show', { day }),
+    edit: (plan, edit) => at('edit', { plan, edit, language: language() }),
+    draft: (plan) => at('draft', { plan, language: language() }),
+    take: (plan) => at('take', { plan, language: language() }),
+    undo: () => at('undo', { language: language() }),
+  };
+  return doors;
+}

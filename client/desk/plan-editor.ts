@@ -1,0 +1,241 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type {
+  CookPlan,
+  PlanAnswer,
+  PlanEdit,
+  PlanShown,
+  PlanTried,
+} from '../../shared/protocol/index.ts';
+import type { Refusal } from '../../shared/view/index.ts';
+import { planEditorWords } from '../../shared/words/index.ts';
+import { Part } from '../parts/part.ts';
+import { readSettings } from '../shell/settings.ts';
+import { base } from '../theme/index.ts';
+import { newDish, weekAfter } from './new-in-plan.ts';
+import { type PlanDoors, planDoors } from './plan-doors.ts';
+import { planStyle } from './plan-editor.css.ts';
+import './plan-service.ts';
+import type { Phase } from './plan-verdict.ts';
+import './plan-verdict.ts';
+import { keepTyped, typedPlan } from './typed-plan.ts';
+
+/** Typing pauses so long before the hub is asked whether it fits. */
+const QUIET_MS = 350;
+
+type Service = CookPlan['services'][number];
+
+/**
+ * The cook plan, to be changed: whatever is typed is tried at once, and says what it does to the
+ * running day or what does not fit. It is taken whole or not at all, and stays here until then.
+ */
+@customElement('plan-editor')
+export class PlanEditor extends Part {
+  static override styles = [
+    base,
+    planStyle,
+    css`
+      :host {
+        padding: 0 var(--edge) var(--edge);
+      }
+    `,
+  ];
+
+  /** Left out: those of the hub that this page came from, with this device's own token. */
+  @property({ attribute: false }) doors: PlanDoors = planDoors({
+    token: readSettings(new URLSearchParams()).token,
+    language: () => this.say.language,
+  });
+  /** The running version: with each new one the hub is asked for its plan. */
+  @property({ type: Number }) version = 0;
+  @state() private shown: PlanShown | null = null;
+  @state() private typed: CookPlan | null = typedPlan();
+  @state() private tried: PlanTried | null = null;
+  @state() private refusal: Refusal | null = null;
+  @state() private phase: Phase = 'still';
+
+  #quiet: ReturnType<typeof setTimeout> | undefined;
+
+  private get said() {
+    return planEditorWords[this.say.language];
+  }
+
+  private get plan(): CookPlan | null {
+    return this.typed ?? this.shown?.plan ?? null;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    if (this.typed) this.#tryLater();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.#quiet);
+  }
+
+  protected override willUpdate(changed: ReadonlyMap<PropertyKey, unknown>): void {
+    if (changed.has('version')) void this.#show();
+  }
+
+  protected override draw() {
+    const { plan, shown, said } = this;
+    return html`${this.#verdict()}
+      ${plan && shown ? this.#sheet(plan, shown) : shown ? html`<p>${said.noPlan}</p>` : nothing}`;
+  }
+
+  #verdict() {
+    const { said, tried, phase, typed, shown } = this;
+    return html`<plan-verdict
+      .say=${this.say}
+      .phase=${phase}
+      .tried=${tried}
+      .refusal=${this.refusal}
+      ?changed=${typed !== null}
+    >
+      <button
+        class="takes"
+        ?disabled=${typed === null || tried?.fits !== true || phase !== 'still'}
+        @click=${() => this.#take()}
+      >
+        ${said.take}
+      </button>
+      ${
+        typed
+          ? html`<button class="leaves" @click=${() => this.#forget()}>${said.forget}</button>`
+          : nothing
+      }
+      ${
+        shown?.canUndo && !typed
+          ? html`<button @click=${() => this.#settle(() => this.doors.undo())}>${said.undo}</button>`
+          : nothing
+      }
+    </plan-verdict>`;
+  }
+
+  #sheet(plan: CookPlan, shown: PlanShown) {
+    const { said, say } = this;
+    const isRunning = plan.day === shown.runs;
+    return html`<label>
+        ${said.day}
+        <input type="date" .value=${plan.day} @change=${this.#copyTo} list="days" />
+        <datalist id="days">
+          ${shown.days.map((day) => html`<option value=${day}></option>`)}
+        </datalist>
+      </label>
+      <button @click=${() => this.#toDay(weekAfter(plan.day))}>
+        ${said.copyTo} ${weekAfter(plan.day)}
+      </button>
+      ${plan.services.map(
+        (service, place) => html`<plan-service
+          .say=${say}
+          .service=${service}
+          .menu=${shown.menu}
+          .batches=${isRunning ? shown.batches.filter((each) => each.service === service.id) : []}
+          @service-changed=${({ detail }: CustomEvent<Service | null>) =>
+            this.#changeService(plan, place, detail)}
+          @batch-edit=${({ detail }: CustomEvent<PlanEdit>) => this.#edit(plan, detail)}
+        ></plan-service>`,
+      )}
+      <button @click=${() => this.#addService(plan, shown)}>${said.addService}</button>`;
+  }
+
+  readonly #copyTo = ({ target }: Event) => this.#toDay((target as HTMLInputElement).value);
+
+  /** The same plan for another day; services keep their wall times. */
+  #toDay(day: string): void {
+    const { plan } = this;
+    if (plan && day !== '') this.#type({ ...plan, day: day as CookPlan['day'] });
+  }
+
+  #changeService(plan: CookPlan, place: number, changed: Service | null): void {
+    const services = changed
+      ? plan.services.with(place, changed)
+      : plan.services.toSpliced(place, 1);
+    this.#type({ ...plan, services });
+  }
+
+  #addService(plan: CookPlan, { menu }: PlanShown): void {
+    const dish = menu.dishes[0];
+    const last = plan.services.at(-1);
+    if (!dish) return;
+    const id = `service-${plan.services.length + 1}`;
+    const opens = last?.closes ?? '12:00';
+    const service = { id, name: { en: id }, opens, closes: '23:00', dishes: [newDish(dish.id)] };
+    this.#type({ ...plan, services: [...plan.services, service as unknown as Service] });
+  }
+
+  #type(plan: CookPlan): void {
+    this.typed = plan;
+    keepTyped(plan);
+    this.#tryLater();
+  }
+
+  #forget(): void {
+    this.typed = null;
+    this.tried = null;
+    keepTyped(null);
+  }
+
+  #tryLater(): void {
+    this.tried = null;
+    this.phase = 'trying';
+    clearTimeout(this.#quiet);
+    this.#quiet = setTimeout(() => void this.#try(), QUIET_MS);
+  }
+
+  async #try(): Promise<void> {
+    const asked = this.typed;
+    if (!asked) return;
+    await this.#asking(async () => {
+      const answer = await this.doors.draft(asked);
+      // What was typed meanwhile has been asked for by itself.
+      if (this.typed === asked && !(answer.ok && answer.stale)) this.#hear(answer);
+    });
+  }
+
+  async #take(): Promise<void> {
+    const { typed } = this;
+    if (typed) await this.#settle(() => this.doors.take(typed));
+  }
+
+  async #settle(ask: () => Promise<PlanAnswer<PlanTried>>): Promise<void> {
+    this.phase = 'trying';
+    await this.#asking(async () => {
+      const answer = await ask();
+      if (answer.ok && answer.taken) this.#forget();
+      this.#hear(answer);
+      await this.#show();
+    });
+  }
+
+  async #edit(plan: CookPlan, edit: PlanEdit): Promise<void> {
+    await this.#asking(async () => {
+      const answer = await this.doors.edit(plan, edit);
+      if (answer.ok) this.#type(answer.plan);
+      else this.refusal = answer.refusal;
+    });
+  }
+
+  async #show(): Promise<void> {
+    await this.#asking(async () => {
+      const answer = await this.doors.show(this.typed?.day ?? null);
+      if (answer.ok) this.shown = answer;
+      this.refusal = answer.ok ? null : answer.refusal;
+    });
+  }
+
+  #hear(answer: PlanAnswer<PlanTried>): void {
+    this.phase = 'still';
+    this.tried = answer.ok ? answer : null;
+    this.refusal = answer.ok ? null : answer.refusal;
+  }
+
+  async #asking(run: () => Promise<void>): Promise<void> {
+    try {
+      await run();
+    } catch {
+      this.phase = 'away';
+    }
+  }
+}
