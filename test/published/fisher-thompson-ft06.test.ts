@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { seconds } from '../../shared/kernel/index.ts';
 import { check, construct, type Problem } from '../../shared/schedule/index.ts';
+import { projectOf, solveExactly } from '../../shared/schedule/rcpsp/index.ts';
 import { activity, goal, lag, need, problem, unit, work } from '../shared/schedule/problems.ts';
 
 /**
@@ -58,6 +59,28 @@ describe('the job shop ft06', () => {
     for (let due = OPTIMUM - 1; due >= OPTIMUM - 8; due--) {
       expect(construct(doneBy(due), { seed: due }).ok).toBe(false);
     }
+  });
+
+  it('is solved to the published optimum, and proven', () => {
+    const steps = jobs.flat();
+    const idle = { duration: 0, demands: [] };
+    const machines = [0, 1, 2, 3, 4, 5];
+    const work = steps.map(({ length, machine }) => ({
+      duration: length,
+      demands: machines.map((number) => (machine === `machine-${number}` ? 1 : 0)),
+    }));
+    const lags = steps.flatMap(({ id, length }, i) => {
+      const next = steps[i + 1];
+      const isLast = next === undefined || next.id.split('/')[0] !== id.split('/')[0];
+      return [[i + 1, isLast ? steps.length + 1 : i + 2, length] as const, [0, i + 1, 0] as const];
+    });
+    const project = projectOf(
+      [idle, ...work, idle],
+      machines.map(() => 1),
+      lags,
+    );
+    const { status, best } = solveExactly(project, { shouldStop: () => false });
+    expect({ status, makespan: best?.makespan }).toEqual({ status: 'optimal', makespan: OPTIMUM });
   });
 
   it('is planned, rightly, in little more than the published optimum', () => {
