@@ -7,7 +7,7 @@ const stranger: WhoAmI = { isOpen: false, isUnclaimed: false, place: null };
 const waiting: PairWaited = { is: 'waiting' };
 const letIn: PairWaited = { is: 'let-in', token: 't', path: '/smoker.html', name: 'Fire' };
 
-/** What is asked, and what a screen then shows and does; each list of answers is used up in turn. */
+/** What a screen shows and does at these answers, each list of which is used up in turn. */
 async function coming(answers: {
   readonly me: readonly (WhoAmI | Error)[];
   readonly waited?: readonly PairWaited[];

@@ -1,11 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  fromBytes,
-  memoryDisk,
-  openMemoryLog,
-  type WriteStep,
-} from '../../../server/store/index.ts';
-import type { CommandId, DayId, PersonId } from '../../../shared/kernel/index.ts';
+import { memoryDisk, openMemoryLog, type WriteStep } from '../../../server/store/index.ts';
+import type { CommandId, DayId } from '../../../shared/kernel/index.ts';
 import { instant } from '../../../shared/kernel/index.ts';
 import type { Answer } from '../../../shared/protocol/index.ts';
 import { asNotes, BAD_WORDS } from './note-day.ts';
@@ -312,49 +307,6 @@ describe('a screen', () => {
       epochs.push(link.views[0]?.epoch);
     }
     expect(new Set(epochs).size).toBe(2);
-  });
-});
-
-describe('whoever is known to be at a screen', () => {
-  it('did what is asked there and names nobody; a name that is given stands', async () => {
-    const disk = memoryDisk();
-    const { hub, clock } = await openNotes(disk);
-    const listener = hub.accept(seenLink(trim, 'with-mara'));
-    void listener.command(noteCommand('salt'));
-    void listener.command({ ...noteCommand('wood'), personId: 'theo' as PersonId });
-    await settle(clock);
-    const people = disk.entries().map(({ bytes }) => {
-      const read = fromBytes(bytes);
-      return read.ok ? read.event.personId : null;
-    });
-    expect(people).toEqual(['mara', 'theo']);
-  });
-});
-
-describe('a screen that may show its face no longer', () => {
-  it('is let go in the turn in which that was kept, and no other with it', async () => {
-    const { hub, clock } = await openNotes(memoryDisk());
-    const [off, on] = [seenLink(trim, 'off'), seenLink(trim, 'on')];
-    hub.accept(off);
-    void hub.accept(on).command(noteCommand('without off'));
-    await settle(clock);
-    expect([off.isClosed, on.isClosed]).toEqual([true, false]);
-    expect(off.blanks).toMatchObject([{ refusal: { rule: 'screen-revoked' } }]);
-  });
-
-  it('comes again and is told why, asked nothing further and shown nothing of the day', async () => {
-    const { hub, clock } = await openNotes(memoryDisk());
-    void hub.accept(seenLink(trim, 'on')).command(noteCommand('without off'));
-    await settle(clock);
-    const again = seenLink(trim, 'off');
-    const listener = hub.accept(again);
-    listener.whole();
-    const refusal = { rule: 'screen-revoked' };
-    expect(again.blanks.map((blank) => blank.refusal)).toEqual([refusal, refusal]);
-    expect(again.views).toEqual([]);
-    expect(hub.health.screens).toBe(1);
-    listener.gone();
-    expect(hub.screens).toEqual(new Set(['on']));
   });
 });
 
