@@ -10,9 +10,9 @@ export type Lesson = { readonly clause: Int32Array; readonly level: number };
 const UNSAID = -(1 << 30);
 
 /**
- * Learns from a contradiction: goes back along the trail, a conclusion replaced by its reason, until
- * one statement alone is left of the present level (first unique implication point; J. Marques-Silva
- * and K. Sakallah 1999). Reasons are asked no more than was concluded from them.
+ * Learns from a contradiction: goes back along the trail, a conclusion replaced by its reason,
+ * until one statement alone is left of the present level (first unique implication point;
+ * J. Marques-Silva and K. Sakallah 1999). Of a reason no more is asked than its conclusion needs.
  */
 export class Conflicts {
   readonly #trail: Trail;

@@ -49,7 +49,7 @@ export class Energy {
     return true;
   }
 
-  /** All windows from an earliest start to a latest end, each end with starts from late to early. */
+  /** All windows from an earliest start to a latest end; for each end, from late starts on. */
   #sweep(trail: Trail, of: Scarce): boolean {
     const byStart = of.users.toSorted(
       (a, b) => this.#earliest(trail, b) - this.#earliest(trail, a),
@@ -116,7 +116,7 @@ export class Energy {
     return cell(of.takes, activity) * cell(this.#durations, activity);
   }
 
-  /** Why a bound was moved to as much as `value`, as things were then; read in time or against it. */
+  /** Why a bound was moved to as much as `value`, as things were then. */
   explain(rule: number, bound: number, value: number, trail: Trail, say: Say): void {
     const window = this.#windows[rule];
     if (window === undefined) return;

@@ -7,7 +7,7 @@ export const NO_LAG = -(1 << 28);
 /** The longest path of lags from each activity to each: `from * size + to`. */
 export type LongestLags = { readonly size: number; readonly least: Int32Array };
 
-/** All longest paths (R. W. Floyd 1962); undefined where a circle of lags sums up to more than 0. */
+/** All longest paths (R. W. Floyd 1962); undefined where a circle of lags is more than 0 long. */
 export function longestLags({ durations, lags }: Project): LongestLags | undefined {
   const size = durations.length;
   const least = new Int32Array(size * size).fill(NO_LAG);

@@ -2,7 +2,7 @@ import { grouped } from '../network.ts';
 import { cell } from './cell.ts';
 import type { Project } from './project.ts';
 
-/** For each activity its neighbours, one list after the other: `list[first[i]]` up to `first[i+1]`. */
+/** The neighbours of each activity, end to end: those of `i` from `first[i]` to `first[i + 1]`. */
 export type Neighbours = { readonly first: Int32Array; readonly list: Int32Array };
 
 /** A project whose lags all say "after its end": it can be read forward and in the mirror. */
@@ -14,7 +14,7 @@ export type Precedence = {
   readonly order: Int32Array;
 };
 
-/** The precedence of a project; undefined where a lag is anything but "after the end", or a circle. */
+/** The precedence of a project; undefined where a lag is not "after the end", or in a circle. */
 export function precedenceOf({ durations, lags }: Project): Precedence | undefined {
   for (let lag = 0; lag < lags.from.length; lag++) {
     if (cell(lags.least, lag) !== cell(durations, cell(lags.from, lag))) return undefined;
