@@ -16,7 +16,7 @@ export class PeopleRow extends Part {
 
   protected override draw() {
     const names = this.people
-      .filter(({ id, onShift }) => onShift && id !== this.except)
+      .filter(({ id, onShift, isOut }) => onShift && !isOut && id !== this.except)
       .map(({ id, name }) => ({ label: name, choose: () => this.tell('person', id) }));
     return html`<choice-strip
       .say=${this.say}

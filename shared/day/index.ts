@@ -13,6 +13,7 @@ export type * from './command.ts';
 export { decide } from './decide.ts';
 export { decideWho, type WhoAction, type WhoActor, whyNoDesk } from './decide-who.ts';
 export type { Decision } from './decision.ts';
+export { type DeliveryEffect, deliveryEffect } from './delivery.ts';
 export * from './event.ts';
 export { fold } from './fold.ts';
 export type { Delivery, Spell } from './happened.ts';

@@ -1,6 +1,7 @@
 import type { Instant, Seconds, TaskId } from '../kernel/index.ts';
 import { must, seconds } from '../kernel/index.ts';
 import { modeOf, placementOf } from './arrangement.ts';
+import { heavinessOf, rawWorkOf } from './delivery.ts';
 import { fireLengthS } from './fire-pace.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
@@ -19,16 +20,30 @@ export function expectedLengthS(
   now: Instant,
 ): Seconds {
   const { length } = modeOf(index, placementOf(state, index, task));
-  const plannedS = length.kind === 'work' ? length.typicalS : length.minS;
+  const usualS = length.kind === 'work' ? length.typicalS : length.minS;
+  const plannedS = Math.round(usualS * heavinessOfTask(state, index, task));
   const { started, counted, lateByS } = factsOf(state, task);
   const { pieces, work } = must(index.tasks.get(task), task);
   const startedAt = work === 'fire' ? passagesOf(state).get(task)?.startedAt : null;
   if (startedAt) {
-    const underFireS = fireLengthS(state, index, { stage: task, startedAt, plannedS, now });
+    const underFireS = fireLengthS(state, index, {
+      stage: task,
+      startedAt,
+      plannedS: seconds(plannedS),
+      now,
+    });
     return seconds(underFireS + lateByS);
   }
   if (!started || !counted || counted.done === 0) return seconds(plannedS + lateByS);
   const share = counted.done / pieces;
   const paceS = (counted.at - started.at) / 1000 / share;
   return seconds(Math.round((1 - share) * plannedS + share * paceS) + lateByS);
+}
+
+/** Only what is done to raw pieces goes by their weight. */
+function heavinessOfTask(state: DayState, index: PlanIndex, task: TaskId): number {
+  if (state.happened.deliveries.size === 0) return 1;
+  const batch = index.batches.get(must(index.tasks.get(task), task).batch);
+  if (!batch || !rawWorkOf(index, batch.id).includes(task)) return 1;
+  return heavinessOf(state, index, batch.bought);
 }

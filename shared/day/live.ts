@@ -7,6 +7,7 @@ import type { Event } from './event.ts';
 import { fold } from './fold.ts';
 import { standing } from './happened.ts';
 import { holdsOf } from './held.ts';
+import { isNews, type News, newsOf, seenOn } from './news.ts';
 import type { Outlook } from './outlook.ts';
 import { outlooksOn } from './outlook.ts';
 import { passagesOf } from './passage.ts';
@@ -14,7 +15,7 @@ import type { PlanIndex } from './plan-index.ts';
 import { groupBy, indexOf } from './plan-index.ts';
 import type { DayState } from './state.ts';
 import { factsOf } from './state.ts';
-import { burning, tellHolds, tellLength, tellPassages, timelineOf } from './told.ts';
+import { burning, tellHolds, tellLength, tellPassages, timelineOf, weighed } from './told.ts';
 
 /** The times of a task: facts once they are, projected until then. */
 export type TaskTimes = { readonly startS: Seconds; readonly endS: Seconds };
@@ -32,6 +33,7 @@ export class Live {
   #now: Instant;
   #timeline: Timeline | null;
   #outlooks: ReadonlyMap<ServiceId, Outlook> | null = null;
+  #news: News | null = null;
   /** They change only with events, and every line of every wall asks for them. */
   #linksInto: ReadonlyMap<TaskId, readonly Link[]> | null = null;
   readonly #leastLags = new Map<TaskId, readonly LeastLag[]>();
@@ -59,6 +61,11 @@ export class Live {
     return indexOf(must(this.#state.plan, 'a plan'));
   }
 
+  /** The last decision since the plan, with what it moved; null before there is one. */
+  get news(): News | null {
+    return this.#news;
+  }
+
   get timeline(): Timeline {
     return must(this.#timeline, 'a plan');
   }
@@ -70,6 +77,7 @@ export class Live {
   apply(event: Event, folded: DayState = fold(this.#state, event)): void {
     this.tick(event.keptAt);
     const before = this.#state;
+    const seen = this.#timeline && isNews(event) ? seenOn(this.#timeline, this.index) : null;
     this.#state = folded;
     this.#outlooks = null;
     // Not a move alone: what is begun out of turn makes the order anew, too.
@@ -78,6 +86,8 @@ export class Live {
     if (event.kind === 'planAdopted') this.#timeline = timelineOf(this.#state, this.#now);
     else if (event.kind === 'undone') this.#timeline = asUndone(this.#state, this.#now);
     else this.#follow(before, event);
+    if (event.kind === 'planAdopted') this.#news = null;
+    else if (seen) this.#news = newsOf(event, seen, seenOn(this.timeline, this.index));
   }
 
   /** Takes over what was kept besides and moves nothing of the day: who belongs to the hub. */
@@ -162,6 +172,11 @@ export class Live {
       if (was.hand !== is.hand) this.#moveIfOther(before, event.task);
       if (was.counted !== is.counted || was.lateByS !== is.lateByS) {
         tellLength(this.#timeline, this.#state, event.task, this.#now);
+      }
+    }
+    if (event.kind === 'deliveryCame') {
+      for (const task of weighed(this.#state)) {
+        tellLength(this.#timeline, this.#state, task, this.#now);
       }
     }
     tellPassages(this.#timeline, passagesOf(before), passagesOf(this.#state), this.index);

@@ -3,6 +3,7 @@ import { must, since } from '../kernel/index.ts';
 import type { Timeline, Update } from '../schedule/index.ts';
 import { createTimeline } from '../schedule/index.ts';
 import { movesTo, rearranged } from './arrangement.ts';
+import { rawWorkOf } from './delivery.ts';
 import { heldUntil, holdsOf } from './held.ts';
 import { expectedLengthS } from './lengths.ts';
 import type { Passage } from './passage.ts';
@@ -21,6 +22,7 @@ export function timelineOf(state: DayState, now: Instant): Timeline | null {
   for (const task of state.tasks.keys()) {
     if (index.tasks.has(task)) tellLength(timeline, state, task, now);
   }
+  for (const task of weighed(state)) tellLength(timeline, state, task, now);
   tellPassages(timeline, new Map(), passagesOf(state), index);
   for (const stage of burning(state)) tellLength(timeline, state, stage, now);
   tellHolds(timeline, state, now);
@@ -29,6 +31,15 @@ export function timelineOf(state: DayState, now: Instant): Timeline | null {
   // fact lets fall, and some hold each other up. Seen all at once they are the least there are.
   timeline.moved([]);
   return timeline;
+}
+
+/** What hands do to pieces that have been weighed as they came. */
+export function weighed(state: DayState): TaskId[] {
+  const index = indexOf(must(state.plan, 'a plan'));
+  const { deliveries } = state.happened;
+  return index.plan.built.batches
+    .filter(({ bought }) => bought !== null && deliveries.has(bought))
+    .flatMap(({ id }) => rawWorkOf(index, id));
 }
 
 /** Tells what is held, and till when, as far as anybody can say at `now`. */

@@ -65,7 +65,8 @@ export function dayChart(live: Live): DayChart {
     ...kitchen.crew.map(({ id, name }): ChartRow => {
       const shifts = live.shiftsOf(id);
       const onShift = shifts.some(({ start, end }) => start <= live.nowS && live.nowS < end);
-      return { kind: 'hand', person: { id, name, onShift } };
+      const isOut = live.state.happened.out.has(id);
+      return { kind: 'hand', person: { id, name, onShift, isOut } };
     }),
     ...kitchen.smokers
       .flatMap(({ racks }) => racks)

@@ -104,7 +104,8 @@ export function dayLog(live: Live): LogLine[] {
     }));
 }
 
-function logged(live: Live, told: Told): Logged {
+/** What happened, with its subjects by name. */
+export function logged(live: Live, told: Told): Logged {
   switch (told.kind) {
     case 'planAdopted':
       return { kind: 'plan', version: told.planVersion };

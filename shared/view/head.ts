@@ -1,5 +1,6 @@
 import type { Live } from '../day/index.ts';
 import { contains } from '../kernel/index.ts';
+import { newsLine } from './news-line.ts';
 import type { Person, ServiceOutlook, ViewHead } from './view.ts';
 
 /** What every face shows: whose kitchen, how it says things, what its services are promised. */
@@ -17,9 +18,10 @@ export function viewHead(live: Live): ViewHead {
       const outlook = live.outlookOf(id);
       return outlook ? [{ id, name, opensAt, ...outlook }] : [];
     }),
+    news: newsLine(live),
     people: kitchen.crew.map(({ id, name }): Person => {
       const onShift = live.shiftsOf(id).some((shift) => contains(shift, live.nowS));
-      return { id, name, onShift };
+      return { id, name, onShift, isOut: live.state.happened.out.has(id) };
     }),
   };
 }

@@ -36,6 +36,7 @@ export type { Logged, LogLine } from './day-log.ts';
 export type { DeskView, PullRow } from './desk-view.ts';
 export { drawnView } from './drawn.ts';
 export { type LaidOut, layOut } from './laid-out.ts';
+export type { NewsLine } from './news-line.ts';
 export { type Drawn, type Mark, overlay, type PendingTap } from './overlay.ts';
 export { loadMark } from './overlay-smokers.ts';
 export { type LeftInPan, type PassLine, passLine } from './pass-page.ts';

@@ -15,6 +15,7 @@ import type {
   Text,
 } from '../kernel/index.ts';
 import type { Check, SlotName, Work } from '../plan/index.ts';
+import type { NewsLine } from './news-line.ts';
 
 export type ViewHead = {
   readonly seq: number;
@@ -27,6 +28,8 @@ export type ViewHead = {
   readonly temperature: '°F' | '°C';
   readonly weight: 'lb' | 'kg';
   readonly services: readonly ServiceOutlook[];
+  /** The last decision and what it moved, while it is new. */
+  readonly news: NewsLine | null;
   readonly people: readonly Person[];
 };
 
@@ -62,6 +65,8 @@ export type Person = {
   readonly id: PersonId;
   readonly name: string;
   readonly onShift: boolean;
+  /** Said to be away, whatever the shift is. */
+  readonly isOut: boolean;
 };
 
 export type TaskState = 'waiting' | 'ready' | 'running' | 'done';

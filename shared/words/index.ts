@@ -11,6 +11,7 @@ export { sayBecause, sayInHand, saySlot } from './reasons.ts';
 export { sayRefusal } from './refusals.ts';
 export { type Language, type Say, textIn } from './say.ts';
 export { sayLogged } from './say-logged.ts';
+export { sayNews } from './say-news.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
 export { sayBar, sayWhy } from './say-why.ts';
 export { ui } from './ui.ts';

@@ -29,6 +29,7 @@ const head = {
   clock: '24 h',
   temperature: '°F',
   weight: 'lb',
+  news: null,
   services: [
     {
       id: 'dinner' as ServiceId,
@@ -39,9 +40,9 @@ const head = {
     },
   ],
   people: [
-    { id: ines, name: 'Ines', onShift: true },
-    { id: theo, name: 'Theo', onShift: true },
-    { id: mara, name: 'Mara', onShift: false },
+    { id: ines, name: 'Ines', onShift: true, isOut: false },
+    { id: theo, name: 'Theo', onShift: true, isOut: false },
+    { id: mara, name: 'Mara', onShift: false, isOut: false },
   ],
 } as const;
 

@@ -67,6 +67,7 @@ const viewMessage = (seq: number): ViewMessage => ({
     temperature: '°C',
     weight: 'kg',
     services: [],
+    news: null,
     people: [],
     station: { id: 'prep' as StationId, name: { en: 'Prep', es: 'Preparación' } },
     tasks: [],

@@ -1,0 +1,45 @@
+import type { Live } from '../day/index.ts';
+import type { CommandId, Instant, Seconds, Text } from '../kernel/index.ts';
+import { minutes } from '../kernel/index.ts';
+import { type Logged, logged } from './day-log.ts';
+
+/** The last decision of a person and what it moved, as one line. */
+export type NewsLine = {
+  readonly command: CommandId;
+  readonly at: Instant;
+  readonly person: string | null;
+  readonly said: Logged;
+  /** What moved furthest, and how many others did. */
+  readonly tasks: readonly { readonly title: Text; readonly batch: Text; readonly byS: Seconds }[];
+  readonly more: number;
+  readonly services: readonly { readonly name: Text; readonly byS: Seconds }[];
+  readonly canBeUndone: boolean;
+};
+
+/** So long it stands on the walls, and can be taken back there. */
+const NEWS_S = minutes(10);
+const MOST_TASKS = 2;
+
+/** The news of a day at its now; null where there is none, or it is old. */
+export function newsLine(live: Live): NewsLine | null {
+  const { news, index } = live;
+  if (!news || live.now >= news.at + NEWS_S * 1000) return null;
+  const { crew } = index.plan.kitchen;
+  return {
+    command: news.command,
+    at: news.at,
+    person: crew.find(({ id }) => id === news.by)?.name ?? null,
+    said: logged(live, news.told),
+    tasks: news.tasks.slice(0, MOST_TASKS).flatMap(({ task, byS }) => {
+      const found = index.tasks.get(task);
+      const batch = found && index.groups.get(found.batch);
+      return found && batch ? [{ title: found.title, batch: batch.name, byS }] : [];
+    }),
+    more: Math.max(0, news.tasks.length - MOST_TASKS),
+    services: news.services.flatMap(({ service, byS }) => {
+      const found = index.plan.built.services.find(({ id }) => id === service);
+      return found ? [{ name: found.name, byS }] : [];
+    }),
+    canBeUndone: news.canBeUndone,
+  };
+}

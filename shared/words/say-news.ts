@@ -1,0 +1,52 @@
+import type { NewsLine } from '../view/index.ts';
+import { durationWords } from './amounts.ts';
+import type { Language, Say } from './say.ts';
+import { textIn } from './say.ts';
+import { sayLogged } from './say-logged.ts';
+
+type NewsWords = {
+  later(task: string, by: string): string;
+  earlier(task: string, by: string): string;
+  more(count: number): string;
+  gains(service: string, by: string): string;
+  loses(service: string, by: string): string;
+  readonly nothing: string;
+};
+
+const words: Readonly<Record<Language, NewsWords>> = {
+  en: {
+    later: (task, by) => `${task} ${by} later`,
+    earlier: (task, by) => `${task} ${by} earlier`,
+    more: (count) => `${count} more`,
+    gains: (service, by) => `${service} gains ${by}`,
+    loses: (service, by) => `${service} loses ${by}`,
+    nothing: 'no time moves',
+  },
+  es: {
+    later: (task, by) => `${task}: ${by} más tarde`,
+    earlier: (task, by) => `${task}: ${by} antes`,
+    more: (count) => `${count} más`,
+    gains: (service, by) => `${service} gana ${by}`,
+    loses: (service, by) => `${service} pierde ${by}`,
+    nothing: 'ningún horario cambia',
+  },
+};
+
+/** Who decided what, and what it moved, in one line. */
+export function sayNews({ person, said, tasks, more, services }: NewsLine, say: Say): string {
+  const { later, earlier, gains, loses, ...rest } = words[say.language];
+  const moved = [
+    ...services.map(({ name, byS }) =>
+      (byS > 0 ? gains : loses)(textIn(name, say), durationWords(byS)),
+    ),
+    ...tasks.map(({ title, batch, byS }) =>
+      (byS > 0 ? later : earlier)(
+        `${textIn(title, say)} (${textIn(batch, say)})`,
+        durationWords(byS),
+      ),
+    ),
+    ...(more > 0 ? [rest.more(more)] : []),
+  ];
+  const whole = person ? `${person}: ${sayLogged(said, say)}` : sayLogged(said, say);
+  return `${whole} → ${moved.join('; ') || rest.nothing}`;
+}
