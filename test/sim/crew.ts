@@ -177,7 +177,10 @@ export class Crew {
     const racks = view.smokers.flatMap((smoker) => smoker.racks);
     const loads = racks.flatMap((rack) => rack.loads);
     if (loads.length === 0) return;
-    const { stay, need } = chance.oneOf(loads);
+    // What is moved is mostly what lies in the fire.
+    const lying = loads.filter(({ here }) => here);
+    const from = lying.length > 0 && chance.happens(0.7) ? lying : loads;
+    const { stay, need } = chance.oneOf(from);
     const to = chance.oneOf(racks).slot.id;
     journal.happened('asked what a move does', screenId, `asks: ${stay} to ${to}?`);
     sync.ask({ kind: 'ifMoved', stay, need, to }).then(

@@ -1,7 +1,7 @@
 import type { Event, Live } from '../../shared/day/index.ts';
 import type { TaskId } from '../../shared/kernel/index.ts';
 import { kitchenResource, resourceId } from '../../shared/plan/index.ts';
-import { type Broken, check, type Violation } from '../../shared/schedule/index.ts';
+import { type Broken, check, type Lag, type Violation } from '../../shared/schedule/index.ts';
 import type { Verdict } from './verdict.ts';
 
 type Overfilled = Extract<Violation, { readonly kind: 'capacity' }>;
@@ -13,6 +13,7 @@ type Overfilled = Extract<Violation, { readonly kind: 'capacity' }>;
  */
 export class DayWitness {
   readonly #verdict: Verdict;
+  #lagsBroken: ReadonlySet<Lag> = new Set();
 
   constructor(verdict: Verdict) {
     this.#verdict = verdict;
@@ -31,11 +32,21 @@ export class DayWitness {
     for (const violation of violations) {
       const isExcused = isOverfilled(violation)
         ? byFacts.has(violation.resource) && !isBroughtAbout(violation, event)
-        : isExcusedByFacts(violation, broken);
+        : isExcusedByFacts(violation, broken) && !this.#isTornByMove(violation, event);
       this.#verdict.holds('day', isExcused, () => {
         return `after entry ${state.seq}: ${JSON.stringify(violation)}`;
       });
     }
+    this.#lagsBroken = new Set(violations.flatMap((each) => (each.kind === 'lag' ? each.lag : [])));
+  }
+
+  /** Racks that a person gave to two loads at once, so that one cannot go in with its batch. */
+  #isTornByMove(violation: Violation, event: Event): boolean {
+    if (event.kind !== 'slotsMoved' || violation.kind !== 'lag') return false;
+    const { lag } = violation;
+    const isOf = ({ stay }: { stay: TaskId }) =>
+      [lag.from.activity, lag.to.activity].some((activity) => activity === stay);
+    return !this.#lagsBroken.has(lag) && event.moves.some(isOf);
   }
 }
 
