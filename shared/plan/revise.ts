@@ -46,10 +46,11 @@ export type Revised =
  * time alone where the others find no room otherwise; only what the edit changes is planned anew.
  */
 export function revise(
-  revision: Revision,
+  asked: Revision,
   planner: Planner,
   options: Parameters<Planner>[1],
 ): Revised {
+  const revision = withoutLateDonors(asked);
   const refusals = [...lostBatches(revision), ...outOfTurn(revision)];
   if (refusals.length > 0) return { ok: false, why: 'refused', refusals };
   const touched = touchedIn(revision);
@@ -110,6 +111,19 @@ function around(
     schedule: settled.schedule,
     proof: settled.proof,
   };
+}
+
+/** Work that has begun no longer waits for another batch: it was begun with what there was. */
+function withoutLateDonors(revision: Revision): Revision {
+  const { after, standing } = revision;
+  const batchOf = new Map(after.tasks.map(({ id, batch }) => [id, batch]));
+  const isLate = ({ from, to }: Lag) =>
+    to.end === 'start' &&
+    batchOf.get(from.activity) !== batchOf.get(to.activity) &&
+    hasBegun(standing, to.activity) &&
+    !hasBegun(standing, from.activity);
+  const lags = after.problem.lags.filter((lag) => !isLate(lag));
+  return { ...revision, after: { ...after, problem: { ...after.problem, lags } } };
 }
 
 /** The rounds that have begun or should have: they stay, and those to come are found anew. */
