@@ -72,8 +72,8 @@ export async function openDoor(
 
 /** Whose plan it is to edit: a desk's, and on an open hub whoever shows one. */
 async function editorAt(who: Who, caller: Caller) {
-  const known = await who.list(caller);
-  return known.ok ? { screen: caller.token ?? caller.address } : known.refusal;
+  const desk = await who.atDesk(caller);
+  return desk.ok ? { screen: desk.screenId } : desk.refusal;
 }
 
 /** Writes down when a screen was last there. */
