@@ -32,6 +32,9 @@ export class DeskSmokers extends Part {
         overflow: auto;
         min-height: 0;
       }
+      :host([narrow]) .smokers {
+        grid-auto-rows: max-content;
+      }
       smoker-cutaway {
         border-left: var(--line) solid var(--ink);
         margin-left: calc(-1 * var(--line));

@@ -20,7 +20,7 @@ export class PassLine extends Part {
     css`
       :host {
         display: grid;
-        grid-template-columns: minmax(0, 1.05fr) 6.2em minmax(0, 1fr) auto;
+        grid-template-columns: minmax(0, 1.2fr) 5.7em minmax(0, 1fr) auto;
         align-items: center;
         column-gap: calc(14px * var(--arcmin));
         padding: 0.1em 0 0.1em calc(var(--edge) - 10px * var(--arcmin));

@@ -124,11 +124,15 @@ export class PassWall extends Part {
 
   #taps(line: PassLine, service: ServiceId, mark: Mark | null) {
     const { dish } = line.dish;
-    const act = ({ detail }: CustomEvent<Intent>) =>
-      this.#justDone.did(dish, this.sync.tap(detail).id);
+    const act = ({ detail }: CustomEvent<Intent>) => {
+      const { id } = this.sync.tap(detail);
+      // A count is taken back by the count before it, which this screen can draw at once.
+      const before = detail.kind === 'sold' && { ...detail, sold: line.dish.sold };
+      this.#justDone.did(dish, before || { kind: 'undo', command: id });
+    };
     const undo = () => {
-      const command = this.#justDone.take(dish);
-      if (command) this.sync.tap({ kind: 'undo', command });
+      const back = this.#justDone.take(dish);
+      if (back) this.sync.tap(back);
     };
     return html`<pass-taps
       .say=${this.say}

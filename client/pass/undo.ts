@@ -1,9 +1,11 @@
-import type { CommandId, DishId } from '../../shared/kernel/index.ts';
+import type { DishId } from '../../shared/kernel/index.ts';
+import type { Intent } from '../../shared/view/index.ts';
 
 /** So long what a finger did can be taken back beside where it was. */
 const UNDO_MS = 8000;
 
-type Done = { readonly dish: DishId; readonly command: CommandId; readonly until: number };
+/** `back` is what takes it back. */
+type Done = { readonly dish: DishId; readonly back: Intent; readonly until: number };
 
 /** What fingers have just done at the pass, the last first; it passes by itself. */
 export class JustDone {
@@ -16,20 +18,20 @@ export class JustDone {
     this.#changed = changed;
   }
 
-  did(dish: DishId, command: CommandId): void {
+  did(dish: DishId, back: Intent): void {
     const until = performance.now() + UNDO_MS;
     // All of a dish stay as long as the last of them: one who counts on may take back step by step.
     const same = this.#done.map((done) => (done.dish === dish ? { ...done, until } : done));
-    this.#done = [{ dish, command, until }, ...same];
+    this.#done = [{ dish, back, until }, ...same];
     this.#wait();
   }
 
   /** Takes the last of a dish off the list, to be taken back; null where there is none. */
-  take(dish: DishId): CommandId | null {
+  take(dish: DishId): Intent | null {
     const last = this.#done.find((done) => done.dish === dish);
     this.#done = this.#done.filter((done) => done !== last);
     this.#changed();
-    return last?.command ?? null;
+    return last?.back ?? null;
   }
 
   has(dish: DishId): boolean {
