@@ -9,9 +9,12 @@ import { Part } from './part.ts';
 
 const MOST_DIGITS = 3;
 
+/** What a reading may be kept as besides. */
+export type Way = { readonly label: string; readonly way: string };
+
 /**
  * Digits for a temperature, in the kitchen's unit. What no thermometer shows is said beside and
- * stays to be mended. Tells `read` with the temperature, or `close`.
+ * stays to be mended. Tells `read` with the temperature, `read-as` with it and a way, or `close`.
  */
 @customElement('key-pad')
 export class KeyPad extends Part {
@@ -63,6 +66,8 @@ export class KeyPad extends Part {
   @property() name = '';
   @property({ type: Number }) lowC: Celsius = celsius(-40);
   @property({ type: Number }) highC: Celsius = celsius(450);
+  /** Boxes that keep the reading as something more than one; their `way` is told beside it. */
+  @property({ attribute: false }) ways: readonly Way[] = [];
   @state() private digits = '';
   @state() private isWrong = false;
 
@@ -80,7 +85,8 @@ export class KeyPad extends Part {
   protected override draw() {
     const { words, say } = this;
     const choices = [
-      { label: words.keep, choose: () => this.#keep(), takes: true },
+      { label: words.keep, choose: () => this.#keep(null), takes: true },
+      ...this.ways.map(({ label, way }) => ({ label, choose: () => this.#keep(way) })),
       { label: words.leaveIt, choose: () => this.tell('close', null), leaves: true },
     ];
     const low = temperature(this.lowC, say);
@@ -115,11 +121,12 @@ export class KeyPad extends Part {
     this.isWrong = false;
   }
 
-  #keep(): void {
+  #keep(way: string | null): void {
     const shown = Number(this.digits);
     const tempC = this.say.temperature === '°F' ? toCelsius(fahrenheit(shown)) : celsius(shown);
     const isPlausible = this.digits !== '' && tempC >= this.lowC && tempC <= this.highC;
-    if (isPlausible) this.tell('read', tempC);
+    if (isPlausible && way === null) this.tell('read', tempC);
+    else if (isPlausible) this.tell('read-as', { tempC, way });
     this.isWrong = !isPlausible;
   }
 }

@@ -4,7 +4,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { Instant, SlotId } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { Mark, PitRule, SmokerDrawing } from '../../shared/view/index.ts';
-import { temperature, textIn } from '../../shared/words/index.ts';
+import { clockTime, temperature, textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './clock-time.ts';
 import { Part } from './part.ts';
@@ -120,9 +120,10 @@ export class SmokerCutaway extends Part {
       ${this.#heat(smoker)}`;
   }
 
-  #fire({ id, setC, lastAir }: SmokerDrawing) {
+  #fire({ id, setC, lastAir, spell }: SmokerDrawing) {
     const { words, say } = this;
-    const set = setC === null ? '' : `${words.setTo(temperature(setC, say))} · `;
+    const out = spell ? `${this.#spell(spell)} · ` : '';
+    const set = `${out}${setC === null ? '' : `${words.setTo(temperature(setC, say))} · `}`;
     if (!lastAir) return html`${set}${words.noReading}`;
     const { trendCPerHour: trend } = lastAir;
     const way = Math.abs(trend) < TREND_C_PER_HOUR ? '' : trend > 0 ? words.rising : words.falling;
@@ -130,6 +131,13 @@ export class SmokerCutaway extends Part {
     const isOld = this.now - lastAir.at > OLD_MS;
     return html`${set}<span class=${this.marks.has(id) ? 'here' : ''}>${is}</span>
       ${isOld ? html`<clock-time .say=${say} .at=${lastAir.at}></clock-time>` : nothing}`;
+  }
+
+  #spell({ kind, since, backAt }: NonNullable<SmokerDrawing['spell']>): string {
+    const { words, say } = this;
+    const at = clockTime(since, say);
+    if (kind === 'cold') return words.coldSince(at);
+    return words.downSince(at, backAt && clockTime(backAt, say));
   }
 
   #heat({ heat }: SmokerDrawing) {

@@ -4,6 +4,7 @@ import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { ServiceOutlook } from '../../shared/view/index.ts';
 import { base } from '../theme/index.ts';
+import type { Choice } from './choice-strip.ts';
 import './choice-strip.ts';
 import './clock-time.ts';
 import { Part } from './part.ts';
@@ -65,6 +66,8 @@ export class WallHead extends Part {
   @property({ type: Number }) now: Instant = instant(0);
   @property({ type: Boolean, reflect: true }) narrow = false;
   @property({ type: Boolean, reflect: true }) tight = false;
+  /** Boxes beside those that every wall has. */
+  @property({ attribute: false }) others: readonly Choice[] = [];
   @state() private isOpen = false;
 
   protected override draw() {
@@ -73,6 +76,7 @@ export class WallHead extends Part {
       this.isOpen = !this.isOpen;
     };
     const choices = [
+      ...this.others,
       { label: words.otherScreen, choose: () => location.assign('/') },
       { label: words.close, choose: toggle, leaves: true },
     ];

@@ -4,11 +4,15 @@ import type { Drawn, Intent, NowTask, StationPage, WorkView } from '../../shared
 import { isWork } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
 import '../parts/now-line.ts';
+import '../parts/news-line.ts';
 import '../parts/wall-notice.ts';
 import type { Sync } from '../sync/index.ts';
 import { markOf } from './day-controller.ts';
 import { refusalOf, saidOf, strayRefusal } from './refusals.ts';
 import type { Touched } from './touched.ts';
+
+/** So long news stand on a wall that hears no hub; the hub takes them off by itself. */
+const NEWS_MS = 600_000;
 
 /** What a wall hands to its lines. */
 export type Work = {
@@ -51,9 +55,11 @@ export function workLine(
 
 /** What the wall has to say of itself, over its lines. */
 export function notice(page: Pick<StationPage, 'now'>, { sync, say }: Pick<Work, 'sync' | 'say'>) {
-  const { aloneSince, pending, isOutboxFailing, readOnly } = sync.state;
+  const { aloneSince, pending, isOutboxFailing, readOnly, view } = sync.state;
   const shown = page.now.map(({ task }) => task.id);
-  return html`<wall-notice
+  const news = view?.news ?? null;
+  const isNew = news !== null && sync.hubNow() < news.at + NEWS_MS;
+  return html`<div><wall-notice
     .say=${say}
     .aloneSince=${aloneSince}
     .kept=${pending.length}
@@ -62,5 +68,10 @@ export function notice(page: Pick<StationPage, 'now'>, { sync, say }: Pick<Work,
     .stray=${strayRefusal(sync.state, shown, say)}
     .said=${saidOf(sync.state, say)}
     @seen=${({ detail }: CustomEvent<CommandId>) => sync.seen(detail)}
-  ></wall-notice>`;
+  ></wall-notice>
+    <news-line
+      .say=${say}
+      .news=${isNew ? news : null}
+      @back=${({ detail }: CustomEvent<CommandId>) => sync.tap({ kind: 'undo', command: detail })}
+    ></news-line></div>`;
 }

@@ -8,7 +8,12 @@ import '../parts/key-pad.ts';
 
 /** What a thermometer is held to, and how it is called beside the keys. */
 export type Reading =
-  | { readonly kind: 'air'; readonly smoker: SmokerId; readonly name: string }
+  | {
+      readonly kind: 'air';
+      readonly smoker: SmokerId;
+      readonly name: string;
+      readonly spell: SmokerDrawing['spell'];
+    }
   | { readonly kind: 'core'; readonly load: LoadDrawing; readonly name: string };
 
 /** What a working thermometer can show; the hub keeps to the same. */
@@ -17,9 +22,9 @@ const PLAUSIBLE_C = {
   core: { low: celsius(-30), high: celsius(105) },
 } as const;
 
-export function airOf({ id, name }: SmokerDrawing, say: Say): Reading {
+export function airOf({ id, name, spell }: SmokerDrawing, say: Say): Reading {
   const said = `${textIn(name, say)}: ${ui[say.language].airReading}`;
-  return { kind: 'air', smoker: id, name: said };
+  return { kind: 'air', smoker: id, name: said, spell };
 }
 
 export function coreOf(load: LoadDrawing, say: Say): Reading {
@@ -37,14 +42,39 @@ export function readingPad(
     keep({ kind: 'reading', where: placeOf(reading), tempC: detail });
     close();
   };
+  const readAs = ({ detail }: CustomEvent<ReadAs>) => {
+    if (reading.kind === 'air') keep(asSaid(reading.smoker, detail));
+    close();
+  };
   return html`<key-pad
     .say=${say}
     .name=${reading.name}
     .lowC=${low}
     .highC=${high}
+    .ways=${waysOf(reading, say)}
     @read=${read}
+    @read-as=${readAs}
     @close=${close}
   ></key-pad>`;
+}
+
+type ReadAs = { readonly tempC: Celsius; readonly way: 'smokerDown' | 'smokerCold' | 'smokerUp' };
+
+/** A smoker that burns may go down or run cold; one that does not may come up. */
+function waysOf(reading: Reading, say: Say): (Pick<ReadAs, 'way'> & { label: string })[] {
+  if (reading.kind === 'core') return [];
+  const { smokerDown, smokerCold, smokerUp } = ui[say.language];
+  const down = { label: smokerDown, way: 'smokerDown' } as const;
+  const cold = { label: smokerCold, way: 'smokerCold' } as const;
+  const up = { label: smokerUp, way: 'smokerUp' } as const;
+  if (!reading.spell) return [cold, down];
+  return reading.spell.kind === 'down' ? [up, cold] : [up, down];
+}
+
+function asSaid(smoker: SmokerId, { tempC, way }: ReadAs): Intent {
+  return way === 'smokerDown'
+    ? { kind: way, smoker, tempC, backAt: null }
+    : { kind: way, smoker, tempC };
 }
 
 function placeOf(reading: Reading): Extract<Intent, { kind: 'reading' }>['where'] {

@@ -11,6 +11,7 @@ import { Part } from '../parts/part.ts';
 import '../parts/smoker-cutaway.ts';
 import '../parts/then-foot.ts';
 import '../parts/wall-head.ts';
+import { crewChoices } from '../shell/crew-choices.ts';
 import { DayController, worstService } from '../shell/day-controller.ts';
 import { SeenSize } from '../shell/seen-size.ts';
 import { Touched } from '../shell/touched.ts';
@@ -75,6 +76,7 @@ export class SmokerWall extends Part {
         .name=${this.words.smokers}
         .outlook=${drawn && worstService(drawn.view)}
         .now=${this.sync.hubNow()}
+        .others=${crewChoices(drawn?.view.people ?? [], this.say, (intent) => this.sync.tap(intent))}
         ?narrow=${this.narrow}
       ></wall-head>
       ${drawn ? this.#page(drawn) : this.#nothing()}`;

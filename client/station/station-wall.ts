@@ -11,6 +11,7 @@ import '../parts/next-row.ts';
 import { Part } from '../parts/part.ts';
 import '../parts/then-foot.ts';
 import '../parts/wall-head.ts';
+import { crewChoices } from '../shell/crew-choices.ts';
 import { DayController, worstService } from '../shell/day-controller.ts';
 import { SeenSize } from '../shell/seen-size.ts';
 import { Touched } from '../shell/touched.ts';
@@ -102,6 +103,7 @@ export class StationWall extends Part {
       .name=${name}
       .outlook=${drawn && worstService(drawn.view)}
       .now=${this.sync.hubNow()}
+      .others=${crewChoices(drawn?.view.people ?? [], say, (intent) => this.sync.tap(intent))}
       ?narrow=${narrow}
       ?tight=${isTight(this.#size.seen)}
     ></wall-head>`;

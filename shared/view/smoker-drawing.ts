@@ -1,5 +1,5 @@
 import type { Live } from '../day/index.ts';
-import { heatNeededC, loadsOf, passagesOf, slotName } from '../day/index.ts';
+import { heatNeededC, loadsOf, passagesOf, slotName, spellOf } from '../day/index.ts';
 import type { SlotId, SmokerId, TaskId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
 import type { Smoker } from '../kitchen/index.ts';
@@ -14,6 +14,7 @@ export function smokerDrawing(live: Live, smoker: Smoker): SmokerDrawing {
     heat: smoker.heat,
     setC: fireNow(live, smoker),
     lastAir: lastAir(live, smoker.id),
+    spell: spellDrawn(live, smoker.id),
     racks: smoker.racks.map((rack) => ({
       slot: must(slotName(kitchen, rack.slot), rack.slot),
       lengthM: rack.lengthM,
@@ -21,6 +22,11 @@ export function smokerDrawing(live: Live, smoker: Smoker): SmokerDrawing {
       loads: loadsIn(live, rack.slot),
     })),
   };
+}
+
+function spellDrawn({ state }: Live, smoker: SmokerId): SmokerDrawing['spell'] {
+  const spell = spellOf(state, smoker);
+  return spell && { kind: spell.kind, since: spell.from, backAt: spell.backAt };
 }
 
 /** Loads not yet off, in the order they come. */

@@ -120,6 +120,12 @@ export type SmokerDrawing = {
     readonly at: Instant;
     readonly trendCPerHour: number;
   } | null;
+  /** While it is down, or runs cold: since when, and when somebody has it back. */
+  readonly spell: {
+    readonly kind: 'down' | 'cold';
+    readonly since: Instant;
+    readonly backAt: Instant | null;
+  } | null;
   readonly racks: readonly RackDrawing[];
 };
 

@@ -39,6 +39,14 @@ export const interfaceEnglish: Interface = {
   tapAt: (time) => `Tap at ${time}`,
   refusedTap: (title, why) => `${title}: ${why}`,
 
+  goesOut: (name) => `${name} goes out`,
+  comesIn: (name) => `${name} is in again`,
+  smokerDown: 'it is down',
+  smokerCold: 'it runs cold',
+  smokerUp: 'it is up again',
+  downSince: (time, back) => `DOWN since ${time}${back ? `, back about ${back}` : ''}`,
+  coldSince: (time) => `runs cold since ${time}`,
+
   smokers: 'Smokers',
   setTo: (temp) => `set ${temp}`,
   airIs: (temp) => `is ${temp}`,

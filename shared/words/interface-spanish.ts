@@ -39,6 +39,14 @@ export const interfaceSpanish: Interface = {
   tapAt: (time) => `Toque de las ${time}`,
   refusedTap: (title, why) => `${title}: ${why}`,
 
+  goesOut: (name) => `${name} sale`,
+  comesIn: (name) => `${name} ha vuelto`,
+  smokerDown: 'está apagado',
+  smokerCold: 'va frío',
+  smokerUp: 'vuelve a estar en marcha',
+  downSince: (time, back) => `APAGADO desde ${time}${back ? `, vuelve hacia ${back}` : ''}`,
+  coldSince: (time) => `va frío desde ${time}`,
+
   smokers: 'Ahumadores',
   setTo: (temp) => `fijo ${temp}`,
   airIs: (temp) => `ahora ${temp}`,

@@ -41,6 +41,14 @@ export type Interface = {
   tapAt(time: string): string;
   refusedTap(title: string, why: string): string;
 
+  goesOut(name: string): string;
+  comesIn(name: string): string;
+  readonly smokerDown: string;
+  readonly smokerCold: string;
+  readonly smokerUp: string;
+  downSince(time: string, back: string | null): string;
+  coldSince(time: string): string;
+
   readonly smokers: string;
   setTo(temp: string): string;
   airIs(temp: string): string;

@@ -197,6 +197,7 @@ export const smokerView: SmokerView = {
       heat: 'below',
       setC: celsius(107.2),
       lastAir: { tempC: celsius(95), at: at(-4), trendCPerHour: -14 },
+      spell: null,
       racks: [
         rack('a', 1, [shoulders('shoulder-1/stay', 0, [68, 95, 128])]),
         rack('a', 2, [shoulders('shoulder-1/stay', 1, [83, 110, 148])]),
@@ -210,6 +211,7 @@ export const smokerView: SmokerView = {
       heat: 'above',
       setC: celsius(135),
       lastAir: { tempC: celsius(135.5), at: at(-6), trendCPerHour: 0 },
+      spell: null,
       racks: [
         rack('b', 1, []),
         rack('b', 2, [slabs('ribs-1/stay', 0, false)]),
