@@ -28,6 +28,13 @@ export function replayJson(live: Live) {
       text,
       task,
     })),
+    screens: [...state.who.screens.values()].map(({ id, name, place, pairedAt, revokedAt }) => ({
+      id,
+      name,
+      ...place,
+      ...moment('letIn', pairedAt, zone),
+      isIn: revokedAt === null,
+    })),
     services: servicesJson(live),
   };
 }

@@ -41,6 +41,7 @@ export function replayText(live: Live, say: Say, head: readonly string[]): strin
     ...(more > 0 ? [`  and ${more} more`] : []),
     ...section('Temperatures', readingRows(live, say)),
     ...section('Notes', noteRows(live, say)),
+    ...section('Screens', screenRows(live, say)),
     '',
   ].join('\n');
 }
@@ -105,5 +106,12 @@ function noteRows(live: Live, say: Say): string[][] {
     const about = task === null ? undefined : live.index.tasks.get(task);
     const what = about ? whatOf(live, about, say).join(', ') : '';
     return [clockTime(at, say), nameOf(live, by), text, what];
+  });
+}
+
+function screenRows(live: Live, say: Say): string[][] {
+  return [...live.state.who.screens.values()].map(({ name, place, revokedAt }) => {
+    const where = [place.role, ...place.stations].join(', ');
+    return [name, where, revokedAt === null ? '' : `taken off ${clockTime(revokedAt, say)}`];
   });
 }
