@@ -6,7 +6,7 @@ import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import { planStyle } from './plan-editor.css.ts';
 
-/** One dish of a service. Tells `dish-changed` with the dish, or `batch-edit` for the hub to make. */
+/** A dish of a service. Tells `dish-changed` with it, or `batch-edit` for the hub to make. */
 @customElement('plan-dish')
 export class PlanDish extends Part {
   static override styles = [base, planStyle];

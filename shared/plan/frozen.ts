@@ -12,7 +12,7 @@ import type {
   Use,
 } from '../schedule/index.ts';
 
-/** What stands of an activity: where and by whom, and both its times, its start alone or neither. */
+/** What stands of an activity: where and by whom, and both times, its start alone or neither. */
 export type Stands = { readonly its: Placement; readonly times: 'both' | 'start' | 'neither' };
 
 type Facts = {

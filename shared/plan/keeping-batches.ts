@@ -60,5 +60,5 @@ function saleOf({ problem: { goals, activities } }: BuiltDay, { id }: Batch): Se
   return length?.kind === 'wait' ? length.minS : seconds(0);
 }
 
-/** The number that a batch goes by, which its id ends in. @example numberOf('noon-ribs-2') //=> 2 */
+/** The number that a batch goes by, as its id ends. @example numberOf('noon-ribs-2') //=> 2 */
 export const numberOf = (id: string): number => Number(id.slice(id.lastIndexOf('-') + 1));

@@ -19,9 +19,8 @@ import { kitchenResource } from './resources.ts';
 import { withRounds } from './rounds.ts';
 
 /**
- * Work planned up to the last second before a break comes after the break when it slips by a
- * second; so much of each span of a hand's time is left free at its end where the day allows (our
- * choice).
+ * Work up to the last second before a break comes after it when it slips by a second; so much of
+ * each span of a hand's time is left free at its end where the day allows (our choice).
  */
 const BEFORE_A_BREAK_S = minutes(30);
 
@@ -59,26 +58,22 @@ function mainWork(day: BuiltDay, planner: Planner, options: Options): Planned {
   if ([...roomy.values()].every((wish) => wish && !ask(wish, options).ok)) {
     return planner(day.problem, { ...options, attempts: ATTEMPTS_TO_SAY_WHY });
   }
-  const inOne = (wish: Problem) => {
-    const planned = ask(wish, options);
-    return planned.ok ? planned.schedule : null;
-  };
+  const inOne = (wish: Problem) => inOneStep(wish, ask, options);
   const inTwo = (wish: Problem) => inTwoSteps(wish, roomy.get(wish) ?? pooled(wish), ask, options);
   const schedule = freshest(wishes, inTwo, day) ?? freshest(wishes, inOne, day);
   return schedule ? { ok: true, schedule } : ask(day.problem, options);
 }
 
-/**
- * The schedule of a day of which much stands already: what is left is few enough to be planned with
- * its racks in one, by the same wishes.
- */
+/** The schedule of a day of which much stands: what is left is planned with its racks in one. */
 export function planAround(day: BuiltDay, planner: Planner, options: Options): Planned {
-  const inOne = (wish: Problem) => {
-    const planned = planner(wish, options);
-    return planned.ok ? planned.schedule : null;
-  };
+  const inOne = (wish: Problem) => inOneStep(wish, planner, options);
   const schedule = freshest(wishesOf(day), inOne, day);
   return schedule ? { ok: true, schedule } : planner(day.problem, options);
+}
+
+function inOneStep(wish: Problem, planner: Planner, options: Options): Schedule | null {
+  const planned = planner(wish, options);
+  return planned.ok ? planned.schedule : null;
 }
 
 /** The same planner, which answers what it was asked before from memory. */
