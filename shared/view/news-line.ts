@@ -1,6 +1,7 @@
 import type { Live } from '../day/index.ts';
+import { deliveryEffect } from '../day/index.ts';
 import type { CommandId, Instant, Seconds, Text } from '../kernel/index.ts';
-import { minutes } from '../kernel/index.ts';
+import { minutes, seconds } from '../kernel/index.ts';
 import { type Logged, logged } from './day-log.ts';
 
 /** The last decision of a person and what it moved, as one line. */
@@ -13,6 +14,9 @@ export type NewsLine = {
   readonly tasks: readonly { readonly title: Text; readonly batch: Text; readonly byS: Seconds }[];
   readonly more: number;
   readonly services: readonly { readonly name: Text; readonly byS: Seconds }[];
+  /** Of a delivery: portions that can no longer be given, and how much longer trimming takes. */
+  readonly lost: readonly { readonly batch: Text; readonly portions: number }[];
+  readonly longerS: Seconds;
   readonly canBeUndone: boolean;
 };
 
@@ -40,6 +44,17 @@ export function newsLine(live: Live): NewsLine | null {
       const found = index.plan.built.services.find(({ id }) => id === service);
       return found ? [{ name: found.name, byS }] : [];
     }),
+    ...deliveredBy(live),
     canBeUndone: news.canBeUndone,
   };
+}
+
+function deliveredBy({ news, state, index }: Live): Pick<NewsLine, 'lost' | 'longerS'> {
+  const told = news?.told;
+  const effect = told?.kind === 'deliveryCame' ? deliveryEffect(state, index, told.cut) : null;
+  const lost = (effect?.lost ?? []).flatMap(({ batch, portions }) => {
+    const found = index.batches.get(batch);
+    return found ? [{ batch: found.name, portions }] : [];
+  });
+  return { lost, longerS: effect?.longerS ?? seconds(0) };
 }

@@ -10,6 +10,8 @@ type NewsWords = {
   more(count: number): string;
   gains(service: string, by: string): string;
   loses(service: string, by: string): string;
+  lost(batch: string, portions: number): string;
+  longer(by: string): string;
   readonly nothing: string;
 };
 
@@ -20,6 +22,8 @@ const words: Readonly<Record<Language, NewsWords>> = {
     more: (count) => `${count} more`,
     gains: (service, by) => `${service} gains ${by}`,
     loses: (service, by) => `${service} loses ${by}`,
+    lost: (batch, portions) => `${portions} portions fewer of ${batch}`,
+    longer: (by) => `trimming takes ${by} longer`,
     nothing: 'no time moves',
   },
   es: {
@@ -28,14 +32,19 @@ const words: Readonly<Record<Language, NewsWords>> = {
     more: (count) => `${count} más`,
     gains: (service, by) => `${service} gana ${by}`,
     loses: (service, by) => `${service} pierde ${by}`,
+    lost: (batch, portions) => `${portions} porciones menos de ${batch}`,
+    longer: (by) => `limpiar lleva ${by} más`,
     nothing: 'ningún horario cambia',
   },
 };
 
 /** Who decided what, and what it moved, in one line. */
-export function sayNews({ person, said, tasks, more, services }: NewsLine, say: Say): string {
+export function sayNews(news: NewsLine, say: Say): string {
+  const { person, said, tasks, more, services } = news;
   const { later, earlier, gains, loses, ...rest } = words[say.language];
   const moved = [
+    ...news.lost.map(({ batch, portions }) => rest.lost(textIn(batch, say), portions)),
+    ...(news.longerS >= 60 ? [rest.longer(durationWords(news.longerS))] : []),
     ...services.map(({ name, byS }) =>
       (byS > 0 ? gains : loses)(textIn(name, say), durationWords(byS)),
     ),
