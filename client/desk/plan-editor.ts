@@ -107,7 +107,7 @@ export class PlanEditor extends Part {
       }
       ${
         shown?.canUndo && !typed
-          ? html`<button @click=${() => this.#settle(() => this.doors.undo())}>${said.undo}</button>`
+          ? html`<button @click=${() => this.#undo()}>${said.undo}</button>`
           : nothing
       }
     </plan-verdict>`;
@@ -197,6 +197,10 @@ export class PlanEditor extends Part {
   async #take(): Promise<void> {
     const { typed } = this;
     if (typed) await this.#settle(() => this.doors.take(typed));
+  }
+
+  #undo(): Promise<void> {
+    return this.#settle(() => this.doors.undo());
   }
 
   async #settle(ask: () => Promise<PlanAnswer<PlanTried>>): Promise<void> {
