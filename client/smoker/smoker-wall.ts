@@ -71,12 +71,13 @@ export class SmokerWall extends Part {
 
   protected override draw() {
     const drawn = this.#day?.drawn ?? null;
+    const people = drawn?.view.people ?? [];
     return html`<wall-head
         .say=${this.say}
         .name=${this.words.smokers}
         .outlook=${drawn && worstService(drawn.view)}
         .now=${this.sync.hubNow()}
-        .others=${crewChoices(drawn?.view.people ?? [], this.say, (intent) => this.sync.tap(intent))}
+        .others=${crewChoices(people, this.say, (intent) => this.sync.tap(intent))}
         ?narrow=${this.narrow}
       ></wall-head>
       ${drawn ? this.#page(drawn) : this.#nothing()}`;

@@ -83,6 +83,7 @@ const kinds: Readonly<Record<Happening['kind'], true>> = {
   undone: true,
 };
 
+/** Whether an event is of those that happen to the day besides its tasks. */
 export function isHappening<E extends { readonly kind: string }>(
   event: E,
 ): event is Extract<E, { readonly kind: Happening['kind'] }> {

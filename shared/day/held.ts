@@ -67,7 +67,7 @@ export function heldBy(state: DayState, index: PlanIndex, smoker: SmokerId): Set
 }
 
 /** The smoker that a stay is in, or will come to. */
-export function smokerOfStay(state: DayState, index: PlanIndex, stay: TaskId): SmokerId | null {
+function smokerOfStay(state: DayState, index: PlanIndex, stay: TaskId): SmokerId | null {
   const [load] = loadsOf(state, index, stay);
   return load ? (findSlot(index.plan.kitchen, load.slot)?.smoker.id ?? null) : null;
 }
