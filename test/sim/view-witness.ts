@@ -78,7 +78,7 @@ export class ViewWitness {
  */
 function withoutAmounts(view: View) {
   if (!('news' in view) || !view.news) return view;
-  const { services: _services, tasks: _tasks, ...news } = { services: [], tasks: [], ...view.news };
+  const { services: _services, tasks: _tasks, more: _more, ...news } = view.news;
   return { ...view, news };
 }
 
