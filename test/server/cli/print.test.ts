@@ -15,7 +15,14 @@ describe('the sheets of a plan', () => {
   it('are one page with its own letters, on stdout', async () => {
     const { exit, said } = await typed(folder.path, 'print', `plans/${today}.json`);
     expect(exit).toBe(0);
-    expect(headings(said)).toEqual(['Trim', 'Mix bench', 'Stove', 'Pit', 'Pass', 'Pull list and mixes']);
+    expect(headings(said)).toEqual([
+      'Trim',
+      'Mix bench',
+      'Stove',
+      'Pit',
+      'Pass',
+      'Pull list and mixes',
+    ]);
     expect(said).toContain('url(data:font/woff2;base64,');
     expect(said).not.toContain('as it stood');
   });
