@@ -43,10 +43,15 @@ export async function openOurs(
     return screen;
   });
   const views = await Promise.all(firsts);
+  // Two faces may show one task, as the smokers' and the pit's do.
+  const taken = new Set<string>();
   const hands = all.slice(0, faces.length).flatMap((screen, i) => {
     const { view } = must(views[i], 'a view');
     const tasks = isWork(view) ? view.tasks : [];
-    const task = tasks.find(({ state }) => state === 'running' || state === 'ready');
+    const task = tasks.find(
+      ({ id, state }) => !taken.has(id) && (state === 'running' || state === 'ready'),
+    );
+    if (task) taken.add(task.id);
     return task ? [{ screen, task }] : [];
   });
   for (const { screen, task } of hands) {
