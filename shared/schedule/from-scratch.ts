@@ -14,13 +14,16 @@ const SPARE_RISES = 8;
  */
 export function raiseAll(rule: Rule): void {
   for (let node = rise(rule); node !== NOWHERE; node = rise(rule)) {
-    giveUpOne(rule, circleAt(rule, node));
+    const circle = circleAt(rule, node);
+    // What runs rises by its far end alone.
+    giveUpOne(rule, circle.length > 0 ? circle : circleAt(rule, node + 1));
   }
 }
 
 /**
  * Raises all times to the least that keep the rule: one pass in the order of the arcs, and then
- * what arcs back ask for. Answers with a node on a circle, if there is one, or `NOWHERE`.
+ * what arcs back ask for. Answers with the near node of an activity that rises for ever, or
+ * `NOWHERE`.
  */
 export function rise(rule: Rule): number {
   const { size, order, rank } = rule.net;

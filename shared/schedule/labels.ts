@@ -1,5 +1,6 @@
 import { NOWHERE } from './by.ts';
 import { tellDependents } from './dependents.ts';
+import { Detours } from './detours.ts';
 import { raiseAll } from './from-scratch.ts';
 import { Heap } from './heap.ts';
 import { UNBOUND } from './live-net.ts';
@@ -10,9 +11,6 @@ import type { Rule } from './rule.ts';
 const DETOURS_MOST = 64;
 /** In an honest settling no activity is worked out more often than this, on the average. */
 const ROUNDS_MOST = 16;
-
-/** `node` hangs on what the activity `over` hung on before it came to hang on `node`. */
-type Detour = { readonly over: number; readonly node: number };
 
 /**
  * The least times that keep the rule, kept up to date from change to change: only what hangs on a
@@ -28,18 +26,16 @@ type Detour = { readonly over: number; readonly node: number };
 export class Labels {
   readonly rule: Rule;
   readonly #queue: Heap;
+  readonly #tell = (activity: number) => this.mark(activity);
   /** Activities worked out in this settling, with the times they had before. */
   readonly #visited: number[] = [];
   readonly #seen: Uint8Array;
   readonly #beforeS: Int32Array;
   /** Activities whose arcs ask something else now, though their times be the same. */
   readonly #restaged: Uint8Array;
-  #detours: Detour[] = [];
-  /** Detours that begin once the activity they lead round is worked out. */
-  #newDetours: Detour[] = [];
+  readonly #detours: Detours;
   /** False where arcs had to be given up: then every change is worked out from scratch. */
   #isMendable = true;
-  readonly #tell = (activity: number) => this.mark(activity);
 
   constructor(rule: Rule) {
     const { size } = rule.net;
@@ -48,6 +44,7 @@ export class Labels {
     this.#seen = new Uint8Array(size);
     this.#beforeS = new Int32Array(size * 2);
     this.#restaged = new Uint8Array(size);
+    this.#detours = new Detours(rule, this.#tell);
   }
 
   /** Works out all times for the first time. */
@@ -66,7 +63,7 @@ export class Labels {
     for (const arc of this.rule.givenUp) rule.givenUp.add(arc);
     rule.tooLong.set(this.rule.tooLong);
     const copy = new Labels(rule);
-    copy.#detours = [...this.#detours];
+    copy.#detours.takeOver(this.#detours);
     copy.#isMendable = this.#isMendable;
     return copy;
   }
@@ -90,6 +87,7 @@ export class Labels {
 
   /** Works out all that the marked ones change. Answers with the activities whose times changed. */
   settle(): number[] {
+    this.#detours.beginSettling();
     if (this.#queue.size > 0 && !(this.#isMendable && this.#mend())) this.#startOver();
     const { timeS } = this.rule;
     const changed = this.#visited.filter(
@@ -122,12 +120,14 @@ export class Labels {
     this.#remember(activity);
     const restaged = this.#restaged[activity] === 1;
     this.#restaged[activity] = 0;
-    if (this.#detours.length > 0) this.#leaveDetours(activity);
-    if (this.#newDetours.length > 0) this.#beginDetours(activity);
+    this.#detours.workedOut(activity);
+    const [nearS, farS] = [at(rule.timeS, near), at(rule.timeS, far)];
     rule.askNear(activity);
     const nearMoved = rule.take(near);
     rule.askFar(activity);
     const farMoved = rule.take(far);
+    const isFallen = at(rule.timeS, near) < nearS || at(rule.timeS, far) < farS;
+    if (isFallen) this.#detours.fallen(activity);
     if (nearMoved || restaged) tellDependents(rule, near, this.#tell);
     if (farMoved || restaged) tellDependents(rule, far, this.#tell);
   }
@@ -140,33 +140,10 @@ export class Labels {
       if (!rule.isAskedMore(self, from, arc)) continue;
       count++;
       this.mark(self >> 1);
-      this.#leadRound(self >> 1, from);
+      this.#detours.leadRound(self >> 1, from);
     }
     rule.doubts.length = 0;
     return count;
-  }
-
-  /** Lets the first of a chain that hangs on an activity hang on what that hangs on. */
-  #leadRound(over: number, from: number): void {
-    const { source } = this.rule;
-    let node = from;
-    while (node !== NOWHERE && at(source, node) >> 1 !== over) node = at(source, node);
-    if (node === NOWHERE) return;
-    let beyond = at(source, node);
-    while (beyond >> 1 === over) beyond = at(source, beyond);
-    source[node] = beyond;
-    this.#newDetours.push({ over, node });
-  }
-
-  /** What is worked out anew makes no detour any more; who made one round it must look again. */
-  #leaveDetours(activity: number): void {
-    for (const { over, node } of this.#detours) if (over === activity) this.mark(node >> 1);
-    this.#detours = this.#detours.filter(({ node }) => node >> 1 !== activity);
-  }
-
-  #beginDetours(activity: number): void {
-    for (const each of this.#newDetours) if (each.over === activity) this.#detours.push(each);
-    this.#newDetours = this.#newDetours.filter(({ over }) => over !== activity);
   }
 
   #startOver(): void {
@@ -179,8 +156,7 @@ export class Labels {
     rule.givenUp.clear();
     rule.tooLong.fill(0);
     rule.doubts.length = 0;
-    this.#detours.length = 0;
-    this.#newDetours.length = 0;
+    this.#detours.clear();
     this.#isMendable = this.#mend();
     if (this.#isMendable) return;
     while (this.#queue.size > 0) this.#queue.pop();

@@ -178,3 +178,34 @@ describe('a change of mode', () => {
     expect(spanOf(timeline, 'lift')).toEqual([100, 125]);
   });
 });
+
+describe('work that a break put off, with all that must come straight before it', () => {
+  it('comes back to where it was once it is early enough to be done before the break', () => {
+    const day = problem({
+      activities: [
+        activity('load', work(180)),
+        activity('smoke', work(7_200)),
+        activity('probe', work(540), [need(['ana'])]),
+      ],
+      lags: [lag('load.end', 'smoke.start', 0, 0), lag('smoke.end', 'probe.start', 0, 600)],
+      resources: [
+        unit('ana', [
+          [0, 12_000],
+          [12_900, 40_000],
+        ]),
+      ],
+    });
+    const timeline = live(day, [
+      put('load', 2_000, 2_180),
+      put('smoke', 2_180, 9_380),
+      put('probe', 9_380, 9_920, 'ana'),
+    ]);
+    timeline.lengthIs(activityId('load'), seconds(2_580));
+    expect(spanOf(timeline, 'probe')).toEqual([12_900, 13_440]);
+    expect(spanOf(timeline, 'smoke')).toEqual([5_100, 12_300]);
+    timeline.lengthIs(activityId('load'), seconds(180));
+    expect(spanOf(timeline, 'load')).toEqual([2_000, 2_180]);
+    expect(spanOf(timeline, 'smoke')).toEqual([2_180, 9_380]);
+    expect(spanOf(timeline, 'probe')).toEqual([9_380, 9_920]);
+  });
+});
