@@ -6,7 +6,7 @@ const refuse = { appliesTo: 'any', severity: 'refuse' } as const;
 const handbook = {
   section: 'chapter 3',
   source: "FSIS Processing Inspectors' Calculations Handbook",
-  edition: '1995, from a transcription',
+  edition: '1995, a copy typed anew',
   sure: 'secondary copy',
 } as const;
 

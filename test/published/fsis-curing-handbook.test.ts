@@ -1,5 +1,5 @@
 /**
- * FSIS Processing Inspectors' Calculations Handbook, chapter 3 (1995), read in a transcription:
+ * FSIS Processing Inspectors' Calculations Handbook, chapter 3 (1995), read in a copy typed anew:
  * secondary copy. The forms in ounces and gallons are of 9 CFR 424.21(c), from memory.
  */
 import { describe, expect, it } from 'vitest';

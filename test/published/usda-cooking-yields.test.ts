@@ -11,7 +11,7 @@ const yieldOf = (id: string) =>
 
 /**
  * USDA Table of Cooking Yields for Meat and Poultry (ARS, 2012; release 2, 2014): cooked weight of
- * 100 raw, rows as transcribed in public nutrition data, the table itself not opened. They are oven
+ * 100 raw, rows as copied into public nutrition data, the table itself not opened. They are oven
  * and braising tests to moderate ends; a smoker goes on to about 200 °F, so they bound our defaults
  * from above.
  */
