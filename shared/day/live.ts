@@ -75,6 +75,7 @@ export class Live {
    * has folded it already hands the day over, so that what is read off it is read once.
    */
   apply(event: Event, folded: DayState = fold(this.#state, event)): void {
+    const isBehind = this.#now > event.keptAt;
     this.tick(event.keptAt);
     const before = this.#state;
     const seen = this.#timeline && isNews(event) ? seenOn(this.#timeline, this.index) : null;
@@ -87,6 +88,8 @@ export class Live {
     else if (event.kind === 'undone') this.#timeline = asUndone(this.#state, this.#now);
     else this.#follow(before, event);
     if (event.kind === 'planAdopted') this.#news = null;
+    // What it moved is told as of when it was kept, though the clock went on while it was written.
+    else if (seen && isBehind) this.#news = openLive(folded, event.keptAt).news;
     else if (seen) this.#news = newsOf(event, seen, seenOn(this.timeline, this.index));
   }
 
