@@ -41,11 +41,12 @@ export class NewsLinePart extends Part {
   protected override draw() {
     const { news, say, words } = this;
     if (!news) return nothing;
-    const back = { label: words.takeBack, choose: () => this.tell('back', news.command) };
+    const name = words.takeBack;
+    const back = { label: name, choose: () => this.tell('back', news.command) };
     return html`<p role="status">${sayNews(news, say)}</p>
       ${
         news.canBeUndone
-          ? html`<choice-strip .say=${say} .name=${words.takeBack} .choices=${[back]}></choice-strip>`
+          ? html`<choice-strip .say=${say} .name=${name} .choices=${[back]}></choice-strip>`
           : nothing
       }`;
   }

@@ -13,6 +13,9 @@ import {
 } from '../store/index.ts';
 import { furnish } from './furnish.ts';
 
+const WAS_EMPTY =
+  ', which was empty: the demo’s kitchen, catalogue and plan are in it now, for you to change.';
+
 /** A kitchen's folder, held by this process alone. */
 export type OpenFolder = {
   readonly path: string;
@@ -48,7 +51,7 @@ export function openFolder(choice: FolderChoice, closing: Closing): OpenFolder {
     lines: [
       choice.path === null
         ? `A demo, thrown away at the end. (${path})`
-        : `Kept in ${path}${furnished === 'furnished' ? ', which was empty: the demo’s kitchen, catalogue and plan are in it now, for you to change.' : '.'}`,
+        : `Kept in ${path}${furnished === 'furnished' ? WAS_EMPTY : '.'}`,
     ],
     sayAddress: (address) => lock.say({ ...holder, address }),
   };

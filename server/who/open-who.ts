@@ -42,8 +42,9 @@ export function openWho(folder: string, { isOpen, isClaiming, clock, closing }: 
           ownersCode
             ? [
                 `Owner’s code: ${ownersCode.shown}`,
-                `  Type it at ${address}/pair.html within ten minutes: that screen becomes the desk,`,
-                '  which may open every screen and lets the others in. Starting again gives another.',
+                `  Type it at ${address}/pair.html within ten minutes: that screen becomes the`,
+                '  desk, which may open every screen and lets the others in. Starting again gives',
+                '  another.',
               ]
             : [],
       };

@@ -65,7 +65,10 @@ export const english: Phrases = {
     outOfDate: 'The plan has changed since: look at what the move does now.',
     nothingMoves: 'That load is there already: pick another rack.',
     readOnly: (atSeq) =>
-      `Nothing can be kept: the log is damaged after entry ${atSeq}. Tell the pitmaster, write on paper.`,
+      [
+        'Nothing can be kept: the log is damaged after entry',
+        `${atSeq}. Tell the pitmaster, write on paper.`,
+      ].join(' '),
     hubFault: 'The hub failed at this and wrote down why: tell whoever looks after it.',
     badMessage: (where, what) => `Not understood at ${where}: ${what}.`,
   },

@@ -10,7 +10,10 @@ export const planEnglish: PlanPhrases = {
   portionOverPiece: (of, portion, piece) =>
     `${of}: a portion is ${portion}, and one piece gives ${piece}: make the portion that or less.`,
   noSmoker: (of, set, each, nearest) =>
-    `${of}: no smoker can take it at ${set}: ${each}${nearest === null ? '' : `; nearest: ${nearest}`}.`,
+    [
+      `${of}: no smoker can take it at ${set}:`,
+      `${each}${nearest === null ? '' : `; nearest: ${nearest}`}.`,
+    ].join(' '),
   unfit: {
     notWished: (smoker) => `${smoker} is not among its slots`,
     heat: (smoker, coolest, hottest) => `${smoker} holds ${coolest} to ${hottest}`,
@@ -23,11 +26,17 @@ export const planEnglish: PlanPhrases = {
     weight: (smoker, most) => `pieces of ${most} or less, in ${smoker}`,
   },
   noSkill: (of, step, skill, needs, has) =>
-    `${of}, “${step}” needs ${needs} with the skill “${skill}”; the crew has ${has}: ${needs - has} more must be on it.`,
+    [
+      `${of}, “${step}” needs ${needs} with the skill “${skill}”;`,
+      `the crew has ${has}: ${needs - has} more must be on it.`,
+    ].join(' '),
   handLacksSkill: (of, step, hand, skill) =>
     `${of}, “${step}” is given to ${hand}, who has not been shown “${skill}”.`,
   noShift: (of, step, needs, longest) =>
-    `${of}, “${step}” takes ${needs} for one piece; the longest anyone who can do it is there in one go is ${longest}.`,
+    [
+      `${of}, “${step}” takes ${needs} for one piece; the longest`,
+      `anyone who can do it is there in one go is ${longest}.`,
+    ].join(' '),
   noStation: (of, step, bench) =>
     `${of}, “${step}” needs a bench for “${bench}”; no station has one.`,
   noRoomToKeep: {
@@ -39,17 +48,29 @@ export const planEnglish: PlanPhrases = {
       `${of}, “${step}” needs ${needs} places for whole pieces in the cabinets; there are ${has}.`,
   },
   limitTooShort: (of, from, to, needs, allowed) =>
-    `${of}: from “${from}” to “${to}” takes ${needs} even for one piece; at most ${allowed} is allowed.`,
+    [
+      `${of}: from “${from}” to “${to}” takes ${needs}`,
+      `even for one piece; at most ${allowed} is allowed.`,
+    ].join(' '),
   serviceTooEarly: (of, opens, needs, has, can) =>
-    `${of} needs ${needs} before it opens at ${opens}, and there are ${has}: it can open at ${can}.`,
+    [
+      `${of} needs ${needs} before it opens at ${opens},`,
+      `and there are ${has}: it can open at ${can}.`,
+    ].join(' '),
   batchTooLarge: (of, number, pieces, most, portions) =>
-    `${of}: batch ${number} is ${pieces} pieces, and ${most} can be made in one go: make it ${portions} portions or less, or split it.`,
+    [
+      `${of}: batch ${number} is ${pieces} pieces, and ${most} can be`,
+      `made in one go: make it ${portions} portions or less, or split it.`,
+    ].join(' '),
   batchBegun: (batch, pieces) =>
     `${batch} has begun, ${pieces} pieces of it: leave it in the plan, and change the others.`,
   stepBegun: (batch, step) =>
     `${batch}: “${step}” has begun and could not have come so: leave what came before it as it is.`,
   trimShort: (of, cut, needs, has, portions) =>
-    `${of} needs ${needs} of ${cut}, and what it is taken from leaves ${has}: that is enough for ${portions} portions.`,
+    [
+      `${of} needs ${needs} of ${cut}, and what it is taken from`,
+      `leaves ${has}: that is enough for ${portions} portions.`,
+    ].join(' '),
   limitBroken: (about, limit, asked, found) =>
     [
       `${about} breaks a limit: ${limit}`,
@@ -62,7 +83,10 @@ export const planEnglish: PlanPhrases = {
     noResource: (task, amount, most) =>
       `“${task}” needs ${amount} at once of what there is ${most} of.`,
     noRoom: (task, places, from, to, short, by) =>
-      `“${task}” finds no room on ${places} between ${from} and ${to}: ${short} are lacking, taken by ${by}.`,
+      [
+        `“${task}” finds no room on ${places} between ${from}`,
+        `and ${to}: ${short} are lacking, taken by ${by}.`,
+      ].join(' '),
     goalTooEarly: (chain, short) => `The chain ${chain} is ${short} too long for its service.`,
     malformed: (where, what) => `The plan makes no sense at ${where}: ${what}.`,
   },

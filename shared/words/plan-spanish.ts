@@ -4,13 +4,19 @@ export const planSpanish: PlanPhrases = {
   quoted: (title) => `«${title}»`,
   unknownWord: (path, found, allowed) => `${path}: se encontró ${found}; se admite: ${allowed}.`,
   closesBeforeOpening: (service, opens, closes) =>
-    `${service} abre a las ${opens} y cierra a las ${closes}: después de medianoche, sume 24 horas.`,
+    [
+      `${service} abre a las ${opens} y cierra a las`,
+      `${closes}: después de medianoche, sume 24 horas.`,
+    ].join(' '),
   salesAfterClosing: (of, counted, open) =>
     `${of}: hay ventas contadas para ${counted} cuartos de hora y está abierto ${open}.`,
   portionOverPiece: (of, portion, piece) =>
     `${of}: una porción pesa ${portion} y una pieza da ${piece}: hágala de eso o menos.`,
   noSmoker: (of, set, each, nearest) =>
-    `${of}: ningún ahumador puede con ello a ${set}: ${each}${nearest === null ? '' : `; lo más cercano: ${nearest}`}.`,
+    [
+      `${of}: ningún ahumador puede con ello a ${set}:`,
+      `${each}${nearest === null ? '' : `; lo más cercano: ${nearest}`}.`,
+    ].join(' '),
   unfit: {
     notWished: (smoker) => `${smoker} no está entre sus lugares`,
     heat: (smoker, coolest, hottest) => `${smoker} mantiene de ${coolest} a ${hottest}`,
@@ -25,11 +31,17 @@ export const planSpanish: PlanPhrases = {
     weight: (smoker, most) => `piezas de ${most} o menos, en ${smoker}`,
   },
   noSkill: (of, step, skill, needs, has) =>
-    `${of}, «${step}» pide ${needs} con la destreza «${skill}»; el equipo tiene ${has}: faltan ${needs - has}.`,
+    [
+      `${of}, «${step}» pide ${needs} con la destreza «${skill}»;`,
+      `el equipo tiene ${has}: faltan ${needs - has}.`,
+    ].join(' '),
   handLacksSkill: (of, step, hand, skill) =>
     `${of}, «${step}» se dio a ${hand}, a quien no se le ha enseñado «${skill}».`,
   noShift: (of, step, needs, longest) =>
-    `${of}, «${step}» dura ${needs} por pieza; quien sabe hacerlo está como mucho ${longest} seguidas.`,
+    [
+      `${of}, «${step}» dura ${needs} por pieza; quien`,
+      `sabe hacerlo está como mucho ${longest} seguidas.`,
+    ].join(' '),
   noStation: (of, step, bench) =>
     `${of}, «${step}» pide un puesto de «${bench}»; ninguna estación lo tiene.`,
   noRoomToKeep: {
@@ -41,17 +53,26 @@ export const planSpanish: PlanPhrases = {
       `${of}, «${step}» pide ${needs} lugares para piezas enteras en los armarios; hay ${has}.`,
   },
   limitTooShort: (of, from, to, needs, allowed) =>
-    `${of}: de «${from}» a «${to}» pasan ${needs} aun con una pieza; se admite como mucho ${allowed}.`,
+    [
+      `${of}: de «${from}» a «${to}» pasan ${needs} aun`,
+      `con una pieza; se admite como mucho ${allowed}.`,
+    ].join(' '),
   serviceTooEarly: (of, opens, needs, has, can) =>
     `${of} pide ${needs} antes de abrir a las ${opens} y hay ${has}: puede abrir a las ${can}.`,
   batchTooLarge: (of, number, pieces, most, portions) =>
-    `${of}: la tanda ${number} es de ${pieces} piezas y de una vez caben ${most}: hágala de ${portions} porciones o menos, o divídala.`,
+    [
+      `${of}: la tanda ${number} es de ${pieces} piezas y de una vez caben`,
+      `${most}: hágala de ${portions} porciones o menos, o divídala.`,
+    ].join(' '),
   batchBegun: (batch, pieces) =>
     `${batch} ya empezó, ${pieces} piezas: déjela en el plan y cambie las otras.`,
   stepBegun: (batch, step) =>
     `${batch}: «${step}» ya empezó y no pudo ser así: deje como está lo que va antes.`,
   trimShort: (of, cut, needs, has, portions) =>
-    `${of} pide ${needs} de ${cut} y aquello de lo que sale deja ${has}: alcanza para ${portions} porciones.`,
+    [
+      `${of} pide ${needs} de ${cut} y aquello de lo que`,
+      `sale deja ${has}: alcanza para ${portions} porciones.`,
+    ].join(' '),
   limitBroken: (about, limit, asked, found) =>
     [
       `${about} incumple un límite: ${limit}`,

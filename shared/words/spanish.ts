@@ -67,7 +67,10 @@ export const spanish: Phrases = {
     outOfDate: 'El plan ha cambiado: mire qué hace ahora el cambio.',
     nothingMoves: 'Esa carga ya está ahí: elija otra parrilla.',
     readOnly: (atSeq) =>
-      `No se puede guardar nada: el registro está dañado tras la entrada ${atSeq}. Avise al jefe y anote en papel.`,
+      [
+        'No se puede guardar nada: el registro está dañado tras',
+        `la entrada ${atSeq}. Avise al jefe y anote en papel.`,
+      ].join(' '),
     hubFault: 'El centro falló en esto y anotó por qué: avise a quien lo cuida.',
     badMessage: (where, what) => `No se entiende en ${where}: ${what}.`,
   },

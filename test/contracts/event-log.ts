@@ -139,7 +139,7 @@ export function eventLogContract(name: string, newMedium: () => LogMedium) {
     });
 
     describe('when it must not keep', () => {
-      it('refuses a writer that does not know the last entry, and keeps nothing of it', async () => {
+      it('refuses a writer that does not know the last entry, and keeps nothing', async () => {
         await log.append(oneNote(1, 'e1'));
         expect(await log.append(oneNote(1, 'e1', 'late'))).toEqual({
           ok: false,

@@ -38,7 +38,7 @@ async function titles(): Promise<Map<string, string>> {
 const sorted = (deeds: readonly Deed[]) =>
   deeds.map(({ kind, title }) => `${kind}: ${title}`).sort();
 
-test('a day on two walls through a killed hub and a lost network keeps exactly what was tapped', async ({
+test('two walls keep exactly what was tapped, through a killed hub and a lost network', async ({
   browser,
 }) => {
   const handsContext = await browser.newContext({ viewport: { width: 1920, height: 1080 } });

@@ -120,7 +120,7 @@ describe('the ovens in which the roast table counts, 3-401.11(B)(2)', () => {
     expect(creditsRoastTable(foodCode, 'roast', oven)).toBe(counts);
   });
 
-  it('do not hold a dry smoker at 225 °F, where only the row without a time carries a roast', () => {
+  it('do not hold a dry smoker at 225 °F, where only the row without a time holds', () => {
     const smoker: Oven = { heat: 'still, dry', setC: degF(225), pieceKg: kilograms(6) };
     expect(ended('roast', 145, 3600, smoker)).toMatchObject({
       ok: false,

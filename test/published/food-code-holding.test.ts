@@ -176,7 +176,7 @@ describe('tables and tools in use, 4-602.11(C)', () => {
 
 describe('what needs a variance, 3-502.11', () => {
   // As adopted in Maine, Washington and Michigan; secondary copies.
-  it('is curing, smoking to preserve, additives to preserve and a vacuum bag, each by its row', () => {
+  it('is curing, smoking or additives to preserve, and a vacuum bag, each by its row', () => {
     const done = ['curing', 'smoking to preserve', 'additives to preserve', 'vacuum bag'] as const;
     const rows = variancesOf(foodCode, done);
     expect(rows.map(({ process }) => process)).toEqual(done);

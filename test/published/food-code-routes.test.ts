@@ -88,7 +88,7 @@ describe('what waits, waits at the code’s temperatures', () => {
     for (const { mind } of held) expect(mind?.en).toContain(`${rows.hotHold} °F or above`);
   });
 
-  it('cold: the person is told 41 °F or below wherever something lies in the cooler for hours', () => {
+  it('cold: the person is told 41 °F or below wherever the cooler holds for hours', () => {
     const cold = waits.filter(({ keep, atMostS }) => keep?.in === 'cooler' && atMostS >= 6 * 3600);
     expect(cold.length).toBeGreaterThan(8);
     for (const { mind } of cold) expect(mind?.en).toContain(`${rows.coldHold} °F or below`);

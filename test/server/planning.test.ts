@@ -146,7 +146,7 @@ describe('a plan that is due', () => {
     expect((await planning.look(now())).what).toBe('as-before');
   });
 
-  it('gives way to the next day’s when its own is over, and that begins with nothing done', async () => {
+  it('gives way to the next day’s when its own is over, begun with nothing done', async () => {
     haveEverybodyInDaily();
     await planning.look(now());
     await start();

@@ -27,12 +27,6 @@ describe('a planted fault of the text is found', () => {
     ]);
   });
 
-  it('in a comment as wide, and not in a sentence that no formatter breaks', () => {
-    const sentence = `'${'a word '.repeat(15)}'`;
-    expect(longLines(source('shared/a.ts', `  say: ${sentence},\n`))).toEqual([]);
-    expect(longLines(source('shared/a.ts', `// say ${sentence}\n`))).toHaveLength(1);
-  });
-
   it('in a file with one line too many, while a test may be longer', () => {
     const text = 'x\n'.repeat(251);
     expect(longFiles(source('server/a.ts', text))).toHaveLength(1);

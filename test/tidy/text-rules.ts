@@ -10,17 +10,12 @@ const MAX_TEST_LINES = 400;
 
 const isHandWritten = ({ path }: Source) => isCode(path) || /\.(css|html|jsonc)$/.test(path);
 
-/** A sentence in quotes, or a piece of one after a template's hole: no formatter breaks it. */
-const SENTENCE = /(['"`]).{40,}\1/;
-const COMMENT = /^\s*(\/\/|\/?\*)/;
-
-/** A line is read whole; what cannot be broken, an address or a sentence, may stand out. */
+/** A line of the page is read whole; an address that cannot be broken may stand out. */
 export function longLines(source: Source): Fault[] {
   if (!isHandWritten(source)) return [];
   return source.text.split('\n').flatMap((line, index) => {
     const columns = [...line].length;
     if (columns <= MAX_COLUMNS || /https?:\/\/\S{40}/.test(line)) return [];
-    if (SENTENCE.test(line) && !COMMENT.test(line)) return [];
     return [`${source.path}:${index + 1} is ${columns} columns wide, ${MAX_COLUMNS} are allowed`];
   });
 }

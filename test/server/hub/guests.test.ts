@@ -30,7 +30,7 @@ describe('a screen that may show its face no longer', () => {
     expect(off.blanks).toMatchObject([{ refusal: { rule: 'screen-revoked' } }]);
   });
 
-  it('comes again and is told why, asked nothing further and shown nothing of the day', async () => {
+  it('comes again and is told why, asked nothing and shown nothing of the day', async () => {
     const { hub, clock } = await openNotes(memoryDisk());
     void hub.accept(seenLink(trim, 'on')).command(noteCommand('without off'));
     await settle(clock);

@@ -44,7 +44,7 @@ describe('one tap', () => {
     expect(a.views[1]).toBe(b.views[1]);
   });
 
-  it('says who and on which screen, and the screen is the one whose link it came over', async () => {
+  it('says who and on which screen, and that is the one whose link it came over', async () => {
     const disk = memoryDisk();
     const { hub, clock } = await openNotes(disk);
     const listener = hub.accept(seenLink(trim, 'the-wall'));
@@ -253,7 +253,7 @@ describe('time', () => {
     expect(kept(disk).map(({ at }) => at)).toEqual([earlier, now, now]);
   });
 
-  it('does not run backwards when the machine’s clock is set back, nor over a restart', async () => {
+  it('does not run backwards when the machine’s clock is set back, nor at a restart', async () => {
     const disk = memoryDisk();
     const one = await openNotes(disk);
     one.clock.advance(60_000);

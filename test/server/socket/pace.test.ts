@@ -13,7 +13,7 @@ it('fills up again with time', () => {
   expect([1, 2, 3, 4].map(() => pace.take(600))).toEqual([0, 0, 0, 200]);
 });
 
-it('never lets more through in any stretch than the burst and the rate give, and keeps the order', () => {
+it('lets no more through in any stretch than burst and rate give, and keeps the order', () => {
   const gaps = fc.array(fc.integer({ min: 0, max: 500 }), { minLength: 1, maxLength: 60 });
   fc.assert(
     fc.property(gaps, (gapsMs) => {

@@ -94,7 +94,7 @@ describe('a power cut', () => {
   });
 });
 
-it('keeps a command twice where the key was forgotten, so that a simulation can find it', async () => {
+it('keeps a command twice where the key was forgotten, for a simulation to find', async () => {
   const log = openMemoryLog(memoryDisk({ keys: 'any' }));
   await log.claim('e1');
   await log.append(oneNote(1, 'e1', 'once'));

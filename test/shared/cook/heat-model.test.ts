@@ -83,7 +83,7 @@ describe('the heat that arrives', () => {
 describe('the water of a piece', () => {
   const drying = shoulder.drying ?? sealed;
 
-  it('is on the surface, gone off or dripped, and never more on the surface than it can hold', () => {
+  it('is on the surface, gone off or dripped, and never more there than it can hold', () => {
     for (const around of [shoulder.around, { ...shoulder.around, ...foil }]) {
       const { model } = runPlain({ ...shoulder, around }, 12 * 3600);
       const came =

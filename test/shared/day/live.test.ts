@@ -76,7 +76,7 @@ describe('the live day', () => {
     expect(whole).toEqual(telling.state);
   });
 
-  it('moves what follows when a hand says it is late, and moves it back when that is undone', () => {
+  it('moves what follows when a hand says it is late, and back when that is undone', () => {
     const { telling, at } = usualDay(10);
     const running = must(handsInOrder[10], 'a task');
     telling.ask({ kind: 'start', task: running }, at);

@@ -73,7 +73,7 @@ describe('the pass', () => {
   });
 
   // Common practice, no source: whole briskets are held 8 to 12 h, pulled pork in pans 4 h.
-  it('lets a whole brisket be held 12 h from the cabinet on, pulled shoulder 4 h from pulling', () => {
+  it('lets a brisket be held 12 h from the cabinet on, pulled shoulder 4 h from pulling', () => {
     const brisket = must(
       dishOf(atOpening, 'sliced-brisket').pans.find(({ stage }) => stage === 'ready'),
       'a brisket',

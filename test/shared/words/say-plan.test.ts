@@ -56,7 +56,11 @@ const refusals: readonly [PlanRefusal, string][] = [
         { smoker: { en: 'D' }, why: 'not-wished' },
       ],
     },
-    'Dinner, Ribs: no smoker can take it at 225 °F: A holds 302 °F to 392 °F; B has 12 in on a rack and a piece takes 20 in; C carries 11 lb on a rack and a piece is 20 lb; D is not among its slots; nearest: A at 302 °F.',
+    [
+      'Dinner, Ribs: no smoker can take it at 225 °F: A holds 302 °F to 392 °F;',
+      'B has 12 in on a rack and a piece takes 20 in; C carries 11 lb on a rack',
+      'and a piece is 20 lb; D is not among its slots; nearest: A at 302 °F.',
+    ].join(' '),
   ],
   [
     { rule: 'no-skill', ...step, skill, needs: 2, has: 1 },
@@ -68,7 +72,10 @@ const refusals: readonly [PlanRefusal, string][] = [
   ],
   [
     { rule: 'no-shift', ...step, needS: seconds(7200), longestS: seconds(3600) },
-    'Dinner, Ribs, “Trim” takes 2 h for one piece; the longest anyone who can do it is there in one go is 1 h.',
+    [
+      'Dinner, Ribs, “Trim” takes 2 h for one piece; the',
+      'longest anyone who can do it is there in one go is 1 h.',
+    ].join(' '),
   ],
   [
     { rule: 'no-station', ...step, bench: { en: 'trim' } },
@@ -87,7 +94,10 @@ const refusals: readonly [PlanRefusal, string][] = [
       needS: seconds(5400),
       allowedS: seconds(3600),
     },
-    'Dinner, Ribs: from “off” to “sliced” takes 1 h 30 min even for one piece; at most 1 h is allowed.',
+    [
+      'Dinner, Ribs: from “off” to “sliced” takes 1 h 30',
+      'min even for one piece; at most 1 h is allowed.',
+    ].join(' '),
   ],
   [
     {
@@ -109,7 +119,10 @@ const refusals: readonly [PlanRefusal, string][] = [
       hasKg: kilograms(0.45359237 * 8),
       portions: 30,
     },
-    'Dinner, Ribs needs 12 lb of rib tips, and what it is taken from leaves 8 lb: that is enough for 30 portions.',
+    [
+      'Dinner, Ribs needs 12 lb of rib tips, and what it is',
+      'taken from leaves 8 lb: that is enough for 30 portions.',
+    ].join(' '),
   ],
   [
     {
@@ -125,7 +138,10 @@ const refusals: readonly [PlanRefusal, string][] = [
       asked: '165 °F',
       found: '160 °F',
     },
-    'Dinner, Ribs, “Trim” breaks a limit: End of cooking: poultry (3-401.11(A)(3), the code, 2017); asked 165 °F, planned 160 °F.',
+    [
+      'Dinner, Ribs, “Trim” breaks a limit: End of cooking: poultry',
+      '(3-401.11(A)(3), the code, 2017); asked 165 °F, planned 160 °F.',
+    ].join(' '),
   ],
 ];
 
@@ -167,7 +183,10 @@ const conflicts: readonly [Conflict, string][] = [
       shortS: seconds(1200),
       blockedBy: [id('b')],
     },
-    '“task a” finds no room on place r between 01:00 and 02:00: 20 min are lacking, taken by “task b”.',
+    [
+      '“task a” finds no room on place r between 01:00',
+      'and 02:00: 20 min are lacking, taken by “task b”.',
+    ].join(' '),
   ],
   [
     {
