@@ -122,7 +122,7 @@ export class NowLine extends Part {
     const { say } = this;
     const words = [
       countPieces(task.pieces, task.piece, say),
-      weight(task.weightKg, say),
+      task.weightKg > 0 && weight(task.weightKg, say),
       task.mix && `${textIn(task.mix.name, say)}, ${weight(task.mix.weightKg, say)}`,
       task.check?.coreAtLeastC && `≥ ${temperature(task.check.coreAtLeastC, say)}`,
     ].filter(Boolean);

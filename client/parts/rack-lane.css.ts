@@ -5,7 +5,7 @@ export const rackLaneStyles = css`
     display: grid;
     grid-template-columns: calc(24px * var(--arcmin)) minmax(0, 1fr);
     grid-template-rows: minmax(0, 1fr);
-    min-height: max(var(--touch), calc(60px * var(--arcmin)));
+    min-height: var(--touch);
     position: relative;
   }
   .label {
@@ -26,29 +26,38 @@ export const rackLaneStyles = css`
     line-height: 1.1;
     display: flex;
     justify-content: space-between;
-    gap: 0.8em;
+    gap: 0.5em;
     white-space: nowrap;
     overflow: hidden;
   }
   .words > :first-child {
     font-weight: 800;
-  }
-  .next {
-    display: flex;
-    gap: 0.3em;
+    flex: 0 1 auto;
     min-width: 0;
-  }
-  .next > :first-child {
     overflow: hidden;
     text-overflow: ellipsis;
+  }
+  /* When is what counts: there is what for only where both have room. */
+  .next {
+    display: flex;
+    flex-flow: row-reverse wrap;
+    justify-content: flex-start;
+    flex: 1 0 6.1em;
+    height: 1.1em;
+    column-gap: 0.3em;
+    overflow: hidden;
   }
   .coming {
     color: var(--soft);
     font-weight: 600;
   }
-  .coming:last-child {
-    overflow: hidden;
-    text-overflow: ellipsis;
+  small {
+    font-size: 0.62em;
+  }
+  /* Till when it is free says no more than when that comes. */
+  .to-come {
+    flex-wrap: wrap;
+    height: 1.1em;
   }
   svg {
     display: block;

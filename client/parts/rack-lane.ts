@@ -73,7 +73,7 @@ export class RackLane extends Part {
     const many = countPieces(first.pieces, first.piece, say);
     if (!first.here) {
       const at = clockTime(first.inAt, say);
-      return html`<p class="words">
+      return html`<p class="words to-come">
         <span class="coming">${words.comesAt(many, at)}</span>
         <span class="coming">${words.freeTill(at)}</span>
       </p>`;
@@ -91,7 +91,7 @@ export class RackLane extends Part {
             : then && html`, ${then.many}`
         }
       </span>
-      <span class="next"><span>${what}</span><span>${when}</span></span>
+      <span class="next"><span>${smallHalf(when)}</span><span>${what}</span></span>
     </p>`;
   }
 
@@ -181,3 +181,9 @@ export class RackLane extends Part {
 /** What is to come is drawn first, so that what is there stands before it. */
 const fromBehind = (laid: readonly LaidOut[]) =>
   [...laid].sort((a, b) => Number(a.load.here) - Number(b.load.here));
+
+/** The half of the day is written small, as clocks on the walls have it. */
+function smallHalf(when: string) {
+  const half = when.search(/ [ap]m$/);
+  return half < 0 ? when : html`${when.slice(0, half)} <small>${when.slice(half + 1)}</small>`;
+}

@@ -24,7 +24,7 @@ export class SmokerCutaway extends Part {
     css`
       :host {
         display: grid;
-        grid-template-rows: auto minmax(0, 1fr) auto;
+        grid-template-rows: auto minmax(0, 1fr);
         padding: 0 var(--edge) calc(4px * var(--arcmin));
         min-height: 0;
         min-width: 0;
@@ -47,8 +47,10 @@ export class SmokerCutaway extends Part {
         text-underline-offset: 0.14em;
       }
       .fire {
+        flex-basis: 100%;
         font-size: var(--small);
         font-weight: 700;
+        text-align: left;
       }
       .fire clock-time {
         color: var(--soft);
@@ -60,17 +62,16 @@ export class SmokerCutaway extends Part {
       }
       .racks {
         display: grid;
-        grid-auto-rows: minmax(0, 1fr);
+        grid-auto-rows: minmax(var(--touch), 1fr);
         min-height: 0;
+        overflow: hidden auto;
       }
       .heat {
         display: flex;
         align-items: center;
-        justify-content: center;
-        gap: 0.5em;
+        gap: 0.35em;
         font-size: var(--small);
         font-weight: 700;
-        line-height: 1.2;
       }
       .heat svg {
         height: 1em;
@@ -99,6 +100,7 @@ export class SmokerCutaway extends Part {
     if (!smoker) return nothing;
     return html`<button class="title" @click=${() => this.tell('air', smoker.id)}>
         <h2>${textIn(smoker.name, this.say)}</h2>
+        ${this.#heat(smoker)}
         <span class="fire">${this.#fire(smoker)}</span>
       </button>
       <div class="racks">
@@ -116,8 +118,7 @@ export class SmokerCutaway extends Part {
             ?asked=${this.askedSlot === rack.slot.id}
           ></rack-lane>`,
         )}
-      </div>
-      ${this.#heat(smoker)}`;
+      </div>`;
   }
 
   #fire({ id, setC, lastAir, spell }: SmokerDrawing) {
@@ -142,13 +143,13 @@ export class SmokerCutaway extends Part {
 
   #heat({ heat }: SmokerDrawing) {
     const { words } = this;
-    const said = { below: words.heatBelow, above: words.heatAbove, side: words.heatSide }[heat];
+    const said = { below: words.fatDown, above: words.fatUp, side: words.heatSide }[heat];
     const turn = { below: 0, above: 180, side: 90 }[heat];
-    return html`<p class="heat">
+    return html`<span class="heat">
       <svg viewBox="0 0 100 100" aria-hidden="true">
         ${svg`<path transform=${`rotate(${turn} 50 50)`} d="M50 96V12M16 46L50 10L84 46" />`}
       </svg>
       ${said}
-    </p>`;
+    </span>`;
   }
 }

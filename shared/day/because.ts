@@ -6,6 +6,7 @@ import type { Reason } from '../schedule/index.ts';
 import { holdsOf } from './held.ts';
 import type { Live } from './live.ts';
 import { personName, slotName, smokerName, taskName } from './plan-index.ts';
+import { undoneBefore } from './ready.ts';
 
 /**
  * Why a task is when it is, as data with the names of its subjects; `shared/words` makes the
@@ -48,8 +49,12 @@ function saidOf(live: Live, task: TaskId, reason: Reason): Because | null {
     case 'length':
       return null;
     case 'now':
-    case 'held':
-      return { kind: 'now' };
+    case 'held': {
+      // All that is overdue is expected now: then the order is what holds it up, not the clock.
+      const before = undoneBefore(live.state, task);
+      if (!before) return { kind: 'now' };
+      return { kind: 'after', task: taskName(live.index, before), waitS: seconds(0) };
+    }
     case 'plan':
     case 'release':
     case 'yields':

@@ -56,6 +56,8 @@ export const interfaceEnglish: Interface = {
   heatBelow: 'heat from below: fat side down',
   heatAbove: 'heat from above: fat side up',
   heatSide: 'heat from the side',
+  fatDown: 'fat side down',
+  fatUp: 'fat side up',
   free: 'free',
   freeTill: (time) => `free till ${time}`,
   comesAt: (pieces, time) => `${pieces} at ${time}`,

@@ -56,6 +56,8 @@ export const interfaceSpanish: Interface = {
   heatBelow: 'calor de abajo: grasa abajo',
   heatAbove: 'calor de arriba: grasa arriba',
   heatSide: 'calor de lado',
+  fatDown: 'grasa abajo',
+  fatUp: 'grasa arriba',
   free: 'libre',
   freeTill: (time) => `libre hasta ${time}`,
   comesAt: (pieces, time) => `${pieces} a las ${time}`,

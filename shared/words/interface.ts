@@ -58,6 +58,9 @@ export type Interface = {
   readonly heatBelow: string;
   readonly heatAbove: string;
   readonly heatSide: string;
+  /** Which side of a fat cap the heat comes to, beside an arrow that shows from where. */
+  readonly fatDown: string;
+  readonly fatUp: string;
   readonly free: string;
   freeTill(time: string): string;
   comesAt(pieces: string, time: string): string;

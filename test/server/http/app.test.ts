@@ -33,7 +33,7 @@ afterEach(() => {
   rmSync(dist, { recursive: true });
 });
 
-it('serves a page that runs no inline script, is in no frame and tells nobody its place', async () => {
+it('serves a page that runs no inline script, is in no frame and tells nobody of it', async () => {
   const { headers, status } = await fetch(`${base}/`);
   expect(status).toBe(200);
   const policy = headers.get('content-security-policy') ?? '';
