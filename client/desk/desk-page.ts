@@ -1,13 +1,11 @@
 import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { CommandId } from '../../shared/kernel/index.ts';
 import type { DeskView, View } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { deskWords, sayRefusal } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
-import '../parts/wall-notice.ts';
 import { DayController } from '../shell/day-controller.ts';
-import { saidOf, strayRefusal } from '../shell/refusals.ts';
+import { notice } from '../shell/notice.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
 import './desk-head.ts';
@@ -88,7 +86,7 @@ export class DeskPage extends Part {
     const view = drawn?.view ?? null;
     const { say, sync } = this;
     return html`<desk-head .say=${say} .view=${view} .now=${sync.hubNow()}></desk-head>
-      ${this.#tabs()} ${this.#notice()}
+      ${this.#tabs()} ${notice({ now: [] }, this)}
       <main role="tabpanel" tabindex="0" aria-label=${this.#name(this.section)}>
         ${drawn ? this.section?.draw({ sync, say, ...drawn }) : this.#bare()}
       </main>`;
@@ -123,21 +121,6 @@ export class DeskPage extends Part {
 
   #name(section: Section | undefined): string {
     return section ? deskWords[this.say.language].sections[section.name] : '';
-  }
-
-  #notice() {
-    const { sync, say } = this;
-    const { aloneSince, pending, isOutboxFailing, readOnly } = sync.state;
-    return html`<wall-notice
-      .say=${say}
-      .aloneSince=${aloneSince}
-      .kept=${pending.length}
-      ?failing=${isOutboxFailing}
-      .readOnly=${readOnly}
-      .stray=${strayRefusal(sync.state, [], say)}
-      .said=${saidOf(sync.state, say)}
-      @seen=${({ detail }: CustomEvent<CommandId>) => sync.seen(detail)}
-    ></wall-notice>`;
   }
 
   #bare() {

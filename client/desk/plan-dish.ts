@@ -4,12 +4,13 @@ import type { MenuDish, PlanMenu, PlannedBatch, PlannedDish } from '../../shared
 import { planEditorWords, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
+import { formStyle } from './form-style.ts';
 import { planStyle } from './plan-editor.css.ts';
 
 /** A dish of a service. Tells `dish-changed` with it, or `batch-edit` for the hub to make. */
 @customElement('plan-dish')
 export class PlanDish extends Part {
-  static override styles = [base, planStyle];
+  static override styles = [base, formStyle, planStyle];
 
   @property({ attribute: false }) dish!: PlannedDish;
   @property({ attribute: false }) menu!: PlanMenu;

@@ -39,19 +39,6 @@ export const planStyle = css`
     color: var(--soft);
     font-size: var(--small);
   }
-  label {
-    display: inline-flex;
-    align-items: center;
-    gap: 0.4em;
-    min-height: var(--touch);
-  }
-  input,
-  select {
-    min-height: var(--touch);
-    border-bottom: var(--line) solid var(--ink);
-    font-weight: 700;
-    background: var(--ground);
-  }
   input[type='number'] {
     width: 4.5em;
     text-align: right;
@@ -62,23 +49,10 @@ export const planStyle = css`
   select {
     max-width: 100%;
   }
-  button {
-    border: var(--line) solid var(--ink);
-    padding: 0 0.6em;
-    font-weight: 700;
-  }
   button[disabled] {
     border-color: var(--pencil);
     color: var(--soft);
     cursor: default;
-  }
-  .takes {
-    border-width: var(--heavy);
-    font-weight: 800;
-  }
-  .leaves {
-    border-style: dashed;
-    font-weight: 600;
   }
   .verdict {
     padding: var(--gap) 0;
@@ -99,11 +73,11 @@ export const planStyle = css`
     display: block;
   }
   .against {
-    border-bottom: var(--heavy) solid var(--brick);
+    border-bottom: var(--heavy) solid var(--ink);
   }
   .against li {
     padding-left: 0.6em;
-    border-left: var(--heavy) solid var(--brick);
+    border-left: var(--heavy) solid var(--ink);
     margin: 0.25em 0;
   }
 `;

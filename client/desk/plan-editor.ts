@@ -12,6 +12,7 @@ import { planEditorWords } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { readSettings } from '../shell/settings.ts';
 import { base } from '../theme/index.ts';
+import { formStyle } from './form-style.ts';
 import { newDish, weekAfter } from './new-in-plan.ts';
 import { type PlanDoors, planDoors } from './plan-doors.ts';
 import { planStyle } from './plan-editor.css.ts';
@@ -33,6 +34,7 @@ type Service = CookPlan['services'][number];
 export class PlanEditor extends Part {
   static override styles = [
     base,
+    formStyle,
     planStyle,
     css`
       :host {

@@ -6,6 +6,7 @@ import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import { newDish } from './new-in-plan.ts';
 import './plan-dish.ts';
+import { formStyle } from './form-style.ts';
 import { planStyle } from './plan-editor.css.ts';
 
 type Service = CookPlan['services'][number];
@@ -13,7 +14,7 @@ type Service = CookPlan['services'][number];
 /** A service with its dishes. Tells `service-changed`, with null to drop it, and `batch-edit`. */
 @customElement('plan-service')
 export class PlanService extends Part {
-  static override styles = [base, planStyle];
+  static override styles = [base, formStyle, planStyle];
 
   @property({ attribute: false }) service!: Service;
   @property({ attribute: false }) menu!: PlanMenu;

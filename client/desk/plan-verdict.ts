@@ -5,6 +5,7 @@ import type { Refusal } from '../../shared/view/index.ts';
 import { planEditorWords, sayRefusal } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
+import { formStyle } from './form-style.ts';
 import { planStyle } from './plan-editor.css.ts';
 
 /** How far the hub has come with what is typed. */
@@ -13,7 +14,7 @@ export type Phase = 'still' | 'trying' | 'away';
 /** What a plan would do, or what does not fit and what would; the buttons are put in. */
 @customElement('plan-verdict')
 export class PlanVerdict extends Part {
-  static override styles = [base, planStyle];
+  static override styles = [base, formStyle, planStyle];
 
   @property({ attribute: false }) phase: Phase = 'still';
   @property({ attribute: false }) tried: PlanTried | null = null;

@@ -5,6 +5,7 @@ import type { ListedPerson, WhoList } from '../../shared/protocol/index.ts';
 import { whoWords } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
+import { formStyle } from './form-style.ts';
 import { pinField } from './who-present.ts';
 import type { Wish } from './who-screens.ts';
 import { whoStyle } from './who-style.ts';
@@ -12,7 +13,7 @@ import { whoStyle } from './who-style.ts';
 /** Which people have a PIN. Tells `wish`. */
 @customElement('who-people')
 export class WhoPeople extends Part {
-  static override styles = [base, whoStyle];
+  static override styles = [base, formStyle, whoStyle];
 
   @property({ attribute: false }) list!: WhoList;
   @state() private setting: PersonId | null = null;

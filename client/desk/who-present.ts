@@ -5,13 +5,14 @@ import type { WhoList } from '../../shared/protocol/index.ts';
 import { type WhoWords, whoWords } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
+import { formStyle } from './form-style.ts';
 import type { Wish } from './who-screens.ts';
 import { whoStyle } from './who-style.ts';
 
 /** Who has proved to be at the desk, or may. Tells `wish`. */
 @customElement('who-present')
 export class WhoPresent extends Part {
-  static override styles = [base, whoStyle];
+  static override styles = [base, formStyle, whoStyle];
 
   @property({ attribute: false }) list!: WhoList;
 

@@ -7,6 +7,7 @@ import { clockTime, textIn, whoWords } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import type { WhoDoors } from '../shell/who-doors.ts';
 import { base } from '../theme/index.ts';
+import { formStyle } from './form-style.ts';
 import { placeFields, readPlace } from './who-place.ts';
 import { whoStyle } from './who-style.ts';
 
@@ -16,7 +17,7 @@ export type Wish = (doors: WhoDoors) => Promise<Awaited<ReturnType<WhoDoors['ren
 /** The screens of the hub, and those that ask to be let in. Tells `wish`. */
 @customElement('who-screens')
 export class WhoScreens extends Part {
-  static override styles = [base, whoStyle];
+  static override styles = [base, formStyle, whoStyle];
 
   @property({ attribute: false }) list!: WhoList;
   @state() private changing: ScreenId | null = null;

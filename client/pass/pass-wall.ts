@@ -2,16 +2,15 @@ import type { PropertyValues } from 'lit';
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { CommandId, ServiceId } from '../../shared/kernel/index.ts';
+import type { ServiceId } from '../../shared/kernel/index.ts';
 import type { Drawn, Intent, Mark, PassLine, PassView, View } from '../../shared/view/index.ts';
 import { passLine } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { clockRange, passWords, sayRefusal, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import '../parts/wall-head.ts';
-import '../parts/wall-notice.ts';
 import { DayController, markOf, worstService } from '../shell/day-controller.ts';
-import { saidOf, strayRefusal } from '../shell/refusals.ts';
+import { notice } from '../shell/notice.ts';
 import { SeenSize } from '../shell/seen-size.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
@@ -86,7 +85,7 @@ export class PassWall extends Part {
         .now=${this.sync.hubNow()}
         ?narrow=${this.narrow}
       ></wall-head>
-      ${this.#notice()}
+      ${notice({ now: [] }, this)}
       <main tabindex="0" aria-label=${this.#name(view)}>${this.#page(drawn)}</main>`;
   }
 
@@ -144,20 +143,5 @@ export class PassWall extends Part {
       @ask=${act}
       @undo=${undo}
     ></pass-taps>`;
-  }
-
-  #notice() {
-    const { sync, say } = this;
-    const { aloneSince, pending, isOutboxFailing, readOnly } = sync.state;
-    return html`<wall-notice
-      .say=${say}
-      .aloneSince=${aloneSince}
-      .kept=${pending.length}
-      ?failing=${isOutboxFailing}
-      .readOnly=${readOnly}
-      .stray=${strayRefusal(sync.state, [], say)}
-      .said=${saidOf(sync.state, say)}
-      @seen=${({ detail }: CustomEvent<CommandId>) => sync.seen(detail)}
-    ></wall-notice>`;
   }
 }

@@ -1,7 +1,6 @@
 export type { Text } from '../kernel/index.ts';
 export { type BuildOf, build } from './build.ts';
 export type * from './built.ts';
-export { copyPlan } from './copy-plan.ts';
 export { type DishAt, edited, type PlanEdit, writtenOut } from './edits.ts';
 export { type Keeping, keepingOf } from './keeping-batches.ts';
 export type { Breach, FoodKind, LimitRow, Limits } from './limits.ts';

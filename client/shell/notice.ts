@@ -1,0 +1,36 @@
+import { html } from 'lit';
+import type { CommandId } from '../../shared/kernel/index.ts';
+import type { StationPage } from '../../shared/view/index.ts';
+import type { Say } from '../../shared/words/index.ts';
+import '../parts/news-line.ts';
+import '../parts/wall-notice.ts';
+import type { Sync } from '../sync/index.ts';
+import { saidOf, strayRefusal } from './refusals.ts';
+
+/** So long news stand on a screen that hears no hub; the hub takes them off by itself. */
+const NEWS_MS = 600_000;
+
+type Shown = { readonly sync: Sync; readonly say: Say };
+
+/** What a screen has to say of itself, over what it shows. */
+export function notice(page: Pick<StationPage, 'now'>, { sync, say }: Shown) {
+  const { aloneSince, pending, isOutboxFailing, readOnly, view } = sync.state;
+  const shown = page.now.map(({ task }) => task.id);
+  const news = view?.news ?? null;
+  const isNew = news !== null && sync.hubNow() < news.at + NEWS_MS;
+  return html`<div><wall-notice
+    .say=${say}
+    .aloneSince=${aloneSince}
+    .kept=${pending.length}
+    ?failing=${isOutboxFailing}
+    .readOnly=${readOnly}
+    .stray=${strayRefusal(sync.state, shown, say)}
+    .said=${saidOf(sync.state, say)}
+    @seen=${({ detail }: CustomEvent<CommandId>) => sync.seen(detail)}
+  ></wall-notice>
+    <news-line
+      .say=${say}
+      .news=${isNew ? news : null}
+      @back=${({ detail }: CustomEvent<CommandId>) => sync.tap({ kind: 'undo', command: detail })}
+    ></news-line></div>`;
+}
