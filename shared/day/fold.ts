@@ -13,7 +13,8 @@ import { foldWho, isWhoFact } from './who.ts';
  */
 export function fold(state: DayState, event: Event): DayState {
   assert(event.seq > state.seq, `event ${event.seq} after ${state.seq}`);
-  const isSameDay = (event.day ?? state.day) === state.day;
+  // What was done before there was a day, such as letting the desk in, is told with the first.
+  const isSameDay = state.day === null || (event.day ?? state.day) === state.day;
   const head = {
     seq: event.seq,
     day: event.day ?? state.day,

@@ -32,10 +32,11 @@ export {
   zoomed,
 } from './chart-window.ts';
 export type { ChartBar, ChartChain, ChartRange, ChartRow, DayChart } from './day-chart.ts';
-export type { Logged, LogLine } from './day-log.ts';
+export type { LogLine } from './day-log.ts';
 export type { DeskView, PullRow } from './desk-view.ts';
 export { drawnView } from './drawn.ts';
 export { type LaidOut, layOut } from './laid-out.ts';
+export type { Logged } from './logged.ts';
 export type { NewsLine } from './news-line.ts';
 export { type Drawn, type Mark, overlay, type PendingTap } from './overlay.ts';
 export { loadMark } from './overlay-smokers.ts';

@@ -2,7 +2,7 @@ import type { Live } from '../day/index.ts';
 import { deliveryEffect } from '../day/index.ts';
 import type { CommandId, Instant, Seconds, Text } from '../kernel/index.ts';
 import { minutes, seconds } from '../kernel/index.ts';
-import { type Logged, logged } from './day-log.ts';
+import { type Logged, logged } from './logged.ts';
 
 /** The last decision of a person and what it moved, as one line. */
 export type NewsLine = {

@@ -18,11 +18,14 @@ export type LogWords = {
   read(where: string, temp: string): string;
   moved(batch: string, to: string): string;
   note(text: string, about: string | null): string;
-  readonly screen: Record<
-    'screenPaired' | 'screenRenamed' | 'screenMoved' | 'screenRevoked',
-    (name: string) => string
-  >;
-  readonly pin: Record<'pinSet' | 'pinCleared', (person: string) => string>;
+  readonly who: {
+    paired(name: string, place: string): string;
+    moved(name: string, place: string): string;
+    renamed(name: string): string;
+    revoked(name: string): string;
+    pinSet(person: string, isOwner: boolean): string;
+    pinCleared(person: string): string;
+  };
   readonly happening: {
     down(smoker: string, temp: string, back: string | null): string;
     cold(smoker: string, temp: string): string;
@@ -58,14 +61,13 @@ const english: LogWords = {
   read: (where, temp) => `${where} read ${temp}`,
   moved: (batch, to) => `${batch} moved to ${to}`,
   note: (text, about) => (about ? `note on “${about}”: ${text}` : `note: ${text}`),
-  screen: {
-    screenPaired: (name) => `screen “${name}” let in`,
-    screenRenamed: (name) => `screen now called “${name}”`,
-    screenMoved: (name) => `screen “${name}” put up elsewhere`,
-    screenRevoked: (name) => `screen “${name}” taken off`,
-  },
-  pin: {
-    pinSet: (person) => `PIN set for ${person}`,
+  who: {
+    paired: (name, place) => `screen “${name}” let in as ${place}`,
+    moved: (name, place) => `screen “${name}” is now ${place}`,
+    renamed: (name) => `screen now called “${name}”`,
+    revoked: (name) => `screen “${name}” taken off`,
+    pinSet: (person, isOwner) =>
+      `PIN set for ${person}${isOwner ? ', who answers for screens and PINs' : ''}`,
     pinCleared: (person) => `PIN taken from ${person}`,
   },
   happening: {
@@ -102,14 +104,13 @@ const spanish: LogWords = {
   read: (where, temp) => `${where}: se leyó ${temp}`,
   moved: (batch, to) => `${batch} pasa a ${to}`,
   note: (text, about) => (about ? `nota sobre «${about}»: ${text}` : `nota: ${text}`),
-  screen: {
-    screenPaired: (name) => `pantalla «${name}» admitida`,
-    screenRenamed: (name) => `la pantalla se llama ahora «${name}»`,
-    screenMoved: (name) => `pantalla «${name}» puesta en otro lugar`,
-    screenRevoked: (name) => `pantalla «${name}» dada de baja`,
-  },
-  pin: {
-    pinSet: (person) => `PIN puesto a ${person}`,
+  who: {
+    paired: (name, place) => `pantalla «${name}» admitida como ${place}`,
+    moved: (name, place) => `la pantalla «${name}» es ahora ${place}`,
+    renamed: (name) => `la pantalla se llama ahora «${name}»`,
+    revoked: (name) => `pantalla «${name}» dada de baja`,
+    pinSet: (person, isOwner) =>
+      `PIN puesto a ${person}${isOwner ? ', que responde de pantallas y PIN' : ''}`,
     pinCleared: (person) => `PIN quitado a ${person}`,
   },
   happening: {

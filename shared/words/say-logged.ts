@@ -5,6 +5,7 @@ import { type LogWords, logWords } from './log-words.ts';
 import { saySlot } from './reasons.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
+import { whoWords } from './who-words.ts';
 
 /**
  * What happened, as a sentence.
@@ -30,9 +31,8 @@ export function sayLogged(said: Logged, say: Say): string {
     case 'note':
       return words.note(said.text, said.about && textIn(said.about, say));
     case 'screen':
-      return words.screen[said.what](said.name);
     case 'pin':
-      return words.pin[said.what](said.of);
+      return sayWho(said, words, say);
     default:
       return sayHappening(said, words, say);
   }
@@ -85,6 +85,31 @@ function sayHappening(said: Happening, { happening: words }: LogWords, say: Say)
     }
     case 'undone':
       return words.undone(said.what && sayLogged(said.what, say));
+    default:
+      return unreachable(said);
+  }
+}
+
+type Who = Extract<Logged, { kind: 'screen' | 'pin' }>;
+
+function sayWho(said: Who, { who: words }: LogWords, say: Say): string {
+  switch (said.what) {
+    case 'screenPaired':
+    case 'screenMoved': {
+      const named = said.stations.map((station) => textIn(station, say)).join(', ');
+      const place = [whoWords[say.language].roles[said.role], named].filter(Boolean).join(', ');
+      return said.what === 'screenPaired'
+        ? words.paired(said.name, place)
+        : words.moved(said.name, place);
+    }
+    case 'screenRenamed':
+      return words.renamed(said.name);
+    case 'screenRevoked':
+      return words.revoked(said.name);
+    case 'pinSet':
+      return words.pinSet(said.of, said.isOwner);
+    case 'pinCleared':
+      return words.pinCleared(said.of);
     default:
       return unreachable(said);
   }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { openLive } from '../../../shared/day/index.ts';
-import type { PersonId } from '../../../shared/kernel/index.ts';
+import type { Event, WhoFact } from '../../../shared/day/index.ts';
+import { emptyDay, fold, openLive } from '../../../shared/day/index.ts';
+import type { CommandId, PersonId, ScreenId } from '../../../shared/kernel/index.ts';
 import { after, celsius, minutes, must } from '../../../shared/kernel/index.ts';
 import type { LogLine } from '../../../shared/view/index.ts';
 import { viewOf } from '../../../shared/view/index.ts';
@@ -82,6 +83,59 @@ describe('the log of the day', () => {
       `${person.name} is out`,
       `${smoker.name.en} is down at 122 °F`,
     ]);
+  });
+
+  it('tells which screens were let in and where, renamed, moved and taken off, and of PINs', () => {
+    const telling = new Telling();
+    const screen = 'by-the-door' as ScreenId;
+    const [trim, mix] = plan.kitchen.stations;
+    const stations = [must(trim, 'a station').id, must(mix, 'another').id];
+    const facts: WhoFact[] = [
+      { kind: 'screenPaired', screen, name: 'Door', place: { role: 'wall', stations } },
+      { kind: 'screenRenamed', screen, name: 'Window' },
+      { kind: 'screenMoved', screen, place: { role: 'pit', stations: [] } },
+      { kind: 'pinSet', person: person.id, isOwner: true },
+      { kind: 'pinSet', person: person.id, isOwner: false },
+      { kind: 'pinCleared', person: person.id },
+      { kind: 'screenRevoked', screen },
+    ];
+    for (const fact of facts) telling.keep(fact, noon, person.id);
+    const lines = logOf(telling).slice(0, facts.length);
+    const [first] = plan.kitchen.stations;
+    expect(lines.map(({ said }) => sayLogged(said, english)).reverse()).toEqual([
+      `screen “Door” let in as wall, ${first?.name.en}, ${mix?.name.en}`,
+      'screen now called “Window”',
+      'screen “Window” is now pit',
+      `PIN set for ${person.name}, who answers for screens and PINs`,
+      `PIN set for ${person.name}`,
+      `PIN taken from ${person.name}`,
+      'screen “Window” taken off',
+    ]);
+    expect(lines.every((line) => line.person === person.name)).toBe(true);
+    const spanish = lines.map(({ said }) => sayLogged(said, { ...english, language: 'es' }));
+    expect(spanish.at(-1)).toContain('pantalla «Door» admitida como tablero');
+  });
+
+  it('tells with the first day what was done before there was one', () => {
+    const telling = new Telling();
+    const adopted = must(telling.events[0], 'a plan');
+    const paired: Event = {
+      seq: 1,
+      version: adopted.version,
+      day: null,
+      at: noon,
+      keptAt: noon,
+      commandId: 'claim' as CommandId,
+      personId: null,
+      screenId: null,
+      kind: 'screenPaired',
+      screen: 'office' as ScreenId,
+      name: 'Office',
+      place: { role: 'desk', stations: [] },
+    };
+    telling.state = fold(fold(emptyDay(), paired), { ...adopted, seq: 2 });
+    const said = logOf(telling).map((line) => sayLogged(line.said, english));
+    expect(said).toEqual(['plan 1 taken up', 'screen “Office” let in as desk']);
   });
 
   it('knows somebody who has left the crew list by their id', () => {

@@ -1,0 +1,238 @@
+import type { Happening, Live, ReadingPlace, Role, Told, WhoFact } from '../day/index.ts';
+import { isWhoFact, slotName } from '../day/index.ts';
+import type {
+  BatchId,
+  Celsius,
+  CutId,
+  DishId,
+  Instant,
+  Kilograms,
+  PersonId,
+  ScreenId,
+  Seconds,
+  SlotId,
+  SmokerId,
+  StationId,
+  TaskId,
+  Text,
+} from '../kernel/index.ts';
+import { must, unreachable } from '../kernel/index.ts';
+import type { SlotName } from '../plan/index.ts';
+
+/** What was done to a task. */
+type Deed = { readonly title: Text; readonly batch: Text };
+
+export type Logged =
+  | { readonly kind: 'plan'; readonly version: number }
+  | ({ readonly kind: 'task'; readonly what: TaskWord } & Deed)
+  | ({ readonly kind: 'counted'; readonly done: number; readonly pieces: number } & Deed)
+  | ({ readonly kind: 'late'; readonly byS: Seconds } & Deed)
+  | ({ readonly kind: 'given'; readonly to: string } & Deed)
+  | { readonly kind: 'read'; readonly where: Text; readonly tempC: Celsius }
+  | {
+      readonly kind: 'moved';
+      readonly moves: readonly { readonly batch: Text; readonly to: SlotName }[];
+    }
+  | { readonly kind: 'note'; readonly text: string; readonly about: Text | null }
+  | LoggedWho
+  | LoggedHappening;
+
+/** Who was let in and where, and who may prove to be there. */
+type LoggedWho =
+  | {
+      readonly kind: 'screen';
+      readonly what: 'screenPaired' | 'screenMoved';
+      readonly name: string;
+      readonly role: Role;
+      readonly stations: readonly Text[];
+    }
+  | {
+      readonly kind: 'screen';
+      readonly what: 'screenRenamed' | 'screenRevoked';
+      readonly name: string;
+    }
+  | {
+      readonly kind: 'pin';
+      readonly what: 'pinSet' | 'pinCleared';
+      readonly of: string;
+      /** Whether who has it answers for screens and PINs. */
+      readonly isOwner: boolean;
+    };
+
+type LoggedHappening =
+  | {
+      readonly kind: 'smokerWentDown';
+      readonly smoker: Text;
+      readonly tempC: Celsius;
+      readonly backAt: Instant | null;
+    }
+  | {
+      readonly kind: 'smokerRunsCold' | 'smokerCameUp';
+      readonly smoker: Text;
+      readonly tempC: Celsius;
+    }
+  | { readonly kind: 'handWentOut'; readonly hand: string; readonly backAt: Instant | null }
+  | { readonly kind: 'handCameIn'; readonly hand: string }
+  | {
+      readonly kind: 'deliveryCame';
+      readonly cut: Text;
+      readonly pieces: number;
+      readonly weightKg: Kilograms;
+    }
+  | { readonly kind: 'portionsSold'; readonly dish: Text; readonly sold: number }
+  | { readonly kind: 'dishSoldOut'; readonly dish: Text }
+  | { readonly kind: 'panEmptied'; readonly batch: Text }
+  | { readonly kind: 'leftCarriedOver'; readonly batch: Text; readonly weightKg: Kilograms }
+  | { readonly kind: 'dayClosed'; readonly goesOn: readonly Text[] }
+  /** Null where what was undone is not of this day. */
+  | { readonly kind: 'undone'; readonly what: Logged | null };
+
+type TaskWord =
+  | 'taskStarted'
+  | 'taskFinished'
+  | 'startTakenBack'
+  | 'finishTakenBack'
+  | 'helpAsked'
+  | 'helpCame';
+
+/** What happened, with its subjects by name. */
+export function logged(live: Live, told: Told): Logged {
+  switch (told.kind) {
+    case 'planAdopted':
+      return { kind: 'plan', version: told.planVersion };
+    case 'taskStarted':
+    case 'taskFinished':
+    case 'startTakenBack':
+    case 'finishTakenBack':
+    case 'helpAsked':
+    case 'helpCame':
+      return { kind: 'task', what: told.kind, ...deedOn(live, told.task) };
+    case 'piecesCounted': {
+      const pieces = live.index.tasks.get(told.task)?.pieces ?? told.done;
+      return { kind: 'counted', done: told.done, pieces, ...deedOn(live, told.task) };
+    }
+    case 'taskRunsLate':
+      return { kind: 'late', byS: told.byS, ...deedOn(live, told.task) };
+    case 'taskGiven':
+      return { kind: 'given', to: nameOf(live, told.hand), ...deedOn(live, told.task) };
+    case 'temperatureRead':
+      return { kind: 'read', where: placeRead(live, told.where), tempC: told.tempC };
+    case 'slotsMoved':
+      return {
+        kind: 'moved',
+        moves: told.moves.map(({ stay, to }) => ({
+          batch: deedOn(live, stay).batch,
+          to: slotOf(live, to),
+        })),
+      };
+    case 'noteWritten': {
+      const about = told.task && deedOn(live, told.task).title;
+      return { kind: 'note', text: told.text, about };
+    }
+    default:
+      return isWhoFact(told) ? loggedWho(live, told) : happened(live, told);
+  }
+}
+
+function loggedWho(live: Live, told: WhoFact): LoggedWho {
+  switch (told.kind) {
+    case 'screenPaired':
+    case 'screenMoved': {
+      const { role, stations } = told.place;
+      // As it was called when it was let in; it may have been renamed since.
+      const name = told.kind === 'screenPaired' ? told.name : screenOf(live, told.screen);
+      const named = stations.map((station) => stationOf(live, station));
+      return { kind: 'screen', what: told.kind, name, role, stations: named };
+    }
+    case 'screenRenamed':
+      return { kind: 'screen', what: told.kind, name: told.name };
+    case 'screenRevoked':
+      return { kind: 'screen', what: told.kind, name: screenOf(live, told.screen) };
+    case 'pinSet':
+    case 'pinCleared': {
+      const isOwner = told.kind === 'pinSet' && told.isOwner;
+      return { kind: 'pin', what: told.kind, of: nameOf(live, told.person), isOwner };
+    }
+    default:
+      return unreachable(told);
+  }
+}
+
+type Happened = Extract<Told, { kind: Happening['kind'] }>;
+
+/** What nobody planned, and what was counted at the pass. */
+function happened(live: Live, told: Happened): Logged {
+  switch (told.kind) {
+    case 'smokerWentDown':
+      return {
+        kind: told.kind,
+        smoker: smokerOf(live, told.smoker),
+        tempC: told.tempC,
+        backAt: told.backAt,
+      };
+    case 'smokerRunsCold':
+    case 'smokerCameUp':
+      return { kind: told.kind, smoker: smokerOf(live, told.smoker), tempC: told.tempC };
+    case 'handWentOut':
+      return { kind: told.kind, hand: nameOf(live, told.hand), backAt: told.backAt };
+    case 'handCameIn':
+      return { kind: told.kind, hand: nameOf(live, told.hand) };
+    case 'deliveryCame': {
+      const { kind, pieces, weightKg } = told;
+      return { kind, cut: cutOf(live, told.cut), pieces, weightKg };
+    }
+    case 'portionsSold':
+      return { kind: told.kind, dish: dishOf(live, told.dish), sold: told.sold };
+    case 'dishSoldOut':
+      return { kind: told.kind, dish: dishOf(live, told.dish) };
+    case 'panEmptied':
+      return { kind: told.kind, batch: batchOf(live, told.batch) };
+    case 'leftCarriedOver':
+      return { kind: told.kind, batch: batchOf(live, told.batch), weightKg: told.weightKg };
+    case 'dayClosed':
+      return { kind: told.kind, goesOn: told.goesOn.map((batch) => batchOf(live, batch)) };
+    case 'undone':
+      return { kind: told.kind, what: undoneBy(live, told) };
+    default:
+      return unreachable(told);
+  }
+}
+
+/** What an undoing took back, the first of it; null where that is not of this day. */
+function undoneBy(live: Live, { command }: Extract<Happened, { kind: 'undone' }>): Logged | null {
+  const found = live.state.story.find(({ commandId, kind }) => {
+    return commandId === command && kind !== 'undone';
+  });
+  return found ? logged(live, found) : null;
+}
+
+/** A task may be gone from the plan since; then its id must do. */
+function deedOn({ index }: Live, id: TaskId): Deed {
+  const task = index.tasks.get(id);
+  const batch = task && index.groups.get(task.batch)?.name;
+  return { title: task?.title ?? { en: id }, batch: batch ?? { en: id } };
+}
+
+function placeRead(live: Live, where: ReadingPlace): Text {
+  if (where.kind === 'core') return deedOn(live, where.stay).batch;
+  return smokerOf(live, where.smoker);
+}
+
+const smokerOf = ({ index }: Live, id: SmokerId): Text =>
+  index.plan.kitchen.smokers.find((smoker) => smoker.id === id)?.name ?? { en: id };
+const dishOf = ({ index }: Live, id: DishId): Text =>
+  index.plan.catalogue.dishes.find((dish) => dish.id === id)?.name ?? { en: id };
+const cutOf = ({ index }: Live, id: CutId): Text =>
+  index.plan.catalogue.cuts.find((cut) => cut.id === id)?.name ?? { en: id };
+const batchOf = ({ index }: Live, id: BatchId): Text => index.groups.get(id)?.name ?? { en: id };
+
+const stationOf = ({ index }: Live, id: StationId): Text =>
+  index.plan.kitchen.stations.find((station) => station.id === id)?.name ?? { en: id };
+const screenOf = ({ state }: Live, id: ScreenId): string => state.who.screens.get(id)?.name ?? id;
+
+const slotOf = ({ index }: Live, slot: SlotId): SlotName =>
+  must(slotName(index.plan.kitchen, slot), slot);
+
+/** How the crew list calls somebody; by their id where they have left it. */
+export const nameOf = ({ index }: Live, id: PersonId): string =>
+  index.plan.kitchen.crew.find((person) => person.id === id)?.name ?? id;
