@@ -4,7 +4,7 @@ import { DONE, type Facts, WAITING } from './facts.ts';
 import type { LiveArcs } from './live-arcs.ts';
 import type { Link } from './model.ts';
 import { at, endOf, startOf } from './network.ts';
-import type { Order, Published } from './published.ts';
+import type { DecidedLink, Order, Published } from './published.ts';
 import type { Turn } from './turn.ts';
 
 /** An order that is not as decided, since something was begun out of turn. */
@@ -90,8 +90,24 @@ export class Turns {
 
   /** Whether anything has begun though what it waits for is not done. */
   #isOutOfTurn({ links }: Order): boolean {
-    const { stage } = this.#facts;
-    return links.some(({ from, to }) => stage[to] !== WAITING && stage[from] !== DONE);
+    const { stage, startS: began } = this.#facts;
+    return links.some((link) => {
+      const { from, to } = link;
+      const isEarly = stage[to] !== WAITING && stage[from] !== DONE;
+      return isEarly && at(began, to) < this.#inTurnFromS(link);
+    });
+  }
+
+  /**
+   * From when on the second of a link may begin though the first is not done. Where a clash comes
+   * only late in it, that may be before the first is over, and then counts by what was decided.
+   */
+  #inTurnFromS({ from, number }: DecidedLink): number {
+    const { gapS, after } = must(this.#published.links[number], 'a link');
+    if (gapS >= 0) return Number.POSITIVE_INFINITY;
+    const { startS, endS } = must(this.#published.decidedS[from], 'decided');
+    if (after !== 'start') return endS + gapS;
+    return (this.#facts.stage[from] === WAITING ? startS : at(this.#facts.startS, from)) + gapS;
   }
 
   #linksNow({ sharing }: Order): Link[] {
