@@ -51,22 +51,25 @@ describe('taps out of turn', () => {
     expect(timeline.schedule).toEqual(before);
   });
 
-  it('are none where what drips has dripped before the food below it needs to be kept clean', () => {
+  it('are none where the food below is off before the food above begins to drip', () => {
     const stacked = problem({
-      activities: ['raw', 'done'].map((id) => activity(id, work(100), [need(['top', 'bottom'])])),
+      activities: [
+        activity('done', work(10), [need(['top', 'bottom'])]),
+        activity('raw', work(100), [need(['top', 'bottom'])]),
+      ],
       resources: [unit('top'), unit('bottom')],
       clashes: [
         {
-          upper: { activity: activityId('raw'), part: { fromS: seconds(0), toS: seconds(10) } },
-          lower: { activity: activityId('done'), part: { fromS: seconds(20) } },
+          upper: { activity: activityId('raw'), part: { fromS: seconds(20) } },
+          lower: { activity: activityId('done'), part: { fromS: seconds(0) } },
           places: [[resourceId('top'), resourceId('bottom')]],
           reason: 'drips',
         },
       ],
     });
-    const timeline = live(stacked, [put('done', 0, 100, 'bottom'), put('raw', 5, 105, 'top')]);
-    timeline.started(activityId('done'), seconds(0));
-    expect(spanOf(timeline, 'raw')).toEqual([5, 105]);
+    const timeline = live(stacked, [put('done', 5, 15, 'bottom'), put('raw', 0, 100, 'top')]);
+    timeline.started(activityId('raw'), seconds(0));
+    expect(spanOf(timeline, 'done')).toEqual([5, 15]);
   });
 
   it('take a finish without a start as begun when it was expected', () => {
