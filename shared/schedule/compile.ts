@@ -7,7 +7,8 @@ import { FAR_S } from './net.ts';
 import { changeTimeS } from './state-change.ts';
 import type { TemporalOptions } from './temporal.ts';
 import { temporalNet } from './temporal.ts';
-import { tightened } from './tightened.ts';
+import { tiesOf } from './ties.ts';
+import { tightening } from './tightened.ts';
 
 /** Makes a well-formed problem ready for search. */
 export function compile(problem: Problem, options: TemporalOptions): Net {
@@ -17,14 +18,16 @@ export function compile(problem: Problem, options: TemporalOptions): Net {
     netResource(resource, states[i] ?? new Map(), problem.horizonS),
   );
   const temporal = temporalNet(problem, options);
+  const tighten = tightening(temporal.arcs);
   const modes = problem.activities.map((activity, i) => {
     const parts = { problem, index, aim: options.aim, states, resources };
-    return tightened(netModes(activity, parts), i, temporal.arcs);
+    return tighten(netModes(activity, parts), i);
   });
   const clashes = problem.clashes.map((clash) => netClash(clash, index, resources.length));
   return {
     ...temporal,
     size: problem.activities.length,
+    ties: tiesOf(temporal.arcs, problem.activities.length),
     modes,
     resources,
     clashes,

@@ -25,7 +25,8 @@ export function ordered(where: string, low: number | undefined, high: number | u
 
 /** Ids that are given more than once. */
 export function twice(where: string, things: readonly { readonly id: string }[]): Fault[] {
-  const ids = things.map(({ id }) => id);
-  const again = new Set(ids.filter((id, i) => ids.indexOf(id) !== i));
+  const seen = new Set<string>();
+  const again = new Set<string>();
+  for (const { id } of things) (seen.has(id) ? again : seen).add(id);
   return [...again].flatMap((id) => fault(where, `name ${id} more than once`));
 }

@@ -1,4 +1,5 @@
 import type { Arcs } from './network.ts';
+import type { Ties } from './ties.ts';
 
 /**
  * A problem made ready for search: numbers for ids, arcs for lags, bounds for dates. Everything in
@@ -11,6 +12,7 @@ export type Net = {
   /** 1 for a node that a goal, a deadline or a pin puts a date on. */
   readonly dated: Uint8Array;
   readonly arcs: Arcs;
+  readonly ties: Ties;
   /** Bounds of each node from releases, deadlines, goals, pins and the horizon. */
   readonly loS: Int32Array;
   readonly hiS: Int32Array;

@@ -86,7 +86,7 @@ function tooEarly(problem: Problem, { activity }: Failure, { goal, shortS }: Sho
  */
 function chainThrough(problem: Problem, activity: number): ActivityId[] {
   const net = compile(problem, { aim: 0, lateS: problem.goals.map(() => 0) });
-  const windows = new Windows(net.arcs, net.loS, net.hiS);
+  const windows = Windows.of(net.arcs, net.loS, net.hiS);
   const before = trace(windows.loBy, net.arcs.from, startOf(activity)).reverse();
   const after = trace(windows.hiBy, net.arcs.to, endOf(activity));
   const numbers = [...before, ...after].map(activityOf);

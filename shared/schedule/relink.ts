@@ -28,7 +28,10 @@ export function relinked(live: Live, changes: readonly Move[]): Live {
     const mode = modeIn(live, i, placement.mode);
     if (mode.length.kind === 'wait') return;
     const endS = placement.startS + mode.length.typicalS;
-    const { minS, maxS } = lengthsIn(published.problem, mode, { ...placement, endS } as Placement);
+    const { minS, maxS } = lengthsIn(published.problem.lags, mode, {
+      ...placement,
+      endS,
+    } as Placement);
     length.minS[i] = minS;
     length.maxS[i] = maxS;
   });

@@ -37,28 +37,40 @@ export function sharingsOf(
   index: Index,
   placements: readonly Placement[],
 ): Sharing[] {
-  const modes = placements.map(({ activity, mode }) =>
-    must(
-      problem.activities[index.activity(activity)]?.modes.find(({ id }) => id === mode),
-      activity,
-    ),
-  );
-  const onResources = problem.resources.map((resource): Sharing => {
-    if (resource.kind === 'state') {
-      const users = placements.flatMap(({ activity }, i) => {
-        const need = modes[i]?.states.find((state) => state.resource === resource.id);
-        return need ? [{ activity: index.activity(activity), state: need.state }] : [];
-      });
-      return { kind: 'state', resource, users };
-    }
-    const users = placements.flatMap((placement, i) => {
-      const amount = amountOn(resource.id, placement, must(modes[i], placement.activity));
-      return amount > 0 ? [{ activity: index.activity(placement.activity), amount }] : [];
-    });
-    return { kind: 'capacity', resource, users };
+  const users = usersOf(problem, index, placements);
+  const onResources = problem.resources.map((resource, i): Sharing => {
+    const { states = [], amounts = [] } = users[i] ?? {};
+    return resource.kind === 'state'
+      ? { kind: 'state', resource, users: states }
+      : { kind: 'capacity', resource, users: amounts };
   });
-  const clashes = problem.clashes.flatMap((clash) => clashing(clash, index, placements));
+  const placed: Placed = new Map(placements.map((each) => [each.activity, each]));
+  const clashes = problem.clashes.flatMap((clash) => clashing(clash, index, placed));
   return [...onResources, ...clashes].filter(({ users }) => users.length > 1);
+}
+
+/** By resource: who needs it in which state, and who takes how much of it. */
+function usersOf(problem: Problem, index: Index, placements: readonly Placement[]) {
+  const users = problem.resources.map(() => ({
+    states: [] as { activity: number; state: string }[],
+    amounts: [] as { activity: number; amount: number }[],
+  }));
+  for (const placement of placements) {
+    const activity = index.activity(placement.activity);
+    const { modes } = must(problem.activities[activity], placement.activity);
+    const mode = must(
+      modes.find(({ id }) => id === placement.mode),
+      placement.mode,
+    );
+    for (const { resource, state } of mode.states) {
+      users[index.resource(resource)]?.states.push({ activity, state });
+    }
+    for (const resource of new Set(placement.uses.map((use) => use.resource))) {
+      const amount = amountOn(resource, placement, mode);
+      if (amount > 0) users[index.resource(resource)]?.amounts.push({ activity, amount });
+    }
+  }
+  return users;
 }
 
 function amountOn(resource: ResourceId, { uses }: Placement, { needs }: Mode): number {
@@ -68,10 +80,10 @@ function amountOn(resource: ResourceId, { uses }: Placement, { needs }: Mode): n
   );
 }
 
-function clashing(clash: Clash, index: Index, placements: readonly Placement[]): Sharing[] {
-  const placed = (activity: Placement['activity']) =>
-    placements.find((placement) => placement.activity === activity);
-  const [upper, lower] = [placed(clash.upper.activity), placed(clash.lower.activity)];
+type Placed = ReadonlyMap<Placement['activity'], Placement>;
+
+function clashing(clash: Clash, index: Index, placed: Placed): Sharing[] {
+  const [upper, lower] = [placed.get(clash.upper.activity), placed.get(clash.lower.activity)];
   const isIn = (placement: Placement | undefined, place: ResourceId) =>
     placement?.uses.some(({ resource }) => resource === place);
   const places = clash.places.find(([up, low]) => isIn(upper, up) && isIn(lower, low));

@@ -16,31 +16,53 @@ export class Windows {
   /** The arc that set each bound, or `GIVEN`: followed back, it says why. */
   readonly loBy: Int32Array;
   readonly hiBy: Int32Array;
-  /** Whether some node has no time left; it has none again only after `copyFrom`. */
-  isBroken = false;
   readonly #arcs: Arcs;
   readonly #queue: number[] = [];
   readonly #queued: Uint8Array;
+  /** Nodes that have no time left. */
+  readonly #broken: Set<number>;
 
-  constructor(arcs: Arcs, loS: Int32Array, hiS: Int32Array) {
+  private constructor(arcs: Arcs, bounds: Pick<Windows, 'loS' | 'hiS' | 'loBy' | 'hiBy'>) {
     this.#arcs = arcs;
-    this.loS = loS.slice();
-    this.hiS = hiS.slice();
-    this.loBy = new Int32Array(loS.length).fill(GIVEN);
-    this.hiBy = new Int32Array(loS.length).fill(GIVEN);
-    this.#queued = new Uint8Array(loS.length);
-    const all = Array.from(loS.keys());
-    this.#raise(all);
-    this.#lower(all);
+    this.loS = bounds.loS.slice();
+    this.hiS = bounds.hiS.slice();
+    this.loBy = bounds.loBy.slice();
+    this.hiBy = bounds.hiBy.slice();
+    this.#queued = new Uint8Array(bounds.loS.length);
+    this.#broken = new Set();
   }
 
-  /** Becomes what other windows on the same arcs are. */
-  copyFrom(other: Windows): void {
-    this.loS.set(other.loS);
-    this.hiS.set(other.hiS);
-    this.loBy.set(other.loBy);
-    this.hiBy.set(other.hiBy);
-    this.isBroken = other.isBroken;
+  /** What arcs and bounds leave before anything is fixed. */
+  static of(arcs: Arcs, loS: Int32Array, hiS: Int32Array): Windows {
+    const given = new Int32Array(loS.length).fill(GIVEN);
+    const windows = new Windows(arcs, { loS, hiS, loBy: given, hiBy: given });
+    const all = Array.from(loS.keys());
+    windows.#raise(all);
+    windows.#lower(all);
+    return windows;
+  }
+
+  copy(): Windows {
+    const copy = new Windows(this.#arcs, this);
+    for (const node of this.#broken) copy.#broken.add(node);
+    return copy;
+  }
+
+  /** Whether some node has no time left. */
+  get isBroken(): boolean {
+    return this.#broken.size > 0;
+  }
+
+  /** Makes nodes what they are in other windows on the same arcs. */
+  copyNodes(other: Windows, nodes: Iterable<number>): void {
+    for (const node of nodes) {
+      this.loS[node] = at(other.loS, node);
+      this.hiS[node] = at(other.hiS, node);
+      this.loBy[node] = at(other.loBy, node);
+      this.hiBy[node] = at(other.hiBy, node);
+      if (other.#broken.has(node)) this.#broken.add(node);
+      else if (this.#broken.size > 0) this.#broken.delete(node);
+    }
   }
 
   /** Lets a node be no earlier. */
@@ -64,7 +86,7 @@ export class Windows {
   }
 
   #notice(node: number): void {
-    if (at(this.loS, node) > at(this.hiS, node)) this.isBroken = true;
+    if (at(this.loS, node) > at(this.hiS, node)) this.#broken.add(node);
   }
 
   #raise(from: readonly number[]): void {
