@@ -1,11 +1,13 @@
 import { z } from 'zod';
 import { catalogueSchema } from '../../shared/catalogue/index.ts';
+import { forecastFileSchema } from '../../shared/cook/index.ts';
 import { kitchenSchema } from '../../shared/kitchen/index.ts';
 import { cookPlanSchema } from '../../shared/plan/index.ts';
 
 const files = {
   catalogue: { schema: catalogueSchema, title: 'What a kitchen knows how to make' },
   kitchen: { schema: kitchenSchema, title: 'A kitchen and its crew' },
+  forecast: { schema: forecastFileSchema, title: 'A piece, its smoker, and what was read of it' },
   'cook-plan': { schema: cookPlanSchema, title: 'What a kitchen means to serve on one day' },
 } as const;
 

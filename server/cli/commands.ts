@@ -1,7 +1,8 @@
 import type { Command } from './command.ts';
+import { forecast } from './forecast.ts';
 import { plan } from './plan.ts';
 import { print } from './print.ts';
 import { replay } from './replay.ts';
 
 /** Every command there is, in the order that help lists them: one file each, and one line here. */
-export const commands: readonly Command[] = [plan, replay, print];
+export const commands: readonly Command[] = [plan, replay, print, forecast];

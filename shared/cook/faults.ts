@@ -6,14 +6,17 @@ import {
   type Seconds,
   seconds,
 } from '../kernel/index.ts';
-import { COMPOSITION_SLACK, wholeOf } from './meat.ts';
+import { COMPOSITION_SLACK, type Composition, wholeOf } from './meat.ts';
 import type { Piece, Place, Reading, Smoker } from './piece.ts';
 import { shownS } from './readings.ts';
 
+type Side = 'thickness' | 'width' | 'length';
+type Part = keyof Composition;
+
 /** Why nothing is computed: what was given cannot be. */
 export type Fault =
-  | { readonly rule: 'impossible-size'; readonly side: string; readonly sizeM: Metres }
-  | { readonly rule: 'impossible-share'; readonly part: string; readonly share: number }
+  | { readonly rule: 'impossible-size'; readonly side: Side; readonly sizeM: Metres }
+  | { readonly rule: 'impossible-share'; readonly part: Part; readonly share: number }
   | { readonly rule: 'composition-does-not-sum'; readonly sum: number }
   | { readonly rule: 'impossible-start'; readonly tempC: Celsius }
   | { readonly rule: 'no-first-stay' }
@@ -76,7 +79,8 @@ function pieceFaults({ sides, cut, startC }: Piece): Fault[] {
     if (!within(SIZES_M, sizeM)) faults.push({ rule: 'impossible-size', side, sizeM });
   }
   for (const [part, share] of Object.entries(cut.composition)) {
-    if (!within({ low: 0, high: 1 }, share)) faults.push({ rule: 'impossible-share', part, share });
+    if (within({ low: 0, high: 1 }, share)) continue;
+    faults.push({ rule: 'impossible-share', part: part as Part, share });
   }
   const sum = wholeOf(cut.composition);
   if (!within({ low: 1 - COMPOSITION_SLACK, high: 1 + COMPOSITION_SLACK }, sum)) {

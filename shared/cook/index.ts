@@ -12,6 +12,8 @@ export {
   MODEL_VERSION,
   type TargetForecast,
 } from './forecast.ts';
+export { askIn, type ForecastAsk } from './forecast-file.ts';
+export { forecastFileSchema, readForecastFile } from './forecast-file-schema.ts';
 export type { Job } from './job.ts';
 export { type Composition, meatProperties } from './meat.ts';
 export {

@@ -10,6 +10,7 @@ export { type PlanEditorWords, planEditorWords } from './plan-editor-words.ts';
 export { sayBecause, sayInHand, saySlot } from './reasons.ts';
 export { sayRefusal } from './refusals.ts';
 export { type Language, type Say, textIn } from './say.ts';
+export { sayCookDoubts, sayCookFault, sayForecast } from './say-cook.ts';
 export { sayLogged } from './say-logged.ts';
 export { sayNews } from './say-news.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
