@@ -1,9 +1,9 @@
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, statSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
-import { type Instant, meant } from '../../shared/kernel/index.ts';
-import { type PlanFiles, readPlanFiles, unknownInKitchen } from '../../shared/plan/index.ts';
+import { type FileRead, type Instant, meant } from '../../shared/kernel/index.ts';
+import { type PlanFiles, readPlanFiles } from '../../shared/plan/index.ts';
 import { dueAt } from '../due.ts';
-import { type FolderFault, readFolder } from '../folder/index.ts';
+import { readFolder, readJsonFile } from '../folder/index.ts';
 import { cannot, faulty, makesNoSense, type Refused } from './refusal.ts';
 
 export type FilesRead = { readonly ok: true; readonly files: PlanFiles } | Refused;
@@ -47,27 +47,45 @@ function filesBeside(where: Where): FilesRead {
     kitchen: beside(where, 'kitchen'),
     cookPlan: where.path,
   };
-  const read = (document: Document) => readJson(resolve(where.folder, names[document]));
-  const json: Readonly<Record<Document, Json>> = {
+  const read = (document: Document) => {
+    const path = resolve(where.folder, names[document]);
+    return existsSync(path) ? readJsonFile(path) : NOT_THERE;
+  };
+  const json: Readonly<Record<Document, FileRead<unknown>>> = {
     catalogue: read('catalogue'),
     kitchen: read('kitchen'),
     cookPlan: read('cookPlan'),
   };
+  const readOf = (document: Document) => {
+    const file = json[document];
+    return file.ok ? file.value : undefined;
+  };
   const files = readPlanFiles({
-    catalogue: json.catalogue.value,
-    kitchen: json.kitchen.value,
-    cookPlan: json.cookPlan.value,
+    catalogue: readOf('catalogue'),
+    kitchen: readOf('kitchen'),
+    cookPlan: readOf('cookPlan'),
   });
   if (files.ok) return { ok: true, files: files.value };
   const unread = (['catalogue', 'kitchen', 'cookPlan'] as const).flatMap((document) => {
-    const { fault } = json[document];
-    return fault ? [{ ...fault, file: names[document] }] : [];
+    const file = json[document];
+    return file.ok ? [] : file.problems.map((fault) => ({ ...fault, file: names[document] }));
   });
   const unsound = files.problems
-    .filter(({ file }) => json[file].fault === null)
+    .filter(({ file }) => json[file].ok)
     .map((fault) => ({ ...fault, file: names[fault.file] }));
   return faulty([...unread, ...unsound]);
 }
+
+const NOT_THERE: FileRead<never> = {
+  ok: false,
+  problems: [
+    {
+      path: '(the whole file)',
+      found: 'no such file',
+      allowed: 'a JSON file; --kitchen and --catalogue say where those two are',
+    },
+  ],
+};
 
 /** Where it was said to be, else beside the plan, else one folder up, as a kitchen has it. */
 function beside(where: Where, document: 'kitchen' | 'catalogue'): string {
@@ -81,19 +99,6 @@ function beside(where: Where, document: 'kitchen' | 'catalogue'): string {
 
 type Document = keyof PlanFiles;
 
-type Json = { readonly value: unknown; readonly fault: Omit<FolderFault, 'file'> | null };
-
-function readJson(path: string): Json {
-  try {
-    return { value: JSON.parse(readFileSync(path, 'utf8')), fault: null };
-  } catch (fault) {
-    const isMissing = (fault as NodeJS.ErrnoException).code === 'ENOENT';
-    const found = isMissing ? 'no such file' : (fault as Error).message;
-    const allowed = 'a JSON file; --kitchen and --catalogue say where those two are';
-    return { value: undefined, fault: { path: '(the whole file)', found, allowed } };
-  }
-}
-
 function filesOfFolder(folder: string, day: string | undefined, now: Instant): FilesRead {
   const { kitchen, catalogue, plans, faults } = readFolder(folder);
   const isMeant = (file: string) => !file.startsWith('plans/') || file === `plans/${day}.json`;
@@ -101,15 +106,12 @@ function filesOfFolder(folder: string, day: string | undefined, now: Instant): F
     // Which plan is due, such a kitchen does not tell: all that is wrong with any is said.
     return faulty(day === undefined ? faults : faults.filter(({ file }) => isMeant(file)));
   }
-  const across = unknownInKitchen(kitchen, catalogue).map((fault) => ({
-    file: 'kitchen.json',
-    ...fault,
-  }));
   const chosen =
     day === undefined ? dueAt(plans, now, kitchen.zone) : plans.find((plan) => plan.day === day);
   if (!chosen) return noSuchPlan(day, plans);
-  const wrong = [...across, ...faults.filter(({ file }) => file === `plans/${chosen.day}.json`)];
-  if (chosen.plan === null || wrong.length > 0) return faulty(wrong);
+  if (chosen.plan === null) {
+    return faulty(faults.filter(({ file }) => file === `plans/${chosen.day}.json`));
+  }
   return { ok: true, files: { kitchen, catalogue, cookPlan: chosen.plan } };
 }
 

@@ -5,6 +5,7 @@ export {
   faultLine,
   type PlanOfDay,
   readFolder,
+  readJsonFile,
 } from './read-folder.ts';
 export { watchFolder } from './watch-folder.ts';
 export { writePlan } from './write-plan.ts';

@@ -6,10 +6,11 @@ import {
   type FileRead,
   isLocalDay,
   type LocalDay,
+  readJsonText,
   shown,
 } from '../../shared/kernel/index.ts';
 import { type Kitchen, readKitchen } from '../../shared/kitchen/index.ts';
-import { type CookPlan, readCookPlan } from '../../shared/plan/index.ts';
+import { type CookPlan, readCookPlan, unknownInKitchen } from '../../shared/plan/index.ts';
 
 /** What a person wrote about a kitchen, as far as it is sound, and all that is not. */
 export type FolderRead = {
@@ -35,7 +36,7 @@ export function readFolder(folder: string): FolderRead {
     faults.push(...problems.map((problem) => ({ file, ...problem })));
 
   function read<T>(file: string, parse: (json: unknown) => FileRead<T>): T | null {
-    const json = readJson(join(folder, file));
+    const json = readJsonFile(join(folder, file));
     const parsed = json.ok ? parse(json.value) : json;
     if (parsed.ok) return parsed.value;
     fault(file, parsed.problems);
@@ -45,6 +46,8 @@ export function readFolder(folder: string): FolderRead {
   const kitchen = read('kitchen.json', readKitchen);
   const catalogue = read('catalogue.json', readCatalogue);
   const against = kitchen && catalogue ? { kitchen, catalogue } : undefined;
+  const across = kitchen && catalogue ? unknownInKitchen(kitchen, catalogue) : [];
+  fault('kitchen.json', across);
   const plans = planFiles(folder).flatMap((file): PlanOfDay[] => {
     const name = `plans/${file}`;
     const day = file.replace(/\.json$/, '');
@@ -57,7 +60,7 @@ export function readFolder(folder: string): FolderRead {
     fault(name, [{ path: 'day', found: shown(plan.day), allowed: `as the file: "${day}"` }]);
     return [{ day, plan: null }];
   });
-  return { kitchen, catalogue, plans, faults };
+  return { kitchen: across.length > 0 ? null : kitchen, catalogue, plans, faults };
 }
 
 const NAME = '(its name)';
@@ -73,9 +76,10 @@ function planFiles(folder: string): string[] {
   }
 }
 
-function readJson(path: string): FileRead<unknown> {
+/** The value in a file, or why there is none. */
+export function readJsonFile(path: string): FileRead<unknown> {
   try {
-    return { ok: true, value: JSON.parse(readFileSync(path, 'utf8')) };
+    return readJsonText(readFileSync(path, 'utf8'));
   } catch (fault) {
     const found = isMissing(fault) ? 'no such file' : (fault as Error).message;
     return { ok: false, problems: [{ path: '(the whole file)', found, allowed: 'a JSON file' }] };

@@ -12,6 +12,7 @@ export { canonical } from './canonical.ts';
 export { type FileFault, type FileRead, filePath, meant, shown } from './fault.ts';
 export type * from './ids.ts';
 export { after, type Instant, instant, since } from './instant.ts';
+export { readJsonText } from './json-text.ts';
 export {
   isZone,
   type LocalDay,

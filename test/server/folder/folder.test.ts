@@ -86,7 +86,7 @@ describe('broken files', () => {
     writeFileSync(join(folder, 'plans/2199-01-01.json'), '{');
     const { plans, faults } = readFolder(folder);
     expect(plans.map(({ plan }) => plan !== null)).toEqual([true, false]);
-    expect(faults).toMatchObject([{ file: 'plans/2199-01-01.json', path: '(the whole file)' }]);
+    expect(faults).toMatchObject([{ file: 'plans/2199-01-01.json', path: 'line 1, column 2' }]);
   });
 
   it('may be missing altogether', () => {
