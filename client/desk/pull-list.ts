@@ -1,78 +1,40 @@
-import { css, html, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
-import type { DeskView } from '../../shared/view/index.ts';
-import { deskWords, textIn, weight } from '../../shared/words/index.ts';
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { CutId } from '../../shared/kernel/index.ts';
+import type { Came, DeskView, Drawn, PullRow } from '../../shared/view/index.ts';
+import {
+  deliveryWords,
+  deskWords,
+  sayAmount,
+  sayCame,
+  textIn,
+  weight,
+} from '../../shared/words/index.ts';
 import '../parts/clock-time.ts';
 import { Part } from '../parts/part.ts';
+import { JustDone } from '../shell/just-done.ts';
+import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
+import './delivery-pad.ts';
+import { pullListStyles } from './pull-list.css.ts';
 
-/** What to pull from the cooler and what to mix, on one ruled page. */
+/** What to pull from the cooler and what came of it, and what to mix, on one ruled page. */
 @customElement('pull-list')
 export class PullList extends Part {
-  static override styles = [
-    base,
-    css`
-      :host {
-        display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 24em), 1fr));
-        gap: 0 calc(2 * var(--edge));
-        padding: 0 var(--edge) var(--edge);
-      }
-      h2 {
-        font-weight: 800;
-        padding-top: 0.5em;
-      }
-      table {
-        width: 100%;
-        border-collapse: collapse;
-      }
-      th {
-        font-size: var(--small);
-        font-weight: 600;
-        color: var(--soft);
-        text-align: right;
-        vertical-align: bottom;
-        border-bottom: var(--line) solid var(--ink);
-      }
-      tbody th {
-        font-size: inherit;
-        font-weight: 700;
-        color: var(--ink);
-        border-bottom: none;
-      }
-      td {
-        text-align: right;
-        white-space: nowrap;
-        padding-left: 0.8em;
-      }
-      th:first-child {
-        text-align: left;
-      }
-      tr {
-        border-bottom: var(--hair) solid var(--pencil);
-        line-height: 1.5;
-      }
-      section {
-        padding: 0.4em 0;
-        border-bottom: var(--hair) solid var(--pencil);
-      }
-      section:first-of-type {
-        border-top: var(--line) solid var(--ink);
-      }
-      h3 {
-        display: flex;
-        justify-content: space-between;
-        font-weight: 700;
-      }
-      p {
-        font-size: var(--small);
-        font-weight: 600;
-        color: var(--soft);
-      }
-    `,
-  ];
+  static override styles = [base, pullListStyles];
 
+  @property({ attribute: false }) sync!: Sync;
   @property({ attribute: false }) view: DeskView | null = null;
+  @property({ attribute: false }) marks: Drawn['marks'] = new Map();
+  @state() private picked: CutId | null = null;
+
+  readonly #justDone = new JustDone(() => this.requestUpdate());
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#justDone.stop();
+  }
 
   protected override draw() {
     const { view } = this;
@@ -90,19 +52,81 @@ export class PullList extends Part {
             <th scope="col">${words.pieces}</th>
             <th scope="col">${words.weight}</th>
             <th scope="col">${words.outBy}</th>
+            <th scope="col">${deliveryWords[say.language].came}</th>
           </tr>
         </thead>
         <tbody>
-          ${pull.map(
-            ({ name, pieces, weightKg, byAt }) => html`<tr>
-              <th scope="row">${textIn(name, say)}</th>
-              <td>${pieces}</td>
-              <td>${weight(weightKg, say)}</td>
-              <td><clock-time .say=${say} .at=${byAt}></clock-time></td>
-            </tr>`,
+          ${repeat(
+            pull,
+            ({ cut }) => cut,
+            (row) => this.#row(row),
           )}
         </tbody>
       </table>`;
+  }
+
+  #row(row: PullRow) {
+    const { say } = this;
+    const { cut, name, pieces, weightKg, byAt, came } = row;
+    return html`<tr>
+        <th scope="row">
+          ${textIn(name, say)} ${came ? html`<p>${sayCame(row, came, say)}</p>` : nothing}
+        </th>
+        <td>${pieces}</td>
+        <td>${weight(weightKg, say)}</td>
+        <td><clock-time .say=${say} .at=${byAt}></clock-time></td>
+        <td>${this.#box(row)}</td>
+      </tr>
+      ${
+        this.picked === cut
+          ? html`<tr class="pad">
+              <td colspan="5">
+                <delivery-pad
+                  .say=${say}
+                  .row=${row}
+                  @came=${({ detail }: CustomEvent<Amount>) => this.#keep(cut, detail)}
+                  @close=${() => this.#pick(null)}
+                ></delivery-pad>
+              </td>
+            </tr>`
+          : nothing
+      }`;
+  }
+
+  /** Where a finger says what came; for some seconds after, where it takes that back. */
+  #box({ cut, name, came }: PullRow) {
+    const { say } = this;
+    const named = textIn(name, say);
+    if (this.#justDone.has(cut)) {
+      const undo = () => {
+        const back = this.#justDone.take(cut);
+        if (back) this.sync.tap(back);
+      };
+      const label = `${this.words.undo}: ${named}`;
+      return html`<button class="takes" aria-label=${label} @click=${undo}>
+        ${this.words.undo}
+      </button>`;
+    }
+    const words = deliveryWords[say.language];
+    const label = [words.whatCame(named), came && sayAmount(came, say)].filter(Boolean).join(': ');
+    return html`<button
+      class=${this.marks.get(cut) ?? ''}
+      aria-label=${label}
+      aria-expanded=${this.picked === cut}
+      @click=${() => this.#pick(this.picked === cut ? null : cut)}
+    >
+      ${came ? sayAmount(came, say) : '…'}
+    </button>`;
+  }
+
+  #pick(cut: CutId | null): void {
+    this.picked = cut;
+  }
+
+  #keep(cut: CutId, amount: Amount): void {
+    const { id } = this.sync.tap({ kind: 'delivery', cut, ...amount });
+    this.#justDone.did(cut, { kind: 'undo', command: id });
+    this.#pick(null);
   }
 
   #mixes({ mixes }: DeskView) {
@@ -122,3 +146,5 @@ export class PullList extends Part {
       })}`;
   }
 }
+
+type Amount = Pick<Came, 'pieces' | 'weightKg'>;

@@ -45,7 +45,8 @@ export const sections: readonly Section[] = [
   },
   {
     name: 'pull',
-    draw: ({ view, say }) => html`<pull-list .view=${view} .say=${say}></pull-list>`,
+    draw: ({ sync, view, say, marks }) =>
+      html`<pull-list .sync=${sync} .view=${view} .marks=${marks} .say=${say}></pull-list>`,
   },
   {
     name: 'log',

@@ -5,6 +5,7 @@ import { celsius, fahrenheit, toCelsius } from '../../shared/kernel/index.ts';
 import { temperature } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './choice-strip.ts';
+import './digit-keys.ts';
 import { Part } from './part.ts';
 
 const MOST_DIGITS = 3;
@@ -42,18 +43,6 @@ export class KeyPad extends Part {
         gap: 0 0.6em;
         flex-basis: 100%;
       }
-      .keys {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 8px;
-      }
-      .keys button {
-        border: var(--line) solid var(--ink);
-        font-weight: 800;
-        text-align: center;
-        min-width: max(var(--touch), 1.6em);
-        padding: 0 0.2em;
-      }
       choice-strip,
       .wrong {
         font-size: var(--small);
@@ -75,11 +64,6 @@ export class KeyPad extends Part {
     super.connectedCallback();
     this.ariaLabel = this.name;
     this.role = 'group';
-    this.addEventListener('keydown', this.#onKey);
-  }
-
-  protected override firstUpdated(): void {
-    this.renderRoot.querySelector('button')?.focus();
   }
 
   protected override draw() {
@@ -96,28 +80,18 @@ export class KeyPad extends Part {
         <output>${this.digits || '–'} ${say.temperature}</output>
         ${this.isWrong ? html`<span class="wrong">${words.between(low, high)}</span>` : null}
       </div>
-      <div class="keys">
-        ${[...'1234567890'].map(
-          (digit) => html`<button @click=${() => this.#type(digit)}>${digit}</button>`,
-        )}
-        <button @click=${() => this.#erase()}>${words.erase}</button>
-      </div>
+      <digit-keys
+        .say=${say}
+        .typed=${this.digits}
+        .most=${MOST_DIGITS}
+        @typed=${({ detail }: CustomEvent<string>) => this.#type(detail)}
+        @leave=${() => this.tell('close', null)}
+      ></digit-keys>
       <choice-strip .say=${say} .name=${this.name} .choices=${choices}></choice-strip>`;
   }
 
-  readonly #onKey = (event: KeyboardEvent): void => {
-    if (/^\d$/.test(event.key)) this.#type(event.key);
-    else if (event.key === 'Backspace') this.#erase();
-    else if (event.key === 'Escape') this.tell('close', null);
-  };
-
-  #type(digit: string): void {
-    this.digits = `${this.digits}${digit}`.slice(0, MOST_DIGITS);
-    this.isWrong = false;
-  }
-
-  #erase(): void {
-    this.digits = this.digits.slice(0, -1);
+  #type(digits: string): void {
+    this.digits = digits;
     this.isWrong = false;
   }
 

@@ -10,13 +10,13 @@ import { clockRange, passWords, sayRefusal, textIn } from '../../shared/words/in
 import { Part } from '../parts/part.ts';
 import '../parts/wall-head.ts';
 import { DayController, markOf, worstService } from '../shell/day-controller.ts';
+import { JustDone } from '../shell/just-done.ts';
 import { notice } from '../shell/notice.ts';
 import { SeenSize } from '../shell/seen-size.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
 import './pass-line.ts';
 import './pass-taps.ts';
-import { JustDone } from './undo.ts';
 
 const NARROW_BELOW_ARCMIN = 600;
 const isPass = (view: View): view is PassView => view.face === 'pass';

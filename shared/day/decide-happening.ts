@@ -3,6 +3,7 @@ import { unreachable } from '../kernel/index.ts';
 import type { CommandHead } from './command.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
+import type { DayClosed } from './happened.ts';
 import { spellOf } from './happened-to.ts';
 import type { HappeningIntent } from './happening.ts';
 import { passagesOf } from './passage.ts';
@@ -120,8 +121,11 @@ function decidePan({ index, command }: Asked<'panEmpty' | 'carryOver'>): Decisio
   return happen({ kind: 'leftCarriedOver', batch: batch.id, weightKg });
 }
 
+const decideClose = (state: DayState): Decision =>
+  happen({ kind: 'dayClosed', ...closingNow(state) });
+
 /** What is under way goes on into the next day; what never began is said to be left. */
-function decideClose(state: DayState): Decision {
+export function closingNow(state: DayState): Pick<DayClosed, 'goesOn' | 'left'> {
   const passages = passagesOf(state);
   const batches = state.plan?.built.batches ?? [];
   const tasks = state.plan?.built.tasks ?? [];
@@ -133,7 +137,7 @@ function decideClose(state: DayState): Decision {
   });
   const goesOn = under.filter(({ hasBegun, isOver }) => hasBegun && !isOver).map(({ id }) => id);
   const left = under.filter(({ hasBegun }) => !hasBegun).map(({ id }) => id);
-  return happen({ kind: 'dayClosed', goesOn, left });
+  return { goesOn, left };
 }
 
 const isCount = (n: number) => Number.isInteger(n) && n >= 0 && n <= MOST_PIECES;

@@ -11,6 +11,7 @@ export {
 export { type Because, because } from './because.ts';
 export type * from './command.ts';
 export { decide } from './decide.ts';
+export { closingNow } from './decide-happening.ts';
 export { decideWho, type WhoAction, type WhoActor, whyNoDesk } from './decide-who.ts';
 export type { Decision } from './decision.ts';
 export { type DeliveryEffect, deliveryEffect } from './delivery.ts';

@@ -11,6 +11,7 @@ import {
 import type { BatchId, Instant, ServiceId, TaskId, Text } from '../kernel/index.ts';
 import { instant, must } from '../kernel/index.ts';
 import type { SlotName, Task, Work } from '../plan/index.ts';
+import { peopleOf } from './people.ts';
 import type { Person, TaskState } from './view.ts';
 
 /** The day on ruled time: a row for each hand and each rack, a bar for each task. */
@@ -62,12 +63,7 @@ export type ChartChain = { readonly service: ServiceId; readonly tasks: readonly
 export function dayChart(live: Live): DayChart {
   const { kitchen, built } = live.index.plan;
   const rows: ChartRow[] = [
-    ...kitchen.crew.map(({ id, name }): ChartRow => {
-      const shifts = live.shiftsOf(id);
-      const onShift = shifts.some(({ start, end }) => start <= live.nowS && live.nowS < end);
-      const isOut = live.state.happened.out.has(id);
-      return { kind: 'hand', person: { id, name, onShift, isOut } };
-    }),
+    ...peopleOf(live).map((person): ChartRow => ({ kind: 'hand', person })),
     ...kitchen.smokers
       .flatMap(({ racks }) => racks)
       .map(({ slot }): ChartRow => ({ kind: 'rack', slot: must(slotName(kitchen, slot), slot) })),

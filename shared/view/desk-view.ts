@@ -1,11 +1,14 @@
 import type { Live } from '../day/index.ts';
-import type { Instant } from '../kernel/index.ts';
-import type { MixLine, PullLine } from '../plan/index.ts';
+import type { MixLine } from '../plan/index.ts';
 import type { DayChart } from './day-chart.ts';
 import { dayChart } from './day-chart.ts';
+import type { DayEnd } from './day-end.ts';
+import { dayEnd } from './day-end.ts';
 import type { LogLine } from './day-log.ts';
 import { dayLog } from './day-log.ts';
 import { viewHead } from './head.ts';
+import type { PullRow } from './pull-rows.ts';
+import { pullRows } from './pull-rows.ts';
 import { smokerDrawing } from './smoker-drawing.ts';
 import type { SmokerDrawing, ViewHead } from './view.ts';
 
@@ -21,9 +24,8 @@ export type DeskView = ViewHead & {
   readonly log: readonly LogLine[];
   readonly pull: readonly PullRow[];
   readonly mixes: readonly MixLine[];
+  readonly end: DayEnd;
 };
-
-export type PullRow = Omit<PullLine, 'byS'> & { readonly byAt: Instant };
 
 /** The day as the desk sees it. */
 export function deskView(live: Live): DeskView {
@@ -36,9 +38,8 @@ export function deskView(live: Live): DeskView {
     chart: dayChart(live),
     smokers: kitchen.smokers.map((smoker) => smokerDrawing(live, smoker)),
     log: dayLog(live),
-    pull: built.pull
-      .map(({ byS, ...line }) => ({ ...line, byAt: live.instantOf(byS) }))
-      .sort((a, b) => a.byAt - b.byAt),
+    pull: pullRows(live),
     mixes: built.mixes,
+    end: dayEnd(live),
   };
 }

@@ -1,7 +1,8 @@
 import type { Live } from '../day/index.ts';
-import { contains } from '../kernel/index.ts';
+import { instant, must } from '../kernel/index.ts';
 import { newsLine } from './news-line.ts';
-import type { Person, ServiceOutlook, ViewHead } from './view.ts';
+import { peopleOf } from './people.ts';
+import type { ClosedDay, ServiceOutlook, ViewHead } from './view.ts';
 
 /** What every face shows: whose kitchen, how it says things, what its services are promised. */
 export function viewHead(live: Live): ViewHead {
@@ -19,9 +20,16 @@ export function viewHead(live: Live): ViewHead {
       return outlook ? [{ id, name, opensAt, ...outlook }] : [];
     }),
     news: newsLine(live),
-    people: kitchen.crew.map(({ id, name }): Person => {
-      const onShift = live.shiftsOf(id).some((shift) => contains(shift, live.nowS));
-      return { id, name, onShift, isOut: live.state.happened.out.has(id) };
-    }),
+    endsAt: instant(Math.max(...built.services.map(({ closesAt }) => closesAt))),
+    closed: closedDay(live),
+    people: peopleOf(live),
   };
+}
+
+function closedDay({ state, index }: Live): ClosedDay | null {
+  const { closed } = state.happened;
+  if (!closed) return null;
+  const told = state.story.findLast(({ kind }) => kind === 'dayClosed');
+  const by = index.plan.kitchen.crew.find(({ id }) => id === closed.by)?.name ?? null;
+  return { at: closed.at, by, command: must(told, 'what closed the day').commandId };
 }

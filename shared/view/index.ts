@@ -32,8 +32,9 @@ export {
   zoomed,
 } from './chart-window.ts';
 export type { ChartBar, ChartChain, ChartRange, ChartRow, DayChart } from './day-chart.ts';
+export type { DayEnd, PanEnd } from './day-end.ts';
 export type { LogLine } from './day-log.ts';
-export type { DeskView, PullRow } from './desk-view.ts';
+export type { DeskView } from './desk-view.ts';
 export { drawnView } from './drawn.ts';
 export { type LaidOut, layOut } from './laid-out.ts';
 export type { Logged } from './logged.ts';
@@ -43,6 +44,7 @@ export { loadMark } from './overlay-smokers.ts';
 export { type LeftInPan, type PassLine, passLine } from './pass-page.ts';
 export type { PassDish, PassPan, PassService, PassView } from './pass-view.ts';
 export { type PitRule, pitRule, shareOf } from './pit-rule.ts';
+export { type Came, deliveryTyped, type PullRow } from './pull-rows.ts';
 export { type RuledMinutes, ruledMinutes } from './ruled-minutes.ts';
 export type { RunsOut } from './runs-out.ts';
 export { type NowTask, type Room, type StationPage, stationPage } from './station-page.ts';

@@ -1,8 +1,11 @@
 import type { Command, CommandHead, TaskIntent } from '../day/index.ts';
 import type { Instant, TaskId } from '../kernel/index.ts';
 import { instant, unreachable } from '../kernel/index.ts';
+import { layCarried } from './day-end.ts';
 import { layPass } from './overlay-pass.ts';
+import { layPeople } from './overlay-people.ts';
 import { layMoves, layReading, loadMark } from './overlay-smokers.ts';
+import { layDelivery } from './pull-rows.ts';
 import type { TaskView } from './view.ts';
 import type { View } from './views.ts';
 import { isWork } from './views.ts';
@@ -18,7 +21,7 @@ export type PendingTap = { readonly command: Command; readonly mark: Mark };
 /** The view with this device's own taps laid over it, and what they touched. */
 export type Drawn<V extends View = View> = {
   readonly view: V;
-  /** By task id, smoker id or `loadMark`; what is not in it the hub has. */
+  /** By the id of the task, smoker, dish, batch, cut or hand, or `loadMark`; what is not in it the hub has. */
   readonly marks: ReadonlyMap<string, Mark>;
 };
 
@@ -57,7 +60,13 @@ function touched(command: Command): readonly string[] {
     case 'soldOut':
       return [command.dish];
     case 'panEmpty':
+    case 'carryOver':
       return [command.batch];
+    case 'delivery':
+      return [command.cut];
+    case 'handOut':
+    case 'handIn':
+      return [command.hand];
     default:
       return 'task' in command ? [command.task] : [];
   }
@@ -73,6 +82,13 @@ function lay(view: View, command: Command, hub: View): View {
     case 'soldOut':
     case 'panEmpty':
       return view.face === 'pass' ? layPass(view, command) : view;
+    case 'delivery':
+      return view.face === 'desk' ? { ...view, pull: layDelivery(view.pull, command) } : view;
+    case 'carryOver':
+      return view.face === 'desk' ? { ...view, end: layCarried(view.end, command) } : view;
+    case 'handOut':
+    case 'handIn':
+      return layPeople(view, command);
     default: {
       // What nobody planned moves the day in ways that only the hub can tell.
       if (!('task' in command) || command.kind === 'note') return view;

@@ -23,7 +23,7 @@ export type LeftInPan = { readonly pan: PassPan; readonly left: number };
  * hand has called empty holds nothing, whatever was counted.
  */
 export function passLine(dish: PassDish, service: PassService, now: Instant): PassLine {
-  const pans = leftIn(dish);
+  const pans = leftInPans(dish);
   const sumOf = (stage: PassPan['stage']) =>
     pans.filter(({ pan }) => pan.stage === stage).reduce((sum, { left }) => sum + left, 0);
   const coming = dish.pans.filter(({ stage, isEmptied }) => stage === 'coming' && !isEmptied);
@@ -37,7 +37,12 @@ export function passLine(dish: PassDish, service: PassService, now: Instant): Pa
   };
 }
 
-function leftIn({ pans, soldBefore, sold }: PassDish): LeftInPan[] {
+/** What is left in each pan after what has been sold, and what must go first comes first. */
+export function leftInPans({
+  pans,
+  soldBefore,
+  sold,
+}: Pick<PassDish, 'pans' | 'soldBefore' | 'sold'>): LeftInPan[] {
   const here = pans.filter(({ stage }) => stage !== 'coming').sort(byGoing);
   const gone = here.filter(({ isEmptied }) => isEmptied);
   const emptied = gone.reduce((sum, { portions }) => sum + portions, 0);

@@ -95,7 +95,8 @@ const onlyTimes = ({ id, name, opensAt, closesAt }: PlannedService): PassService
   closesAt,
 });
 
-function passPan(live: Live, batch: Batch): PassPan {
+/** A batch as the pass has it. */
+export function passPan(live: Live, batch: Batch): PassPan {
   const tasks = live.index.plan.built.tasks.filter((task) => task.batch === batch.id);
   const { piece } = must(tasks[0], batch.id);
   const goal = must(

@@ -1,6 +1,6 @@
-import type { Live } from '../day/index.ts';
+import type { Live, Spell } from '../day/index.ts';
 import { heatNeededC, loadsOf, passagesOf, slotName, spellOf } from '../day/index.ts';
-import type { SlotId, SmokerId, TaskId } from '../kernel/index.ts';
+import type { Instant, SlotId, SmokerId, TaskId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
 import type { Smoker } from '../kitchen/index.ts';
 import type { LoadDrawing, SmokerDrawing } from './view.ts';
@@ -26,7 +26,15 @@ export function smokerDrawing(live: Live, smoker: Smoker): SmokerDrawing {
 
 function spellDrawn({ state }: Live, smoker: SmokerId): SmokerDrawing['spell'] {
   const spell = spellOf(state, smoker);
-  return spell && { kind: spell.kind, since: spell.from, backAt: spell.backAt };
+  return spell && { kind: spell.kind, since: beganAt(state, spell), backAt: spell.backAt };
+}
+
+/** A time that is thought anew begins another spell; what lies in it stands still as long before. */
+function beganAt(state: Live['state'], { smoker, kind, from }: Spell): Instant {
+  const before = state.happened.spells.find(
+    (each) => each.smoker === smoker && each.kind === kind && each.until === from,
+  );
+  return before && before.from < from ? beganAt(state, before) : from;
 }
 
 /** Loads not yet off, in the order they come. */
@@ -107,9 +115,14 @@ function fireNow(live: Live, smoker: Smoker): SmokerDrawing['setC'] {
 }
 
 function lastAir(live: Live, smoker: SmokerId): SmokerDrawing['lastAir'] {
-  const air = live.state.readings.filter(
-    ({ where }) => where.kind === 'air' && where.smoker === smoker,
-  );
+  const { readings, happened } = live.state;
+  const air = [
+    ...readings.filter(({ where }) => where.kind === 'air' && where.smoker === smoker),
+    // Who says that it is down or cold has read it too.
+    ...happened.spells
+      .filter((spell) => spell.smoker === smoker)
+      .map(({ from: at, tempC }) => ({ at, tempC })),
+  ].sort((a, b) => a.at - b.at);
   const last = air.at(-1);
   if (!last) return null;
   const before = air.at(-2);

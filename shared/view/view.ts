@@ -2,6 +2,7 @@ import type { Because } from '../day/index.ts';
 import type {
   BatchId,
   Celsius,
+  CommandId,
   CutId,
   Instant,
   Kilograms,
@@ -30,7 +31,17 @@ export type ViewHead = {
   readonly services: readonly ServiceOutlook[];
   /** The last decision and what it moved, while it is new. */
   readonly news: NewsLine | null;
+  /** When the last service of the day closes. */
+  readonly endsAt: Instant;
+  /** That somebody has closed the day, and by which command. */
+  readonly closed: ClosedDay | null;
   readonly people: readonly Person[];
+};
+
+export type ClosedDay = {
+  readonly at: Instant;
+  readonly by: string | null;
+  readonly command: CommandId;
 };
 
 export type StationView = ViewHead & {
@@ -67,6 +78,8 @@ export type Person = {
   readonly onShift: boolean;
   /** Said to be away, whatever the shift is. */
   readonly isOut: boolean;
+  /** When an absent hand is thought to be back; null where nobody says. */
+  readonly backAt: Instant | null;
 };
 
 export type TaskState = 'waiting' | 'ready' | 'running' | 'done';

@@ -30,6 +30,8 @@ const head = {
   temperature: '°F',
   weight: 'lb',
   news: null,
+  endsAt: at(600),
+  closed: null,
   services: [
     {
       id: 'dinner' as ServiceId,
@@ -40,9 +42,9 @@ const head = {
     },
   ],
   people: [
-    { id: ines, name: 'Ines', onShift: true, isOut: false },
-    { id: theo, name: 'Theo', onShift: true, isOut: false },
-    { id: mara, name: 'Mara', onShift: false, isOut: false },
+    { id: ines, name: 'Ines', onShift: true, isOut: false, backAt: null },
+    { id: theo, name: 'Theo', onShift: true, isOut: false, backAt: null },
+    { id: mara, name: 'Mara', onShift: false, isOut: false, backAt: null },
   ],
 } as const;
 

@@ -68,6 +68,8 @@ const viewMessage = (seq: number): ViewMessage => ({
     weight: 'kg',
     services: [],
     news: null,
+    endsAt: 1_795_640_000_000 as Instant,
+    closed: null,
     people: [],
     station: { id: 'prep' as StationId, name: { en: 'Prep', es: 'Preparación' } },
     tasks: [],

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { JustDone } from '../../../client/pass/undo.ts';
+import { JustDone } from '../../../client/shell/just-done.ts';
 import type { DishId, ServiceId } from '../../../shared/kernel/index.ts';
 import type { Intent } from '../../../shared/view/index.ts';
 
@@ -12,7 +12,7 @@ const back = (dish: DishId, sold: number): Intent => ({
   sold,
 });
 
-describe('what was just done at the pass', () => {
+describe('what was just done on a screen', () => {
   beforeEach(() => vi.useFakeTimers());
   afterEach(() => vi.useRealTimers());
 

@@ -1,13 +1,12 @@
-import type { DishId } from '../../shared/kernel/index.ts';
 import type { Intent } from '../../shared/view/index.ts';
 
 /** So long what a finger did can be taken back beside where it was. */
 const UNDO_MS = 8000;
 
-/** `back` is what takes it back. */
-type Done = { readonly dish: DishId; readonly back: Intent; readonly until: number };
+/** `about` is the id of what it was done to, `back` what takes it back. */
+type Done = { readonly about: string; readonly back: Intent; readonly until: number };
 
-/** What fingers have just done at the pass, the last first; it passes by itself. */
+/** What fingers have just done on a screen, the last first; it passes by itself. */
 export class JustDone {
   readonly #changed: () => void;
   #done: readonly Done[] = [];
@@ -18,24 +17,24 @@ export class JustDone {
     this.#changed = changed;
   }
 
-  did(dish: DishId, back: Intent): void {
+  did(about: string, back: Intent): void {
     const until = performance.now() + UNDO_MS;
-    // All of a dish stay as long as the last of them: one who counts on may take back step by step.
-    const same = this.#done.map((done) => (done.dish === dish ? { ...done, until } : done));
-    this.#done = [{ dish, back, until }, ...same];
+    // All done to one thing stay as long as the last: who counts on may take back step by step.
+    const same = this.#done.map((done) => (done.about === about ? { ...done, until } : done));
+    this.#done = [{ about, back, until }, ...same];
     this.#wait();
   }
 
-  /** Takes the last of a dish off the list, to be taken back; null where there is none. */
-  take(dish: DishId): Intent | null {
-    const last = this.#done.find((done) => done.dish === dish);
+  /** Takes the last done to it off the list, to be taken back; null where there is none. */
+  take(about: string): Intent | null {
+    const last = this.#done.find((done) => done.about === about);
     this.#done = this.#done.filter((done) => done !== last);
     this.#changed();
     return last?.back ?? null;
   }
 
-  has(dish: DishId): boolean {
-    return this.#done.some((done) => done.dish === dish);
+  has(about: string): boolean {
+    return this.#done.some((done) => done.about === about);
   }
 
   stop(): void {

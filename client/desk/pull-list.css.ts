@@ -1,0 +1,99 @@
+import { css } from 'lit';
+
+export const pullListStyles = css`
+  :host {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(100%, 24em), 1fr));
+    gap: 0 calc(2 * var(--edge));
+    padding: 0 var(--edge) var(--edge);
+  }
+  h2 {
+    font-weight: 800;
+    padding-top: 0.5em;
+  }
+  table {
+    width: 100%;
+    border-collapse: collapse;
+  }
+  th {
+    font-size: var(--small);
+    font-weight: 600;
+    color: var(--soft);
+    text-align: right;
+    vertical-align: bottom;
+    border-bottom: var(--line) solid var(--ink);
+  }
+  tbody th {
+    font-size: inherit;
+    font-weight: 700;
+    color: var(--ink);
+    border-bottom: none;
+  }
+  td {
+    text-align: right;
+    white-space: nowrap;
+    padding-left: 0.8em;
+  }
+  th:first-child {
+    text-align: left;
+  }
+  tr {
+    border-bottom: var(--hair) solid var(--pencil);
+    line-height: 1.5;
+  }
+  section {
+    padding: 0.4em 0;
+    border-bottom: var(--hair) solid var(--pencil);
+  }
+  section:first-of-type {
+    border-top: var(--line) solid var(--ink);
+  }
+  h3 {
+    display: flex;
+    justify-content: space-between;
+    font-weight: 700;
+  }
+  p {
+    font-size: var(--small);
+    font-weight: 600;
+    color: var(--soft);
+  
+  td button {
+    min-width: 6em;
+    padding: 0 0.5em;
+    border: var(--line) solid var(--ink);
+    font-weight: 700;
+    text-align: center;
+  }
+  td:has(> button) {
+    padding-block: calc(var(--gap) / 2);
+  }
+  .tapped {
+    border-style: dashed;
+  }
+  .here {
+    border-style: double;
+    border-width: max(4px, var(--heavy));
+  }
+  .takes {
+    border-width: var(--heavy);
+    font-weight: 800;
+  }
+  .pad td {
+    padding-left: 0;
+    white-space: normal;
+    text-align: left;
+  }
+  @media (width < 600px) {
+    tbody th {
+      overflow-wrap: anywhere;
+    }
+    td {
+      padding-left: 0.4em;
+    }
+    td button {
+      min-width: var(--touch);
+      padding: 0 0.2em;
+    }
+  }
+`;

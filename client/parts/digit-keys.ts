@@ -1,0 +1,70 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { base } from '../theme/index.ts';
+import { Part } from './part.ts';
+
+/**
+ * Keys for a number, each as large as a finger, and the keyboard's own. Tells `typed` with all
+ * that is typed then, and `leave` for Escape.
+ */
+@customElement('digit-keys')
+export class DigitKeys extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 8px;
+      }
+      button {
+        border: var(--line) solid var(--ink);
+        font-weight: 800;
+        text-align: center;
+        min-width: max(var(--touch), 1.6em);
+        padding: 0 0.2em;
+      }
+    `,
+  ];
+
+  /** What has been typed so far. */
+  @property() typed = '';
+  @property({ type: Number }) most = 3;
+  /** Whether a part of one can be typed. */
+  @property({ type: Boolean }) point = false;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('keydown', this.#onKey);
+  }
+
+  protected override firstUpdated(): void {
+    this.renderRoot.querySelector('button')?.focus();
+  }
+
+  protected override draw() {
+    return html`${[...'1234567890'].map((digit) => this.#key(digit))}
+      ${this.point ? this.#key('.') : nothing}
+      <button @click=${() => this.#erase()}>${this.words.erase}</button>`;
+  }
+
+  #key(sign: string) {
+    return html`<button @click=${() => this.#type(sign)}>${sign}</button>`;
+  }
+
+  readonly #onKey = (event: KeyboardEvent): void => {
+    if (/^\d$/.test(event.key)) this.#type(event.key);
+    else if (this.point && /^[.,]$/.test(event.key)) this.#type('.');
+    else if (event.key === 'Backspace') this.#erase();
+    else if (event.key === 'Escape') this.tell('leave', null);
+  };
+
+  #type(sign: string): void {
+    if (sign === '.' && this.typed.includes('.')) return;
+    this.tell('typed', `${this.typed}${sign}`.slice(0, this.most));
+  }
+
+  #erase(): void {
+    this.tell('typed', this.typed.slice(0, -1));
+  }
+}

@@ -1,0 +1,77 @@
+import type { Command, Live } from '../day/index.ts';
+import { deliveryEffect } from '../day/index.ts';
+import type { Instant, Kilograms, Seconds, Text } from '../kernel/index.ts';
+import { kilograms } from '../kernel/index.ts';
+import type { PullLine } from '../plan/index.ts';
+
+/** A line of the pull list, and what has come of it. */
+export type PullRow = Omit<PullLine, 'byS'> & {
+  readonly byAt: Instant;
+  readonly came: Came | null;
+};
+
+export type Came = {
+  readonly pieces: number;
+  readonly weightKg: Kilograms;
+  readonly at: Instant;
+  /** Portions that can no longer be given, and longer trimming; null till the hub has said. */
+  readonly effect: {
+    readonly lost: readonly { readonly batch: Text; readonly portions: number }[];
+    readonly longerS: Seconds;
+  } | null;
+};
+
+/** The pull list by when its lines are needed. */
+export function pullRows(live: Live): PullRow[] {
+  return live.index.plan.built.pull
+    .map(({ byS, ...line }): PullRow => {
+      const came = live.state.happened.deliveries.get(line.cut) ?? null;
+      return {
+        ...line,
+        byAt: live.instantOf(byS),
+        came: came && {
+          pieces: came.pieces,
+          weightKg: came.weightKg,
+          at: came.at,
+          effect: effectOf(live, line),
+        },
+      };
+    })
+    .sort((a, b) => a.byAt - b.byAt);
+}
+
+function effectOf({ state, index }: Live, { cut }: Pick<PullLine, 'cut'>): Came['effect'] {
+  const effect = deliveryEffect(state, index, cut);
+  return (
+    effect && {
+      longerS: effect.longerS,
+      lost: effect.lost.flatMap(({ batch, portions }) => {
+        const found = index.batches.get(batch);
+        return found ? [{ batch: found.name, portions }] : [];
+      }),
+    }
+  );
+}
+
+/** What was typed of a delivery; what was not follows from the list, pieces of the same weight. */
+export function deliveryTyped(
+  line: Pick<PullRow, 'pieces' | 'weightKg'>,
+  { pieces, weightKg }: { readonly pieces: number | null; readonly weightKg: Kilograms | null },
+): Pick<Came, 'pieces' | 'weightKg'> {
+  const came = pieces ?? line.pieces;
+  return {
+    pieces: came,
+    weightKg: weightKg ?? kilograms((line.weightKg * came) / line.pieces),
+  };
+}
+
+type Delivery = Extract<Command, { kind: 'delivery' }>;
+
+/** The list with one more delivery of this screen over it; what it moves only the hub can tell. */
+export function layDelivery(
+  pull: readonly PullRow[],
+  { cut, pieces, weightKg, tappedAt: at }: Delivery,
+): readonly PullRow[] {
+  const came = { pieces, weightKg, at, effect: null };
+  return pull.map((row) => (row.cut === cut ? { ...row, came } : row));
+}

@@ -1,0 +1,89 @@
+import type { Came, PullRow } from '../view/index.ts';
+import { durationWords, weight } from './amounts.ts';
+import type { Language, Say } from './say.ts';
+import { textIn } from './say.ts';
+
+/** The words for what came against the pull list, which only the desk carries. */
+export type DeliveryWords = {
+  readonly came: string;
+  /** Said of a place to tap. */
+  whatCame(cut: string): string;
+  readonly pieces: string;
+  readonly weight: string;
+  asListed(pieces: number, weight: string): string;
+  readonly keepIt: string;
+  tooMuch(most: string): string;
+  amount(pieces: number, weight: string): string;
+  short(pieces: number): string;
+  readonly light: string;
+  readonly heavy: string;
+  lost(portions: number, batch: string): string;
+  longer(by: string): string;
+  readonly asOrdered: string;
+};
+
+const english: DeliveryWords = {
+  came: 'came',
+  whatCame: (cut) => `what came of ${cut}`,
+  pieces: 'pieces',
+  weight: 'weight',
+  asListed: (pieces, amount) => `listed: ${pieces} pieces, ${amount}`,
+  keepIt: 'this came',
+  tooMuch: (most) => `no more than ${most}`,
+  amount: (pieces, amount) => `${pieces} · ${amount}`,
+  short: (pieces) => (pieces === 1 ? '1 piece short' : `${pieces} pieces short`),
+  light: 'light',
+  heavy: 'heavy',
+  lost: (portions, batch) => `${portions} portions fewer of ${batch}`,
+  longer: (by) => `trimming takes ${by} longer`,
+  asOrdered: 'as listed',
+};
+
+const spanish: DeliveryWords = {
+  came: 'llegó',
+  whatCame: (cut) => `lo que llegó de ${cut}`,
+  pieces: 'piezas',
+  weight: 'peso',
+  asListed: (pieces, amount) => `en la lista: ${pieces} piezas, ${amount}`,
+  keepIt: 'llegó esto',
+  tooMuch: (most) => `no más de ${most}`,
+  amount: (pieces, amount) => `${pieces} · ${amount}`,
+  short: (pieces) => (pieces === 1 ? 'falta 1 pieza' : `faltan ${pieces} piezas`),
+  light: 'ligera',
+  heavy: 'pesada',
+  lost: (portions, batch) => `${portions} porciones menos de ${batch}`,
+  longer: (by) => `limpiar lleva ${by} más`,
+  asOrdered: 'según la lista',
+};
+
+/** @example deliveryWords.en.keepIt //=> 'this came' */
+export const deliveryWords: Readonly<Record<Language, DeliveryWords>> = {
+  en: english,
+  es: spanish,
+};
+
+/** A piece that is off by less than this is as it was listed: scales and cuts differ. */
+const AS_LISTED = 0.02;
+
+/** What a delivery did to its line, as one line: what it lacks, and what that costs. */
+export function sayCame(row: Pick<PullRow, 'pieces' | 'weightKg'>, came: Came, say: Say): string {
+  const words = deliveryWords[say.language];
+  const missing = row.pieces - came.pieces;
+  const heaviness =
+    came.pieces === 0 ? 1 : came.weightKg / came.pieces / (row.weightKg / row.pieces);
+  const { lost, longerS } = came.effect ?? { lost: [], longerS: 0 };
+  const said = [
+    missing > 0 && words.short(missing),
+    heaviness < 1 - AS_LISTED && words.light,
+    heaviness > 1 + AS_LISTED && words.heavy,
+    ...lost.map(({ portions, batch }) => words.lost(portions, textIn(batch, say))),
+    longerS >= 60 && came.effect && words.longer(durationWords(came.effect.longerS)),
+  ].filter((each) => typeof each === 'string');
+  return said.join('; ') || words.asOrdered;
+}
+
+/** @example sayAmount(row, say) //=> '12 · 84 lb' */
+export const sayAmount = (
+  { pieces, weightKg }: Pick<Came, 'pieces' | 'weightKg'>,
+  say: Say,
+): string => deliveryWords[say.language].amount(pieces, weight(weightKg, say));

@@ -1,0 +1,128 @@
+// @vitest-environment happy-dom
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { PullList } from '../../../client/desk/pull-list.ts';
+import type { CutId } from '../../../shared/kernel/index.ts';
+import { fromPounds, kilograms, minutes } from '../../../shared/kernel/index.ts';
+import type { Came, DeskView, PullRow } from '../../../shared/view/index.ts';
+import type { Say } from '../../../shared/words/index.ts';
+import { buttonsOf, drawn, saidOn, tap, tapsWrittenDown } from '../fingers.ts';
+import { at, stationView } from '../fixtures.ts';
+
+const { zone, clock, temperature, weight } = stationView;
+const english: Say = { language: 'en', zone, clock, temperature, weight };
+const ribs: PullRow = {
+  cut: 'spare-ribs' as CutId,
+  name: { en: 'Spare ribs', es: 'Costillas' },
+  pieces: 12,
+  weightKg: fromPounds(48),
+  byAt: at(30),
+  came: null,
+};
+
+async function list(row: PullRow = ribs, say = english) {
+  const { sync, taps } = tapsWrittenDown();
+  const view = { pull: [row], mixes: [] } as unknown as DeskView;
+  const element = Object.assign(new PullList(), { sync, view, say });
+  document.body.append(element);
+  await drawn();
+  return { element, taps };
+}
+
+const came = (amount: Pick<Came, 'pieces' | 'weightKg'>, effect: Came['effect']): PullRow => ({
+  ...ribs,
+  came: { ...amount, at: at(-1), effect },
+});
+
+beforeEach(() => vi.useFakeTimers());
+afterEach(() => {
+  vi.useRealTimers();
+  document.body.replaceChildren();
+});
+
+describe('what came, at the pull list', () => {
+  it('is all that was listed where nothing is typed', async () => {
+    const { element, taps } = await list();
+    await tap(element, 'what came of Spare ribs');
+    await tap(element, 'this came');
+    expect(taps).toMatchObject([{ kind: 'delivery', cut: ribs.cut, pieces: 12 }]);
+    expect(taps[0]).toHaveProperty('weightKg', ribs.weightKg);
+  });
+
+  it('weighs what its pieces weigh on the list where only they are counted', async () => {
+    const { element, taps } = await list();
+    await tap(element, 'what came of Spare ribs');
+    await tap(element, '9');
+    expect(saidOn(element)).toContain('36 lb');
+    await tap(element, 'this came');
+    expect(taps).toMatchObject([{ pieces: 9, weightKg: ribs.weightKg * 0.75 }]);
+  });
+
+  it('is weighed in the kitchen’s unit, to a tenth', async () => {
+    const { element, taps } = await list();
+    await tap(element, 'what came of Spare ribs');
+    await tap(element, 'weight');
+    for (const key of ['5', '4', '.', '5', '5']) await tap(element, key);
+    await tap(element, 'erase');
+    await tap(element, 'this came');
+    expect(taps).toMatchObject([{ pieces: 12, weightKg: fromPounds(54.5) }]);
+  });
+
+  it('is nothing at all where nought pieces came', async () => {
+    const { element, taps } = await list();
+    await tap(element, 'what came of Spare ribs');
+    await tap(element, '0');
+    await tap(element, 'this came');
+    expect(taps).toMatchObject([{ pieces: 0, weightKg: 0 }]);
+  });
+
+  it('is not taken where no cooler holds so many, and says so', async () => {
+    const { element, taps } = await list();
+    await tap(element, 'what came of Spare ribs');
+    for (const key of ['9', '0', '0', '0', '0']) await tap(element, key);
+    await tap(element, 'this came');
+    expect(taps).toEqual([]);
+    expect(saidOn(element)).toContain('no more than 10000');
+  });
+
+  it('is undone where the finger was, for some seconds', async () => {
+    const { element, taps } = await list();
+    await tap(element, 'what came of Spare ribs');
+    await tap(element, 'this came');
+    await tap(element, 'undo: Spare ribs');
+    expect(taps.at(-1)).toMatchObject({ kind: 'undo', command: 'tap-1' });
+    await tap(element, 'what came of Spare ribs');
+    await tap(element, 'this came');
+    vi.advanceTimersByTime(8_100);
+    await drawn();
+    expect(buttonsOf(element).map(([name]) => name)).not.toContain('undo: Spare ribs');
+  });
+
+  it('is left as it was with one tap', async () => {
+    const { element, taps } = await list();
+    await tap(element, 'what came of Spare ribs');
+    await tap(element, 'leave it');
+    expect(taps).toEqual([]);
+    expect(buttonsOf(element)).toHaveLength(1);
+  });
+
+  it('says in one line what a short one costs, and a heavy one', async () => {
+    const lost = [{ batch: { en: 'Ribs 2', es: 'Costillas 2' }, portions: 16 }];
+    const short = came({ pieces: 9, weightKg: fromPounds(36) }, { lost, longerS: minutes(0) });
+    const { element } = await list(short);
+    expect(saidOn(element)).toContain('3 pieces short; 16 portions fewer of Ribs 2');
+    expect(saidOn(element)).toContain('9 · 36 lb');
+    const heavy = came({ pieces: 12, weightKg: fromPounds(60) }, { lost: [], longerS: minutes(9) });
+    const { element: other } = await list(heavy, { ...english, language: 'es' });
+    expect(saidOn(other)).toContain('pesada; limpiar lleva 9 min más');
+  });
+
+  it('says that it is as listed where a scale is off by a little', async () => {
+    const { element } = await list(
+      came(
+        { pieces: 12, weightKg: kilograms(ribs.weightKg * 1.01) },
+        { lost: [], longerS: minutes(0) },
+      ),
+    );
+    expect(saidOn(element)).toContain('as listed');
+  });
+});
