@@ -1,13 +1,14 @@
 import { css, html, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { SlotId } from '../../shared/kernel/index.ts';
-import type { DeskView, Drawn, LoadDrawing } from '../../shared/view/index.ts';
+import type { DeskView, Drawn, Intent, LoadDrawing } from '../../shared/view/index.ts';
 import { pitRule } from '../../shared/view/index.ts';
 import { Part } from '../parts/part.ts';
 import '../parts/smoker-cutaway.ts';
 import '../smoker/move-foot.ts';
 import { SeenSize } from '../shell/seen-size.ts';
 import { MoveFlow } from '../smoker/move-flow.ts';
+import { airOf, coreOf, type Reading, readingPad } from '../smoker/reading.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
 
@@ -40,6 +41,14 @@ export class DeskSmokers extends Part {
         margin-left: calc(-1 * var(--line));
         border-bottom: var(--hair) solid var(--pencil);
       }
+      .pad {
+        padding: var(--gap) var(--edge);
+        border-top: var(--heavy) solid var(--ink);
+      }
+      .back p {
+        font-weight: 800;
+        padding-bottom: var(--gap);
+      }
       move-foot {
         border-top: var(--heavy) solid var(--ink);
         min-height: calc(var(--touch) + 2 * var(--gap));
@@ -51,6 +60,8 @@ export class DeskSmokers extends Part {
   @property({ attribute: false }) view: DeskView | null = null;
   @property({ attribute: false }) marks: Drawn['marks'] = new Map();
   @property({ type: Boolean, reflect: true }) narrow = false;
+
+  @state() private reading: Reading | null = null;
 
   readonly #size = new SeenSize(this);
 
@@ -70,19 +81,41 @@ export class DeskSmokers extends Part {
   protected override draw() {
     const { view } = this;
     if (!view) return nothing;
-    const { move } = this.#moving;
     return html`<div class="smokers">${this.#smokers(view)}</div>
-      ${
-        move.kind === 'none'
-          ? nothing
-          : html`<move-foot
-              .say=${this.say}
-              .move=${move}
-              ?narrow=${this.#size.seen.widthPx < 700}
-              @take=${() => this.#moving.take()}
-              @leave=${() => this.#moving.leave()}
-            ></move-foot>`
-      }`;
+      ${this.reading ? this.#pad(this.reading, view) : this.#move()}`;
+  }
+
+  #pad(reading: Reading, { endsAt }: DeskView) {
+    const { sync, say } = this;
+    const next = (asked: Reading | null) => {
+      this.reading = asked;
+    };
+    const keep = (intent: Intent) => sync.tap(intent);
+    const pad = readingPad(reading, { say, now: sync.hubNow(), endsAt, keep, next });
+    return html`<div class="pad">${pad}</div>`;
+  }
+
+  #move() {
+    const { move } = this.#moving;
+    if (move.kind === 'none') return nothing;
+    return html`<move-foot
+      .say=${this.say}
+      .move=${move}
+      ?narrow=${this.#size.seen.widthPx < 700}
+      @take=${() => this.#moving.take()}
+      @leave=${() => this.#moving.leave()}
+      @core=${({ detail }: CustomEvent<LoadDrawing>) => this.#read(coreOf(detail, this.say))}
+    ></move-foot>`;
+  }
+
+  #read(reading: Reading): void {
+    this.#moving.leave();
+    this.reading = reading;
+  }
+
+  #pick(load: LoadDrawing): void {
+    this.reading = null;
+    this.#moving.pick(load);
   }
 
   #smokers({ smokers }: DeskView) {
@@ -102,8 +135,9 @@ export class DeskSmokers extends Part {
         .picked=${move.kind === 'none' ? null : move.load}
         .askedSlot=${'to' in move ? move.to : null}
         ?narrow=${this.narrow}
-        @pick=${({ detail }: CustomEvent<LoadDrawing>) => this.#moving.pick(detail)}
+        @pick=${({ detail }: CustomEvent<LoadDrawing>) => this.#pick(detail)}
         @goal=${({ detail }: CustomEvent<SlotId>) => void this.#moving.goal(detail)}
+        @air=${() => this.#read(airOf(smoker, this.say))}
       ></smoker-cutaway>`,
     );
   }

@@ -53,6 +53,10 @@ export class WallHead extends Part {
       :host([tight]) clock-time {
         font-size: var(--body);
       }
+      p {
+        flex-basis: 100%;
+        font-weight: 800;
+      }
       choice-strip {
         flex-basis: 100%;
         padding-bottom: var(--gap);
@@ -66,8 +70,9 @@ export class WallHead extends Part {
   @property({ type: Number }) now: Instant = instant(0);
   @property({ type: Boolean, reflect: true }) narrow = false;
   @property({ type: Boolean, reflect: true }) tight = false;
-  /** Boxes beside those that every wall has. */
+  /** Boxes beside those that every wall has; where they answer a question, they stand alone. */
   @property({ attribute: false }) others: readonly Choice[] = [];
+  @property() asks = '';
   @state() private isOpen = false;
 
   protected override draw() {
@@ -75,11 +80,12 @@ export class WallHead extends Part {
     const toggle = () => {
       this.isOpen = !this.isOpen;
     };
-    const choices = [
-      ...this.others,
+    const always = [
       { label: words.otherScreen, choose: () => location.assign('/') },
       { label: words.close, choose: toggle, leaves: true },
     ];
+    const choices = this.asks === '' ? [...this.others, ...always] : this.others;
+    const name = this.asks || this.name;
     return html`<h1>
         <button aria-expanded=${this.isOpen} @click=${toggle}>${this.name}</button>
       </h1>
@@ -87,7 +93,8 @@ export class WallHead extends Part {
       <clock-time .say=${say} .at=${this.now}></clock-time>
       ${
         this.isOpen
-          ? html`<choice-strip .say=${say} .name=${this.name} .choices=${choices}></choice-strip>`
+          ? html`${this.asks ? html`<p>${this.asks}</p>` : null}
+              <choice-strip .say=${say} .name=${name} .choices=${choices}></choice-strip>`
           : null
       }`;
   }

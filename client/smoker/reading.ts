@@ -1,10 +1,12 @@
 import { html } from 'lit';
-import type { Celsius, SmokerId } from '../../shared/kernel/index.ts';
+import type { Celsius, Instant, SmokerId } from '../../shared/kernel/index.ts';
 import { celsius } from '../../shared/kernel/index.ts';
 import type { Intent, LoadDrawing, SmokerDrawing } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
 import { countPieces, textIn, ui } from '../../shared/words/index.ts';
+import '../parts/choice-strip.ts';
 import '../parts/key-pad.ts';
+import { backChoices } from '../shell/back-choices.ts';
 
 /** What a thermometer is held to, and how it is called beside the keys. */
 export type Reading =
@@ -12,9 +14,27 @@ export type Reading =
       readonly kind: 'air';
       readonly smoker: SmokerId;
       readonly name: string;
+      readonly smokerName: string;
       readonly spell: SmokerDrawing['spell'];
     }
-  | { readonly kind: 'core'; readonly load: LoadDrawing; readonly name: string };
+  | { readonly kind: 'core'; readonly load: LoadDrawing; readonly name: string }
+  /** It was read and is down: when is it thought to be back? */
+  | {
+      readonly kind: 'back';
+      readonly smoker: SmokerId;
+      readonly name: string;
+      readonly tempC: Celsius;
+    };
+
+type Asking = {
+  readonly say: Say;
+  readonly now: Instant;
+  /** When the day is over. */
+  readonly endsAt: Instant;
+  readonly keep: (intent: Intent) => void;
+  /** What is asked next; null where that was all. */
+  readonly next: (reading: Reading | null) => void;
+};
 
 /** What a working thermometer can show; the hub keeps to the same. */
 const PLAUSIBLE_C = {
@@ -23,8 +43,9 @@ const PLAUSIBLE_C = {
 } as const;
 
 export function airOf({ id, name, spell }: SmokerDrawing, say: Say): Reading {
-  const said = `${textIn(name, say)}: ${ui[say.language].airReading}`;
-  return { kind: 'air', smoker: id, name: said, spell };
+  const smokerName = textIn(name, say);
+  const said = `${smokerName}: ${ui[say.language].airReading}`;
+  return { kind: 'air', smoker: id, name: said, smokerName, spell };
 }
 
 export function coreOf(load: LoadDrawing, say: Say): Reading {
@@ -32,19 +53,24 @@ export function coreOf(load: LoadDrawing, say: Say): Reading {
   return { kind: 'core', load, name: `${pieces}: ${ui[say.language].coreReading}` };
 }
 
-/** The keys for a reading. */
-export function readingPad(
-  reading: Reading,
-  { say, keep, close }: { say: Say; keep: (intent: Intent) => void; close: () => void },
-) {
+/** The keys for a reading, or the boxes for when a smoker is back. */
+export function readingPad(reading: Reading, asking: Asking) {
+  if (reading.kind === 'back') return backStrip(reading, asking);
+  const { say, keep, next } = asking;
   const { low, high } = PLAUSIBLE_C[reading.kind];
   const read = ({ detail }: CustomEvent<Celsius>) => {
     keep({ kind: 'reading', where: placeOf(reading), tempC: detail });
-    close();
+    next(null);
   };
-  const readAs = ({ detail }: CustomEvent<ReadAs>) => {
-    if (reading.kind === 'air') keep(asSaid(reading.smoker, detail));
-    close();
+  const readAs = ({ detail: { tempC, way } }: CustomEvent<ReadAs>) => {
+    if (reading.kind !== 'air') return;
+    const { smoker, smokerName } = reading;
+    if (way === 'smokerDown') {
+      next({ kind: 'back', smoker, name: ui[say.language].whenBack(smokerName), tempC });
+      return;
+    }
+    keep({ kind: way, smoker, tempC });
+    next(null);
   };
   return html`<key-pad
     .say=${say}
@@ -54,30 +80,49 @@ export function readingPad(
     .ways=${waysOf(reading, say)}
     @read=${read}
     @read-as=${readAs}
-    @close=${close}
+    @close=${() => next(null)}
   ></key-pad>`;
 }
 
-type ReadAs = { readonly tempC: Celsius; readonly way: 'smokerDown' | 'smokerCold' | 'smokerUp' };
+function backStrip(
+  { smoker, tempC, name }: Extract<Reading, { kind: 'back' }>,
+  { say, now, endsAt, keep, next }: Asking,
+) {
+  const choices = backChoices({
+    now,
+    endsAt,
+    say,
+    choose: (backAt) => {
+      keep({ kind: 'smokerDown', smoker, tempC, backAt });
+      next(null);
+    },
+  });
+  const leave = { label: ui[say.language].leaveIt, choose: () => next(null), leaves: true };
+  return html`<div class="back">
+    <p>${name}</p>
+    <choice-strip .say=${say} .name=${name} .choices=${[...choices, leave]}></choice-strip>
+  </div>`;
+}
 
-/** A smoker that burns may go down or run cold; one that does not may come up. */
-function waysOf(reading: Reading, say: Say): (Pick<ReadAs, 'way'> & { label: string })[] {
+type ReadAs = { readonly tempC: Celsius; readonly way: 'smokerDown' | 'smokerCold' | 'smokerUp' };
+type Thermometer = Exclude<Reading, { kind: 'back' }>;
+
+/**
+ * A smoker that burns may go down or run cold; one that is down may come up, or be thought to be
+ * back at another time.
+ */
+function waysOf(reading: Thermometer, say: Say): (Pick<ReadAs, 'way'> & { label: string })[] {
   if (reading.kind === 'core') return [];
-  const { smokerDown, smokerCold, smokerUp } = ui[say.language];
+  const { smokerDown, smokerStillDown, smokerCold, smokerUp } = ui[say.language];
   const down = { label: smokerDown, way: 'smokerDown' } as const;
   const cold = { label: smokerCold, way: 'smokerCold' } as const;
+  const still = { label: smokerStillDown, way: 'smokerDown' } as const;
   const up = { label: smokerUp, way: 'smokerUp' } as const;
   if (!reading.spell) return [cold, down];
-  return reading.spell.kind === 'down' ? [up, cold] : [up, down];
+  return reading.spell.kind === 'down' ? [up, still, cold] : [up, down];
 }
 
-function asSaid(smoker: SmokerId, { tempC, way }: ReadAs): Intent {
-  return way === 'smokerDown'
-    ? { kind: way, smoker, tempC, backAt: null }
-    : { kind: way, smoker, tempC };
-}
-
-function placeOf(reading: Reading): Extract<Intent, { kind: 'reading' }>['where'] {
+function placeOf(reading: Thermometer): Extract<Intent, { kind: 'reading' }>['where'] {
   return reading.kind === 'air'
     ? { kind: 'air', smoker: reading.smoker }
     : { kind: 'core', stay: reading.load.stay };

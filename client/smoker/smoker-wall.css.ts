@@ -40,8 +40,13 @@ export const smokerWallStyles = css`
     padding: 0 var(--edge);
     font-weight: 700;
   }
-  key-pad {
+  key-pad,
+  .back {
     padding: calc(6px * var(--arcmin)) var(--edge);
+  }
+  .back p {
+    font-weight: 800;
+    padding-bottom: var(--gap);
   }
   then-foot {
     min-height: calc(34px * var(--arcmin));

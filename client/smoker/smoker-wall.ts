@@ -11,7 +11,7 @@ import { Part } from '../parts/part.ts';
 import '../parts/smoker-cutaway.ts';
 import '../parts/then-foot.ts';
 import '../parts/wall-head.ts';
-import { crewChoices } from '../shell/crew-choices.ts';
+import { CrewDoor } from '../shell/crew-door.ts';
 import { DayController, worstService } from '../shell/day-controller.ts';
 import { notice } from '../shell/notice.ts';
 import { SeenSize } from '../shell/seen-size.ts';
@@ -43,6 +43,7 @@ export class SmokerWall extends Part {
   @state() private reading: Reading | null = null;
 
   readonly #size = new SeenSize(this);
+  readonly #crew = new CrewDoor(this);
   readonly #touched = new Touched(() => this.requestUpdate());
   readonly #moving = new MoveFlow({
     ask: (question) => this.sync.ask(question),
@@ -72,13 +73,14 @@ export class SmokerWall extends Part {
 
   protected override draw() {
     const drawn = this.#day?.drawn ?? null;
-    const people = drawn?.view.people ?? [];
+    const crew = this.#crew.offer(drawn?.view ?? null, this.sync, this.say);
     return html`<wall-head
         .say=${this.say}
         .name=${this.words.smokers}
         .outlook=${drawn && worstService(drawn.view)}
         .now=${this.sync.hubNow()}
-        .others=${crewChoices(people, this.say, (intent) => this.sync.tap(intent))}
+        .others=${crew.choices}
+        .asks=${crew.asks}
         ?narrow=${this.narrow}
       ></wall-head>
       ${drawn ? this.#page(drawn) : this.#nothing()}`;
@@ -141,10 +143,15 @@ export class SmokerWall extends Part {
     const { say, narrow, reading } = this;
     const { move } = this.#moving;
     if (reading) {
-      const close = () => {
-        this.reading = null;
-      };
-      return readingPad(reading, { say, keep: (intent) => this.sync.tap(intent), close });
+      return readingPad(reading, {
+        say,
+        now: this.sync.hubNow(),
+        endsAt: drawn.view.endsAt,
+        keep: (intent) => this.sync.tap(intent),
+        next: (asked) => {
+          this.reading = asked;
+        },
+      });
     }
     if (move.kind !== 'none') {
       return html`<move-foot

@@ -11,7 +11,7 @@ import '../parts/next-row.ts';
 import { Part } from '../parts/part.ts';
 import '../parts/then-foot.ts';
 import '../parts/wall-head.ts';
-import { crewChoices } from '../shell/crew-choices.ts';
+import { CrewDoor } from '../shell/crew-door.ts';
 import { DayController, worstService } from '../shell/day-controller.ts';
 import { notice } from '../shell/notice.ts';
 import { SeenSize } from '../shell/seen-size.ts';
@@ -71,6 +71,7 @@ export class StationWall extends Part {
   @property({ type: Boolean, reflect: true }) narrow = false;
 
   readonly #size = new SeenSize(this);
+  readonly #crew = new CrewDoor(this);
   readonly #touched = new Touched(() => this.requestUpdate());
   #day: DayController<StationView> | null = null;
 
@@ -99,12 +100,14 @@ export class StationWall extends Part {
   #head(drawn: Drawn<StationView> | null) {
     const { say, narrow } = this;
     const name = drawn ? textIn(drawn.view.station.name, say) : '';
+    const crew = this.#crew.offer(drawn?.view ?? null, this.sync, say);
     return html`<wall-head
       .say=${say}
       .name=${name}
       .outlook=${drawn && worstService(drawn.view)}
       .now=${this.sync.hubNow()}
-      .others=${crewChoices(drawn?.view.people ?? [], say, (intent) => this.sync.tap(intent))}
+      .others=${crew.choices}
+      .asks=${crew.asks}
       ?narrow=${narrow}
       ?tight=${isTight(this.#size.seen)}
     ></wall-head>`;

@@ -41,7 +41,13 @@ export const interfaceEnglish: Interface = {
 
   goesOut: (name) => `${name} goes out`,
   comesIn: (name) => `${name} is in again`,
+  backAt: (name, time) => `${name} back: ${time ?? 'nobody knows'}`,
+  whenBack: (name) => `${name}: back when?`,
+  backIn: (duration, time) => `${duration} · ${time}`,
+  restOfDay: (time) => `rest of the day · ${time}`,
+  nobodyKnows: 'nobody knows',
   smokerDown: 'it is down',
+  smokerStillDown: 'it is still down',
   smokerCold: 'it runs cold',
   smokerUp: 'it is up again',
   downSince: (time, back) => `DOWN since ${time}${back ? `, back about ${back}` : ''}`,

@@ -41,7 +41,13 @@ export const interfaceSpanish: Interface = {
 
   goesOut: (name) => `${name} sale`,
   comesIn: (name) => `${name} ha vuelto`,
+  backAt: (name, time) => `${name} vuelve: ${time ?? 'no se sabe'}`,
+  whenBack: (name) => `${name}: ¿cuándo vuelve?`,
+  backIn: (duration, time) => `${duration} · ${time}`,
+  restOfDay: (time) => `el resto del día · ${time}`,
+  nobodyKnows: 'no se sabe',
   smokerDown: 'está apagado',
+  smokerStillDown: 'sigue apagado',
   smokerCold: 'va frío',
   smokerUp: 'vuelve a estar en marcha',
   downSince: (time, back) => `APAGADO desde ${time}${back ? `, vuelve hacia ${back}` : ''}`,

@@ -43,7 +43,14 @@ export type Interface = {
 
   goesOut(name: string): string;
   comesIn(name: string): string;
+  /** Of somebody who is out, or a smoker that is down. */
+  backAt(name: string, time: string | null): string;
+  whenBack(name: string): string;
+  backIn(duration: string, time: string): string;
+  restOfDay(time: string): string;
+  readonly nobodyKnows: string;
   readonly smokerDown: string;
+  readonly smokerStillDown: string;
   readonly smokerCold: string;
   readonly smokerUp: string;
   downSince(time: string, back: string | null): string;

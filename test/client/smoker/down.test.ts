@@ -1,0 +1,84 @@
+// @vitest-environment happy-dom
+import { afterEach, describe, expect, it } from 'vitest';
+import { DeskSmokers } from '../../../client/desk/desk-smokers.ts';
+import { SmokerWall } from '../../../client/smoker/smoker-wall.ts';
+import type { DeskView, SmokerView } from '../../../shared/view/index.ts';
+import { buttonsOf, drawn, saidOn, tap, tapsWrittenDown } from '../fingers.ts';
+import { at, smokerView } from '../fixtures.ts';
+
+const [a, b] = smokerView.smokers;
+if (!a || !b) throw new Error('the fixture has too few smokers');
+
+const down: SmokerView = {
+  ...smokerView,
+  smokers: [{ ...a, spell: { kind: 'down', since: at(-20), backAt: at(10) } }, b],
+};
+
+async function shown<E extends HTMLElement>(element: E) {
+  document.body.append(element);
+  await drawn();
+  return element;
+}
+
+async function wall(view: SmokerView = smokerView) {
+  const { sync, taps } = tapsWrittenDown({ view });
+  return { element: await shown(Object.assign(new SmokerWall(), { sync })), taps };
+}
+
+async function reads(element: Element, smoker: string, digits: string) {
+  await tap(element, smoker);
+  for (const digit of digits) await tap(element, digit);
+}
+
+afterEach(() => document.body.replaceChildren());
+
+describe('a smoker that goes down, at the wall of the pit', () => {
+  it('is read first, then asked when it is back, and kept with both', async () => {
+    const { element, taps } = await wall();
+    await reads(element, 'Smoker A', '140');
+    await tap(element, 'it is down');
+    expect(taps).toEqual([]);
+    expect(saidOn(element)).toContain('Smoker A: back when?');
+    await tap(element, '30 min');
+    expect(taps).toMatchObject([{ kind: 'smokerDown', smoker: a.id, tempC: 60, backAt: at(30) }]);
+  });
+
+  it('shows since when and till when, and may be thought back at another time', async () => {
+    const { element, taps } = await wall(down);
+    expect(saidOn(element)).toContain('DOWN since 10:22, back about 10:52');
+    await reads(element, 'Smoker A', '122');
+    await tap(element, 'it is still down');
+    await tap(element, 'nobody knows');
+    expect(taps).toMatchObject([{ kind: 'smokerDown', tempC: 50, backAt: null }]);
+  });
+
+  it('is up again at once, with what it reads', async () => {
+    const { element, taps } = await wall(down);
+    await reads(element, 'Smoker A', '212');
+    await tap(element, 'it is up again');
+    expect(taps).toMatchObject([{ kind: 'smokerUp', smoker: a.id, tempC: 100 }]);
+  });
+
+  it('keeps nothing where the question is left', async () => {
+    const { element, taps } = await wall();
+    await reads(element, 'Smoker A', '140');
+    await tap(element, 'it is down');
+    await tap(element, 'leave it');
+    expect(taps).toEqual([]);
+  });
+});
+
+describe('the smokers at the desk', () => {
+  it('take a reading as the wall of the pit does', async () => {
+    const view = { ...smokerView, face: 'desk' } as unknown as DeskView;
+    const { sync, taps } = tapsWrittenDown({ view });
+    const say = { language: 'en', ...smokerView } as const;
+    const element = await shown(Object.assign(new DeskSmokers(), { sync, view, say }));
+    await reads(element, 'Smoker A', '212');
+    await tap(element, 'keep');
+    expect(taps).toMatchObject([{ kind: 'reading', where: { smoker: a.id }, tempC: 100 }]);
+    await reads(element, 'Smoker A', '140');
+    await tap(element, 'it is down');
+    expect(buttonsOf(element).map(([name]) => name)).toContain('1 h · 11:42');
+  });
+});
