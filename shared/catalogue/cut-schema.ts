@@ -20,6 +20,14 @@ const yields = entry({
   carve: share().describe('Served weight of cooked weight'),
 });
 
+/** The cuts of which it is known how heat and water go through them. */
+const known = ['shoulder', 'brisket', 'flat', 'ribs', 'short ribs', 'chicken'] as const;
+
+const cooks = entry({
+  like: z.enum(known).describe('The cut that heat goes through most alike'),
+  thickness: quantitySchema<Metres>('length in metres').describe('Of a trimmed piece, where most'),
+}).transform(({ like, thickness }) => ({ like, thicknessM: thickness }));
+
 const tub = entry({
   id: idSchema<string>(),
   name: textSchema(),
@@ -53,6 +61,7 @@ export const cutSchema = entry({
   piece,
   weight: rangeSchema<Kilograms>('weight in kilograms').describe('Of one raw piece, as it comes'),
   footprint: footprint.describe('What one trimmed piece takes up on a rack'),
+  cooks: z.exactOptional(cooks).describe('Left out: no forecast is made of how it cooks'),
   yields,
   tubs: z.array(tub).describe('What trimming takes off, kept apart and weighed once a batch'),
 }).transform(({ weight, keeps, ...cut }) => ({

@@ -93,6 +93,7 @@ const hands = entry({
   table: z.boolean().default(false).describe('Whether it takes a table of its station'),
   mix: z.exactOptional(idSchema<MixId>()).describe('What is weighed out or put on'),
   check: z.exactOptional(checkSchema),
+  wraps: z.exactOptional(z.enum(['paper', 'foil'])).describe('What it puts round the pieces'),
 });
 
 const fire = entry({ work: z.literal('fire'), ...common, time: timeSchema });
