@@ -1,5 +1,6 @@
 import { isIP } from 'node:net';
 import { parseArgs } from 'node:util';
+import type { StartFrom } from './starter/index.ts';
 
 export const USUAL_PORT = 4600;
 
@@ -11,8 +12,10 @@ export const HELP = `Coalface: a kitchen display and task board for a barbecue l
 
 Options
   --data DIR        Where the kitchen is: kitchen.json, catalogue.json, plans/YYYY-MM-DD.json, and
-                    its log in log.sqlite. An empty folder is given the demo's files to start from.
+                    its log in log.sqlite. An empty folder is given a small kitchen to start from:
+                    two smokers, three hands, three dishes, and a plan for tomorrow.
                     A plan that is changed there is taken up at once, if it is sound.
+  --all-dishes      An empty folder is given every dish of the demo to choose from, not three.
   --demo DIR        As --data, for the demo.
   --demo-speed N    The clock runs N times as fast, to try a day out. Times in the log are that
                     clock's, so give a kitchen that is tried out a folder of its own.
@@ -41,7 +44,7 @@ export type Options = {
 };
 
 export type FolderChoice =
-  | { readonly kind: 'kitchen'; readonly path: string }
+  | { readonly kind: 'kitchen'; readonly path: string; readonly from?: StartFrom }
   /** Null: one that is thrown away. */
   | { readonly kind: 'demo'; readonly path: string | null };
 
@@ -59,6 +62,7 @@ const known = {
   lan: { type: 'boolean' },
   open: { type: 'boolean' },
   claim: { type: 'boolean' },
+  'all-dishes': { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 
@@ -82,6 +86,9 @@ export function readOptions(args: readonly string[]): OptionsRead {
     given.claim &&
       (given.open || given.data === undefined) &&
       '--claim is for a kitchen (--data) that is not --open',
+    given['all-dishes'] &&
+      given.data === undefined &&
+      '--all-dishes is for a new kitchen (--data); a demo has them all',
     given.data === '' && '--data names a folder',
     given.demo === '' && '--demo names a folder',
   ].filter((fault) => typeof fault === 'string');
@@ -90,7 +97,11 @@ export function readOptions(args: readonly string[]): OptionsRead {
   const folder: FolderChoice =
     given.data === undefined
       ? { kind: 'demo', path: given.demo ?? null }
-      : { kind: 'kitchen', path: given.data };
+      : {
+          kind: 'kitchen',
+          path: given.data,
+          ...(given['all-dishes'] ? { from: 'all dishes' } : {}),
+        };
   const isOpen = given.open === true || folder.kind === 'demo';
   const isClaiming = given.claim === true;
   return { ok: true, options: { folder, speed, port, host, isOpen, isClaiming } };

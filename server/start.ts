@@ -89,7 +89,7 @@ async function begin({ hub, planning, clock, say, isDemo }: Beginning) {
     isNewDemo ? plan.built.origin : clock.now(),
   );
   if (hub.state.plan === null && (what === 'broken' || what === 'impossible')) {
-    throw new CannotStart(...lines);
+    throw new CannotStart(...lines, 'Nothing was started. Mend this and start again.');
   }
   lines.forEach(say);
   if (what === 'nothing-due') say('No plan is due: the screens wait for one in plans/.');

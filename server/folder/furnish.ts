@@ -1,32 +1,36 @@
 import { existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { instant } from '../../shared/kernel/index.ts';
-import { demoFiles } from '../demo/index.ts';
+import type { LocalDay } from '../../shared/kernel/index.ts';
+import { pageOf } from './page-of.ts';
+import { schemaOf } from './schemas.ts';
 
 /** What an opened folder was like. */
 export type Furnished =
-  /** It was new or empty: the demo's files are in it now. */
+  /** It was new or empty: the files are in it now. */
   | 'furnished'
   | 'ready'
   /** It holds other things and no kitchen: nothing was written. */
   | 'foreign';
 
-/**
- * Makes sure that a folder holds a kitchen's files, and gives an empty one the demo's, of today and
- * of here.
- */
-export function furnish(folder: string): Furnished {
+/** A kitchen's files as a person would write them. */
+export type FirstFiles = {
+  readonly kitchen: object;
+  readonly catalogue: object;
+  readonly cookPlan: { readonly day: LocalDay; readonly services: readonly object[] };
+};
+
+/** Makes sure that a folder holds a kitchen's files, and gives an empty one these. */
+export function furnish(folder: string, first: () => FirstFiles): Furnished {
   mkdirSync(folder, { recursive: true });
   if (existsSync(join(folder, 'kitchen.json'))) return 'ready';
   if (readdirSync(folder).length > 0) return 'foreign';
-  const { timeZone } = Intl.DateTimeFormat().resolvedOptions();
-  const { kitchen, catalogue, cookPlan } = demoFiles(instant(Date.now()), timeZone);
-  const write = (file: string, value: unknown) =>
-    writeFileSync(join(folder, file), `${JSON.stringify(value, null, 2)}\n`);
+  const { kitchen, catalogue, cookPlan } = first();
+  const write = (file: string, $schema: string, value: object) =>
+    writeFileSync(join(folder, file), pageOf({ $schema, ...value }));
   mkdirSync(join(folder, 'plans'));
-  write(`plans/${cookPlan.day}.json`, cookPlan);
-  write('catalogue.json', catalogue);
+  write(`plans/${cookPlan.day}.json`, schemaOf.cookPlan, cookPlan);
+  write('catalogue.json', schemaOf.catalogue, catalogue);
   // Last: with it the folder counts as a kitchen's.
-  write('kitchen.json', kitchen);
+  write('kitchen.json', schemaOf.kitchen, kitchen);
   return 'furnished';
 }

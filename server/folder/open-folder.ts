@@ -1,9 +1,12 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { hostname, tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { instant } from '../../shared/kernel/index.ts';
 import { CannotStart } from '../cannot-start.ts';
 import type { Closing } from '../closing.ts';
+import { demoFiles } from '../demo/index.ts';
 import type { FolderChoice } from '../options.ts';
+import { starterFiles } from '../starter/index.ts';
 import {
   type EventLog,
   type Holder,
@@ -11,10 +14,15 @@ import {
   NotOurLog,
   openSqliteLog,
 } from '../store/index.ts';
-import { furnish } from './furnish.ts';
+import { type FirstFiles, furnish } from './furnish.ts';
+import { keepSchemas } from './schemas.ts';
 
-const WAS_EMPTY =
-  ', which was empty: the demo’s kitchen, catalogue and plan are in it now, for you to change.';
+const NOW_IN_IT: Readonly<Record<FolderChoice['kind'], string>> = {
+  kitchen:
+    ', which was empty: a small kitchen and its plan for tomorrow are in it now, for you to ' +
+    'change. docs/your-kitchen.md says how.',
+  demo: ', which was empty: the demo’s kitchen, catalogue and plan are in it now.',
+};
 
 /** A kitchen's folder, held by this process alone. */
 export type OpenFolder = {
@@ -32,7 +40,7 @@ export type OpenFolder = {
  */
 export function openFolder(choice: FolderChoice, closing: Closing): OpenFolder {
   const path = choice.path === null ? passingFolder(closing) : resolve(choice.path);
-  const furnished = furnish(path);
+  const furnished = furnish(path, () => firstFiles(choice));
   if (furnished === 'foreign') {
     throw new CannotStart(`${path} holds other things and no kitchen.json: name an empty folder.`);
   }
@@ -45,16 +53,26 @@ export function openFolder(choice: FolderChoice, closing: Closing): OpenFolder {
   const lock = lockFolder(path, holder);
   if (!lock.ok) throw new CannotStart(heldBy(path, lock.holder));
   closing.add(lock.release);
+  keepSchemas(path);
   return {
     path,
     log: openLog(join(path, 'log.sqlite')),
     lines: [
       choice.path === null
         ? `A demo, thrown away at the end. (${path})`
-        : `Kept in ${path}${furnished === 'furnished' ? WAS_EMPTY : '.'}`,
+        : `Kept in ${path}${furnished === 'furnished' ? NOW_IN_IT[choice.kind] : '.'}`,
     ],
     sayAddress: (address) => lock.say({ ...holder, address }),
   };
+}
+
+/** What an empty folder is given: of today, or for tomorrow, and of here. */
+function firstFiles(choice: FolderChoice): FirstFiles {
+  const { timeZone } = Intl.DateTimeFormat().resolvedOptions();
+  const now = instant(Date.now());
+  return choice.kind === 'demo'
+    ? demoFiles(now, timeZone)
+    : starterFiles(now, timeZone, choice.from ?? 'three dishes');
 }
 
 function passingFolder(closing: Closing): string {

@@ -26,6 +26,16 @@ describe('the command line', () => {
     expect(optionsOf('--data', 'mine')?.folder).toEqual({ kind: 'kitchen', path: 'mine' });
   });
 
+  it('gives a new kitchen every dish of the demo when it is told to, and only a new kitchen', () => {
+    expect(optionsOf('--data', 'mine', '--all-dishes')?.folder).toEqual({
+      kind: 'kitchen',
+      path: 'mine',
+      from: 'all dishes',
+    });
+    expect(wrongOf('--all-dishes')).toHaveLength(1);
+    expect(wrongOf('--demo', 'mine', '--all-dishes')).toHaveLength(1);
+  });
+
   it('lets the network in when it is told to', () => {
     expect(optionsOf('--lan')?.host).toBe('0.0.0.0');
     expect(optionsOf('--host', '192.168.1.5')?.host).toBe('192.168.1.5');
@@ -42,6 +52,7 @@ describe('the command line', () => {
       'host',
       'open',
       'claim',
+      'all-dishes',
       'help',
     ]) {
       expect(HELP).toContain(`--${name}`);

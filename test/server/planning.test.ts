@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { systemClock } from '../../server/clock.ts';
 import { dayRules } from '../../server/day-rules.ts';
+import { demoFiles } from '../../server/demo/index.ts';
 import { furnish } from '../../server/folder/furnish.ts';
 import { readFolder } from '../../server/folder/index.ts';
 import { type Hub, openHub } from '../../server/hub/index.ts';
@@ -26,11 +27,12 @@ let hub: Hub<DayState>;
 let planning: Planning;
 let planFile: string;
 const now = () => instant(Date.now());
+const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
 const daysOn = (days: number): Instant => instant(now() + days * hours(24) * 1000);
 
 beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), 'coalface-planning-'));
-  furnish(folder);
+  furnish(folder, () => demoFiles(now(), zone));
   planFile = join(folder, `plans/${readFolder(folder).plans[0]?.day}.json`);
   hub = await openHub({
     log: openMemoryLog(memoryDisk()),

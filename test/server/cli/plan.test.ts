@@ -132,7 +132,7 @@ describe('a plan that cannot be', () => {
     expect(complaints).toEqual([
       expect.stringMatching(/^no\.json: \(the whole file\): found no such file;/),
       expect.stringMatching(
-        /^half\.json: line 1, column 8: found the end of the file; allowed: a text/,
+        /^half\.json: line 1, column 9: found the end of the file; allowed: a text/,
       ),
     ]);
     expect(await typed(folder.path, 'plan', 'nowhere')).toMatchObject({

@@ -1,11 +1,15 @@
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { CannotStart } from '../../../server/cannot-start.ts';
 import { createClosing } from '../../../server/closing.ts';
 import { furnish } from '../../../server/folder/furnish.ts';
-import { faultLine, openFolder, readFolder } from '../../../server/folder/index.ts';
+import { faultLine, openFolder, readFolder, writePlan } from '../../../server/folder/index.ts';
+import { starterFiles } from '../../../server/starter/index.ts';
+import { instant, must } from '../../../shared/kernel/index.ts';
+
+const starter = () => starterFiles(instant(Date.now()), 'America/Chicago', 'three dishes');
 
 let folder: string;
 beforeEach(() => {
@@ -23,19 +27,34 @@ const planFile = () => `plans/${readFolder(folder).plans[0]?.day}.json`;
 
 describe('an empty folder', () => {
   it('is given a kitchen, a catalogue and a plan, all of them sound', () => {
-    expect(furnish(folder)).toBe('furnished');
+    expect(furnish(folder, starter)).toBe('furnished');
     const { kitchen, catalogue, plans, faults } = readFolder(folder);
     expect(faults).toEqual([]);
     expect([kitchen, catalogue, plans[0]?.plan]).not.toContain(null);
   });
 
   it('is left alone once a kitchen is in it', () => {
-    furnish(folder);
+    furnish(folder, starter);
     edit('kitchen.json', (kitchen) => {
       kitchen['name'] = 'Ours';
     });
-    expect(furnish(folder)).toBe('ready');
+    expect(furnish(folder, starter)).toBe('ready');
     expect(readFolder(folder).kitchen?.name).toBe('Ours');
+  });
+});
+
+describe('an editor', () => {
+  it('finds the schema of each file beside it, also after a plan was written by the hub', async () => {
+    const closing = createClosing();
+    await openFolder({ kind: 'kitchen', path: folder }, closing).log.close();
+    await closing.run();
+    const [plan] = readFolder(folder).plans;
+    writePlan(folder, must(plan?.plan ?? null, 'a plan'));
+    for (const file of ['kitchen.json', 'catalogue.json', planFile()]) {
+      const { $schema } = JSON.parse(readFileSync(join(folder, file), 'utf8'));
+      const schema = JSON.parse(readFileSync(join(folder, dirname(file), $schema), 'utf8'));
+      expect(schema.title).toMatch(/kitchen/i);
+    }
   });
 });
 
@@ -50,7 +69,7 @@ describe('a folder of other things', () => {
 
 describe('broken files', () => {
   beforeEach(() => {
-    furnish(folder);
+    furnish(folder, starter);
   });
 
   it('are all named at once, each fault with its place, what was found and what is allowed', () => {
@@ -106,6 +125,18 @@ describe('broken files', () => {
     ]);
   });
 
+  it('include a kitchen that speaks of what its catalogue does not have', () => {
+    edit('kitchen.json', (kitchen) => {
+      const [person] = kitchen['crew'] as { trained: string[] }[];
+      person?.trained.push('kinfe');
+    });
+    const { kitchen, faults } = readFolder(folder);
+    expect(kitchen).toBeNull();
+    expect(faults).toMatchObject([
+      { file: 'kitchen.json', path: 'crew[0].trained[2]', found: '"kinfe"', meant: 'knife' },
+    ]);
+  });
+
   it('include a plan that speaks of what the kitchen does not have', () => {
     edit(planFile(), (plan) => {
       const [service] = plan['services'] as { dishes: { dish: string }[] }[];
@@ -135,7 +166,7 @@ describe('a folder that is open already', () => {
   });
 
   it('refuses a log that is none, in words', () => {
-    furnish(folder);
+    furnish(folder, starter);
     mkdirSync(join(folder, 'log.sqlite'));
     const open = () => openFolder({ kind: 'kitchen', path: folder }, createClosing());
     expect(open).toThrow(/log\.sqlite cannot be opened: /);

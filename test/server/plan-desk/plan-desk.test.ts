@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { systemClock } from '../../../server/clock.ts';
 import { dayRules } from '../../../server/day-rules.ts';
+import { demoFiles } from '../../../server/demo/index.ts';
 import { furnish } from '../../../server/folder/furnish.ts';
 import { type Hub, openHub } from '../../../server/hub/index.ts';
 import { createDrafts, createPlanDesk, type PlanDesk } from '../../../server/plan-desk/index.ts';
@@ -18,10 +19,11 @@ let hub: Hub<DayState>;
 let desk: PlanDesk;
 const drafts = createDrafts();
 const now = () => instant(Date.now());
+const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'coalface-plan-desk-'));
-  furnish(folder);
+  furnish(folder, () => demoFiles(now(), zone));
   hub = await openHub({
     log: openMemoryLog(memoryDisk()),
     rules: dayRules,

@@ -1,0 +1,25 @@
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+
+const SCHEMAS = new URL('../../docs/schema/', import.meta.url);
+
+/** Where each kind of file finds its schema, from where it lies itself. */
+export const schemaOf = {
+  kitchen: './schema/kitchen.schema.json',
+  catalogue: './schema/catalogue.schema.json',
+  cookPlan: '../schema/cook-plan.schema.json',
+} as const;
+
+/**
+ * Keeps the JSON Schemas beside a kitchen's files, those of this very version: so an editor finds
+ * them wherever the folder lies.
+ */
+export function keepSchemas(folder: string): void {
+  const beside = join(folder, 'schema');
+  mkdirSync(beside, { recursive: true });
+  for (const name of Object.values(schemaOf).map((path) => basename(path))) {
+    const text = readFileSync(new URL(name, SCHEMAS), 'utf8');
+    const kept = join(beside, name);
+    if (!existsSync(kept) || readFileSync(kept, 'utf8') !== text) writeFileSync(kept, text);
+  }
+}

@@ -1,0 +1,1 @@
+export { type StartFrom, starterFiles } from './starter-files.ts';
