@@ -64,11 +64,23 @@ export function isRefused(answer: OrderedBatch[] | PlanRefusal[]): answer is Pla
   return first !== undefined && 'rule' in first;
 }
 
-/** As many pieces as one smoker holds and one shift, one limit, one cabinet bears. */
+/**
+ * As many pieces as one smoker holds and one shift, one limit, one cabinet bears. What so many
+ * pieces keep to, fewer keep to as well: so sizes are doubled until one is too large, and the last
+ * that is not is found between the two.
+ */
 function largestBatch(order: Order, frame: Frame): number {
-  let pieces = 1;
-  while (pieces < MOST_PIECES && isWorkable(order, frame, pieces + 1)) pieces++;
-  return pieces;
+  const fits = (pieces: number) => isWorkable(order, frame, pieces);
+  let most = 1;
+  let tooMany = 2;
+  while (tooMany <= MOST_PIECES && fits(tooMany)) [most, tooMany] = [tooMany, 2 * tooMany];
+  tooMany = Math.min(tooMany, MOST_PIECES + 1);
+  while (tooMany - most > 1) {
+    const middle = Math.floor((most + tooMany) / 2);
+    if (fits(middle)) most = middle;
+    else tooMany = middle;
+  }
+  return most;
 }
 
 function isWorkable(order: Order, frame: Frame, pieces: number): boolean {
