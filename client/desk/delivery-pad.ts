@@ -30,7 +30,8 @@ export class DeliveryPad extends Part {
         gap: var(--gap);
         padding: var(--gap) 0;
       }
-      .fields {
+      .fields,
+      .keys {
         display: flex;
         flex-wrap: wrap;
         align-items: center;
@@ -77,6 +78,11 @@ export class DeliveryPad extends Part {
     this.role = 'group';
   }
 
+  protected override firstUpdated(): void {
+    // On a low screen the keys would lie under its edge.
+    this.scrollIntoView({ block: 'nearest' });
+  }
+
   protected override willUpdate(): void {
     this.ariaLabel = deliveryWords[this.say.language].whatCame(textIn(this.row.name, this.say));
   }
@@ -92,19 +98,21 @@ export class DeliveryPad extends Part {
     return html`<div class="fields">
         ${this.#field('pieces', words.pieces, `${this.#came.pieces}`)}
         ${this.#field('weight', words.weight, weight(this.#came.weightKg, say))}
+        <p class=${wrong ? 'wrong' : ''}>
+          ${wrong ?? words.asListed(row.pieces, weight(row.weightKg, say))}
+        </p>
       </div>
-      <p class=${wrong ? 'wrong' : ''}>
-        ${wrong ?? words.asListed(row.pieces, weight(row.weightKg, say))}
-      </p>
-      <digit-keys
-        .say=${say}
-        .typed=${this.typed[this.field]}
-        .most=${6}
-        ?point=${this.field === 'weight'}
-        @typed=${({ detail }: CustomEvent<string>) => this.#type(detail)}
-        @leave=${() => this.tell('close', null)}
-      ></digit-keys>
-      <choice-strip .say=${say} .name=${this.ariaLabel} .choices=${choices}></choice-strip>`;
+      <div class="keys">
+        <digit-keys
+          .say=${say}
+          .typed=${this.typed[this.field]}
+          .most=${6}
+          ?point=${this.field === 'weight'}
+          @typed=${({ detail }: CustomEvent<string>) => this.#type(detail)}
+          @leave=${() => this.tell('close', null)}
+        ></digit-keys>
+        <choice-strip .say=${say} .name=${this.ariaLabel} .choices=${choices}></choice-strip>
+      </div>`;
   }
 
   #field(field: Field, name: string, follows: string) {

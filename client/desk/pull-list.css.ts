@@ -28,6 +28,7 @@ export const pullListStyles = css`
     font-weight: 700;
     color: var(--ink);
     border-bottom: none;
+    vertical-align: middle;
   }
   td {
     text-align: right;
@@ -57,7 +58,7 @@ export const pullListStyles = css`
     font-size: var(--small);
     font-weight: 600;
     color: var(--soft);
-  
+  }
   td button {
     min-width: 6em;
     padding: 0 0.5em;
@@ -84,15 +85,25 @@ export const pullListStyles = css`
     white-space: normal;
     text-align: left;
   }
+  /* A name has a line of its own where there is no room beside its figures. */
   @media (width < 600px) {
-    tbody th {
-      overflow-wrap: anywhere;
+    tr {
+      display: grid;
+      grid-template-columns: 1fr 1.4fr 1.5fr 2fr;
+      align-items: center;
+    }
+    thead th:first-child {
+      position: absolute;
+    }
+    tbody th,
+    .pad td {
+      grid-column: 1 / -1;
     }
     td {
-      padding-left: 0.4em;
+      padding-left: 0.3em;
     }
     td button {
-      min-width: var(--touch);
+      min-width: 100%;
       padding: 0 0.2em;
     }
   }

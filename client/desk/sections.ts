@@ -2,6 +2,7 @@ import { html } from 'lit';
 import type { DeskView, Drawn } from '../../shared/view/index.ts';
 import type { DeskSectionName, Say } from '../../shared/words/index.ts';
 import type { Sync } from '../sync/index.ts';
+import './day-close.ts';
 import './day-log.ts';
 import './desk-smokers.ts';
 import './plan-editor.ts';
@@ -47,6 +48,11 @@ export const sections: readonly Section[] = [
     name: 'pull',
     draw: ({ sync, view, say, marks }) =>
       html`<pull-list .sync=${sync} .view=${view} .marks=${marks} .say=${say}></pull-list>`,
+  },
+  {
+    name: 'close',
+    draw: ({ sync, view, say, marks }) =>
+      html`<day-close .sync=${sync} .view=${view} .marks=${marks} .say=${say}></day-close>`,
   },
   {
     name: 'log',

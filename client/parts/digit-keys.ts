@@ -12,10 +12,9 @@ export class DigitKeys extends Part {
   static override styles = [
     base,
     css`
+      /* They lie in a row with what is done with the number. */
       :host {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 8px;
+        display: contents;
       }
       button {
         border: var(--line) solid var(--ink);

@@ -2,7 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { CommandId, Instant } from '../../shared/kernel/index.ts';
 import type { ReadOnly } from '../../shared/protocol/index.ts';
-import type { Refusal } from '../../shared/view/index.ts';
+import type { ClosedDay, Refusal } from '../../shared/view/index.ts';
 import { clockTime, sayRefusal } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './choice-strip.ts';
@@ -17,7 +17,7 @@ export type StrayRefusal = {
 
 /**
  * What a wall has to say of itself: since when it is alone and what it keeps, that nothing can be
- * kept, or a refusal whose line is gone. Ink turned round, as on the back of the paper; gone when
+ * kept, that the day is closed, or a refusal whose line is gone. Ink turned round, as on the back of the paper; gone when
  * there is nothing to say.
  */
 @customElement('wall-notice')
@@ -53,13 +53,15 @@ export class WallNotice extends Part {
   @property({ type: Number }) kept = 0;
   @property({ type: Boolean }) failing = false;
   @property({ attribute: false }) readOnly: ReadOnly | null = null;
+  @property({ attribute: false }) closed: ClosedDay | null = null;
   @property({ attribute: false }) stray: StrayRefusal | null = null;
   /** For those who hear the wall: what its lines have just said. */
   @property() said = '';
 
   protected override draw() {
-    const { words, say, aloneSince, readOnly, stray } = this;
+    const { words, say, aloneSince, readOnly, closed, stray } = this;
     const sentences = [
+      closed && words.dayClosed(clockTime(closed.at, say), closed.by),
       aloneSince !== null && words.aloneSince(clockTime(aloneSince, say)),
       aloneSince !== null && this.kept > 0 && words.keptHere(this.kept),
       this.failing && words.notKept,

@@ -24,6 +24,7 @@ export function notice(page: Pick<StationPage, 'now'>, { sync, say }: Shown) {
     .kept=${pending.length}
     ?failing=${isOutboxFailing}
     .readOnly=${readOnly}
+    .closed=${view?.closed ?? null}
     .stray=${strayRefusal(sync.state, shown, say)}
     .said=${saidOf(sync.state, say)}
     @seen=${({ detail }: CustomEvent<CommandId>) => sync.seen(detail)}

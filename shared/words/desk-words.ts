@@ -30,7 +30,7 @@ export type DeskWords = {
 };
 
 /** @see deskWords, in this order on the page */
-export type DeskSectionName = 'day' | 'smokers' | 'plan' | 'pull' | 'log' | 'who';
+export type DeskSectionName = 'day' | 'smokers' | 'plan' | 'pull' | 'close' | 'log' | 'who';
 
 const english: DeskWords = {
   desk: 'Desk',
@@ -39,6 +39,7 @@ const english: DeskWords = {
     smokers: 'Smokers',
     plan: 'Plan',
     pull: 'Pull list',
+    close: 'Close',
     log: 'Log',
     who: 'Who',
   },
@@ -71,6 +72,7 @@ const spanish: DeskWords = {
     smokers: 'Ahumadores',
     plan: 'Plan',
     pull: 'Lista de saque',
+    close: 'Cierre',
     log: 'Registro',
     who: 'Quién',
   },

@@ -30,6 +30,8 @@ export const interfaceEnglish: Interface = {
   nothingLeft: 'Nothing more to do here today.',
   taskName: (title, who) => (who ? `${title}, ${who}` : title),
 
+  dayClosed: (time, by) =>
+    `The day was closed at ${time}${by ? ` by ${by}` : ''}: nothing more is taken.`,
   aloneSince: (time) => `Alone since ${time}: the hub is not heard.`,
   keptHere: (taps) =>
     taps === 1 ? 'One tap is kept here for it.' : `${taps} taps are kept here for it.`,

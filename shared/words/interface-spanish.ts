@@ -30,6 +30,8 @@ export const interfaceSpanish: Interface = {
   nothingLeft: 'Aquí no queda nada por hacer hoy.',
   taskName: (title, who) => (who ? `${title}, ${who}` : title),
 
+  dayClosed: (time, by) =>
+    `El día se cerró a las ${time}${by ? ` (${by})` : ''}: no se toma nada más.`,
   aloneSince: (time) => `Sola desde las ${time}: no se oye la central.`,
   keptHere: (taps) =>
     taps === 1 ? 'Aquí se guarda un toque para ella.' : `Aquí se guardan ${taps} toques para ella.`,

@@ -33,6 +33,7 @@ export type Interface = {
   readonly nothingLeft: string;
   taskName(title: string, who: string | null): string;
 
+  dayClosed(time: string, by: string | null): string;
   aloneSince(time: string): string;
   keptHere(taps: number): string;
   readonly notKept: string;

@@ -1,0 +1,164 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Instant, Kilograms } from '../../shared/kernel/index.ts';
+import { fromPounds, instant, kilograms } from '../../shared/kernel/index.ts';
+import type { Mark, PanEnd } from '../../shared/view/index.ts';
+import { clockTime, closingWords, sayPanEnd, textIn, weight } from '../../shared/words/index.ts';
+import type { Choice } from '../parts/choice-strip.ts';
+import '../parts/choice-strip.ts';
+import '../parts/digit-keys.ts';
+import { Part } from '../parts/part.ts';
+import { base } from '../theme/index.ts';
+
+/**
+ * What is left of one batch, and where it goes: kept for another day at a weight, or thrown out.
+ * Tells `carry` with the weight that is kept, or `undo`.
+ */
+@customElement('pan-end')
+export class PanEndRow extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        justify-content: space-between;
+        gap: 0 1em;
+        padding: calc(var(--gap) / 2) 0;
+        border-bottom: var(--hair) solid var(--pencil);
+      }
+      .said {
+        flex: 1 1 16em;
+      }
+      .name {
+        font-weight: 700;
+      }
+      .soft {
+        font-size: var(--small);
+        color: var(--soft);
+      }
+      .mind {
+        font-weight: 800;
+        text-decoration: underline;
+        text-decoration-thickness: var(--line);
+        text-underline-offset: 0.15em;
+      }
+      .tapped {
+        text-decoration: underline dashed;
+        text-underline-offset: 0.2em;
+      }
+      .pad {
+        flex-basis: 100%;
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 8px;
+        padding: var(--gap) 0;
+      }
+      .pad p {
+        flex-basis: 100%;
+      }
+      output {
+        font-size: var(--figure);
+        font-weight: 800;
+        border-bottom: var(--heavy) solid var(--ink);
+        padding: 0 0.2em;
+      }
+      .follows {
+        color: var(--soft);
+        font-weight: 600;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) pan!: PanEnd;
+  @property({ type: Number }) now: Instant = instant(0);
+  @property({ attribute: false }) mark: Mark | null = null;
+  @property({ type: Boolean }) undoable = false;
+  /** The day is: nothing more is said of it. */
+  @property({ type: Boolean }) closed = false;
+  /** Null while nothing is weighed. */
+  @state() private typed: string | null = null;
+
+  protected override draw() {
+    const { pan, say } = this;
+    return html`<div class="said">
+        <p class="name">${textIn(pan.name, say)}</p>
+        <p class="soft ${this.mark ? 'tapped' : ''}">${sayPanEnd(pan, say)} ${this.#held(pan)}</p>
+      </div>
+      ${this.typed === null ? this.#strip(this.#choices(pan)) : this.#pad(pan, this.typed)}`;
+  }
+
+  #held({ heldUntil, keptKg }: PanEnd) {
+    const words = closingWords[this.say.language];
+    if (heldUntil === null || keptKg !== null) return nothing;
+    if (heldUntil <= this.now) return html`<span class="mind">${words.heldTooLong}</span>`;
+    return words.heldTill(clockTime(heldUntil, this.say));
+  }
+
+  #choices({ keptKg }: PanEnd): readonly Choice[] {
+    const words = closingWords[this.say.language];
+    const weigh = () => {
+      this.typed = '';
+    };
+    if (this.closed) return [];
+    if (this.undoable) return [{ label: this.words.undo, choose: () => this.tell('undo', null) }];
+    return [
+      { label: words.keepSome, choose: weigh },
+      ...(keptKg === 0 ? [] : [{ label: words.throwOut, choose: () => this.#carry(kilograms(0)) }]),
+    ];
+  }
+
+  #strip(choices: readonly Choice[]) {
+    const { say } = this;
+    const name = textIn(this.pan.name, say);
+    return html`<choice-strip
+      .say=${say}
+      .name=${name}
+      .choices=${choices.map((each) => ({ ...each, name: `${each.label}: ${name}` }))}
+    ></choice-strip>`;
+  }
+
+  #pad(pan: PanEnd, typed: string) {
+    const { say } = this;
+    const words = closingWords[say.language];
+    const close = () => {
+      this.typed = null;
+    };
+    const planned = pan.keptKg ?? pan.weightKg;
+    const shown = typed === '' ? weight(planned, say) : `${typed} ${say.weight}`;
+    const keep = () => this.#carry(typed === '' ? planned : this.#kilograms(Number(typed)));
+    const choices = [
+      { label: words.keepThis, choose: keep, takes: true },
+      { label: this.words.leaveIt, choose: close, leaves: true },
+    ];
+    return html`<div class="pad" role="group" aria-label=${words.whatOf(textIn(pan.name, say))}>
+      <p>
+        ${words.weighed} <output class=${typed === '' ? 'follows' : ''}>${shown}</output>
+      </p>
+      <digit-keys
+        .say=${say}
+        .typed=${typed}
+        .most=${6}
+        point
+        @typed=${({ detail }: CustomEvent<string>) => this.#type(detail)}
+        @leave=${close}
+      ></digit-keys>
+      <choice-strip .say=${say} .name=${textIn(pan.name, say)} .choices=${choices}></choice-strip>
+    </div>`;
+  }
+
+  #type(typed: string): void {
+    this.typed = typed;
+  }
+
+  #kilograms(shown: number): Kilograms {
+    return this.say.weight === 'lb' ? fromPounds(shown) : kilograms(shown);
+  }
+
+  #carry(weightKg: Kilograms): void {
+    this.typed = null;
+    this.tell('carry', weightKg);
+  }
+}

@@ -1,0 +1,159 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { PersonId } from '../../shared/kernel/index.ts';
+import type { WhoList } from '../../shared/protocol/index.ts';
+import type { Person, Refusal } from '../../shared/view/index.ts';
+import { closingWords, sayRefusal } from '../../shared/words/index.ts';
+import type { Choice } from '../parts/choice-strip.ts';
+import '../parts/choice-strip.ts';
+import '../parts/digit-keys.ts';
+import { Part } from '../parts/part.ts';
+import type { WhoDoors } from '../shell/who-doors.ts';
+import { base } from '../theme/index.ts';
+
+const MOST_DIGITS = 12;
+
+/**
+ * Who closes the day: a name, the PIN where that person has one, and once more whether it is meant.
+ * Tells `close-day` with the person.
+ */
+@customElement('who-closes')
+export class WhoCloses extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: grid;
+        gap: var(--gap);
+      }
+      p {
+        font-weight: 700;
+      }
+      .wrong {
+        font-weight: 800;
+        border-bottom: var(--heavy) solid var(--ink);
+      }
+      .keys {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 8px;
+      }
+      output {
+        font-size: var(--figure);
+        min-width: 6ch;
+        border-bottom: var(--heavy) solid var(--ink);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) doors!: WhoDoors;
+  @property({ attribute: false }) people: readonly Person[] = [];
+  @state() private closer: Person | null = null;
+  @state() private pin: string | null = null;
+  @state() private wrong: Refusal | 'away' | null = null;
+
+  protected override draw() {
+    const { closer } = this;
+    const words = closingWords[this.say.language];
+    return html`${this.wrong ? html`<p class="wrong" role="alert">${this.#why(this.wrong)}</p>` : nothing}
+      ${
+        closer === null
+          ? html`<p>${words.whoCloses}</p>
+              ${this.#strip(words.whoCloses, this.#names())}`
+          : this.pin === null
+            ? this.#meant(closer)
+            : this.#pinPad(closer, this.pin)
+      }`;
+  }
+
+  #why(wrong: Refusal | 'away'): string {
+    if (wrong === 'away') return closingWords[this.say.language].hubAway;
+    return sayRefusal(wrong, this.say);
+  }
+
+  /** Who is here first; the others may be the one who stays for it. */
+  #names(): readonly Choice[] {
+    const here = [...this.people].sort((a, b) => Number(b.onShift) - Number(a.onShift));
+    return here.map((person) => ({
+      label: person.name,
+      choose: () => void this.#pick(person),
+    }));
+  }
+
+  #meant(closer: Person) {
+    const words = closingWords[this.say.language];
+    const close = () => {
+      this.tell('close-day', closer.id);
+      this.#leave();
+    };
+    return html`<p>${words.afterwards(closer.name)}</p>
+      ${this.#strip(words.closing, [
+        { label: words.closeAs(closer.name), choose: close, takes: true },
+        { label: this.words.leaveIt, choose: () => this.#leave(), leaves: true },
+      ])}`;
+  }
+
+  #pinPad(closer: Person, pin: string) {
+    const words = closingWords[this.say.language];
+    const typed = ({ detail }: CustomEvent<string>) => {
+      this.pin = detail;
+    };
+    return html`<p>
+        ${words.typePin(closer.name)} <output>${'•'.repeat(pin.length) || '–'}</output>
+      </p>
+      <div class="keys">
+        <digit-keys
+          .say=${this.say}
+          .typed=${pin}
+          .most=${MOST_DIGITS}
+          @typed=${typed}
+          @leave=${() => this.#leave()}
+        ></digit-keys>
+        ${this.#strip(words.typePin(closer.name), [
+          { label: words.iAmHere, choose: () => void this.#prove(closer.id, pin), takes: true },
+          { label: this.words.leaveIt, choose: () => this.#leave(), leaves: true },
+        ])}
+      </div>`;
+  }
+
+  #strip(name: string, choices: readonly Choice[]) {
+    return html`<choice-strip .say=${this.say} .name=${name} .choices=${choices}></choice-strip>`;
+  }
+
+  async #pick(person: Person): Promise<void> {
+    this.wrong = null;
+    const who = await this.#list();
+    const listed = who?.people.find(({ id }) => id === person.id);
+    const isAsked = listed?.hasPin === true && who?.isOpen === false && who.present !== person.id;
+    this.pin = isAsked ? '' : null;
+    this.closer = person;
+  }
+
+  /** Null where nobody can be asked: then the hub says what it lacks when it hears the tap. */
+  async #list(): Promise<WhoList | null> {
+    try {
+      const answer = await this.doors.list();
+      return answer.ok ? answer.who : null;
+    } catch {
+      return null;
+    }
+  }
+
+  async #prove(person: PersonId, pin: string): Promise<void> {
+    this.pin = '';
+    try {
+      const answer = await this.doors.prove({ person, pin });
+      this.wrong = answer.ok ? null : answer.refusal;
+      if (answer.ok) this.pin = null;
+    } catch {
+      this.wrong = 'away';
+    }
+  }
+
+  #leave(): void {
+    this.closer = null;
+    this.pin = null;
+    this.wrong = null;
+  }
+}
