@@ -19,6 +19,8 @@ export class Arrangement {
   readonly #placed: (Slot | undefined)[];
   readonly #board: Board;
   readonly #places: Places;
+  /** Ties in which something was pushed. */
+  readonly #pushed = new Set<number>();
   /** Called when an activity was placed or taken off. */
   onChange: (activity: number, isPlaced: boolean) => void = () => {};
 
@@ -75,15 +77,25 @@ export class Arrangement {
 
   /** Takes some off, with all that was pushed to make room for others. */
   takeOff(activities: Iterable<number>): void {
-    const ties = new Set<number>();
     for (const activity of activities) {
       this.#unplace(activity);
-      ties.add(at(this.net.ties.tieOf, activity));
+      this.#pushed.add(at(this.net.ties.tieOf, activity));
     }
-    for (const tie of ties) {
-      this.base.copyNodes(this.#given, this.#nodesOf(tie));
+    this.forgetPushes();
+  }
+
+  /** What was pushed may be as early again as it could before. */
+  forgetPushes(): void {
+    for (const tie of this.#pushed) {
+      this.base.copyTimes(this.#given, this.#membersOf(tie));
       this.#workOut(tie);
     }
+    this.#pushed.clear();
+  }
+
+  /** The seconds that a state resource takes to change between what is placed on it. */
+  changesS(resource: number): number {
+    return this.#board.changesS(resource);
   }
 
   /**
@@ -98,6 +110,7 @@ export class Arrangement {
     this.base.notBefore(node, timeS + byS);
     if (this.base.isBroken) return false;
     const tie = at(this.net.ties.tieOf, activityOf(node));
+    this.#pushed.add(tie);
     const { loS } = this.base;
     for (const activity of this.#membersOf(tie)) {
       const its = this.#placed[activity];
@@ -133,7 +146,7 @@ export class Arrangement {
 
   /** The windows of a tie from the beginning: pushes, and then what is placed. */
   #workOut(tie: number): void {
-    this.windows.copyNodes(this.base, this.#nodesOf(tie));
+    this.windows.copyTimes(this.base, this.#membersOf(tie));
     for (const activity of this.#membersOf(tie)) {
       const slot = this.#placed[activity];
       if (slot) this.#fix(activity, slot);
@@ -145,15 +158,7 @@ export class Arrangement {
     this.windows.fix(endOf(activity), endS);
   }
 
-  *#membersOf(tie: number): Iterable<number> {
-    const { first, items } = this.net.ties.members;
-    for (let i = at(first, tie); i < at(first, tie + 1); i++) yield at(items, i);
-  }
-
-  *#nodesOf(tie: number): Iterable<number> {
-    for (const activity of this.#membersOf(tie)) {
-      yield startOf(activity);
-      yield endOf(activity);
-    }
+  #membersOf(tie: number): readonly number[] {
+    return this.net.ties.members[tie] as readonly number[];
   }
 }

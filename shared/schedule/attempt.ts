@@ -45,7 +45,8 @@ function backwardThenForward(net: Net, options: Attempt): Generated {
   return generate(net, { ...options, order, placed });
 }
 
-function mirroredSlots(net: Net, slots: Slots): Slots {
+/** Slots as a mirrored net has them. */
+export function mirroredSlots(net: Net, slots: Slots): Slots {
   return slots.map((slot, activity) => {
     if (!slot) return undefined;
     const mode = net.modes[activity]?.find(({ index }) => index === slot.mode.index);

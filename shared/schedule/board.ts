@@ -57,6 +57,9 @@ export class Board {
     // Two needs of one activity may ask for more together than an empty place has.
     if (amount > capacity) return Number.POSITIVE_INFINITY;
     const row = this.#row(resource);
+    let together = amount;
+    for (const stay of row) if (meets(stay, startS, endS)) together += stay.amount;
+    if (together <= capacity) return startS;
     for (const stay of row) {
       if (!meets(stay, startS, endS)) continue;
       const momentS = Math.max(startS, stay.startS);
@@ -92,6 +95,17 @@ export class Board {
       if (fromIt > startS && endS + toIt > stay.startS) possibleS = Math.max(possibleS, fromIt);
     }
     return possibleS;
+  }
+
+  /** The seconds that a state resource takes to change, all in all. */
+  changesS(resource: number): number {
+    const { changeS, states } = this.#resource(resource);
+    const inTurn = this.#row(resource).toSorted((a, b) => a.startS - b.startS || a.endS - b.endS);
+    return inTurn.reduce((sum, { state }, i) => {
+      const before = inTurn[i - 1];
+      if (!before || before.state === state) return sum;
+      return sum + at(changeS, before.state * states + state);
+    }, 0);
   }
 
   /** Who is met on any of these resources. */

@@ -1,8 +1,6 @@
-import { must, seconds } from '../kernel/index.ts';
-import { chain } from './chain.ts';
-import type { Placement, Planned, Planner, Problem } from './model.ts';
-import type { Slot } from './net.ts';
+import type { Planner } from './model.ts';
 import { refuse } from './refuse.ts';
+import { scheduleOf } from './schedule-of.ts';
 import { search } from './search.ts';
 import { validate } from './validate.ts';
 
@@ -18,23 +16,6 @@ export const construct: Planner = (problem, { seed, attempts = ATTEMPTS }) => {
   if (conflicts.length > 0) return { ok: false, conflicts };
   const lateS = problem.goals.map(() => 0);
   const found = search(problem, { seed, lateS, attempts });
-  if (found.ok) return planned(problem, found.slots);
+  if (found.ok) return { ok: true, schedule: scheduleOf(problem, found.slots) };
   return { ok: false, conflicts: refuse(problem, found.failure, seed) };
 };
-
-function planned(problem: Problem, slots: readonly Slot[]): Planned {
-  const placements = problem.activities.map((activity, i): Placement => {
-    const { mode, startS, endS, uses } = must(slots[i], activity.id);
-    return {
-      activity: activity.id,
-      mode: must(activity.modes[mode.index], activity.id).id,
-      startS: seconds(startS),
-      endS: seconds(endS),
-      uses: uses.map((resource, need) => ({
-        need,
-        resource: must(problem.resources[resource], activity.id).id,
-      })),
-    };
-  });
-  return { ok: true, schedule: { placements, links: chain(problem, placements) } };
-}

@@ -17,8 +17,13 @@ export function generate(net: Net, attempt: Attempt): Generated {
   attempt.placed?.forEach((slot, activity) => {
     if (slot) generation.arrangement.place(activity, slot);
   });
-  return generation.run(attempt);
+  const noiseS = Float64Array.from(net.modes, () => attempt.random() * attempt.noiseS);
+  const ownS = noiseS.map((s, i) => s - at(attempt.boostS, i));
+  return generation.run({ ...attempt, ownS });
 }
+
+/** One way through what is to be placed; `ownS` is added to each activity's key. */
+export type Pass = Pick<Attempt, 'order' | 'stepsMost'> & { readonly ownS: ArrayLike<number> };
 
 /** An arrangement that can be completed, again and again after something was taken off. */
 export class Generation {
@@ -34,6 +39,8 @@ export class Generation {
   /** Those pinned in time go first; all before `#pinnedFrom` are placed. */
   readonly #pinned: readonly number[];
   #pinnedFrom = 0;
+  /** Whatever was placed or taken off since this was emptied. */
+  readonly touched = new Set<number>();
 
   constructor(net: Net, { only }: Pick<Attempt, 'only'> = {}) {
     this.#net = net;
@@ -58,14 +65,12 @@ export class Generation {
   }
 
   /** Places all that is not. */
-  run(attempt: Omit<Attempt, 'placed' | 'only'>): Generated {
-    const noiseS = Float64Array.from(this.#net.modes, () => attempt.random() * attempt.noiseS);
-    const keys = { ...attempt, ownS: noiseS.map((s, i) => s - at(attempt.boostS, i)) };
+  run(pass: Pass): Generated {
     for (let step = 0; ; step++) {
-      const activity = this.#next(keys);
+      const activity = this.#next(pass);
       if (activity === undefined) return { ok: true, slots: this.arrangement.slots };
       const slot = this.#bestSlot(activity);
-      const lost = step >= attempt.stepsMost;
+      const lost = step >= pass.stepsMost;
       if (lost || !slot || !this.#settle(activity, slot)) {
         return { ok: false, failure: this.#failure(activity) };
       }
@@ -73,7 +78,7 @@ export class Generation {
   }
 
   /** The activity to place next: nothing that comes before it is missing, and its key is least. */
-  #next(keys: Keys): number | undefined {
+  #next(pass: Pass): number | undefined {
     for (; this.#pinnedFrom < this.#pinned.length; this.#pinnedFrom++) {
       const pinned = at(this.#pinned, this.#pinnedFrom);
       if (!this.arrangement.slotOf(pinned)) return pinned;
@@ -81,14 +86,14 @@ export class Generation {
     let best: number | undefined;
     let bestKey = Number.POSITIVE_INFINITY;
     for (const activity of this.#ready) {
-      const key = this.#key(activity, keys);
+      const key = this.#key(activity, pass);
       if (key > bestKey || (key === bestKey && activity > (best ?? activity))) continue;
       [best, bestKey] = [activity, key];
     }
     return best;
   }
 
-  #key(activity: number, { order, ownS }: Keys): number {
+  #key(activity: number, { order, ownS }: Pass): number {
     const own = at(ownS, activity);
     if (typeof order === 'object') return at(order, activity) + own;
     const { windows, base } = this.arrangement;
@@ -128,6 +133,7 @@ export class Generation {
   }
 
   #count(activity: number, isPlaced: boolean): void {
+    this.touched.add(activity);
     if (this.#isIn[activity] === 0) return;
     for (const after of this.#order.after[activity] ?? []) {
       this.#missing[after] = at(this.#missing, after) + (isPlaced ? -1 : 1);
@@ -182,5 +188,3 @@ export class Generation {
     };
   }
 }
-
-type Keys = Pick<Attempt, 'order'> & { readonly ownS: Float64Array };

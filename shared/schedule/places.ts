@@ -1,5 +1,6 @@
 import type { Board } from './board.ts';
 import type { Net, NetClash, NetMode, NetPart, Slot } from './net.ts';
+import { at } from './network.ts';
 
 /**
  * A place down in the order of preference weighs as much as this part of a resource's open time.
@@ -47,28 +48,43 @@ export class Places {
     startS: number,
     endS: number,
   ): readonly number[] | undefined {
-    const taken = new Map<number, number>();
     const uses: number[] = [];
-    const fill = (need: number): boolean => {
-      const asked = mode.needs[need];
-      if (!asked) return true;
-      const heavy = (resource: number, rank: number) =>
-        rank * LOAD_OF_A_PLACE + this.#board.load(resource);
-      const order = asked.resources
-        .map((resource, rank) => ({ resource, weight: heavy(resource, rank) }))
-        .sort((a, b) => a.weight - b.weight);
-      for (const { resource } of order) {
-        const already = taken.get(resource) ?? 0;
-        const amount = already + asked.amount;
-        if (this.room(activity, mode, resource, amount, startS, endS) > startS) continue;
-        taken.set(resource, amount);
-        uses[need] = resource;
-        if (fill(need + 1)) return true;
-        taken.set(resource, already);
+    return this.#fill(activity, mode, { startS, endS, uses }) ? uses : undefined;
+  }
+
+  /** Fills the needs that come after those which are filled. */
+  #fill(activity: number, mode: NetMode, filling: Filling): boolean {
+    const { startS, endS, uses } = filling;
+    const need = uses.length;
+    const asked = mode.needs[need];
+    if (!asked) return true;
+    const tried: number[] = [];
+    while (tried.length < asked.resources.length) {
+      const resource = this.#lightest(asked.resources, tried);
+      tried.push(resource);
+      let amount = asked.amount;
+      for (let i = 0; i < need; i++) {
+        if (uses[i] === resource) amount += mode.needs[i]?.amount ?? 0;
       }
-      return false;
-    };
-    return fill(0) ? uses : undefined;
+      if (this.room(activity, mode, resource, amount, startS, endS) > startS) continue;
+      uses.push(resource);
+      if (this.#fill(activity, mode, filling)) return true;
+      uses.length = need;
+    }
+    return false;
+  }
+
+  /** Of those not tried, the one with the least sum of its rank and its load. */
+  #lightest(resources: readonly number[], tried: readonly number[]): number {
+    let best = -1;
+    let least = Number.POSITIVE_INFINITY;
+    for (let rank = 0; rank < resources.length; rank++) {
+      const resource = at(resources, rank);
+      if (tried.includes(resource)) continue;
+      const weight = rank * LOAD_OF_A_PLACE + this.#board.load(resource);
+      if (weight < least) [best, least] = [resource, weight];
+    }
+    return best;
   }
 
   /** The earliest start at which nothing placed clashes with this activity in that place. */
@@ -95,6 +111,13 @@ export class Places {
     return clash.pairs.has(upper * this.#net.resources.length + lower);
   }
 }
+
+type Filling = {
+  readonly startS: number;
+  readonly endS: number;
+  /** By need, as far as they are filled. */
+  readonly uses: number[];
+};
 
 /**
  * When a part begins and finishes; it ends with its activity. One that is left no time still wants

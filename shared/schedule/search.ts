@@ -9,7 +9,7 @@ import { at } from './network.ts';
 import { type TemporalOptions, temporalNet } from './temporal.ts';
 
 /** What part of their margins the first attempts give to waits; the others give none. */
-const AIMS = [1, 1, 0.5, 0.5, 0.25];
+export const AIMS = [1, 1, 0.5, 0.5, 0.25];
 /** By how much an activity that found no room goes earlier in the next attempt. */
 const BOOST_S = 900;
 
@@ -46,7 +46,7 @@ export function search(problem: Problem, { seed, lateS, attempts }: SearchOption
 }
 
 /** The net for one aim; none where the lags do not leave so much room at all. */
-function netAiming(problem: Problem, options: TemporalOptions) {
+export function netAiming(problem: Problem, options: TemporalOptions) {
   const { aim } = options;
   const { arcs, loS, hiS } = temporalNet(problem, options);
   const paths = aim > 0 ? longestPaths(arcs, loS) : undefined;

@@ -1,12 +1,12 @@
-import type { Arcs, Groups } from './network.ts';
-import { activityOf, at, grouped } from './network.ts';
+import type { Arcs } from './network.ts';
+import { activityOf, at } from './network.ts';
 
 /** Which activities lags tie together, however far round: a change of one stays within its tie. */
 export type Ties = {
   /** By activity. */
   readonly tieOf: Int32Array;
   /** The activities of each tie. */
-  readonly members: Groups;
+  readonly members: readonly (readonly number[])[];
 };
 
 /** The weak components of the arcs, found by joining trees of activities. */
@@ -30,5 +30,9 @@ export function tiesOf({ from, to, count }: Arcs, size: number): Ties {
     numbers.set(root, number);
     return number;
   });
-  return { tieOf, members: grouped(tieOf, numbers.size) };
+  const members: number[][] = Array.from(numbers, () => []);
+  tieOf.forEach((tie, activity) => {
+    members[tie]?.push(activity);
+  });
+  return { tieOf, members };
 }

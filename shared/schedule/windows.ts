@@ -1,5 +1,5 @@
 import type { Arcs, Groups } from './network.ts';
-import { at } from './network.ts';
+import { at, endOf, startOf } from './network.ts';
 
 /** No arc set this bound: it was given. */
 export const GIVEN = -1;
@@ -53,16 +53,21 @@ export class Windows {
     return this.#broken.size > 0;
   }
 
-  /** Makes nodes what they are in other windows on the same arcs. */
-  copyNodes(other: Windows, nodes: Iterable<number>): void {
-    for (const node of nodes) {
-      this.loS[node] = at(other.loS, node);
-      this.hiS[node] = at(other.hiS, node);
-      this.loBy[node] = at(other.loBy, node);
-      this.hiBy[node] = at(other.hiBy, node);
-      if (other.#broken.has(node)) this.#broken.add(node);
-      else if (this.#broken.size > 0) this.#broken.delete(node);
+  /** Makes the windows of activities what they are in other windows on the same arcs. */
+  copyTimes(other: Windows, activities: readonly number[]): void {
+    for (const activity of activities) {
+      this.#copyNode(other, startOf(activity));
+      this.#copyNode(other, endOf(activity));
     }
+  }
+
+  #copyNode(other: Windows, node: number): void {
+    this.loS[node] = at(other.loS, node);
+    this.hiS[node] = at(other.hiS, node);
+    this.loBy[node] = at(other.loBy, node);
+    this.hiBy[node] = at(other.hiBy, node);
+    if (other.#broken.has(node)) this.#broken.add(node);
+    else if (this.#broken.size > 0) this.#broken.delete(node);
   }
 
   /** Lets a node be no earlier. */
@@ -74,15 +79,19 @@ export class Windows {
     this.#raise([node]);
   }
 
+  /** Lets a node be no later. */
+  notAfter(node: number, timeS: number): void {
+    if (timeS >= at(this.hiS, node)) return;
+    this.hiS[node] = timeS;
+    this.hiBy[node] = GIVEN;
+    this.#notice(node);
+    this.#lower([node]);
+  }
+
   /** Narrows a node's window to one time, and every other window accordingly. */
   fix(node: number, timeS: number): void {
     this.notBefore(node, timeS);
-    if (timeS < at(this.hiS, node)) {
-      this.hiS[node] = timeS;
-      this.hiBy[node] = GIVEN;
-      this.#notice(node);
-      this.#lower([node]);
-    }
+    this.notAfter(node, timeS);
   }
 
   #notice(node: number): void {

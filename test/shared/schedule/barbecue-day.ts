@@ -27,7 +27,11 @@ export function barbecueDay(tasks: number, seed: number): Problem {
   const batches = Math.round(tasks / STEPS);
   const kitchens = Math.max(1, Math.ceil(batches / 34));
   const resources = Array.from({ length: kitchens }, (_, k) => kitchenResources(k)).flat();
-  const parts = Array.from({ length: batches }, (_, i) => batch(i, i % kitchens, random));
+  const parts = Array.from({ length: batches }, (_, i) => {
+    // By turns within each kitchen, so that none has all its batches at one service.
+    const isSecond = Math.floor(i / kitchens) % 2;
+    return batch(i, { k: i % kitchens, isSecond, random });
+  });
   return {
     horizonS: seconds(30 * HOUR_S),
     activities: parts.flatMap(({ activities }) => activities),
@@ -79,16 +83,18 @@ type Batch = {
   readonly goal: Goal;
 };
 
-function batch(i: number, k: number, random: Random): Batch {
+type Where = { readonly k: number; readonly isSecond: number; readonly random: Random };
+
+function batch(i: number, { k, isSecond, random }: Where): Batch {
   const big = pickBelow(random, 3) > 0;
-  const dueS = (SERVICES_S[i % 2] ?? 0) + minutes(15 * pickBelow(random, 8));
+  const dueS = (SERVICES_S[isSecond] ?? 0) + minutes(15 * pickBelow(random, 8));
   const smokeS = minutes(big ? 240 + 15 * pickBelow(random, 12) : 150 + 10 * pickBelow(random, 6));
   const secondS = minutes(big ? 120 + 15 * pickBelow(random, 8) : 45);
   const hands = need('hand', 1, [...HANDS, ...NIGHT_HANDS], k);
   const racks = (smoker: string) =>
     need(
       'rack',
-      1 + (i % 2),
+      1 + isSecond,
       RACKS.map((rack) => `${smoker}/${rack}-`),
       k,
     );
