@@ -1,5 +1,13 @@
 import type { FileFault, FileRead, Reference } from '../kernel/index.ts';
-import { checkReferences, filePath, readEntry, shown, unknownWord } from '../kernel/index.ts';
+import {
+  checkReferences,
+  filePath,
+  readEntry,
+  shown,
+  unknownWord,
+  withWords,
+} from '../kernel/index.ts';
+import { amountFaults } from './amount-faults.ts';
 import { routeFaults } from './route-faults.ts';
 import type { Choice, Route } from './route-schema.ts';
 import type { Catalogue } from './schema.ts';
@@ -43,13 +51,17 @@ const routeReferences: readonly Reference[] = [
 export function readCatalogue(json: unknown): FileRead<Catalogue> {
   const read = readEntry(catalogueSchema, json);
   const lost = [...checkReferences(json, { ids, references }), ...faultsWithinRoutes(json)];
-  if (!read.ok) return { ok: false, problems: [...read.problems, ...lost] };
+  if (!read.ok) {
+    const named = withWords(read.problems, json, references);
+    return { ok: false, problems: [...named, ...lost] };
+  }
   const catalogue: Catalogue = read.value;
   const problems = [
     ...lost,
     ...catalogue.routes.flatMap(choiceFaults),
     ...dishFaults(catalogue),
     ...tubFaults(catalogue),
+    ...amountFaults(catalogue),
   ];
   if (problems.length > 0) return { ok: false, problems };
   const broken = catalogue.routes.flatMap(routeFaults);

@@ -17,13 +17,14 @@ export {
   isZone,
   type LocalDay,
   type LocalReading,
+  nearestZone,
   resolveLocal,
   type WallTime,
   wallTime,
 } from './local-time.ts';
 export { parseQuantity, type QuantityKind, quantityExample, quantityPattern } from './quantity.ts';
 export { pickBelow, type Random, seeded } from './random.ts';
-export { checkReferences, type Reference, unknownWord } from './references.ts';
+export { checkReferences, type Reference, unknownWord, withWords } from './references.ts';
 export {
   clockSchema,
   entry,

@@ -1,5 +1,6 @@
 import { TZDate } from '@date-fns/tz';
 import { assert } from './assert.ts';
+import { meant } from './fault.ts';
 import type { Instant } from './instant.ts';
 import { instant } from './instant.ts';
 
@@ -55,9 +56,19 @@ export function wallTime(at: Instant, zone: string): { day: LocalDay; time: Wall
   };
 }
 
-/** Whether the time-zone table knows `zone`. */
+/**
+ * Whether the time-zone table knows `zone` as a place. An abbreviation is none: "EST" never has
+ * summer time.
+ */
 export function isZone(zone: string): boolean {
-  return Number.isFinite(offsetMs(0, zone));
+  return (zone.includes('/') || zone === 'UTC') && Number.isFinite(offsetMs(0, zone));
+}
+
+/** The zone that was likely meant: of a city by its name alone, or the one spelt most like it. */
+export function nearestZone(written: string): string | undefined {
+  const zones = Intl.supportedValuesOf('timeZone');
+  const city = written.trim().toLowerCase().replace(/ /g, '_');
+  return zones.find((zone) => zone.toLowerCase().endsWith(`/${city}`)) ?? meant(written, zones);
 }
 
 const dayMs = 86_400_000;

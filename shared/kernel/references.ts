@@ -29,6 +29,23 @@ export function checkReferences(
   return [...twice, ...lost];
 }
 
+/** Faults of places that refer to others, each with the words that would do there. */
+export function withWords(
+  faults: readonly FileFault[],
+  json: unknown,
+  references: readonly Reference[],
+): FileFault[] {
+  return faults.map((fault) => {
+    const place = fault.path.replaceAll(/\[\d+\]/g, '[]');
+    const reference = references.find(({ from }) => from === place);
+    if (reference === undefined) return fault;
+    const words = pick(json, reference.to).flatMap(({ value }) =>
+      typeof value === 'string' ? [value] : [],
+    );
+    return words.length === 0 ? fault : { ...fault, allowed: `one of: ${words.join(', ')}` };
+  });
+}
+
 /** The fault of a word that is not among those known, with what was likely meant. */
 export function unknownWord(
   path: readonly PropertyKey[],

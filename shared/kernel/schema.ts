@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { type FileFault, type FileRead, filePath, shown } from './fault.ts';
 import { parseQuantity, type QuantityKind, quantityExample, quantityPattern } from './quantity.ts';
 import { unknownWord } from './references.ts';
+import { respelt } from './respelt.ts';
 import type { Text } from './text.ts';
 
 /** A parsed value as the rest of the code has it: nothing in it can be changed. */
@@ -31,7 +32,15 @@ export function idSchema<Id extends string>() {
 /** A text for people, in English and where there is one in Spanish. */
 export function textSchema() {
   const words = () => z.string().trim().min(1);
-  return entry({ en: words(), es: z.exactOptional(words()) }).transform((text): Text => text);
+  return z
+    .strictObject(
+      { en: words(), es: z.exactOptional(words()) },
+      {
+        error: ({ code }) =>
+          code === 'unrecognized_keys' ? 'en, es' : '{ "en": "…" }, and "es" beside it for Spanish',
+      },
+    )
+    .transform((text): Text => text);
 }
 
 /** Where a file says which JSON Schema it keeps to, for the editor that it is written in. */
@@ -88,7 +97,23 @@ function faultsOf(issue: z.core.$ZodIssue, json: unknown): FileFault[] {
   }
   const words = wordsAllowed(issue);
   if (words && typeof found === 'string') return [unknownWord(path, found, words)];
-  return [{ path: filePath(path), found: shown(found), allowed: message }];
+  const likely = typeof found === 'string' ? likelySpelling(issue, found) : undefined;
+  return [
+    {
+      path: filePath(path),
+      found: shown(found),
+      allowed: message,
+      ...(likely === undefined ? {} : { meant: likely }),
+    },
+  ];
+}
+
+/** The same as it would be right, where only its spelling is wrong. */
+function likelySpelling(issue: z.core.$ZodIssue, found: string): string | undefined {
+  if (issue.code === 'custom') return issue.params?.['nearest']?.(found);
+  if (issue.code !== 'invalid_format' || !issue.pattern) return undefined;
+  const pattern = new RegExp(issue.pattern.replace(/^\/|\/$/g, ''));
+  return respelt(found).find((spelling) => pattern.test(spelling));
 }
 
 /** The words of a closed list, where one of them was wanted. */

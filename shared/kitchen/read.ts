@@ -21,11 +21,25 @@ export function readKitchen(json: unknown): FileRead<Kitchen> {
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: kitchen };
 }
 
-function smokerFaults({ coolestC, hottestC }: Smoker, index: number): FileFault[] {
-  if (coolestC <= hottestC) return [];
+function smokerFaults({ coolestC, hottestC, racks }: Smoker, index: number): FileFault[] {
   const path = filePath(['smokers', index, 'hottest']);
-  return [{ path, found: 'less than the coolest', allowed: 'the highest set temperature' }];
+  const turned: FileFault[] =
+    coolestC <= hottestC
+      ? []
+      : [{ path, found: 'less than the coolest', allowed: 'the highest set temperature' }];
+  const empty = racks.flatMap(({ lengthM, depthM, holdsKg }, n) =>
+    Object.entries({ length: lengthM, depth: depthM, holds: holdsKg }).flatMap(([key, amount]) =>
+      amount > 0 ? [] : [noughtIn(['smokers', index, 'racks', n, key])],
+    ),
+  );
+  return [...turned, ...empty];
 }
+
+const noughtIn = (path: readonly PropertyKey[]): FileFault => ({
+  path: filePath(path),
+  found: 'nought',
+  allowed: 'more than nought',
+});
 
 /** Wall times of one kind compare as text. */
 function shiftFaults(shift: Shift, path: readonly PropertyKey[]): FileFault[] {

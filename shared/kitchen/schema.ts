@@ -22,6 +22,7 @@ import {
   isLocalDay,
   isZone,
   minutes,
+  nearestZone,
   quantitySchema,
   schemaLink,
   textSchema,
@@ -168,7 +169,10 @@ export const kitchenSchema = entry({
   $schema: schemaLink(),
   name: z.string().trim().min(1),
   limits: z.string().default('food-code').describe('The profile of limits that plans are held to'),
-  zone: z.string().refine(isZone, { error: 'a time zone such as "America/Chicago"' }),
+  zone: z.string().refine(isZone, {
+    error: 'a time zone such as "America/Chicago"',
+    params: { nearest: nearestZone },
+  }),
   units: entry({
     temperature: z.enum(['°F', '°C']),
     weight: z.enum(['lb', 'kg']),

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../catalogue/index.ts';
 import { chosenCut, chosenOptions, chosenSteps } from '../catalogue/index.ts';
-import { must, resolveLocal, since } from '../kernel/index.ts';
+import { addDays, must, resolveLocal, since } from '../kernel/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import { batchesOf, isRefused } from './batches.ts';
 import type { Built } from './built.ts';
@@ -44,6 +44,10 @@ export function build(cookPlan: CookPlan, of: BuildOf): Built {
     return { ok: false, refusals: [...words, ...turned] };
   }
   const days = frameOf(cookPlan, kitchen, limits);
+  if ([...days.hours.values()].every((spans) => spans.length === 0)) {
+    const { day } = cookPlan;
+    return { ok: false, refusals: [{ rule: 'nobody-there', eve: addDays(day, -1), day }] };
+  }
   const orders = cookPlan.services.flatMap((service) =>
     service.dishes.map((planned) => orderOf(cookPlan, service, planned, days, catalogue)),
   );

@@ -24,11 +24,27 @@ export function readCookPlan(
   against?: Pick<PlanFiles, 'catalogue' | 'kitchen'>,
 ): FileRead<CookPlan> {
   const read = readEntry(cookPlanSchema, json);
-  const twice = checkReferences(json, { ids: ['services[].id'], references: [] });
+  const twice = [
+    ...checkReferences(json, { ids: ['services[].id'], references: [] }),
+    ...dishesTwice(json),
+  ];
   if (!read.ok) return { ok: false, problems: [...read.problems, ...twice] };
   const cookPlan: CookPlan = read.value;
   const problems = [...twice, ...(against ? unknownInPlan(cookPlan, against) : [])];
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: cookPlan };
+}
+
+/** A dish is planned once for a service: its batches are its own. */
+function dishesTwice(json: unknown): FileFault[] {
+  const services = (json as { readonly services?: unknown } | null)?.services;
+  if (!Array.isArray(services)) return [];
+  return services.flatMap((service: unknown, index) =>
+    checkReferences(service, { ids: ['dishes[].dish'], references: [] }).map((fault) => ({
+      ...fault,
+      path: `services[${index}].${fault.path}`,
+      allowed: 'each dish once in a service',
+    })),
+  );
 }
 
 /** Reads the three files together: each by itself, and what each says of the others. */

@@ -3,6 +3,7 @@ import type {
   FileFault,
   Instant,
   Kilograms,
+  LocalDay,
   Metres,
   Seconds,
   Text,
@@ -20,6 +21,8 @@ export type PlanRefusal =
       readonly opens: WallTime;
       readonly closes: WallTime;
     }
+  /** Nobody of the crew has a shift that reaches into the day or its eve. */
+  | { readonly rule: 'nobody-there'; readonly eve: LocalDay; readonly day: LocalDay }
   /** Sales are counted for more quarters of an hour than the service has. */
   | (OfDish & {
       readonly rule: 'sales-after-closing';

@@ -32,11 +32,15 @@ export const planEnglish: PlanPhrases = {
     ].join(' '),
   handLacksSkill: (of, step, hand, skill) =>
     `${of}, “${step}” is given to ${hand}, who has not been shown “${skill}”.`,
+  nobodyThere: (eve, day) =>
+    `Nobody of the crew works on ${eve} or ${day}: give them shifts on these days or weekdays.`,
   noShift: (of, step, needs, longest) =>
-    [
-      `${of}, “${step}” takes ${needs} for one piece; the longest`,
-      `anyone who can do it is there in one go is ${longest}.`,
-    ].join(' '),
+    longest === null
+      ? `${of}, “${step}”: nobody who can do it works on that day or the day before.`
+      : [
+          `${of}, “${step}” takes ${needs} for one piece; the longest`,
+          `anyone who can do it is there in one go is ${longest}.`,
+        ].join(' '),
   noStation: (of, step, bench) =>
     `${of}, “${step}” needs a bench for “${bench}”; no station has one.`,
   noRoomToKeep: {

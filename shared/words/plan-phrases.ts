@@ -20,7 +20,9 @@ export type PlanPhrases = {
   };
   noSkill(of: string, step: string, skill: string, needs: number, has: number): string;
   handLacksSkill(of: string, step: string, hand: string, skill: string): string;
-  noShift(of: string, step: string, needs: string, longest: string): string;
+  nobodyThere(eve: string, day: string): string;
+  /** `longest` is null where nobody who can do it is there at all. */
+  noShift(of: string, step: string, needs: string, longest: string | null): string;
   noStation(of: string, step: string, bench: string): string;
   noRoomToKeep: Record<
     'cooler' | 'pans' | 'whole',

@@ -37,11 +37,15 @@ export const planSpanish: PlanPhrases = {
     ].join(' '),
   handLacksSkill: (of, step, hand, skill) =>
     `${of}, «${step}» se dio a ${hand}, a quien no se le ha enseñado «${skill}».`,
+  nobodyThere: (eve, day) =>
+    `Nadie del equipo trabaja el ${eve} ni el ${day}: póngale turnos en esos días o fechas.`,
   noShift: (of, step, needs, longest) =>
-    [
-      `${of}, «${step}» dura ${needs} por pieza; quien`,
-      `sabe hacerlo está como mucho ${longest} seguidas.`,
-    ].join(' '),
+    longest === null
+      ? `${of}, «${step}»: nadie que sepa hacerlo trabaja ese día ni el anterior.`
+      : [
+          `${of}, «${step}» dura ${needs} por pieza; quien`,
+          `sabe hacerlo está como mucho ${longest} seguidas.`,
+        ].join(' '),
   noStation: (of, step, bench) =>
     `${of}, «${step}» pide un puesto de «${bench}»; ninguna estación lo tiene.`,
   noRoomToKeep: {

@@ -21,6 +21,8 @@ export function sayPlanRefusal(refusal: PlanRefusal, say: Say): string {
   switch (refusal.rule) {
     case 'unknown-word':
       return words.unknownWord(refusal.path, refusal.found, refusal.allowed);
+    case 'nobody-there':
+      return words.nobodyThere(refusal.eve, refusal.day);
     case 'closes-before-opening':
       return words.closesBeforeOpening(textIn(refusal.service, say), refusal.opens, refusal.closes);
     case 'sales-after-closing':
@@ -95,7 +97,8 @@ function sayStepRefusal(
       return words.handLacksSkill(of, step, refusal.hand, textIn(refusal.skill, say));
     case 'no-shift': {
       const { needS, longestS } = refusal;
-      return words.noShift(of, step, durationWords(needS), durationWords(longestS));
+      const longest = longestS > 0 ? durationWords(longestS) : null;
+      return words.noShift(of, step, durationWords(needS), longest);
     }
     case 'no-station':
       return words.noStation(of, step, textIn(refusal.bench, say));

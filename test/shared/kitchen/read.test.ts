@@ -32,6 +32,7 @@ describe('reading a kitchen', () => {
         path: 'zone',
         found: '"America/Chicargo"',
         allowed: 'a time zone such as "America/Chicago"',
+        meant: 'America/Chicago',
       },
       { path: 'units.clock', found: '"12h"', allowed: 'one of: 12 h, 24 h', meant: '12 h' },
       {
@@ -49,6 +50,7 @@ describe('reading a kitchen', () => {
         path: 'crew[0].shifts[0].from',
         found: '"2 pm"',
         allowed: 'a wall-clock time such as "17:00"; from "24:00" on it is the day after',
+        meant: '14:00',
       },
       { path: 'crew[1].id', found: '"marcus"', allowed: 'a name that is given only once' },
     ]);

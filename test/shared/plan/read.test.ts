@@ -19,6 +19,7 @@ describe('reading a cook plan', () => {
         path: 'services[0].opens',
         found: '"11.30"',
         allowed: 'a wall-clock time such as "17:00"; from "24:00" on it is the day after',
+        meant: '11:30',
       },
       {
         path: 'services[0].dishes[0].sales.shape',
