@@ -34,10 +34,6 @@ export class DayClose extends Part {
         padding: 0.4em 0 0.2em;
         border-bottom: var(--line) solid var(--ink);
       }
-      h3 {
-        font-weight: 800;
-        padding-top: 0.4em;
-      }
       ul {
         padding: 0.4em 0;
       }
@@ -88,12 +84,13 @@ export class DayClose extends Part {
       dishes,
       ({ dish }) => dish,
       ({ name, pans }) =>
-        html`<h3>${textIn(name, say)}</h3>
+        html`<div role="group" aria-label=${textIn(name, say)}>
           ${repeat(
             pans,
             ({ batch }) => batch,
             (pan) => this.#pan(pan),
-          )}`,
+          )}
+        </div>`,
     );
   }
 

@@ -85,7 +85,7 @@ export class PanEndRow extends Part {
     const { pan, say } = this;
     return html`<div class="said">
         <p class="name">${textIn(pan.name, say)}</p>
-        <p class="soft ${this.mark ? 'tapped' : ''}">${sayPanEnd(pan, say)} ${this.#held(pan)}</p>
+        <p class="soft ${this.mark ? 'tapped' : ''}">${sayPanEnd(pan, say)}${this.#held(pan)}</p>
       </div>
       ${this.typed === null ? this.#strip(this.#choices(pan)) : this.#pad(pan, this.typed)}`;
   }
@@ -93,8 +93,8 @@ export class PanEndRow extends Part {
   #held({ heldUntil, keptKg }: PanEnd) {
     const words = closingWords[this.say.language];
     if (heldUntil === null || keptKg !== null) return nothing;
-    if (heldUntil <= this.now) return html`<span class="mind">${words.heldTooLong}</span>`;
-    return words.heldTill(clockTime(heldUntil, this.say));
+    if (heldUntil <= this.now) return html` · <span class="mind">${words.heldTooLong}</span>`;
+    return html` · ${words.heldTill(clockTime(heldUntil, this.say))}`;
   }
 
   #choices({ keptKg }: PanEnd): readonly Choice[] {

@@ -124,16 +124,25 @@ function decidePan({ index, command }: Asked<'panEmpty' | 'carryOver'>): Decisio
 const decideClose = (state: DayState): Decision =>
   happen({ kind: 'dayClosed', ...closingNow(state) });
 
-/** What is under way goes on into the next day; what never began is said to be left. */
+/**
+ * What is under way goes on into the next day; what never began is said to be left. What stands at
+ * the pass is neither, nor what is sold, thrown out or kept.
+ */
 export function closingNow(state: DayState): Pick<DayClosed, 'goesOn' | 'left'> {
   const passages = passagesOf(state);
-  const batches = state.plan?.built.batches ?? [];
-  const tasks = state.plan?.built.tasks ?? [];
+  const { batches = [], tasks = [], problem } = state.plan?.built ?? {};
+  const { emptied, carried } = state.happened;
+  const served = new Map(problem?.goals.map(({ id, activity }) => [`${id}`, activity]));
   const under = batches.map(({ id }) => {
     const own = tasks.filter(({ batch }) => batch === id).map((task) => passages.get(task.id));
-    const hasBegun = own.some((passage) => passage?.startedAt != null);
-    const isOver = own.every((passage) => passage?.finishedAt != null);
-    return { id, hasBegun, isOver };
+    const serve = served.get(id);
+    const isServed = serve !== undefined && passages.get(serve)?.startedAt != null;
+    const isGone = isServed || emptied.has(id) || carried.has(id);
+    return {
+      id,
+      hasBegun: own.some((passage) => passage?.startedAt != null),
+      isOver: isGone || own.every((passage) => passage?.finishedAt != null),
+    };
   });
   const goesOn = under.filter(({ hasBegun, isOver }) => hasBegun && !isOver).map(({ id }) => id);
   const left = under.filter(({ hasBegun }) => !hasBegun).map(({ id }) => id);

@@ -60,9 +60,7 @@ afterEach(() => document.body.replaceChildren());
 describe('what is left at the end', () => {
   it('stands by dish, in portions and weight, and till when it may be held', async () => {
     const { element } = await desk(left(pan));
-    expect(saidOn(element)).toMatch(
-      /Ribs .*Ribs 2 .*14 portions, about 12 lb may be held till 11:27/,
-    );
+    expect(saidOn(element)).toMatch(/Ribs 2 14 portions, about 12 lb · may be held till 11:27/);
   });
 
   it('that was held too long says to look before it is kept', async () => {

@@ -77,11 +77,21 @@ describe('the end of a day', () => {
   it('says what is under way, what goes on, what never began, and which smoker is down', () => {
     const telling = served();
     const smoker = must(kitchen.smokers[0], 'a smoker');
+    const other = must(
+      built.batches.find(({ id }) => id !== batch.id),
+      'another batch',
+    );
+    const first = must(
+      built.tasks.find(({ work, batch: of }) => work === 'hands' && of === other.id),
+      other.id,
+    );
+    telling.keep({ kind: 'taskStarted', task: first.id, hand: null }, noon, null);
     telling.ask({ kind: 'smokerDown', smoker: smoker.id, tempC: celsius(60), backAt: null }, late);
     const { end } = deskOf(telling);
-    expect(end.running.map(({ batch: of }) => of)).toContainEqual(batch.name);
-    expect(end.goesOn).toEqual([batch.name]);
-    expect(end.neverBegan).toHaveLength(built.batches.length - 1);
+    expect(end.running).toEqual([{ title: first.title, batch: other.name }]);
+    // What stands at the pass does not go on: somebody has to say where it goes.
+    expect(end.goesOn).toEqual([other.name]);
+    expect(end.neverBegan).toHaveLength(built.batches.length - 2);
     expect(end.smokersDown).toEqual([smoker.name]);
   });
 
