@@ -1,9 +1,9 @@
 import type { Net } from '../net.ts';
 import { at, endOf } from '../network.ts';
+import type { Measure } from '../worth.ts';
 import { type Crew, crewsOf } from './crews.ts';
 import { latestWithHours } from './latest.ts';
 import { leastWaitingS } from './least-waiting.ts';
-import type { Measure } from './worth.ts';
 
 /**
  * What `aheadS` cannot be less than, in any schedule that keeps the lags of a net and gives its

@@ -5,8 +5,8 @@ import { goalBound } from '../goal-bound.ts';
 import { mirrored } from '../mirror.ts';
 import type { Net, Slot } from '../net.ts';
 import { at } from '../network.ts';
+import type { Measure } from '../worth.ts';
 import { type Neighbourhoods, neighbourhoodsOf } from './neighbourhoods.ts';
-import type { Measure } from './worth.ts';
 
 /**
  * A worse schedule is gone on from while it is worse than the best by no more than this part of

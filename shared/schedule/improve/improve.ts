@@ -7,9 +7,9 @@ import type { Net, Slot } from '../net.ts';
 import { scheduleOf, slotsOf } from '../schedule-of.ts';
 import { AIMS, netAiming } from '../search.ts';
 import { validate } from '../validate.ts';
+import { compareWorth, type Measure, measureOf, type Worth, worthOf } from '../worth.ts';
 import { boundOf } from './bound.ts';
 import { Descent } from './descent.ts';
-import { compareWorth, type Measure, measureOf, type Worth, worthOf } from './worth.ts';
 
 export type ImproveOptions = {
   readonly seed: number;

@@ -1,5 +1,6 @@
 import { must, pickBelow, type Random, seeded } from '../../kernel/index.ts';
 import { cell } from './cell.ts';
+import { fingerprint } from './fingerprint.ts';
 import { type Individual, individualOf } from './individual.ts';
 import { packed } from './packing.ts';
 import { mirrored, type Precedence } from './precedence.ts';
@@ -26,9 +27,11 @@ const INDIVIDUALS_PER_ROOT = 0.6;
 /** Of so many drawn for one place in the first population, the best. */
 const SAMPLES_PER_PLACE = 2;
 /** Of so many drawn, the best is the father. */
-const TOURNAMENT = 3;
+const TOURNAMENT = 2;
 /** How often a child that is one period longer is let in all the same. */
-const TOLERANCE = 0.3;
+const TOLERANCE = 0.5;
+/** How often a list that was decoded before is changed again. */
+const CHANGES_AT_MOST = 5;
 
 /**
  * The shortest schedule that a genetic search finds, the same for the same seed and budget.
@@ -37,6 +40,8 @@ const TOLERANCE = 0.3;
  * schedules of the other read in the mirror (D. Debels and M. Vanhoucke, "A bi-population based
  * genetic algorithm for the RCPSP", ICCSA 2005). So each schedule decoded is a pass of
  * justification as well (V. Valls, F. Ballestín and S. Quintanilla, EJOR 165, 2005).
+ * No list is decoded twice if that can be helped, and no schedule is let in twice: without that,
+ * most of a long search on a small project goes into what it has seen.
  */
 export function genetic(
   project: Project,
@@ -50,6 +55,12 @@ export function genetic(
 type Side = 0 | 1;
 const other = (side: Side): Side => (side === 0 ? 1 : 0);
 
+type Decoded = {
+  readonly individual: Individual;
+  /** Whether this schedule was never found before on its side. */
+  readonly isNew: boolean;
+};
+
 class Evolution {
   readonly #options: GeneticOptions;
   readonly #random: Random;
@@ -57,6 +68,10 @@ class Evolution {
   readonly #schemes: readonly [SerialScheme, SerialScheme];
   readonly #work: Float64Array;
   readonly #sample: () => Int32Array;
+  /** By side, the fingerprints of the lists decoded. */
+  readonly #lists = [new Set<number>(), new Set<number>()] as const;
+  /** By side, the fingerprints of the schedules found. */
+  readonly #schedules = [new Set<number>(), new Set<number>()] as const;
   #left: number;
   #best: Scheduled | undefined;
 
@@ -82,8 +97,9 @@ class Evolution {
       populations[side] = parents.map((mother, place) => {
         const elder = elders[place];
         if (this.#over) return elder ?? mother;
-        const child = this.#child(side, mother, elder ? this.#father(parents) : mother);
-        return elder && this.#isKept(elder, child) ? elder : child;
+        if (elder === undefined) return this.#decode(side, mother.list).individual;
+        const { individual, isNew } = this.#child(side, place, parents);
+        return isNew && this.#isLetIn(individual, elder) ? individual : elder;
       });
     }
     return must(this.#best, 'a schedule, since one is always decoded');
@@ -98,34 +114,41 @@ class Evolution {
     const size = Math.round(INDIVIDUALS_PER_ROOT * Math.sqrt(this.#options.schedules));
     const sampled: Individual[] = [];
     for (let i = 0; i < Math.max(2, size) * SAMPLES_PER_PLACE && !this.#over; i++) {
-      sampled.push(this.#decode(0, this.#sample()));
+      sampled.push(this.#decode(0, this.#sample()).individual);
     }
     return sampled.sort((a, b) => a.makespan - b.makespan).slice(0, Math.max(2, size));
   }
 
-  /** A child of two; of one alone, its justification. */
-  #child(side: Side, mother: Individual, father: Individual): Individual {
-    if (father === mother) return this.#decode(side, mother.list);
-    const list = crossed(mother, father, this.#random);
-    mutate(list, this.#precedences[side].after, this.#random);
+  /** A child is decoded from a list that was not decoded before, if one is found. */
+  #child(side: Side, place: number, parents: readonly Individual[]): Decoded {
+    const mother = must(parents[place], 'the mother at her place');
+    const list = crossed(mother, () => this.#father(place, parents), this.#random);
+    const { after } = this.#precedences[side];
+    for (let changes = 0; changes < CHANGES_AT_MOST; changes++) {
+      mutate(list, after, this.#random);
+      if (!this.#lists[side].has(fingerprint(list))) break;
+    }
     return this.#decode(side, list);
   }
 
-  #father(parents: readonly Individual[]): Individual {
-    const drawn = Array.from({ length: TOURNAMENT }, () =>
-      must(parents[pickBelow(this.#random, parents.length)], 'a parent'),
-    );
+  /** The best of a few, none of them the mother. */
+  #father(place: number, parents: readonly Individual[]): Individual {
+    const drawn = Array.from({ length: TOURNAMENT }, () => {
+      const away = 1 + pickBelow(this.#random, parents.length - 1);
+      return must(parents[(place + away) % parents.length], 'a parent');
+    });
     return drawn.reduce((best, next) => (next.makespan < best.makespan ? next : best));
   }
 
   /** A child as good takes the place of its elder, so that a population drifts on. */
-  #isKept(elder: Individual, child: Individual): boolean {
+  #isLetIn(child: Individual, elder: Individual): boolean {
     const tolerated = this.#random() < TOLERANCE ? 1 : 0;
-    return elder.makespan + tolerated < child.makespan;
+    return child.makespan <= elder.makespan + tolerated;
   }
 
-  #decode(side: Side, list: Int32Array): Individual {
+  #decode(side: Side, list: Int32Array): Decoded {
     this.#left--;
+    this.#lists[side].add(fingerprint(list));
     const { durations } = this.#precedences[side];
     const starts = new Int32Array(durations.length);
     const makespan = this.#schemes[side].decode(list, starts);
@@ -133,7 +156,12 @@ class Evolution {
     if (makespan < (this.#best?.makespan ?? Number.POSITIVE_INFINITY)) {
       this.#best = { makespan, starts: side === 0 ? starts : turned };
     }
-    return individualOf(makespan, turned, this.#precedences[other(side)].order, this.#work);
+    const found = this.#schedules[side].size;
+    this.#schedules[side].add(fingerprint(starts));
+    return {
+      individual: individualOf(makespan, turned, this.#precedences[other(side)].order, this.#work),
+      isNew: this.#schedules[side].size > found,
+    };
   }
 }
 

@@ -5,50 +5,65 @@ import type { Neighbours } from './precedence.ts';
 
 /** The length of the window of a crossover, in parts of the list. */
 const WINDOW = { least: 0.25, most: 0.75 };
-/** Of so many windows drawn, the one where the mother's resources are the least busy. */
-const WINDOWS_DRAWN = 8;
-/** How often an activity moves on in a list, and how many places at most. */
-const MUTATION = { chance: 0.02, places: 5 };
+/** So many fathers are drawn, with so many windows each; one window is crossed. */
+const DRAWN = { fathers: 4, windowsEach: 4 };
+/** How many activities of a list move on, on average, and how many places at most. */
+const MUTATION = { each: 1, places: 5 };
+
+type Window = { readonly from: number; readonly length: number };
 
 /**
- * The mother's list, but what she has in a window in the order of the father: two-point crossover
- * (S. Hartmann, Naval Research Logistics 45, 1998), its window laid where she leaves most idle, as
- * peaks of use are kept by V. Valls, F. Ballestín and S. Quintanilla (EJOR 185, 2008). Both lists
- * have each activity after those before it, and so has the child.
+ * The mother's list, but what she has in a window in the order of a father: two-point crossover
+ * (S. Hartmann, Naval Research Logistics 45, 1998). Of all drawn that father and window are taken
+ * where he is the busiest and she leaves the most idle, so that peaks of use are kept and passed on
+ * (V. Valls, F. Ballestín and S. Quintanilla, EJOR 185, 2008). All lists have each activity after
+ * those before it, and so has the child.
  */
-export function crossed(mother: Individual, father: Individual, random: Random): Int32Array {
-  const { from, length } = idleWindow(mother, random);
-  const child = mother.list.slice();
+export function crossed(
+  mother: Individual,
+  drawFather: () => Individual,
+  random: Random,
+): Int32Array {
+  let chosen: Window = { from: 0, length: 0 };
+  let giver = mother;
+  let most = Number.NEGATIVE_INFINITY;
+  for (let fathers = 0; fathers < DRAWN.fathers; fathers++) {
+    const father = drawFather();
+    for (let windows = 0; windows < DRAWN.windowsEach; windows++) {
+      const window = drawnWindow(mother.list.length, random);
+      const last = window.from + window.length - 1;
+      const gain = density(father, window.from, last) - density(mother, window.from, last);
+      if (gain <= most) continue;
+      most = gain;
+      chosen = window;
+      giver = father;
+    }
+  }
+  return withOrderOf(giver.list, mother.list, chosen);
+}
+
+function drawnWindow(size: number, random: Random): Window {
+  const part = WINDOW.least + random() * (WINDOW.most - WINDOW.least);
+  const length = Math.max(1, Math.floor(size * part));
+  return { from: pickBelow(random, size - length + 1), length };
+}
+
+function withOrderOf(giver: Int32Array, list: Int32Array, { from, length }: Window): Int32Array {
+  const child = list.slice();
   const inside = new Uint8Array(child.length);
   for (let i = from; i < from + length; i++) inside[cell(child, i)] = 1;
   let place = from;
   for (let i = 0; i < child.length; i++) {
-    const activity = cell(father.list, i);
+    const activity = cell(giver, i);
     if (inside[activity] === 1) child[place++] = activity;
   }
   return child;
 }
 
-function idleWindow(mother: Individual, random: Random) {
-  const size = mother.list.length;
-  let chosen = { from: 0, length: 0 };
-  let least = Number.POSITIVE_INFINITY;
-  for (let drawn = 0; drawn < WINDOWS_DRAWN; drawn++) {
-    const part = WINDOW.least + random() * (WINDOW.most - WINDOW.least);
-    const length = Math.max(1, Math.floor(size * part));
-    const from = pickBelow(random, size - length + 1);
-    const busy = density(mother, from, from + length - 1);
-    if (busy >= least) continue;
-    least = busy;
-    chosen = { from, length };
-  }
-  return chosen;
-}
-
 /** Moves a few activities on in the list, each at most up to the first that has to follow it. */
 export function mutate(list: Int32Array, after: Neighbours, random: Random): void {
   for (let i = 0; i < list.length - 1; i++) {
-    if (random() >= MUTATION.chance) continue;
+    if (random() * list.length >= MUTATION.each) continue;
     const activity = cell(list, i);
     const to = Math.min(list.length - 1, i + 1 + pickBelow(random, MUTATION.places));
     let place = i;

@@ -1,12 +1,12 @@
-import { must, type Seconds, seconds } from '../../kernel/index.ts';
-import { nodeOf } from '../arcs-of-problem.ts';
-import { goalBound } from '../goal-bound.ts';
-import { type Index, indexOf } from '../index-of.ts';
-import type { Mode, Placement, Problem, Schedule } from '../model.ts';
-import { at, endOf } from '../network.ts';
-import { changeTimeS } from '../state-change.ts';
-import { temporalNet } from '../temporal.ts';
-import { GIVEN, Windows } from '../windows.ts';
+import { must, type Seconds, seconds } from '../kernel/index.ts';
+import { nodeOf } from './arcs-of-problem.ts';
+import { goalBound } from './goal-bound.ts';
+import { type Index, indexOf } from './index-of.ts';
+import type { Mode, Placement, Problem, Schedule } from './model.ts';
+import { at, endOf } from './network.ts';
+import { changeTimeS } from './state-change.ts';
+import { temporalNet } from './temporal.ts';
+import { GIVEN, Windows } from './windows.ts';
 
 /**
  * How good a schedule is: the less the better, an earlier line before all later ones.

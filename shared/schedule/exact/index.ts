@@ -1,0 +1,1 @@
+export { type Exact, type ExactOptions, solveExactly } from './exact.ts';

@@ -1,0 +1,2 @@
+export { boundOf } from './bound.ts';
+export { type Improved, type ImproveOptions, improve } from './improve.ts';
