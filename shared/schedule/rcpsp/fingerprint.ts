@@ -1,6 +1,6 @@
 import { cell } from './cell.ts';
 
-/** The offset and the prime of the hash by G. Fowler, L. C. Noll and P. Vo (RFC 9923), 32 bits. */
+/** Offset and prime of the 32-bit hash FNV-1a (G. Fowler, L. C. Noll and P. Vo). */
 const OFFSET = 0x811c9dc5;
 const PRIME = 0x01000193;
 
