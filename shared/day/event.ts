@@ -10,6 +10,7 @@ import type {
   SmokerId,
   TaskId,
 } from '../kernel/index.ts';
+import type { AdoptedForecast } from './adopted-forecast.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
 import type { Happening } from './happening.ts';
 import type { WhoFact } from './who.ts';
@@ -41,14 +42,25 @@ export type EventHead = {
 
 export type Fact = WhoFact | DayFact;
 
-export type DayFact = TaskFact | Happening;
+export type DayFact = TaskFact | Happening | ForecastFact;
+
+/** What is foreseen of a load in the fire, where it moves a time; it replaces what was before. */
+export type ForecastFact = {
+  readonly kind: 'forecastAdopted';
+  readonly forecast: AdoptedForecast;
+};
 
 export type TaskFact =
   /**
    * Everything that is not a function of the log: the plan, what it was made from, and the schedule
    * taken.
    */
-  | { readonly kind: 'planAdopted'; readonly plan: AdoptedPlan }
+  | {
+      readonly kind: 'planAdopted';
+      readonly plan: AdoptedPlan;
+      /** The version that it takes back: this one is as the plan before that was. */
+      readonly takesBack?: number;
+    }
   /** `hand` is who does the work, who need not be who tapped. */
   | { readonly kind: 'taskStarted'; readonly task: TaskId; readonly hand: PersonId | null }
   | { readonly kind: 'taskFinished'; readonly task: TaskId }

@@ -1,6 +1,7 @@
 import type { TaskId } from '../kernel/index.ts';
 import { assert, must, seconds, unreachable } from '../kernel/index.ts';
-import type { Event, EventHead, TaskFact } from './event.ts';
+import { recordAfter } from './cook-record.ts';
+import type { Event, EventHead, ForecastFact, TaskFact } from './event.ts';
 import { foldHappening, isHappening, overNight, standing } from './happened.ts';
 import type { DayState, TaskFacts } from './state.ts';
 import { emptyDay, factsOf, loadKey } from './state.ts';
@@ -15,11 +16,13 @@ export function fold(state: DayState, event: Event): DayState {
   assert(event.seq > state.seq, `event ${event.seq} after ${state.seq}`);
   // What was done before there was a day, such as letting the desk in, is told with the first.
   const isSameDay = state.day === null || (event.day ?? state.day) === state.day;
+  const told = toldOf(event);
+  const before = isSameDay ? state.story : [];
   const head = {
     seq: event.seq,
     day: event.day ?? state.day,
     keptAt: event.keptAt,
-    story: [...(isSameDay ? state.story : []), toldOf(event)],
+    story: told ? [...before, told] : before,
   };
   // Nothing of the day hangs on it, so going through the day again passes it by.
   if (isWhoFact(event)) return { ...state, ...head, who: foldWho(state.who, event, event.at) };
@@ -28,6 +31,9 @@ export function fold(state: DayState, event: Event): DayState {
     return { ...atPlan, atPlan };
   }
   const sincePlan = [...state.sincePlan, event];
+  if (event.kind === 'forecastAdopted') {
+    return { ...state, ...head, forecasts: foreseenAfter(state, event), sincePlan };
+  }
   if (!isHappening(event)) return { ...happen(state, event), ...head, sincePlan };
   if (event.kind === 'undone') {
     const besides = { who: state.who, arrangedSeq: event.seq, atPlan: state.atPlan, sincePlan };
@@ -35,6 +41,12 @@ export function fold(state: DayState, event: Event): DayState {
   }
   const happened = foldHappening(state.happened, event);
   return { ...state, ...head, happened, arrangedSeq: arrangedAfter(state, event), sincePlan };
+}
+
+/** Of what no longer stands only what was foreseen is kept: how it came is known at the end. */
+function foreseenAfter({ forecasts }: DayState, { forecast }: ForecastFact) {
+  const before = (forecasts.get(forecast.stay) ?? []).map((each) => ({ ...each, fan: [] }));
+  return new Map(forecasts).set(forecast.stay, [...before, forecast]);
 }
 
 /** Offers made before a smoker or a hand came or went are out of date. */
@@ -52,9 +64,12 @@ function happen(state: DayState, event: TaskFact & EventHead): DayState {
   switch (event.kind) {
     case 'planAdopted': {
       // Another day begins with nothing done: its tasks may well go by the names of yesterday's.
-      const next = { who: state.who, happened: overNight(state.happened) };
+      const next = {
+        ...{ who: state.who, happened: overNight(state.happened), record: recordAfter(state) },
+      };
       const before = event.day === state.day ? state : { ...emptyDay(), ...next };
-      return { ...before, plan: event.plan, arrangedSeq: event.seq };
+      const replaced = event.day === state.day ? replacedAfter(state, event) : [];
+      return { ...before, plan: event.plan, replaced, arrangedSeq: event.seq };
     }
     case 'taskStarted':
       return withTask(state, event.task, { started: deed, finished: null, hand: event.hand });
@@ -98,6 +113,16 @@ function happen(state: DayState, event: TaskFact & EventHead): DayState {
     default:
       return unreachable(event);
   }
+}
+
+/** A kitchen's files may change without its plan; then there is nothing more to go back to. */
+function replacedAfter(
+  { replaced, plan: before }: DayState,
+  { plan, takesBack }: Extract<TaskFact, { kind: 'planAdopted' }>,
+): DayState['replaced'] {
+  if (takesBack !== undefined) return replaced.slice(0, -1);
+  if (!before || before.hashes.cookPlan === plan.hashes.cookPlan) return replaced;
+  return [...replaced, before.cookPlan];
 }
 
 function withTask(state: DayState, task: TaskId, change: Partial<TaskFacts>): DayState {

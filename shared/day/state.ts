@@ -1,3 +1,4 @@
+import type { Outcome } from '../cook/index.ts';
 import type {
   Celsius,
   DayId,
@@ -8,6 +9,8 @@ import type {
   TaskId,
 } from '../kernel/index.ts';
 import { instant } from '../kernel/index.ts';
+import type { CookPlan } from '../plan/index.ts';
+import type { AdoptedForecast } from './adopted-forecast.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
 import type { Deed } from './deed.ts';
 import type { Event, ReadingPlace } from './event.ts';
@@ -23,6 +26,8 @@ export type DayState = {
   readonly seq: number;
   readonly day: DayId | null;
   readonly plan: AdoptedPlan | null;
+  /** The plans of this day that were changed into others, the last one last: to go back to. */
+  readonly replaced: readonly CookPlan[];
   /** When the hub kept it. */
   readonly keptAt: Instant;
   /**
@@ -36,6 +41,10 @@ export type DayState = {
   readonly slots: ReadonlyMap<LoadKey, SlotId>;
   readonly readings: readonly Reading[];
   readonly notes: readonly Note[];
+  /** What was foreseen of each load, the last of it standing. */
+  readonly forecasts: ReadonlyMap<TaskId, readonly AdoptedForecast[]>;
+  /** How forecasts of earlier days came out here. */
+  readonly record: readonly Outcome[];
   /** What happened to it besides: smokers, hands, deliveries, what was sold. */
   readonly happened: Happened;
   /** All that has happened on this day, in the order it was kept; nothing is computed from it. */
@@ -81,12 +90,15 @@ export function emptyDay(): DayState {
     seq: 0,
     day: null,
     plan: null,
+    replaced: [],
     keptAt: instant(0),
     arrangedSeq: 0,
     tasks: new Map(),
     slots: new Map(),
     readings: [],
     notes: [],
+    forecasts: new Map(),
+    record: [],
     happened: nothingHappened,
     story: [],
     who: nobody,

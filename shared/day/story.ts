@@ -3,12 +3,17 @@ import type { Event, EventHead, Fact } from './event.ts';
 /** What happened, to be told again: a plan by its number alone, for its body is long. */
 export type Told = EventHead &
   (
-    | Exclude<Fact, { kind: 'planAdopted' }>
-    | { readonly kind: 'planAdopted'; readonly planVersion: number }
+    | Exclude<Fact, { kind: 'planAdopted' | 'forecastAdopted' }>
+    | {
+        readonly kind: 'planAdopted';
+        readonly planVersion: number;
+        readonly takesBack?: number;
+      }
   );
 
-/** An event as the day's story keeps it. */
-export function toldOf(event: Event): Told {
+/** An event as the day's story keeps it; null for what is reckoned, which did not happen. */
+export function toldOf(event: Event): Told | null {
+  if (event.kind === 'forecastAdopted') return null;
   if (event.kind !== 'planAdopted') return event;
   const { plan, ...rest } = event;
   return { ...rest, planVersion: plan.version };

@@ -23,7 +23,7 @@ import type { SlotName } from '../plan/index.ts';
 type Deed = { readonly title: Text; readonly batch: Text };
 
 export type Logged =
-  | { readonly kind: 'plan'; readonly version: number }
+  | { readonly kind: 'plan'; readonly version: number; readonly takesBack: number | null }
   | ({ readonly kind: 'task'; readonly what: TaskWord } & Deed)
   | ({ readonly kind: 'counted'; readonly done: number; readonly pieces: number } & Deed)
   | ({ readonly kind: 'late'; readonly byS: Seconds } & Deed)
@@ -99,7 +99,7 @@ type TaskWord =
 export function logged(live: Live, told: Told): Logged {
   switch (told.kind) {
     case 'planAdopted':
-      return { kind: 'plan', version: told.planVersion };
+      return { kind: 'plan', version: told.planVersion, takesBack: told.takesBack ?? null };
     case 'taskStarted':
     case 'taskFinished':
     case 'startTakenBack':

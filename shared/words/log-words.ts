@@ -3,6 +3,7 @@ import type { Language } from './say.ts';
 /** The sentences of the day's log; who and which screen stand beside them. */
 export type LogWords = {
   plan(version: number): string;
+  planBack(version: number, takenBack: number): string;
   readonly task: Record<
     | 'taskStarted'
     | 'taskFinished'
@@ -47,6 +48,7 @@ export type LogWords = {
 
 const english: LogWords = {
   plan: (version) => `plan ${version} taken up`,
+  planBack: (version, takenBack) => `plan ${takenBack} taken back: plan ${version} taken up`,
   task: {
     taskStarted: (task) => `started: ${task}`,
     taskFinished: (task) => `finished: ${task}`,
@@ -90,6 +92,7 @@ const english: LogWords = {
 
 const spanish: LogWords = {
   plan: (version) => `plan ${version} en marcha`,
+  planBack: (version, takenBack) => `plan ${takenBack} deshecho: plan ${version} en marcha`,
   task: {
     taskStarted: (task) => `empezada: ${task}`,
     taskFinished: (task) => `acabada: ${task}`,

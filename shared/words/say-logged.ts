@@ -9,13 +9,15 @@ import { whoWords } from './who-words.ts';
 
 /**
  * What happened, as a sentence.
- * @example sayLogged({ kind: 'plan', version: 2 }, say) //=> 'plan 2 taken up'
+ * @example sayLogged({ kind: 'plan', version: 2, takesBack: null }, say) //=> 'plan 2 taken up'
  */
 export function sayLogged(said: Logged, say: Say): string {
   const words = logWords[say.language];
   switch (said.kind) {
     case 'plan':
-      return words.plan(said.version);
+      return said.takesBack === null
+        ? words.plan(said.version)
+        : words.planBack(said.version, said.takesBack);
     case 'task':
       return words.task[said.what](sayDeed(said, say));
     case 'counted':
