@@ -122,10 +122,12 @@ export function hashesOf({ cookPlan, kitchen, catalogue }: PlanFiles): AdoptedPl
 }
 
 /** The plan as the fact that the hub is to keep; the same plan, brought again, is kept once. */
-export function adoption(plan: AdoptedPlan, at: Instant): Brought {
+export function adoption(plan: AdoptedPlan, at: Instant, takesBack?: number): Brought {
   const { version, engine, seed, hashes } = plan;
+  const back = takesBack === undefined ? {} : { takesBack };
+  const fact = { kind: 'planAdopted', plan, ...back } as const;
   const id = `plan-${hash({ version, engine, seed, hashes })}` as CommandId;
-  return { id, at, facts: [{ kind: 'planAdopted', plan }] };
+  return { id, at, facts: [fact] };
 }
 
 const hash = (value: unknown) => createHash('sha256').update(canonical(value)).digest('hex');

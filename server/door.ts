@@ -12,7 +12,7 @@ import type { PlanDesk } from './plan-desk/index.ts';
 import type { Report } from './report.ts';
 import { screensOf } from './screens.ts';
 import { openEdge } from './socket/index.ts';
-import type { Caller, Who } from './who/index.ts';
+import type { Who } from './who/index.ts';
 
 const DIST = resolve(import.meta.dirname, '../dist');
 
@@ -44,7 +44,7 @@ export async function openDoor(
   const names = [name, `${name}.local`];
   const doors = express
     .Router()
-    .use('/plan', planDoors({ desk: planDesk, editor: (caller) => editorAt(who, caller), names }))
+    .use('/plan', planDoors({ desk: planDesk, planner: who.planner, names }))
     .use(whoDoors({ who, names, report }));
   const app = createApp({ dist: DIST, health: () => hub.health, screens, doors, report });
   const http = createServer(app);
@@ -68,12 +68,6 @@ export async function openDoor(
       ...others.map((other) => `The same from this machine: ${other}/`),
     ],
   };
-}
-
-/** Whose plan it is to edit: a desk's, and on an open hub whoever shows one. */
-async function editorAt(who: Who, caller: Caller) {
-  const desk = await who.atDesk(caller);
-  return desk.ok ? { screen: desk.screenId } : desk.refusal;
 }
 
 /** Writes down when a screen was last there. */

@@ -1,21 +1,21 @@
 import express, { type Request, type Router } from 'express';
-import type { Refusal } from '../../shared/day/index.ts';
-import { planSchemas } from '../../shared/protocol/index.ts';
+import { type PlanDeed, planSchemas } from '../../shared/protocol/index.ts';
 import type { PlanDesk } from '../plan-desk/index.ts';
 import { isOurPage } from '../socket/index.ts';
-import type { Caller } from '../who/index.ts';
+import type { Caller, Planner, Who } from '../who/index.ts';
 
 export type PlanDoorParts = {
   readonly desk: PlanDesk;
-  /** The screen that asks, if it may edit a plan; else why not. */
-  readonly editor: (caller: Caller) => Promise<{ readonly screen: string } | Refusal>;
+  readonly planner: Who['planner'];
   readonly names: readonly string[];
 };
 
 const LONGEST = '128kb';
 
+type Run = (by: Planner, body: unknown) => Promise<object | null> | object | null;
+
 /** The doors under /api/plan: the desk looks at a plan, tries a change of it, and takes it. */
-export function planDoors({ desk, editor, names }: PlanDoorParts): Router {
+export function planDoors({ desk, planner, names }: PlanDoorParts): Router {
   const router = express.Router();
   const { show, draft, edit, undo } = planSchemas();
   router.use((request, response, next) => {
@@ -26,42 +26,39 @@ export function planDoors({ desk, editor, names }: PlanDoorParts): Router {
   });
   router.use(express.json({ limit: LONGEST, strict: true, type: 'application/json' }));
 
-  function door(
-    path: string,
-    run: (screen: string, body: unknown) => Promise<object | null> | object | null,
-  ) {
+  function door(path: string, deed: PlanDeed, run: Run) {
     router.post(path, async (request, response) => {
-      const known = await editor(callerOf(request));
-      if ('rule' in known) return response.status(200).json({ ok: false, refusal: known });
-      const found = await run(known.screen, request.body);
-      const bad = { rule: 'bad-message', where: path, what: 'nothing makes sense' };
-      return response
-        .status(found ? 200 : 400)
-        .json(found ? { ok: true, ...found } : { ok: false, refusal: bad });
+      const by = await planner(callerOf(request), deed);
+      const found = by.ok ? await run(by, request.body) : by;
+      if (!found) {
+        const bad = { rule: 'bad-message', where: path, what: 'nothing makes sense' };
+        return response.status(400).json({ ok: false, refusal: bad });
+      }
+      return response.status(200).json({ ok: !('refusal' in found), ...found });
     });
   }
 
-  door('/show', (_screen, body) => {
+  door('/show', 'draftPlan', (_by, body) => {
     const asked = show.safeParse(body);
     return asked.success ? desk.show(asked.data.day) : null;
   });
-  door('/edit', (_screen, body) => {
+  door('/edit', 'draftPlan', (_by, body) => {
     const asked = edit.safeParse(body);
     if (!asked.success) return null;
     const { plan, edit: change, language } = asked.data;
     return desk.edit(plan, change, language);
   });
-  door('/draft', (screen, body) => {
+  door('/draft', 'draftPlan', (by, body) => {
     const asked = draft.safeParse(body);
-    return asked.success ? desk.try(screen, asked.data.plan, asked.data.language) : null;
+    return asked.success ? desk.try(by, asked.data.plan, asked.data.language) : null;
   });
-  door('/take', (screen, body) => {
+  door('/take', 'takePlan', (by, body) => {
     const asked = draft.safeParse(body);
-    return asked.success ? desk.take(screen, asked.data.plan, asked.data.language) : null;
+    return asked.success ? desk.take(by, asked.data.plan, asked.data.language) : null;
   });
-  door('/undo', (screen, body) => {
+  door('/undo', 'undoPlan', (by, body) => {
     const asked = undo.safeParse(body);
-    return asked.success ? desk.undo(screen, asked.data.language) : null;
+    return asked.success ? desk.undo(by, asked.data.language) : null;
   });
   return router;
 }

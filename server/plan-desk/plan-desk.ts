@@ -1,4 +1,4 @@
-import type { DayState } from '../../shared/day/index.ts';
+import type { DayState, Refusal } from '../../shared/day/index.ts';
 import type { Instant } from '../../shared/kernel/index.ts';
 import {
   type CookPlan,
@@ -12,6 +12,7 @@ import { type Language, sayPlanFits, sayPlanOffer } from '../../shared/words/ind
 import { adoption } from '../adopt.ts';
 import { writePlan } from '../folder/index.ts';
 import type { Hub } from '../hub/index.ts';
+import type { Planner } from '../who/index.ts';
 import { sayIn } from '../why-not-planned.ts';
 import type { Drafted } from './draft.ts';
 import type { Drafts } from './drafts.ts';
@@ -27,12 +28,14 @@ export type PlanDesk = {
   /** A plan with one change; null where it speaks of what is not there. Nothing is kept. */
   edit(plan: unknown, edit: PlanEdit, language: Language): PlanEdited | null;
   /** What a plan would do. Nothing is kept. */
-  try(screen: string, plan: unknown, language: Language): Promise<PlanTried>;
+  try(by: Planner, plan: unknown, language: Language): Promise<PlanTried>;
   /** Takes it if it fits: into the folder, and on the day that runs as its next version. */
-  take(screen: string, plan: unknown, language: Language): Promise<PlanTried>;
-  /** Takes back what was taken last: the plan before becomes the next version. */
-  undo(screen: string, language: Language): Promise<PlanTried>;
+  take(by: Planner, plan: unknown, language: Language): Promise<Taken>;
+  /** Takes back what was taken last on the day that runs: the plan before is the next version. */
+  undo(by: Planner, language: Language): Promise<Taken>;
 };
+
+type Taken = PlanTried | { readonly refusal: Refusal };
 
 type Parts = {
   readonly hub: Hub<DayState>;
@@ -51,15 +54,13 @@ const STALE: PlanTried = { fits: false, stale: true, lines: [] };
 export function createPlanDesk(parts: Parts): PlanDesk {
   const { hub, folder } = parts;
   const sources = planSources(folder, () => hub.state);
-  /** The plans that were replaced at this desk, the last one last. */
-  const replaced: CookPlan[] = [];
 
   return {
     show(day) {
       const of = sources.kitchen();
       const { days } = sources;
       const runs = hub.state.plan?.built.day ?? null;
-      const canUndo = replaced.length > 0;
+      const canUndo = hub.state.replaced.length > 0;
       const batches = batchesIn(hub.state);
       return of && { plan: sources.planOf(day), menu: menuOf(of), days, runs, canUndo, batches };
     },
@@ -69,28 +70,23 @@ export function createPlanDesk(parts: Parts): PlanDesk {
       const made = read.ok && built ? edited(read.files.cookPlan, edit, built) : null;
       return made && { plan: made };
     },
-    async try(screen, plan, language) {
+    async try(by, plan, language) {
       const read = sources.read(plan, language);
       if (!read.ok) return { fits: false, lines: read.lines };
-      const drafted = await draftOf(parts, screen, read.files, language);
+      const drafted = await draftOf(parts, by.caller, read.files, language);
       return drafted ? said(drafted, read.files, language) : STALE;
     },
-    async take(screen, plan, language) {
+    async take(by, plan, language) {
       const read = sources.read(plan, language);
       if (!read.ok) return { fits: false, lines: read.lines };
-      const before = sources.planOf(read.files.cookPlan.day);
-      const taken = await takeUp(parts, screen, read.files, language);
-      if (taken.taken && before) replaced.push(before);
-      return taken;
+      return takeUp(parts, { by, files: read.files, language, isUndoing: false });
     },
-    async undo(screen, language) {
-      const before = replaced.at(-1);
-      if (!before) return STALE;
+    async undo(by, language) {
+      const before = hub.state.replaced.at(-1);
+      if (!before) return { refusal: { rule: 'nothing-to-undo' } };
       const read = sources.read(before, language);
       if (!read.ok) return { fits: false, lines: read.lines };
-      const taken = await takeUp(parts, screen, read.files, language);
-      if (taken.taken) replaced.pop();
-      return taken;
+      return takeUp(parts, { by, files: read.files, language, isUndoing: true });
     },
   };
 }
@@ -123,28 +119,46 @@ function said(drafted: Drafted, { kitchen }: PlanFiles, language: Language): Pla
   return { fits: true, lines: offer ? sayPlanOffer(offer, say) : [sayPlanFits(say)] };
 }
 
-async function takeUp(
-  parts: Parts,
-  screen: string,
-  files: PlanFiles,
-  language: Language,
-): Promise<PlanTried> {
+type Taking = {
+  readonly by: Planner;
+  readonly files: PlanFiles;
+  readonly language: Language;
+  readonly isUndoing: boolean;
+};
+
+async function takeUp(parts: Parts, taking: Taking): Promise<Taken> {
+  const { by, files, language } = taking;
   for (let tries = 1; ; tries++) {
-    const drafted = await draftOf(parts, screen, files, language);
+    const drafted = await draftOf(parts, by.caller, files, language);
     if (!drafted) return STALE;
     if (!drafted.fits) return said(drafted, files, language);
     if (tries < MOST_TRIES && !holds(drafted, parts.hub.state)) continue;
-    await keep(parts, drafted, files);
-    return { ...said(drafted, files, language), taken: true };
+    const refusal = by.whyNot() ?? (await keep(parts, drafted, taking));
+    return refusal ? { refusal } : { ...said(drafted, files, language), taken: true };
   }
 }
 
 /** Into the folder first: what is written there is taken up also if the hub ends in between. */
-async function keep({ hub, folder, now }: Parts, { plan }: Fits, { cookPlan }: PlanFiles) {
+async function keep(
+  { hub, folder, now }: Parts,
+  { plan }: Fits,
+  { by, files: { cookPlan }, isUndoing }: Taking,
+): Promise<Refusal | null> {
   writePlan(folder, cookPlan);
   const running = hub.state.plan;
-  if (running?.built.day !== cookPlan.day) return;
-  await hub.bring(adoption({ ...plan, version: running.version + 1 }, now()));
+  if (running?.built.day !== cookPlan.day) return null;
+  const next = { ...plan, version: running.version + 1 };
+  const takesBack = isUndoing ? running.version : undefined;
+  const { id, at, facts } = adoption(next, now(), takesBack);
+  const answer = await hub.put({
+    id,
+    personId: by.personId,
+    screenId: by.screenId,
+    claimedAt: at,
+    earliestAt: () => at,
+    decide: () => ({ ok: true, facts }),
+  });
+  return answer.ok ? null : answer.refusal;
 }
 
 /** Whether nothing has begun since that the plan does not have. */

@@ -1,6 +1,6 @@
 import type { Command, DayState, Refusal } from '../../shared/day/index.ts';
 import type { PersonId, ScreenId } from '../../shared/kernel/index.ts';
-import { rights, roleOf, whyNotShown } from '../../shared/protocol/index.ts';
+import { type PlanDeed, rights, roleOf, whyNotShown } from '../../shared/protocol/index.ts';
 import type { Face } from '../../shared/view/index.ts';
 import type { Asker } from '../hub/index.ts';
 
@@ -11,6 +11,9 @@ export type Guard = {
   /** Who has just proved to be at this screen. */
   personAt(screen: ScreenId): PersonId | null;
 };
+
+/** A command, or something that is asked of the plan. */
+type Asked = Command | { readonly kind: PlanDeed; readonly personId: PersonId | null };
 
 export const OPEN: Guard = { isOpen: true, personAt: () => null };
 
@@ -23,22 +26,17 @@ export function mayShow(state: DayState, asker: Asker, { isOpen }: Guard): Refus
 
 /**
  * Why this screen may not ask for this, or null, by the table of rights. Looked at for every single
- * command, on the day as it then is: a screen that was revoked a moment ago asks in vain.
+ * one, on the day as it then is: a screen that was revoked a moment ago asks in vain.
  */
-export function mayAsk(
-  state: DayState,
-  asker: Asker,
-  command: Command,
-  guard: Guard,
-): Refusal | null {
+export function mayAsk(state: DayState, asker: Asker, asked: Asked, guard: Guard): Refusal | null {
   const { face, screenId } = asker;
-  const { roles, isOwnWork, needsPin } = rights[command.kind];
+  const { roles, isOwnWork, needsPin } = rights[asked.kind];
   const refused = mayShow(state, asker, guard);
   if (refused) return refused;
   if (!roles.includes(roleOf(face, isAtPit(state, face)))) return { rule: 'not-this-screens' };
-  if (isOwnWork && !isItsWork(state, face, command)) return { rule: 'not-this-screens' };
+  if (isOwnWork && !isItsWork(state, face, asked)) return { rule: 'not-this-screens' };
   if (guard.isOpen || !needsPin || state.who.pins.size === 0) return null;
-  const { personId } = command;
+  const { personId } = asked;
   const isKnown = personId !== null && guard.personAt(screenId) === personId;
   return isKnown ? null : { rule: 'needs-pin' };
 }
@@ -50,9 +48,9 @@ function isAtPit(state: DayState, face: Face): boolean {
   return stationsOf(state).find(({ id }) => id === face.station)?.pit ?? false;
 }
 
-function isItsWork(state: DayState, face: Face, command: Command): boolean {
-  if (face.kind === 'desk' || !('task' in command)) return true;
-  const task = state.plan?.built.tasks.find(({ id }) => id === command.task);
+function isItsWork(state: DayState, face: Face, asked: Asked): boolean {
+  if (face.kind === 'desk' || !('task' in asked)) return true;
+  const task = state.plan?.built.tasks.find(({ id }) => id === asked.task);
   // A task that is gone is for the day itself to refuse.
   if (!task) return true;
   if (face.kind === 'station') return task.station === face.station;

@@ -1,8 +1,9 @@
-import { type WhoAction, type WhoActor, whyNoDesk } from '../../shared/day/index.ts';
-import type { ScreenId } from '../../shared/kernel/index.ts';
-import type { Hello, WhoAmI, WhoAnswer, WhoList } from '../../shared/protocol/index.ts';
+import { type Refusal, type WhoAction, type WhoActor, whyNoDesk } from '../../shared/day/index.ts';
+import type { PersonId, ScreenId } from '../../shared/kernel/index.ts';
+import type { Hello, PlanDeed, WhoAmI, WhoAnswer, WhoList } from '../../shared/protocol/index.ts';
 import { createEntrance, type Entrance } from './entrance.ts';
 import { type Caller, createFront, type Done, type WhoParts } from './front.ts';
+import { type Guard, mayAsk } from './guard.ts';
 import { listWho, whoAmI } from './list-who.ts';
 import { createPins, type Pins } from './pins.ts';
 
@@ -17,14 +18,25 @@ export type Who = {
   me(caller: Caller): WhoAnswer<WhoAmI>;
   list(caller: Caller): Promise<WhoAnswer<{ readonly who: WhoList }>>;
   change(caller: Caller, action: ScreenChange): Promise<Done>;
-  /** The desk that asks, and who proved to be there; for doors that are a desk's alone. */
-  atDesk(caller: Caller): Promise<WhoAnswer<WhoActor>>;
+  /** Who asks something of the plan, if the table of rights lets them. */
+  planner(caller: Caller, deed: PlanDeed): Promise<WhoAnswer<Planner>>;
+};
+
+/** Somebody who may change the plan; on an open hub nobody knows who, nor at which screen. */
+export type Planner = {
+  readonly personId: PersonId | null;
+  readonly screenId: ScreenId | null;
+  /** Tells one caller from another. */
+  readonly caller: string;
+  /** Why it may no longer, or null: working a plan out takes its time. */
+  whyNot(): Refusal | null;
 };
 
 export type ScreenChange = Extract<WhoAction, { kind: 'rename' | 'move' | 'revoke' }>;
 
 export function createWho(parts: WhoParts): Who {
-  const { keys, isOpen } = parts;
+  const { keys, isOpen, proofs } = parts;
+  const guard: Guard = { isOpen, personAt: proofs.personAt };
   const front = createFront(parts);
   const entrance = createEntrance(front, parts);
   async function atDesk(caller: Caller): Promise<WhoAnswer<WhoActor>> {
@@ -47,7 +59,25 @@ export function createWho(parts: WhoParts): Who {
       const desk = await atDesk(caller);
       return desk.ok ? { ok: true, who: listWho(parts, desk, entrance.asking) } : desk;
     },
-    atDesk,
+    planner(caller, deed) {
+      if (isOpen) return Promise.resolve({ ok: true, ...anybodyAt(caller) });
+      return front.atScreen(caller, async ({ screenId, personId }) => {
+        const whyNot = () =>
+          mayAsk(parts.hub.state, { screenId, face: DESK }, { kind: deed, personId }, guard);
+        const refusal = whyNot();
+        if (refusal) return { ok: false, refusal };
+        return { ok: true, screenId, personId, caller: screenId, whyNot };
+      });
+    },
     change: (caller, action) => front.atScreen(caller, (actor) => front.act(action, actor)),
   };
 }
+
+const DESK = { kind: 'desk' } as const;
+
+const anybodyAt = ({ address }: Caller): Planner => ({
+  personId: null,
+  screenId: null,
+  caller: address,
+  whyNot: () => null,
+});

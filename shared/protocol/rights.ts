@@ -25,11 +25,14 @@ const pass: Right = { roles: ['pass', 'desk'], isOwnWork: false, needsPin: false
 const desk: Right = { roles: ['desk'], isOwnWork: false, needsPin: true };
 const pit: Right = { roles: ['pit', 'desk'], isOwnWork: false, needsPin: false };
 
+/** What is asked of a plan at the doors under /api/plan. */
+export type PlanDeed = 'draftPlan' | 'takePlan' | 'undoPlan';
+
 /**
  * Who may ask for what, all of it. The hub looks here before it decides anything; docs/who.md shows
  * the same table, and a test holds the two together.
  */
-export const rights: Readonly<Record<Command['kind'], Right>> = {
+export const rights: Readonly<Record<Command['kind'] | PlanDeed, Right>> = {
   start: hands,
   finish: hands,
   takeBack: hands,
@@ -53,6 +56,9 @@ export const rights: Readonly<Record<Command['kind'], Right>> = {
   carryOver: pass,
   closeDay: desk,
   undo: anybody,
+  draftPlan: { ...desk, needsPin: false },
+  takePlan: desk,
+  undoPlan: desk,
 };
 
 /** Why a screen that was put up there may not show this face, or null. `isPit`: of a station. */

@@ -10,8 +10,15 @@ import { type Hub, openHub } from '../../../server/hub/index.ts';
 import { createDrafts, createPlanDesk, type PlanDesk } from '../../../server/plan-desk/index.ts';
 import { createPlanning } from '../../../server/planning.ts';
 import { memoryDisk, openMemoryLog } from '../../../server/store/index.ts';
+import type { Planner } from '../../../server/who/index.ts';
 import type { DayState } from '../../../shared/day/index.ts';
-import { type CommandId, instant, must } from '../../../shared/kernel/index.ts';
+import {
+  type CommandId,
+  instant,
+  must,
+  type PersonId,
+  type ScreenId,
+} from '../../../shared/kernel/index.ts';
 import { type CookPlan, edited } from '../../../shared/plan/index.ts';
 
 let folder: string;
@@ -24,18 +31,9 @@ const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'coalface-plan-desk-'));
   furnish(folder, () => demoFiles(now(), zone));
-  hub = await openHub({
-    log: openMemoryLog(memoryDisk()),
-    rules: dayRules,
-    clock: systemClock(),
-    epoch: 'e1',
-    report: (line) => {
-      throw new Error(line.what);
-    },
-  });
+  await open('e1');
   await createPlanning(hub, folder).look(now());
-  desk = createPlanDesk({ hub, folder, drafts, now });
-  await startLunch();
+  await startFirst('lunch-ribs');
 });
 afterAll(async () => {
   await drafts.close();
@@ -43,18 +41,52 @@ afterAll(async () => {
   rmSync(folder, { recursive: true });
 });
 
-async function startLunch() {
-  const head = { personId: null, screenId: null, tappedAt: now() };
-  const { tasks } = must(hub.state.plan, 'a plan').built;
+const disk = memoryDisk();
+
+/** Starts the hub on what its log has. */
+async function open(epoch: string) {
+  hub = await openHub({
+    log: openMemoryLog(disk),
+    rules: dayRules,
+    clock: systemClock(),
+    epoch,
+    report: (line) => {
+      throw new Error(line.what);
+    },
+  });
+  desk = createPlanDesk({ hub, folder, drafts, now });
+}
+
+const nobody = { personId: null, screenId: null } as const;
+const office: Planner = {
+  personId: 'ines' as PersonId,
+  screenId: 'office' as ScreenId,
+  caller: 'office',
+  whyNot: () => null,
+};
+
+/** Somebody begins the first thing that hands do to such a batch. */
+async function startFirst(batchIs: string) {
+  const { tasks } = running().built;
   const first = must(
-    tasks.find(({ batch, work }) => batch.startsWith('lunch-ribs') && work === 'hands'),
+    tasks.find(({ batch, work }) => batch.startsWith(batchIs) && work === 'hands'),
     'a first task',
   );
-  const id = 'start-1' as CommandId;
-  expect(await hub.command({ ...head, id, kind: 'start', task: first.id })).toMatchObject({
+  const id = `start ${batchIs}` as CommandId;
+  const head = { ...nobody, id, tappedAt: now() };
+  expect(await hub.command({ ...head, kind: 'start', task: first.id })).toMatchObject({
     ok: true,
   });
 }
+
+/** The plan without a dish of a service. */
+const without = (service: string, dish: string): CookPlan => ({
+  ...running().cookPlan,
+  services: running().cookPlan.services.map((each) => ({
+    ...each,
+    dishes: each.dishes.filter((its) => each.id !== service || its.dish !== dish),
+  })),
+});
 
 const running = () => must(hub.state.plan, 'a plan');
 function slawBy(portions: number): CookPlan {
@@ -62,8 +94,11 @@ function slawBy(portions: number): CookPlan {
   const edit = { kind: 'portions', service: 'dinner', dish: 'slaw', portions } as const;
   return must(edited(cookPlan, edit, built), 'the edited plan');
 }
-const onDisk = (): CookPlan =>
-  JSON.parse(readFileSync(join(folder, `plans/${running().built.day}.json`), 'utf8'));
+const onDisk = (): CookPlan => {
+  const file = join(folder, `plans/${running().built.day}.json`);
+  const { $schema: _link, ...plan } = JSON.parse(readFileSync(file, 'utf8'));
+  return plan;
+};
 
 describe('the plan at the desk', () => {
   it('is shown with all that it can be made of, and the reason beside each choice', () => {
@@ -76,7 +111,7 @@ describe('the plan at the desk', () => {
 
   it('says what a change would do, and keeps nothing of it', async () => {
     const before = onDisk();
-    const tried = await desk.try('desk', slawBy(80), 'en');
+    const tried = await desk.try(office, slawBy(80), 'en');
     expect(tried).toMatchObject({ fits: true });
     expect(tried.lines.join(' ')).toMatch(/Planned anew: .*61 → 85 portions/);
     expect(running().version).toBe(1);
@@ -84,44 +119,78 @@ describe('the plan at the desk', () => {
   });
 
   it('says what does not fit, in sentences, and keeps nothing of it', async () => {
-    const { cookPlan } = running();
-    const without = {
-      ...cookPlan,
-      services: cookPlan.services.map((service) => ({
-        ...service,
-        dishes: service.dishes.filter(({ dish }) => service.id !== 'lunch' || dish !== 'ribs'),
-      })),
-    };
-    const taken = await desk.take('desk', without, 'es');
+    const taken = await desk.take(office, without('lunch', 'ribs'), 'es');
     expect(taken).toMatchObject({ fits: false, lines: [expect.stringContaining('ya empezó')] });
-    expect(await desk.take('desk', { day: 'soon' }, 'en')).toMatchObject({ fits: false });
+    expect(await desk.take(office, { day: 'soon' }, 'en')).toMatchObject({ fits: false });
     expect(running().version).toBe(1);
   });
 
   it('is taken as the next version, written whole, and can be taken back', async () => {
     const before = running().cookPlan;
     const plan = slawBy(80);
-    expect(await desk.take('desk', plan, 'en')).toMatchObject({ fits: true, taken: true });
+    expect(await desk.take(office, plan, 'en')).toMatchObject({ fits: true, taken: true });
     expect(running()).toMatchObject({ version: 2, cookPlan: plan });
     expect(onDisk()).toEqual(plan);
-    expect(await desk.undo('desk', 'en')).toMatchObject({ fits: true, taken: true });
+    expect(await desk.undo(office, 'en')).toMatchObject({ fits: true, taken: true });
     expect(running()).toMatchObject({ version: 3, cookPlan: before });
     expect(readdirSync(join(folder, 'plans'))).toHaveLength(1);
     expect([...hub.state.tasks.values()].filter(({ started }) => started)).toHaveLength(1);
+    const by = { personId: 'ines', screenId: 'office' };
+    expect(hub.state.story.slice(-2)).toMatchObject([
+      { kind: 'planAdopted', planVersion: 2, ...by },
+      { kind: 'planAdopted', planVersion: 3, takesBack: 2, ...by },
+    ]);
+    expect(desk.show(null)).toMatchObject({ canUndo: false });
+    expect(await desk.undo(office, 'en')).toEqual({ refusal: { rule: 'nothing-to-undo' } });
+  });
+
+  it('is not taken from who may no longer change it by the time it is worked out', async () => {
+    const before = onDisk();
+    const revoked: Planner = { ...office, whyNot: () => ({ rule: 'screen-revoked' }) };
+    const taken = await desk.take(revoked, slawBy(80), 'en');
+    expect(taken).toEqual({ refusal: { rule: 'screen-revoked' } });
+    expect(running().version).toBe(3);
+    expect(onDisk()).toEqual(before);
+  });
+
+  it('can be taken back after the hub was started again', async () => {
+    const before = running().cookPlan;
+    await desk.take(office, slawBy(80), 'en');
+    await hub.close();
+    await open('e2');
+    expect(running().version).toBe(4);
+    expect(desk.show(null)).toMatchObject({ canUndo: true });
+    expect(await desk.undo(office, 'en')).toMatchObject({ taken: true });
+    expect(running()).toMatchObject({ version: 5, cookPlan: before });
+    expect(onDisk()).toEqual(before);
   });
 
   it('answers only the latest of what is typed', async () => {
     const portions = [70, 75, 80];
-    const tried = await Promise.all(portions.map((each) => desk.try('desk', slawBy(each), 'en')));
+    const tried = await Promise.all(portions.map((each) => desk.try(office, slawBy(each), 'en')));
     expect(tried.map(({ stale }) => stale ?? false)).toEqual([false, true, false]);
     expect(tried[2]?.lines.join(' ')).toMatch(/61 → 85 portions/);
   });
 
   it('can be copied to another day without touching the one that runs', async () => {
     const copy = { ...must(running().cookPlan, 'a plan'), day: '2020-01-04' as CookPlan['day'] };
-    const taken = await desk.take('desk', copy, 'en');
-    // Nobody of the demo's crew is in on that day: whichever it is, the running day stays.
-    expect(taken.fits).toBe(taken.taken ?? false);
+    // Nobody of the demo's crew is in on that day.
+    expect(await desk.take(office, copy, 'en')).toMatchObject({ fits: false });
     expect(running().built.day).not.toBe('2020-01-04');
+  });
+
+  it('is not taken back under what has begun since, and says so', async () => {
+    const { cookPlan } = running();
+    expect(await desk.take(office, without('dinner', 'slaw'), 'en')).toMatchObject({ taken: true });
+    expect(await desk.take(office, cookPlan, 'en')).toMatchObject({ taken: true });
+    const { version } = running();
+    await startFirst('dinner-slaw');
+    const undone = await desk.undo(office, 'en');
+    expect(undone).toMatchObject({
+      fits: false,
+      lines: [expect.stringMatching(/^Slaw · Dinner.* has begun, .*: leave it in the plan/)],
+    });
+    expect(running()).toMatchObject({ version, cookPlan });
+    expect(desk.show(null)).toMatchObject({ canUndo: true });
   });
 });
