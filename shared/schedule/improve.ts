@@ -1,15 +1,15 @@
-import { type Random, seeded } from '../../kernel/index.ts';
-import { attempt } from '../attempt.ts';
-import { generate } from '../generate.ts';
-import { goalBound } from '../goal-bound.ts';
-import type { Problem, Schedule } from '../model.ts';
-import type { Net, Slot } from '../net.ts';
-import { scheduleOf, slotsOf } from '../schedule-of.ts';
-import { AIMS, netAiming } from '../search.ts';
-import { validate } from '../validate.ts';
-import { compareWorth, type Measure, measureOf, type Worth, worthOf } from '../worth.ts';
-import { boundOf } from './bound.ts';
-import { Descent } from './descent.ts';
+import { type Random, seeded } from '../kernel/index.ts';
+import { attempt } from './attempt.ts';
+import { boundOf } from './bound/index.ts';
+import { Descent } from './descent/index.ts';
+import { solveExactly } from './exact/index.ts';
+import { generate } from './generate.ts';
+import { goalBound } from './goal-bound.ts';
+import type { Problem, Schedule } from './model.ts';
+import type { Net, Slot } from './net.ts';
+import { scheduleOf, slotsOf } from './schedule-of.ts';
+import { AIMS, netAiming } from './search.ts';
+import { compareWorth, type Measure, measureOf, type Worth, worthOf } from './worth.ts';
 
 export type ImproveOptions = {
   readonly seed: number;
@@ -25,8 +25,14 @@ export type Improved = {
   readonly worth: Worth;
   /** No schedule whose waits are as long has an `aheadS` below this. */
   readonly aheadLeastS: number;
+  /** Whether that is reached: by a bound that meets it, or because all else was tried. */
+  readonly isProven: boolean;
   readonly steps: number;
 };
+
+/** Days of so many activities are solved exactly, in so many nodes at the most for each aim. */
+const EXACT_MOST = 15;
+const NODES_MOST = 4_000;
 
 /** Attempts with longer waits than the schedule has, before it is gone on from. */
 const ATTEMPTS_TO_LENGTHEN = 3;
@@ -36,12 +42,7 @@ const ATTEMPTS_TO_LENGTHEN = 3;
  * are made no later). The same seed and steps give the same answer, unless it is stopped before.
  */
 export function improve(problem: Problem, schedule: Schedule, options: ImproveOptions): Improved {
-  if (validate(problem).length > 0 && problem.activities.length > 0) return unchanged();
   return new Improvement(problem, schedule, options).run();
-
-  function unchanged(): Improved {
-    return { schedule, worth: worthOf(problem, schedule), aheadLeastS: 0, steps: 0 };
-  }
 }
 
 class Improvement {
@@ -68,17 +69,36 @@ class Improvement {
   }
 
   run(): Improved {
-    const { net, slots } = this.#lengthened(this.#standing());
-    const leastS = boundOf(net, this.#measure) ?? 0;
-    const descent = new Descent(net, slots, this.#measure, leastS);
+    const isSmall = this.#problem.activities.length <= EXACT_MOST;
+    const standing = this.#lengthened(this.#standing());
+    if (isSmall && this.#isSolved(standing)) return this.#answer(this.#worth.aheadS);
+    const leastS = boundOf(standing.net, this.#measure) ?? 0;
+    const descent = new Descent(standing.net, standing.slots, this.#measure, leastS);
     let isBetter = false;
     while (!this.#isOver() && !descent.isProven) {
       isBetter = descent.step(this.#random) || isBetter;
       this.#steps++;
     }
-    if (isBetter) this.#take(net, descent.best);
+    if (isBetter) this.#take(standing.net, descent.best);
+    return this.#answer(leastS);
+  }
+
+  #answer(aheadLeastS: number): Improved {
     const [schedule, worth] = [this.#best, this.#worth];
-    return { schedule, worth, aheadLeastS: leastS, steps: this.#steps };
+    const isProven = worth.aheadS <= aheadLeastS;
+    return { schedule, worth, aheadLeastS, isProven, steps: this.#steps };
+  }
+
+  /** Whether the schedule that stands is now as good as any with waits of its length. */
+  #isSolved({ net }: Standing): boolean {
+    const { shouldStop } = this.#options;
+    const solved = solveExactly(net, this.#measure, {
+      belowS: this.#worth.aheadS,
+      nodesMost: NODES_MOST,
+      ...(shouldStop && { shouldStop }),
+    });
+    if (solved.slots) this.#take(net, solved.slots);
+    return solved.status === 'proven';
   }
 
   #isOver(): boolean {

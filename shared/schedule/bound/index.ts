@@ -1,0 +1,1 @@
+export { boundOf } from './bound.ts';

@@ -1,0 +1,1 @@
+export { Descent } from './descent.ts';

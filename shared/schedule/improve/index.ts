@@ -1,2 +1,0 @@
-export { boundOf } from './bound.ts';
-export { type Improved, type ImproveOptions, improve } from './improve.ts';
