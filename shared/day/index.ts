@@ -1,3 +1,5 @@
+export { adoptedFrom, decideForecast, isNewsOfCook } from './adopt-forecast.ts';
+export type * from './adopted-forecast.ts';
 export type * from './adopted-plan.ts';
 export {
   currentHand,
@@ -10,6 +12,7 @@ export {
 } from './arrangement.ts';
 export { type Because, because } from './because.ts';
 export type * from './command.ts';
+export { type CookAsk, cookAskOf } from './cook-ask.ts';
 export { decide } from './decide.ts';
 export { closingNow } from './decide-happening.ts';
 export { decideWho, type WhoAction, type WhoActor, whyNoDesk } from './decide-who.ts';
@@ -17,8 +20,9 @@ export type { Decision } from './decision.ts';
 export { type DeliveryEffect, deliveryEffect } from './delivery.ts';
 export * from './event.ts';
 export { fold } from './fold.ts';
+export { forecastOf } from './foreseen.ts';
 export type { Delivery, Spell } from './happened.ts';
-export { emptiedAt, isDown, soldAt, soldOutAt, spellOf } from './happened-to.ts';
+export { emptiedAt, isDown, isUnderWay, soldAt, soldOutAt, spellOf } from './happened-to.ts';
 export type * from './happening.ts';
 export type { HappeningRefusal } from './happening-refusal.ts';
 export { type Hold, holdsOf } from './held.ts';

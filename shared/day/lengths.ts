@@ -3,6 +3,7 @@ import { must, seconds } from '../kernel/index.ts';
 import { modeOf, placementOf } from './arrangement.ts';
 import { heavinessOf, rawWorkOf } from './delivery.ts';
 import { fireLengthS } from './fire-pace.ts';
+import { foreseenLengthS } from './foreseen.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
 import type { DayState } from './state.ts';
@@ -11,7 +12,8 @@ import { factsOf } from './state.ts';
 /**
  * How long a task is now expected to take in all. The plan's length to begin with; as pieces are
  * counted, more and more the pace that the count shows, by the share that is done; and on top what
- * the hand said it runs late. A cook in a smoker that is down stands still at least until `now`.
+ * the hand said it runs late. A stage of a cook of which something is foreseen takes as long as that
+ * has it by the middle (P50). Any other in a smoker that is down stands still at least until `now`.
  */
 export function expectedLengthS(
   state: DayState,
@@ -24,6 +26,8 @@ export function expectedLengthS(
   const plannedS = Math.round(usualS * heavinessOfTask(state, index, task));
   const { started, counted, lateByS } = factsOf(state, task);
   const { pieces, work } = must(index.tasks.get(task), task);
+  const foreseenS = work === 'fire' ? foreseenLengthS(state, index, task) : null;
+  if (foreseenS !== null) return seconds(foreseenS + lateByS);
   const startedAt = work === 'fire' ? passagesOf(state).get(task)?.startedAt : null;
   if (startedAt) {
     const underFireS = fireLengthS(state, index, {

@@ -5,6 +5,7 @@ import type { Lag, Link, Reason, Timeline } from '../schedule/index.ts';
 import { modeOf, movesTo, placementOf, sameArrangement } from './arrangement.ts';
 import type { Event } from './event.ts';
 import { fold } from './fold.ts';
+import { foreseenRange } from './foreseen.ts';
 import { standing } from './happened.ts';
 import { holdsOf } from './held.ts';
 import { isNews, type News, newsOf, seenOn } from './news.ts';
@@ -15,7 +16,16 @@ import type { PlanIndex } from './plan-index.ts';
 import { groupBy, indexOf } from './plan-index.ts';
 import type { DayState } from './state.ts';
 import { factsOf } from './state.ts';
-import { burning, tellHolds, tellLength, tellPassages, timelineOf, weighed } from './told.ts';
+import {
+  burning,
+  tellFires,
+  tellForeseen,
+  tellHolds,
+  tellLength,
+  tellPassages,
+  timelineOf,
+  weighed,
+} from './told.ts';
 
 /** The times of a task: facts once they are, projected until then. */
 export type TaskTimes = { readonly startS: Seconds; readonly endS: Seconds };
@@ -122,6 +132,8 @@ export class Live {
     const { stage, startS, endS } = this.timeline.times(task);
     const { length } = modeOf(this.index, placementOf(this.#state, this.index, task));
     if (stage === 'done' || length.kind === 'wait') return { lowS: endS, highS: endS };
+    const foreseen = foreseenRange(this.#state, this.index, { task, endS, now: this.#now });
+    if (foreseen) return foreseen;
     const notBeforeS = stage === 'running' ? this.nowS : startS;
     const lasting = (lengthS: Seconds) => {
       const share = (endS - startS) * (lengthS / length.typicalS);
@@ -182,20 +194,13 @@ export class Live {
         tellLength(this.#timeline, this.#state, task, this.#now);
       }
     }
+    if (event.kind === 'forecastAdopted') {
+      tellForeseen(this.#timeline, this.#state, event.forecast.stay, this.#now);
+    }
     tellPassages(this.#timeline, passagesOf(before), passagesOf(this.#state), this.index);
-    this.#tellFires(before, event);
+    tellFires(this.#timeline, before, this.#state, { event, now: this.#now });
     tellHolds(this.#timeline, this.#state, this.#now);
     this.#timeline.notBefore(this.nowS);
-  }
-
-  /** A stage of a cook that has begun since, or whose air has been read, may take another time. */
-  #tellFires(before: DayState, event: Event): void {
-    const isAir = event.kind === 'temperatureRead' && event.where.kind === 'air';
-    const all = isAir || event.kind === 'slotsMoved' || event.kind.startsWith('smoker');
-    for (const stage of burning(this.#state)) {
-      const isNew = passagesOf(before).get(stage)?.startedAt == null;
-      if (all || isNew) tellLength(this.timeline, this.#state, stage, this.#now);
-    }
   }
 
   /** What is held with no time to it is held by the clock; whether that moves a time. */

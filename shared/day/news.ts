@@ -1,5 +1,5 @@
 import type { CommandId, Instant, PersonId, Seconds, ServiceId, TaskId } from '../kernel/index.ts';
-import { seconds } from '../kernel/index.ts';
+import { must, seconds } from '../kernel/index.ts';
 import type { Timeline } from '../schedule/index.ts';
 import type { Event } from './event.ts';
 import { outlooksOn } from './outlook.ts';
@@ -56,7 +56,7 @@ export function newsOf(event: Event, before: Seen, after: Seen): News {
     command: event.commandId,
     at: event.at,
     by: event.personId,
-    told: toldOf(event),
+    told: must(toldOf(event), event.kind),
     tasks: differences(before.starts, after.starts)
       .sort((a, b) => Math.abs(b.byS) - Math.abs(a.byS))
       .map(({ id, byS }) => ({ task: id, byS })),

@@ -4,6 +4,7 @@ import type { Timeline, Update } from '../schedule/index.ts';
 import { createTimeline } from '../schedule/index.ts';
 import { movesTo, rearranged } from './arrangement.ts';
 import { rawWorkOf } from './delivery.ts';
+import type { Event } from './event.ts';
 import { heldUntil, holdsOf } from './held.ts';
 import { expectedLengthS } from './lengths.ts';
 import type { Passage } from './passage.ts';
@@ -25,6 +26,7 @@ export function timelineOf(state: DayState, now: Instant): Timeline | null {
   for (const task of weighed(state)) tellLength(timeline, state, task, now);
   tellPassages(timeline, new Map(), passagesOf(state), index);
   for (const stage of burning(state)) tellLength(timeline, state, stage, now);
+  for (const stay of state.forecasts.keys()) tellForeseen(timeline, state, stay, now);
   tellHolds(timeline, state, now);
   timeline.notBefore(since(state.plan.built.origin, now));
   // A plan of a day under way has happened in part: told fact by fact, times rise that the next
@@ -51,6 +53,21 @@ export function tellHolds(timeline: Timeline, state: DayState, now: Instant): Up
   return timeline.held(new Map(until));
 }
 
+/** Tells the stages of which something is foreseen, or was before, of a load. */
+export function tellForeseen(
+  timeline: Timeline,
+  state: DayState,
+  stay: TaskId,
+  now: Instant,
+): void {
+  const { tasks } = indexOf(must(state.plan, 'a plan'));
+  const made = state.forecasts.get(stay) ?? [];
+  const stages = new Set(made.flatMap((each) => each.stages.map(({ stage }) => stage)));
+  for (const stage of stages) {
+    if (tasks.has(stage)) tellLength(timeline, state, stage, now);
+  }
+}
+
 /** The stages of cooks that are under way. */
 export function burning(state: DayState): TaskId[] {
   const { tasks } = indexOf(must(state.plan, 'a plan'));
@@ -60,6 +77,21 @@ export function burning(state: DayState): TaskId[] {
         startedAt !== null && finishedAt === null && tasks.get(id)?.work === 'fire',
     )
     .map(([id]) => id);
+}
+
+/** A stage of a cook that has begun since, or whose air has been read, may take another time. */
+export function tellFires(
+  timeline: Timeline,
+  before: DayState,
+  state: DayState,
+  { event, now }: { readonly event: Event; readonly now: Instant },
+): void {
+  const isAir = event.kind === 'temperatureRead' && event.where.kind === 'air';
+  const all = isAir || event.kind === 'slotsMoved' || event.kind.startsWith('smoker');
+  for (const stage of burning(state)) {
+    const isNew = passagesOf(before).get(stage)?.startedAt == null;
+    if (all || isNew) tellLength(timeline, state, stage, now);
+  }
 }
 
 /** Tells how long a task is now expected to take. */

@@ -30,13 +30,18 @@ export class Telling {
     this.keep({ kind: 'planAdopted', plan }, plan.built.origin, null);
   }
 
-  keep(fact: Fact, at: Instant, personId: PersonId | null): Event {
+  /** Another day begins. */
+  nextDay(adopted: typeof plan, at: Instant): Event {
+    return this.keep({ kind: 'planAdopted', plan: adopted }, at, null, adopted.built.day);
+  }
+
+  keep(fact: Fact, at: Instant, personId: PersonId | null, day: string = plan.built.day): Event {
     const seq = this.state.seq + 1;
     const event: Event = {
       ...fact,
       seq,
       version: EVENT_VERSION,
-      day: plan.built.day as DayId,
+      day: day as DayId,
       at,
       keptAt: at,
       commandId: `command-${seq}` as CommandId,
