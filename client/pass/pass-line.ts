@@ -1,11 +1,12 @@
-import { css, html, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
-import type { LeftInPan, PassLine as Line } from '../../shared/view/index.ts';
+import type { LeftInPan, PassLine as Line, PassPan } from '../../shared/view/index.ts';
 import { clockRange, clockTime, passWords, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
+import { passLineStyles } from './pass-line.css.ts';
 
 /** A dish of which nothing is cut while it is sold needs a hand; so does what is held too long. */
 const SOON_MS = 15 * 60_000;
@@ -15,65 +16,15 @@ const MOST_PANS = 3;
 /** One dish at the pass: portions ready, till when each may be held, what lands, what runs out. */
 @customElement('pass-line')
 export class PassLine extends Part {
-  static override styles = [
-    base,
-    css`
-      :host {
-        display: grid;
-        grid-template-columns: minmax(0, 1.2fr) 5.7em minmax(0, 1fr) auto;
-        align-items: center;
-        column-gap: calc(14px * var(--arcmin));
-        padding: 0.1em 0 0.1em calc(var(--edge) - 10px * var(--arcmin));
-        border-left: calc(10px * var(--arcmin)) solid transparent;
-        border-bottom: var(--hair) solid var(--pencil);
-        min-height: max(calc(var(--touch) + 8px), calc(74px * var(--arcmin)));
-        line-height: 1.1;
-      }
-      :host([due]) {
-        border-left-color: var(--brick);
-      }
-      h2 {
-        font-weight: 800;
-        overflow: hidden;
-        text-overflow: ellipsis;
-        white-space: nowrap;
-      }
-      p {
-        font-size: var(--small);
-        font-weight: 600;
-      }
-      .ready {
-        text-align: right;
-        white-space: nowrap;
-      }
-      b {
-        font-size: var(--figure);
-        font-weight: 800;
-      }
-      .mind {
-        font-weight: 800;
-        text-decoration: underline;
-        text-decoration-thickness: var(--line);
-        text-underline-offset: 0.15em;
-      }
-      .soft {
-        color: var(--soft);
-      }
-      :host([narrow]) {
-        grid-template-columns: minmax(0, 1fr) auto;
-        padding-right: var(--edge);
-      }
-      :host([narrow]) .then {
-        grid-column: 1 / -1;
-      }
-    `,
-  ];
+  static override styles = [base, passLineStyles];
 
   @property({ attribute: false }) line: Line | null = null;
   @property({ type: Number }) now: Instant = instant(0);
   /** Whether it is being sold now. */
   @property({ type: Boolean }) open = false;
   @property({ type: Boolean, reflect: true }) narrow = false;
+  /** One of two columns: what presses comes first, and what is as it should be is not said. */
+  @property({ type: Boolean, reflect: true }) short = false;
   @property({ type: Boolean, reflect: true }) due = false;
 
   protected override willUpdate(): void {
@@ -83,6 +34,7 @@ export class PassLine extends Part {
   protected override draw() {
     const { line, say } = this;
     if (!line) return nothing;
+    if (this.short) return this.#inShort(line);
     const words = passWords[say.language];
     const { dish, ready, held } = line;
     return html`<div>
@@ -94,6 +46,23 @@ export class PassLine extends Part {
         ${held > 0 ? html`<p>${words.toCut(held)}</p>` : nothing}
       </div>
       <div class="then">${this.#runsOut(line)} ${this.#next(line)}</div>
+      <slot></slot>`;
+  }
+
+  #inShort(line: Line) {
+    const { say } = this;
+    const words = passWords[say.language];
+    const { dish, ready, held, pans, next, runsOut } = line;
+    const presses = runsOut !== null || dish.soldOutAt !== null || this.#mustCut(line);
+    const first = pans[0];
+    return html`<h2>${textIn(dish.name, say)}</h2>
+      <div class="ready"><b>${ready}</b> ${words.ready}</div>
+      <div class="then">
+        ${presses ? this.#outcome(line) : nothing} ${first ? this.#pan(first) : nothing}
+        ${held > 0 ? html`<span>${words.toCut(held)}</span>` : nothing}
+        ${next ? this.#lands(next) : nothing}
+        ${dish.sold > 0 ? html`<span class="soft">${words.sold(dish.sold)}</span>` : nothing}
+      </div>
       <slot></slot>`;
   }
 
@@ -115,26 +84,33 @@ export class PassLine extends Part {
   }
 
   #runsOut(line: Line) {
+    const words = passWords[this.say.language];
+    const { sold, soldOutAt } = line.dish;
+    const counted = html`<span class="soft"> · ${words.sold(sold)}</span>`;
+    const isSaid = sold > 0 && soldOutAt === null && !this.#mustCut(line);
+    return html`<p>${this.#outcome(line)}${isSaid ? counted : nothing}</p>`;
+  }
+
+  /** What will come of the dish at this service. */
+  #outcome(line: Line) {
     const { say } = this;
     const words = passWords[say.language];
     const { runsOut, dish } = line;
-    if (dish.soldOutAt !== null) {
-      return html`<p class="mind">${words.soldOutSince(clockTime(dish.soldOutAt, say))}</p>`;
-    }
-    if (this.#mustCut(line)) return html`<p class="mind">${words.cutNow}</p>`;
-    const sold =
-      dish.sold > 0 ? html`<span class="soft"> · ${words.sold(dish.sold)}</span>` : nothing;
-    if (!runsOut) return html`<p><span class="soft">${words.lasts}</span>${sold}</p>`;
-    const said = words.runsOut(clockTime(runsOut.at, say), runsOut.missing);
-    return html`<p><span class="mind">${said}</span>${sold}</p>`;
+    const mind = (said: string) => html`<span class="mind">${said}</span>`;
+    if (dish.soldOutAt !== null) return mind(words.soldOutSince(clockTime(dish.soldOutAt, say)));
+    if (this.#mustCut(line)) return mind(words.cutNow);
+    if (!runsOut) return html`<span class="soft">${words.lasts}</span>`;
+    return mind(words.runsOut(clockTime(runsOut.at, say), runsOut.missing));
   }
 
   #next({ next }: Line) {
-    const { say } = this;
-    const words = passWords[say.language];
-    if (!next) return html`<p class="soft">${words.noNext}</p>`;
-    const when = clockRange(next.readyLowAt, next.readyHighAt, say);
-    return html`<p>${words.next(next.portions, when)}</p>`;
+    if (next) return html`<p>${this.#lands(next)}</p>`;
+    return html`<p class="soft">${passWords[this.say.language].noNext}</p>`;
+  }
+
+  #lands({ readyLowAt, readyHighAt, portions }: PassPan) {
+    const when = clockRange(readyLowAt, readyHighAt, this.say);
+    return html`<span>${passWords[this.say.language].next(portions, when)}</span>`;
   }
 
   #mustCut({ ready, held, dish }: Line): boolean {

@@ -27,6 +27,11 @@ export class PassTaps extends Part {
         justify-content: flex-end;
         gap: 8px;
         padding-right: var(--edge);
+        grid-row: var(--boxes-row, auto);
+      }
+      :host([short]) .boxes {
+        grid-column: 3;
+        align-self: center;
       }
       .box {
         min-width: max(var(--touch), 1.6em);
@@ -68,6 +73,8 @@ export class PassTaps extends Part {
   @property({ attribute: false }) mark: Mark | null = null;
   @property({ type: Boolean }) undoable = false;
   @property({ type: Boolean, reflect: true }) narrow = false;
+  /** In one of two columns there is room for one of the steps; the other is behind the dots. */
+  @property({ type: Boolean, reflect: true }) short = false;
   @state() private isOpen = false;
 
   protected override draw() {
@@ -87,7 +94,7 @@ export class PassTaps extends Part {
               </button>`
             : this.#more(name)
         }
-        ${STEPS.map((step) => this.#step(line, step, name))}
+        ${(this.short ? STEPS.slice(0, 1) : STEPS).map((step) => this.#step(line, step, name))}
       </div>
       ${this.isOpen ? this.#strip(line, name) : nothing}`;
   }
@@ -137,7 +144,13 @@ export class PassTaps extends Part {
       label: words.soldOut,
       choose: () => this.#ask({ kind: 'soldOut', dish: dish.dish }),
     };
+    const steps = STEPS.slice(this.short ? 1 : STEPS.length).map((step) => ({
+      label: `+${step}`,
+      name: words.soldMore(step, name),
+      choose: () => this.#ask({ kind: 'sold', dish: dish.dish, sold: dish.sold + step }),
+    }));
     const choices = [
+      ...steps,
       ...empty,
       ...(dish.sold > 0 ? [oneLess] : []),
       ...(dish.soldOutAt === null ? [soldOut] : []),

@@ -8,6 +8,7 @@ import { passLine } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { clockRange, passWords, sayRefusal, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
+import { styled } from '../parts/styled.ts';
 import '../parts/wall-head.ts';
 import { DayController, markOf, worstService } from '../shell/day-controller.ts';
 import { JustDone } from '../shell/just-done.ts';
@@ -17,8 +18,8 @@ import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
 import './pass-line.ts';
 import './pass-taps.ts';
+import { columnsOf, isNarrow } from './room.ts';
 
-const NARROW_BELOW_ARCMIN = 600;
 const isPass = (view: View): view is PassView => view.face === 'pass';
 
 /** The wall at the holding cabinets: a line for each dish of the service. */
@@ -34,8 +35,20 @@ export class PassWall extends Part {
         background: var(--ground);
       }
       main {
-        overflow: auto;
+        overflow: hidden auto;
         min-height: 0;
+        display: grid;
+        align-content: start;
+        grid-auto-rows: minmax(min-content, calc(84px * var(--arcmin)));
+      }
+      /* Read down the first column, then down the other. */
+      main.two {
+        grid-auto-flow: column;
+        grid-auto-columns: minmax(0, 1fr);
+        grid-template-rows: repeat(
+          var(--lines),
+          minmax(min-content, calc(84px * var(--arcmin)))
+        );
       }
       .quiet {
         padding: var(--edge);
@@ -71,13 +84,13 @@ export class PassWall extends Part {
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
     if (this.#day) this.say = this.#day.say;
-    const { widthPx, arcminPx } = this.#size.seen;
-    this.narrow = widthPx / arcminPx < NARROW_BELOW_ARCMIN;
+    this.narrow = isNarrow(this.#size.seen);
   }
 
   protected override draw() {
     const drawn = this.#day?.drawn ?? null;
     const view = drawn?.view ?? null;
+    const columns = columnsOf(this.#size.seen, view?.dishes.length ?? 0);
     return html`<wall-head
         .say=${this.say}
         .name=${this.#name(view)}
@@ -86,7 +99,14 @@ export class PassWall extends Part {
         ?narrow=${this.narrow}
       ></wall-head>
       ${notice({ now: [] }, this)}
-      <main tabindex="0" aria-label=${this.#name(view)}>${this.#page(drawn)}</main>`;
+      <main
+        tabindex="0"
+        class=${columns > 1 ? 'two' : ''}
+        aria-label=${this.#name(view)}
+        ${styled({ '--lines': `${Math.ceil((view?.dishes.length ?? 1) / columns)}` })}
+      >
+        ${this.#page(drawn, columns > 1)}
+      </main>`;
   }
 
   #name(view: PassView | null): string {
@@ -96,7 +116,7 @@ export class PassWall extends Part {
     return `${pass} · ${textIn(name, this.say)} ${clockRange(opensAt, closesAt, this.say)}`;
   }
 
-  #page(drawn: Drawn<PassView> | null) {
+  #page(drawn: Drawn<PassView> | null, short: boolean) {
     const { blank } = this.sync.state;
     if (!drawn) {
       return html`<p class="quiet">${blank ? sayRefusal(blank, this.say) : this.words.looking}</p>`;
@@ -115,13 +135,14 @@ export class PassWall extends Part {
           .now=${now}
           ?open=${now >= service.opensAt}
           ?narrow=${this.narrow}
-          >${this.#taps(line, service.id, markOf(drawn, dish.dish))}</pass-line
+          ?short=${short}
+          >${this.#taps(line, service.id, { mark: markOf(drawn, dish.dish), short })}</pass-line
         >`;
       },
     );
   }
 
-  #taps(line: PassLine, service: ServiceId, mark: Mark | null) {
+  #taps(line: PassLine, service: ServiceId, { mark, short }: Shown) {
     const { dish } = line.dish;
     const act = ({ detail }: CustomEvent<Intent>) => {
       const { id } = this.sync.tap(detail);
@@ -138,6 +159,7 @@ export class PassWall extends Part {
       .line=${line}
       .service=${service}
       .mark=${mark}
+      ?short=${short}
       ?narrow=${this.narrow}
       ?undoable=${this.#justDone.has(dish)}
       @ask=${act}
@@ -145,3 +167,5 @@ export class PassWall extends Part {
     ></pass-taps>`;
   }
 }
+
+type Shown = { readonly mark: Mark | null; readonly short: boolean };

@@ -1,0 +1,90 @@
+import { css } from 'lit';
+
+export const passLineStyles = css`
+  :host {
+    display: grid;
+    grid-template-columns: minmax(0, 1.2fr) 5.7em minmax(0, 1fr) auto;
+    align-items: center;
+    column-gap: calc(14px * var(--arcmin));
+    padding: 0.1em 0 0.1em calc(var(--edge) - 10px * var(--arcmin));
+    border-left: calc(10px * var(--arcmin)) solid transparent;
+    border-bottom: var(--hair) solid var(--pencil);
+    min-height: calc(var(--touch) + 8px);
+    line-height: 1.1;
+  }
+  :host([due]) {
+    border-left-color: var(--brick);
+  }
+  h2 {
+    font-weight: 800;
+    overflow: hidden;
+    text-overflow: ellipsis;
+    white-space: nowrap;
+  }
+  p {
+    font-size: var(--small);
+    font-weight: 600;
+  }
+  .ready {
+    text-align: right;
+    white-space: nowrap;
+  }
+  b {
+    font-size: var(--figure);
+    font-weight: 800;
+  }
+  .mind {
+    font-weight: 800;
+    text-decoration: underline;
+    text-decoration-thickness: var(--line);
+    text-underline-offset: 0.15em;
+  }
+  .soft {
+    color: var(--soft);
+  }
+  :host([narrow]) {
+    grid-template-columns: minmax(0, 1fr) auto;
+    padding-right: var(--edge);
+  }
+  :host([narrow]) .then {
+    grid-column: 1 / -1;
+  }
+  /* Two columns of dishes: how many are ready over that word, the rest in small under the name. */
+  :host([short]) {
+    grid-template-columns: minmax(0, 1fr) auto auto;
+    grid-template-rows: auto minmax(var(--small), 1fr);
+    align-items: center;
+    column-gap: calc(9px * var(--arcmin));
+    padding-block: 1px;
+    line-height: 1.04;
+    --boxes-row: 1 / span 2;
+  }
+  :host([short]) .ready {
+    grid-area: 1 / 2 / 3 / 3;
+    font-size: var(--small);
+    line-height: 1;
+  }
+  :host([short]) b {
+    display: block;
+  }
+  /* Its lines are shown whole or not at all, and make no row higher. */
+  :host([short]) .then {
+    grid-area: 2 / 1 / 3 / 2;
+    align-self: stretch;
+    contain: size;
+    display: flex;
+    flex-wrap: wrap;
+    align-content: start;
+    column-gap: 0.7em;
+    overflow: hidden;
+    max-height: round(down, 100%, 1lh);
+    font-size: var(--small);
+    line-height: 1;
+  }
+  :host([short]) .then > * {
+    max-width: 100%;
+    overflow: hidden;
+    text-overflow: ellipsis;
+    white-space: nowrap;
+  }
+`;

@@ -1,0 +1,93 @@
+// @vitest-environment happy-dom
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { PassWall } from '../../../client/pass/pass-wall.ts';
+import type { BatchId, DishId, ServiceId } from '../../../shared/kernel/index.ts';
+import type { PassDish, PassPan, PassView } from '../../../shared/view/index.ts';
+import { buttonsOf, drawn, saidOn, tap, tapsWrittenDown } from '../fingers.ts';
+import { at, stationView } from '../fixtures.ts';
+
+const { face: _face, station: _station, tasks: _tasks, later: _later, ...head } = stationView;
+const dinner = 'dinner' as ServiceId;
+
+const pan = (dish: string, more: Partial<PassPan>): PassPan => ({
+  batch: `${dish}-1` as BatchId,
+  name: { en: `${dish} 1` },
+  service: dinner,
+  pieces: 4,
+  piece: { one: { en: 'piece' }, many: { en: 'pieces' } },
+  portions: 24,
+  stage: 'ready',
+  readyAt: at(-30),
+  readyLowAt: at(-30),
+  readyHighAt: at(-30),
+  heldUntil: at(90),
+  isEmptied: false,
+  ...more,
+});
+
+const dish = (name: string, more: Partial<PassPan> = {}): PassDish => ({
+  dish: name.toLowerCase() as DishId,
+  name: { en: name },
+  perQuarter: [2, 2, 2, 2],
+  sold: 0,
+  soldBefore: 0,
+  soldOutAt: null,
+  pans: [pan(name, more)],
+});
+
+async function wall(dishes: readonly PassDish[]) {
+  const service = { id: dinner, name: { en: 'Dinner' }, opensAt: at(-10), closesAt: at(50) };
+  const view: PassView = { ...head, face: 'pass', service, dishes };
+  const { sync, taps } = tapsWrittenDown({ view });
+  const element = Object.assign(new PassWall(), { sync });
+  document.body.append(element);
+  await drawn();
+  return { element, taps };
+}
+
+const thirteen = Array.from({ length: 13 }, (_, i) => dish(`Dish ${String.fromCharCode(65 + i)}`));
+const names = (element: Element) => buttonsOf(element).map(([name]) => name);
+
+beforeEach(() => {
+  document.documentElement.style.setProperty('--arcmin', '1.76');
+  Object.assign(globalThis, { innerWidth: 1920, innerHeight: 1080 });
+});
+afterEach(() => {
+  vi.useRealTimers();
+  document.body.replaceChildren();
+});
+
+describe('the wall of the pass', () => {
+  it('has every step of counting in a line of its own where there is room', async () => {
+    const { element } = await wall(thirteen.slice(0, 7));
+    expect(element.shadowRoot?.querySelectorAll('pass-line[short]')).toHaveLength(0);
+    expect(names(element)).toContain('5 more sold: Dish A');
+  });
+
+  it('sets thirteen dishes in two columns, and keeps the larger step behind the dots', async () => {
+    const { element, taps } = await wall(thirteen);
+    expect(element.shadowRoot?.querySelectorAll('pass-line[short]')).toHaveLength(13);
+    expect(element.shadowRoot?.querySelector('main')?.classList.contains('two')).toBe(true);
+    expect(names(element)).not.toContain('5 more sold: Dish B');
+    await tap(element, 'more: Dish B');
+    await tap(element, '5 more sold: Dish B');
+    await tap(element, '1 more sold: Dish C');
+    expect(taps).toMatchObject([
+      { kind: 'sold', dish: 'dish b', sold: 5 },
+      { kind: 'sold', dish: 'dish c', sold: 1 },
+    ]);
+  });
+
+  it('says in two columns first what presses, then till when a pan may be held', async () => {
+    const rest = thirteen.slice(3);
+    const old = dish('Old', { heldUntil: at(-1) });
+    const few = dish('Few', { portions: 3 });
+    const whole = dish('Whole', { stage: 'held' });
+    const { element } = await wall([old, few, whole, ...rest]);
+    const lines = [...(element.shadowRoot?.querySelectorAll('pass-line') ?? [])].map(saidOn);
+    expect(lines[0]).toMatch(/24 ready .*24 too long: check/);
+    expect(lines[1]).toMatch(/3 ready out at \d\d:\d\d, \d+ short .*3 till 12:12/);
+    expect(lines[2]).toMatch(/0 ready cut now/);
+    expect(lines[3]).toMatch(/24 ready +24 till 12:12/);
+  });
+});

@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest';
+import { columnsOf, isNarrow, linesOf } from '../../../client/pass/room.ts';
+import { assumedScale, scaleOf, touchPx } from '../../../client/theme/index.ts';
+
+function seen(widthPx: number, heightPx: number, scale = assumedScale({ widthPx, heightPx })) {
+  const glass = { widthPx, heightPx };
+  return { ...glass, arcminPx: scale.arcminPx, touchPx: touchPx(scale, glass) };
+}
+
+describe('the room on the wall of the pass', () => {
+  it.each([
+    [1920, 1080],
+    [1024, 600],
+    [3840, 2160],
+  ])('of %i by %i is one column for a lunch, and two that hold a dinner of 13', (width, height) => {
+    const wall = seen(width, height);
+    expect(columnsOf(wall, 7)).toBe(1);
+    expect(columnsOf(wall, 13)).toBe(2);
+    expect(2 * linesOf(wall)).toBeGreaterThanOrEqual(13);
+  });
+
+  it('is one long column on a phone', () => {
+    const phone = seen(390, 844);
+    expect([isNarrow(phone), columnsOf(phone, 13)]).toEqual([true, 1]);
+  });
+
+  it('is never more than two columns, in which letters would be cut off', () => {
+    const far = scaleOf({ diagonalIn: 43, distanceM: 5 }, { widthPx: 1920, heightPx: 1080 });
+    expect(columnsOf(seen(1920, 1080, far), 40)).toBeLessThanOrEqual(2);
+  });
+});
