@@ -3,7 +3,14 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Instant, PersonId } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { Intent, Mark, Person, TaskView } from '../../shared/view/index.ts';
-import { countPieces, sayBecause, temperature, textIn, weight } from '../../shared/words/index.ts';
+import {
+  countPieces,
+  sayBecause,
+  scaleWeight,
+  temperature,
+  textIn,
+  weight,
+} from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './clock-time.ts';
 import type { LineHeight } from './line-height.ts';
@@ -123,7 +130,7 @@ export class NowLine extends Part {
     const words = [
       countPieces(task.pieces, task.piece, say),
       task.weightKg > 0 && weight(task.weightKg, say),
-      task.mix && `${textIn(task.mix.name, say)}, ${weight(task.mix.weightKg, say)}`,
+      task.mix && `${textIn(task.mix.name, say)}, ${scaleWeight(task.mix.weightKg, say)}`,
       task.check?.coreAtLeastC && `≥ ${temperature(task.check.coreAtLeastC, say)}`,
     ].filter(Boolean);
     const counts = task.pieces > 1 && task.state === 'running';

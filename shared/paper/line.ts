@@ -7,6 +7,7 @@ import {
   clockTime,
   countPieces,
   sayBecause,
+  scaleWeight,
   temperature,
   textIn,
   ui,
@@ -74,7 +75,7 @@ function detailsOf(press: Press, task: Task): string[] {
   if (task.work !== 'hands') return [];
   const { say } = press;
   const { mix } = task;
-  const taken = mix ? [`${textIn(mix.name, say)}: ${weight(mix.weightKg, say)}`] : [];
+  const taken = mix ? [`${textIn(mix.name, say)}: ${scaleWeight(mix.weightKg, say)}`] : [];
   return [...waitsFor(press, task), ...placesOf(press, task), ...taken];
 }
 

@@ -2,11 +2,10 @@ import type { Live } from '../day/index.ts';
 import type { CutId, DishId, Instant } from '../kernel/index.ts';
 import { instant } from '../kernel/index.ts';
 import type { MixLine, PlannedService } from '../plan/index.ts';
-import { clockTime, countPieces, textIn, weight } from '../words/index.ts';
+import { clockTime, countPieces, scaleWeight, textIn, weight } from '../words/index.ts';
 import { shortDay } from './day-words.ts';
 import type { ListSheet, MixRow, PullRow, ServiceRow, TubRow } from './paper.ts';
 import type { Press } from './press.ts';
-import { scaleWeight } from './scale-weight.ts';
 
 /** What is served, pulled, mixed and weighed, all of it for the whole day. */
 export function listSheet(press: Press): ListSheet {

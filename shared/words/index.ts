@@ -17,5 +17,6 @@ export { sayLogged } from './say-logged.ts';
 export { sayNews } from './say-news.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
 export { sayBar, sayWhy } from './say-why.ts';
+export { scaleWeight } from './scale-weight.ts';
 export { ui } from './ui.ts';
 export { type WhoWords, whoWords } from './who-words.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { kilograms } from '../../../shared/kernel/index.ts';
-import { scaleWeight } from '../../../shared/paper/scale-weight.ts';
+import { scaleWeight } from '../../../shared/words/index.ts';
 
 describe('a weight for a bench scale', () => {
   it.each([

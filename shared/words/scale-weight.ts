@@ -1,6 +1,6 @@
 import type { Kilograms } from '../kernel/index.ts';
 import { toPounds } from '../kernel/index.ts';
-import type { Say } from '../words/index.ts';
+import type { Say } from './say.ts';
 
 /**
  * A weight as it is read off a bench scale, where a spoon too much matters: grams, or pounds with
