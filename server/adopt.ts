@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { AdoptedPlan, Live } from '../shared/day/index.ts';
-import { standingOf, startedIn } from '../shared/day/index.ts';
+import { cameOf, shutIn, standingOf, startedIn } from '../shared/day/index.ts';
 import {
   assert,
   type BatchId,
@@ -76,6 +76,8 @@ export function revisePlan(files: PlanFiles, live: Live): PlanRevised {
     after: made.day,
     standing: standingOf(live),
     nowS: live.nowS,
+    shut: shutIn(live),
+    came: cameOf(live.state, live.index),
   };
   const revised = revise(revision, construct, { seed: SEED });
   if (!revised.ok) {

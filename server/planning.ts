@@ -1,4 +1,4 @@
-import { type AdoptedPlan, type DayState, openLive } from '../shared/day/index.ts';
+import { type AdoptedPlan, type DayState, isUnsettled, openLive } from '../shared/day/index.ts';
 import { canonical, type Instant } from '../shared/kernel/index.ts';
 import type { PlanFiles } from '../shared/plan/index.ts';
 import { adoption, hashesOf, makePlan, revisePlan } from './adopt.ts';
@@ -36,7 +36,7 @@ export function createPlanning(hub: Hub<DayState>, folder: string): Planning {
     if (tried?.what === hashes) return looked('impossible', tried.lines);
     const isSameDay = running?.built.day === day;
     const made =
-      isSameDay && hasBegun(hub.state)
+      isSameDay && isUnsettled(hub.state)
         ? revisePlan(files, openLive(hub.state, now))
         : makePlan(files, isSameDay ? running.version + 1 : 1);
     if (!made.ok) {

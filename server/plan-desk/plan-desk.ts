@@ -1,4 +1,4 @@
-import type { DayState, Refusal } from '../../shared/day/index.ts';
+import { type DayState, isUnsettled, type Refusal } from '../../shared/day/index.ts';
 import type { Instant } from '../../shared/kernel/index.ts';
 import {
   type CookPlan,
@@ -107,7 +107,7 @@ function draftOf(
 ) {
   return drafts.try(screen, () => {
     const { state } = hub;
-    const runs = state.plan?.built.day === files.cookPlan.day && state.tasks.size > 0;
+    const runs = state.plan?.built.day === files.cookPlan.day && isUnsettled(state);
     return { files, state: runs ? state : null, now: now(), language };
   });
 }

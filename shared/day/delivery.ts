@@ -70,3 +70,14 @@ export function rawWorkOf(index: PlanIndex, batch: BatchId): TaskId[] {
     .filter(({ id, work, pieces }) => work === 'hands' && pieces > 0 && startOf(id) < loadedS)
     .map(({ id }) => id);
 }
+
+/** Whole pieces that came of each cut, as heavy as planned, where anybody said. */
+export function cameOf({ happened }: DayState, index: PlanIndex): Map<CutId, number> {
+  return new Map(
+    [...happened.deliveries].map(([cut, { pieces, weightKg }]) => {
+      const line = index.plan.built.pull.find((each) => each.cut === cut);
+      const heavy = line ? (weightKg * line.pieces) / line.weightKg : pieces;
+      return [cut, Math.min(pieces, Math.floor(heavy + 1e-9))];
+    }),
+  );
+}

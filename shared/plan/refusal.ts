@@ -75,6 +75,13 @@ export type PlanRefusal =
     })
   /** Work has begun on it, and the plan has it no more. */
   | { readonly rule: 'batch-begun'; readonly batch: Text; readonly pieces: number }
+  /** More pieces of a cut than came. */
+  | {
+      readonly rule: 'not-delivered';
+      readonly cut: Text;
+      readonly needs: number;
+      readonly has: number;
+    }
   /** A step that has begun is gone from its route, or another would have to come before it. */
   | { readonly rule: 'step-begun'; readonly batch: Text; readonly step: Text }
   /** The chain before the first portion is longer than the time there is. */

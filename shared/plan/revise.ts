@@ -1,4 +1,4 @@
-import type { BatchId, Seconds, TaskId } from '../kernel/index.ts';
+import type { BatchId, CutId, Seconds, TaskId } from '../kernel/index.ts';
 import { canonical, seconds } from '../kernel/index.ts';
 import type {
   Activity,
@@ -15,6 +15,7 @@ import { frozenIn } from './frozen.ts';
 import { planAround } from './plan-day.ts';
 import type { PlanRefusal } from './refusal.ts';
 import { type Rounds, withRounds } from './rounds.ts';
+import { type Shut, withShut } from './shut.ts';
 
 /** How a task of the running day stands: by whom, where, and when it was, is or will be. */
 export type Standing = Placement & { readonly stage: 'waiting' | 'running' | 'done' };
@@ -25,6 +26,10 @@ export type Revision = {
   readonly after: BuiltDay;
   readonly standing: ReadonlyMap<TaskId, Standing>;
   readonly nowS: Seconds;
+  /** What the edit may not count on, and when. */
+  readonly shut: Shut;
+  /** Pieces that came of a cut, where anybody said; left out: all that the plan before asked for. */
+  readonly came: ReadonlyMap<CutId, number>;
 };
 
 export type Revised =
@@ -51,7 +56,7 @@ export function revise(
   options: Parameters<Planner>[1],
 ): Revised {
   const revision = withoutLateDonors(asked);
-  const refusals = [...lostBatches(revision), ...outOfTurn(revision)];
+  const refusals = [...lostBatches(revision), ...outOfTurn(revision), ...notDelivered(revision)];
   if (refusals.length > 0) return { ok: false, why: 'refused', refusals };
   const touched = touchedIn(revision);
   const still = around(revision, touched, 'still', planner, options);
@@ -62,7 +67,7 @@ export function revise(
 }
 
 function around(
-  { before, after, standing, nowS }: Revision,
+  { before, after, standing, nowS, shut }: Revision,
   touched: ReadonlySet<BatchId>,
   others: 'still' | 'yielding',
   planner: Planner,
@@ -85,11 +90,14 @@ function around(
     if (!its || batch === undefined) return null;
     if (isRound.has(id) || its.stage === 'done') return { its, times: 'both' as const };
     if (touched.has(batch)) return its.stage === 'waiting' ? null : { its, times: runs(id) };
-    const stays = its.stage === 'running' || others === 'still';
+    // It cannot give way where it is: what is shut is asked of no batch that the edit leaves alone.
+    const isShut = its.uses.some(({ resource }) => shut.has(resource));
+    const stays = its.stage === 'running' || others === 'still' || isShut;
     return { its, times: stays ? ('both' as const) : ('neither' as const) };
   };
+  const open = withShut(after.problem, shut);
   const frozen = frozenIn(
-    { ...after.problem, activities: [...after.problem.activities, ...past.activities] },
+    { ...open, activities: [...after.problem.activities, ...past.activities] },
     { stands, nowS },
   );
   const planned = planAround({ ...day, problem: frozen.problem }, planner, options);
@@ -192,6 +200,16 @@ function lostBatches({ before, after, standing }: Revision): PlanRefusal[] {
   return before.batches
     .filter(({ id }) => begun.has(id) && !left.has(id))
     .map(({ name, pieces }) => ({ rule: 'batch-begun', batch: name, pieces }));
+}
+
+/** Cuts of which it asks for more than came, and for more than the plan before it did. */
+function notDelivered({ before, after, came }: Revision): PlanRefusal[] {
+  return after.pull.flatMap(({ cut, name, pieces }): PlanRefusal[] => {
+    const has = came.get(cut);
+    const was = before.pull.find((line) => line.cut === cut)?.pieces ?? 0;
+    if (has === undefined || pieces <= Math.max(has, was)) return [];
+    return [{ rule: 'not-delivered', cut: name, needs: pieces, has }];
+  });
 }
 
 /**

@@ -68,6 +68,8 @@ export const planEnglish: PlanPhrases = {
     ].join(' '),
   batchBegun: (batch, pieces) =>
     `${batch} has begun, ${pieces} pieces of it: leave it in the plan, and change the others.`,
+  notDelivered: (cut, needs, has) =>
+    `${cut}: this takes ${needs} pieces and ${has} came: ask for fewer, or count what else came.`,
   stepBegun: (batch, step) =>
     `${batch}: “${step}” has begun and could not have come so: leave what came before it as it is.`,
   trimShort: (of, cut, needs, has, portions) =>

@@ -32,6 +32,7 @@ export type PlanPhrases = {
   serviceTooEarly(of: string, opens: string, needs: string, has: string, can: string): string;
   batchTooLarge(of: string, number: number, pieces: number, most: number, portions: number): string;
   batchBegun(batch: string, pieces: number): string;
+  notDelivered(cut: string, needs: number, has: number): string;
   stepBegun(batch: string, step: string): string;
   trimShort(of: string, cut: string, needs: string, has: string, portions: number): string;
   limitBroken(about: string, limit: string, asked: string | null, found: string | null): string;

@@ -70,6 +70,8 @@ export const planSpanish: PlanPhrases = {
     ].join(' '),
   batchBegun: (batch, pieces) =>
     `${batch} ya empezó, ${pieces} piezas: déjela en el plan y cambie las otras.`,
+  notDelivered: (cut, needs, has) =>
+    `${cut}: hacen falta ${needs} piezas y llegaron ${has}: pida menos, o cuente lo que más llegó.`,
   stepBegun: (batch, step) =>
     `${batch}: «${step}» ya empezó y no pudo ser así: deje como está lo que va antes.`,
   trimShort: (of, cut, needs, has, portions) =>

@@ -61,6 +61,8 @@ export function sayPlanRefusal(refusal: PlanRefusal, say: Say): string {
     }
     case 'batch-begun':
       return words.batchBegun(textIn(refusal.batch, say), refusal.pieces);
+    case 'not-delivered':
+      return words.notDelivered(textIn(refusal.cut, say), refusal.needs, refusal.has);
     case 'step-begun':
       return words.stepBegun(textIn(refusal.batch, say), textIn(refusal.step, say));
     case 'trim-short':
