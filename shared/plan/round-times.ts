@@ -30,9 +30,17 @@ export function roundTimes(
 }
 
 /** How long a round typically takes a trained hand. */
-function typicalS({ modes }: Pick<UpkeepRound, 'modes'>): number {
+export function typicalS({ modes }: Pick<UpkeepRound, 'modes'>): number {
   const length = modes[0]?.length;
   return length?.kind === 'work' ? length.typicalS : 0;
+}
+
+/** How long a round typically takes whoever of its hands is slowest at it. */
+export function longestS({ modes }: Pick<UpkeepRound, 'modes'>): number {
+  return Math.max(
+    0,
+    ...modes.map(({ length }) => (length.kind === 'work' ? length.typicalS : length.minS)),
+  );
 }
 
 function within(

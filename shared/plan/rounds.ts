@@ -1,6 +1,7 @@
 import type { Seconds, TaskId } from '../kernel/index.ts';
 import { seconds } from '../kernel/index.ts';
 import type { Activity, Placement, Schedule } from '../schedule/index.ts';
+import { BeforeUse } from './before-use.ts';
 import type { BuiltDay, Task, Unattended } from './built.ts';
 import { FreeTime } from './round-places.ts';
 import { type RoundTime, roundTimes } from './round-times.ts';
@@ -35,17 +36,20 @@ export function withRounds(
   const activities: Activity[] = [];
   const placements: Placement[] = [];
   const unattended: Unattended[] = [];
+  const beforeUse = new BeforeUse();
   const names = new Set<string>(soFar?.given.map(({ activity }) => activity));
-  for (const { round, time, number } of wanted(day, schedule)) {
+  for (const { round, turn, time, number } of wanted(day, schedule)) {
     const { batch: upkeep, step } = round.task;
     if (soFar && isPast(taskId(upkeep, step), time, soFar)) continue;
     const id = freeName(taskId(upkeep, step), number, names);
     names.add(id);
-    const from = soFar ? seconds(Math.max(time.fromS, soFar.nowS)) : time.fromS;
-    const place = free.place(round.modes, { ...time, fromS: from });
+    const inTurn = beforeUse.inTurn(round, turn, time);
+    const from = soFar ? seconds(Math.max(inTurn.fromS, soFar.nowS)) : inTurn.fromS;
+    const place = free.place(round.modes, { ...inTurn, fromS: from });
     if (place === null) {
       unattended.push({ upkeep, step, atS: time.atS });
     } else {
+      beforeUse.put(round, turn, time, place);
       tasks.push({ id, ...round.task });
       activities.push({ id, modes: round.modes, releaseS: time.fromS });
       placements.push({ activity: id, ...place });
@@ -82,9 +86,10 @@ function wanted(day: BuiltDay, schedule: Schedule) {
   const room = ({ fromS, toS }: RoundTime) => toS - fromS;
   return day.upkeep
     .flatMap((upkeep) =>
-      upkeep.rounds.flatMap((round) =>
+      upkeep.rounds.flatMap((round, turn) =>
         roundTimes(upkeep, round, schedule, activities).map((time, index) => ({
           round,
+          turn,
           time,
           number: index + 1,
         })),
