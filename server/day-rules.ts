@@ -10,7 +10,7 @@ import {
   openLive,
 } from '../shared/day/index.ts';
 import { type DayId, type Instant, instant } from '../shared/kernel/index.ts';
-import { type Face, viewOf } from '../shared/view/index.ts';
+import { type Face, stationsOf, viewOf } from '../shared/view/index.ts';
 import type { DayRules, RunningDay, Shown } from './hub/index.ts';
 import { type Guard, mayAsk, mayShow, OPEN } from './who/index.ts';
 
@@ -59,7 +59,8 @@ function shownOn(live: Live, face: Face): Shown {
   const { plan } = live.state;
   if (!plan) return { ok: false, refusal: { rule: 'no-plan' } };
   const isKnown =
-    face.kind !== 'station' || plan.kitchen.stations.some(({ id }) => id === face.station);
+    face.kind !== 'station' ||
+    stationsOf(face).every((station) => plan.kitchen.stations.some(({ id }) => id === station));
   return isKnown
     ? { ok: true, view: viewOf(live, face) }
     : { ok: false, refusal: { rule: 'unknown-place' } };

@@ -1,5 +1,5 @@
 import { nanoid } from 'nanoid';
-import type { Face } from '../../shared/view/index.ts';
+import { type Face, stationsOf } from '../../shared/view/index.ts';
 import type { Sync } from '../sync/index.ts';
 import { createSync, indexedOutbox, socketLink, tabDrainer } from '../sync/index.ts';
 import type { Settings } from './settings.ts';
@@ -10,7 +10,8 @@ import { onWake } from './wake.ts';
 export function openSync(face: Face, { screenId, token, personId }: Settings): Sync {
   // A face has an outbox of its own: the hub takes a tap only over a link of the face it was
   // made on.
-  const name = `coalface ${face.kind === 'station' ? `station ${face.station}` : face.kind}`;
+  const of = face.kind === 'station' ? `station ${stationsOf(face).join(',')}` : face.kind;
+  const name = `coalface ${of}`;
   const sync = createSync({
     openLink: socketLink({ onWake }),
     outbox: indexedOutbox(name),

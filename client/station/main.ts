@@ -1,19 +1,21 @@
-import type { StationId } from '../../shared/kernel/index.ts';
+import type { Face } from '../../shared/view/index.ts';
 import { reloadWhenDue } from '../shell/day-controller.ts';
 import { openSync } from '../shell/open-sync.ts';
 import { openWall } from '../shell/open-wall.ts';
 import { StationWall } from './station-wall.ts';
+import { stationsIn } from './stations-in.ts';
 import '../start/screen-list.ts';
 
 const { settings, address } = openWall();
-const station = address.get('station') as StationId | null;
+const [station, ...beside] = stationsIn(address.get('station'));
 
-if (station === null) {
+if (station === undefined) {
   const list = document.createElement('screen-list');
   list.setAttribute('only', 'stations');
   document.body.append(list);
 } else {
-  const sync = openSync({ kind: 'station', station }, settings);
+  const face: Face = { kind: 'station', station, ...(beside.length > 0 && { beside }) };
+  const sync = openSync(face, settings);
   reloadWhenDue(sync);
   const wall = new StationWall();
   wall.sync = sync;

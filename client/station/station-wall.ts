@@ -99,7 +99,8 @@ export class StationWall extends Part {
 
   #head(drawn: Drawn<StationView> | null) {
     const { say, narrow } = this;
-    const name = drawn ? textIn(drawn.view.station.name, say) : '';
+    const named = drawn?.view.stations ?? [];
+    const name = named.map((station) => textIn(station.name, say)).join(' · ');
     const crew = this.#crew.offer(drawn?.view ?? null, this.sync, say);
     return html`<wall-head
       .say=${say}

@@ -1,7 +1,7 @@
 import type { Command, DayState, Refusal } from '../../shared/day/index.ts';
 import type { PersonId, ScreenId } from '../../shared/kernel/index.ts';
 import { type PlanDeed, rights, roleOf, whyNotShown } from '../../shared/protocol/index.ts';
-import type { Face } from '../../shared/view/index.ts';
+import { type Face, stationsOf } from '../../shared/view/index.ts';
 import type { Asker } from '../hub/index.ts';
 
 /** How a hub keeps its doors. */
@@ -41,11 +41,13 @@ export function mayAsk(state: DayState, asker: Asker, asked: Asked, guard: Guard
   return isKnown ? null : { rule: 'needs-pin' };
 }
 
-const stationsOf = ({ plan }: DayState) => plan?.kitchen.stations ?? [];
+const pitsOf = ({ plan }: DayState) =>
+  new Set(plan?.kitchen.stations.filter(({ pit }) => pit).map(({ id }) => id));
 
 function isAtPit(state: DayState, face: Face): boolean {
   if (face.kind !== 'station') return face.kind === 'smoker';
-  return stationsOf(state).find(({ id }) => id === face.station)?.pit ?? false;
+  const pits = pitsOf(state);
+  return stationsOf(face).every((station) => pits.has(station));
 }
 
 function isItsWork(state: DayState, face: Face, asked: Asked): boolean {
@@ -53,6 +55,7 @@ function isItsWork(state: DayState, face: Face, asked: Asked): boolean {
   const task = state.plan?.built.tasks.find(({ id }) => id === asked.task);
   // A task that is gone is for the day itself to refuse.
   if (!task) return true;
-  if (face.kind === 'station') return task.station === face.station;
-  return stationsOf(state).find(({ id }) => id === task.station)?.pit ?? false;
+  if (task.station === null) return false;
+  if (face.kind === 'station') return stationsOf(face).includes(task.station);
+  return pitsOf(state).has(task.station);
 }

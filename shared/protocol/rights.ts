@@ -1,6 +1,7 @@
 import type { Command, Place, Refusal, Role, ScreenRecord } from '../day/index.ts';
 import { unreachable } from '../kernel/index.ts';
 import type { Face } from '../view/index.ts';
+import { stationsOf } from '../view/index.ts';
 
 /** What a role may show. A desk answers for the whole day, and may look over every shoulder. */
 const shows: Readonly<Record<Role, Readonly<Record<Face['kind'], boolean>>>> = {
@@ -61,7 +62,10 @@ export const rights: Readonly<Record<Command['kind'] | PlanDeed, Right>> = {
   undoPlan: desk,
 };
 
-/** Why a screen that was put up there may not show this face, or null. `isPit`: of a station. */
+/**
+ * Why a screen that was put up there may not show this face, or null. `isPit`: all its stations are
+ * at the pit.
+ */
 export function whyNotShown(
   screen: ScreenRecord | undefined,
   face: Face,
@@ -75,7 +79,8 @@ export function whyNotShown(
 function isItsFace({ role, stations }: Place, face: Face, isPit: boolean): boolean {
   if (!shows[role][face.kind]) return false;
   if (face.kind !== 'station' || role === 'desk') return true;
-  return stations.includes(face.station) || (role === 'pit' && isPit);
+  const isOwn = stationsOf(face).every((station) => stations.includes(station));
+  return isOwn || (role === 'pit' && isPit);
 }
 
 /**

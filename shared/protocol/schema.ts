@@ -18,6 +18,8 @@ import { happenings } from './happening-schema.ts';
 import type { Beat, Hello, Question } from './messages.ts';
 
 const NOTE_MAX = 500;
+/** Most stations on one wall besides the first; nobody reads more. */
+const STATIONS_MAX = 20;
 /** Most loads one decision may move; a kitchen has fewer racks. */
 const MOVES_MAX = 100;
 
@@ -38,7 +40,11 @@ export function messageSchemas() {
 
 function helloSchema(): z.ZodType<Hello> {
   const face: z.ZodType<Face> = z.discriminatedUnion('kind', [
-    z.strictObject({ kind: z.literal('station'), station: name<StationId>() }),
+    z.strictObject({
+      kind: z.literal('station'),
+      station: name<StationId>(),
+      beside: z.array(name<StationId>()).max(STATIONS_MAX).optional(),
+    }),
     z.strictObject({ kind: z.literal('smoker') }),
     z.strictObject({ kind: z.literal('pass') }),
     z.strictObject({ kind: z.literal('desk') }),

@@ -4,19 +4,13 @@ import type { StationId, TaskId } from '../kernel/index.ts';
 import { minutes, must, unreachable } from '../kernel/index.ts';
 import type { Task } from '../plan/index.ts';
 import { deskView } from './desk-view.ts';
+import { type Face, stationsOf } from './face.ts';
 import { viewHead } from './head.ts';
 import { passView } from './pass-view.ts';
 import { smokerDrawing } from './smoker-drawing.ts';
 import { taskView } from './task-view.ts';
 import type { SmokerView, StationView, TaskView } from './view.ts';
 import type { View } from './views.ts';
-
-/** What a screen shows. */
-export type Face =
-  | { readonly kind: 'station'; readonly station: StationId }
-  | { readonly kind: 'smoker' }
-  | { readonly kind: 'pass' }
-  | { readonly kind: 'desk' };
 
 /** More than a wall can hold, and enough to go on alone for hours; the rest is counted. */
 const MOST_TASKS = 24;
@@ -30,7 +24,7 @@ const KEPT_DONE_S = minutes(10);
 export function viewOf(live: Live, face: Face): View {
   switch (face.kind) {
     case 'station':
-      return stationView(live, face.station);
+      return stationView(live, stationsOf(face));
     case 'smoker':
       return smokerView(live);
     case 'pass':
@@ -42,18 +36,14 @@ export function viewOf(live: Live, face: Face): View {
   }
 }
 
-function stationView(live: Live, id: StationId): StationView {
-  const station = must(
-    live.index.plan.kitchen.stations.find((candidate) => candidate.id === id),
-    id,
-  );
-  const page = tasksShown(live, (task) => task.station === id);
-  return {
-    face: 'station',
-    ...viewHead(live),
-    station: { id: station.id, name: station.name },
-    ...page,
-  };
+function stationView(live: Live, ids: readonly StationId[]): StationView {
+  const { stations: known } = live.index.plan.kitchen;
+  const stations = ids.map((id) => {
+    const station = known.find((candidate) => candidate.id === id);
+    return { id, name: must(station, id).name };
+  });
+  const page = tasksShown(live, (task) => task.station !== null && ids.includes(task.station));
+  return { face: 'station', ...viewHead(live), stations, ...page };
 }
 
 function smokerView(live: Live): SmokerView {

@@ -46,7 +46,8 @@ export type ClosedDay = {
 
 export type StationView = ViewHead & {
   readonly face: 'station';
-  readonly station: { readonly id: StationId; readonly name: Text };
+  /** One, or several that share the wall. */
+  readonly stations: readonly { readonly id: StationId; readonly name: Text }[];
   /** In the order of their projected starts; what is long done is left out. */
   readonly tasks: readonly TaskView[];
   /** Tasks further on than those. */

@@ -124,7 +124,7 @@ export const silverskin = task('short-1/skin', 'Silverskin, short ribs', [59, 20
 export const stationView: StationView = {
   ...head,
   face: 'station',
-  station: { id: 'trim' as StationId, name: { en: 'Trim table' } },
+  stations: [{ id: 'trim' as StationId, name: { en: 'Trim table' } }],
   tasks: [
     squareRibs,
     injectShoulders,

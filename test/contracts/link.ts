@@ -71,7 +71,7 @@ const viewMessage = (seq: number): ViewMessage => ({
     endsAt: 1_795_640_000_000 as Instant,
     closed: null,
     people: [],
-    station: { id: 'prep' as StationId, name: { en: 'Prep', es: 'Preparación' } },
+    stations: [{ id: 'prep' as StationId, name: { en: 'Prep', es: 'Preparación' } }],
     tasks: [],
     later: 0,
   },

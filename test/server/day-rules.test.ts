@@ -71,6 +71,29 @@ describe('a wall', () => {
     expect(dayRules.mayAsk(state, at(smoker), theirs)).toEqual({ rule: 'not-this-screens' });
   });
 
+  it('of several stations shows the work of all of them by its time, and may ask for it', () => {
+    const [here, there, ...others] = workAt(false);
+    const both = [must(here, 'a station'), must(there, 'another')] as const;
+    const face: Face = { kind: 'station', station: both[0], beside: [both[1]] };
+    for (const id of both) {
+      const begin = command({ kind: 'start', task: taskAt(id) });
+      expect(dayRules.mayAsk(state, at(face), begin)).toBeNull();
+    }
+    const theirs = command({ kind: 'start', task: taskAt(must(others[0], 'a third')) });
+    expect(dayRules.mayAsk(state, at(face), theirs)).toEqual({ rule: 'not-this-screens' });
+    const shown = dayRules.run(state, NOON).show(face, NOON);
+    const view = must(shown.ok && shown.view.face === 'station' ? shown.view : null, 'a wall');
+    expect(view.stations.map(({ id }) => id)).toEqual(both);
+    const stations = view.tasks.map(
+      ({ id }) => plan().built.tasks.find((t) => t.id === id)?.station,
+    );
+    expect(new Set(stations)).toEqual(new Set(both));
+    const starts = view.tasks.map(({ startAt }) => startAt);
+    expect(starts).toEqual([...starts].sort((a, b) => a - b));
+    const nowhere: Face = { ...face, beside: ['nowhere' as StationId] };
+    expect(dayRules.run(state, NOON).show(nowhere, NOON).ok).toBe(false);
+  });
+
   it('touches loads and fires only where the pit is', () => {
     const [table] = workAt(false);
     const [pit] = workAt(true);

@@ -6,7 +6,7 @@ import type { PassDish, PassPan, PassView } from '../../../shared/view/index.ts'
 import { buttonsOf, drawn, saidOn, tap, tapsWrittenDown } from '../fingers.ts';
 import { at, stationView } from '../fixtures.ts';
 
-const { face: _face, station: _station, tasks: _tasks, later: _later, ...head } = stationView;
+const { face: _face, stations: _stations, tasks: _tasks, later: _later, ...head } = stationView;
 const dinner = 'dinner' as ServiceId;
 
 const pan = (dish: string, more: Partial<PassPan>): PassPan => ({

@@ -8,7 +8,7 @@ import { drawn, saidOn, tapsWrittenDown } from '../fingers.ts';
 import { at, smokerView, stationView } from '../fixtures.ts';
 
 const closed = { at: at(-5), by: 'Ines', command: 'the-close' as CommandId };
-const { face: _face, station: _station, tasks: _tasks, later: _later, ...head } = stationView;
+const { face: _face, stations: _stations, tasks: _tasks, later: _later, ...head } = stationView;
 
 afterEach(() => document.body.replaceChildren());
 

@@ -11,7 +11,7 @@ async function wall(view: StationView = stationView, language: Language = 'en') 
   const element = Object.assign(new StationWall(), { sync, language });
   document.body.append(element);
   await drawn();
-  await tap(element, view.station.name.en);
+  await tap(element, 'Trim table');
   return { element, taps };
 }
 

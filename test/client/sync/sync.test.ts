@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { KeptTap, Outbox, Sync } from '../../../client/sync/index.ts';
 import { createSync, memoryOutbox, soleDrainer } from '../../../client/sync/index.ts';
-import type { CommandId, ScreenId, TaskId } from '../../../shared/kernel/index.ts';
+import type { CommandId, ScreenId, StationId, TaskId } from '../../../shared/kernel/index.ts';
 import type { Refusal } from '../../../shared/view/index.ts';
 import { stationView } from '../fixtures.ts';
 import { StagedHub, StagedTime } from './staged.ts';
@@ -30,7 +30,7 @@ function screen(outbox: Outbox = memoryOutbox(disk)): Sync {
     drainer: soleDrainer(),
     newId: () => `tap-${++ids}`,
     screenId: 'wall' as ScreenId,
-    face: { kind: 'station', station: stationView.station.id },
+    face: { kind: 'station', station: 'trim' as StationId },
   });
 }
 

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { ScreenId, StationId } from '../../../shared/kernel/index.ts';
 import { must } from '../../../shared/kernel/index.ts';
+import type { Face } from '../../../shared/view/index.ts';
 import {
   desk,
   first,
@@ -111,6 +112,14 @@ describe('a screen that the desk lets in', () => {
     for (const face of [station(two), desk]) {
       expect(await first(kitchen.screen(face, wall.token))).toMatchObject({ refusal: elsewhere });
     }
+  });
+
+  it('for several stations is shown all of them on one wall', async () => {
+    const { token, one, two } = await aDesk();
+    const wall = await kitchen.letIn(token, wallAt(one, two));
+    expect(wall.path).toBe(`/station.html?station=${one},${two}`);
+    const face: Face = { kind: 'station', station: one, beside: [two] };
+    expect(await first(kitchen.screen(face, wall.token))).toBe('view');
   });
 
   it('is named in the log with all that is done on it, and its token is nowhere', async () => {

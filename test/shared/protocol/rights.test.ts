@@ -33,6 +33,13 @@ describe('a screen', () => {
     expect([at(fire), smoker, desk].some((face) => mayShow(wall, face))).toBe(false);
   });
 
+  it('of a wall shows several stations at once only where all of them are its own', () => {
+    const both: Face = { kind: 'station', station: trim, beside: [line] };
+    expect(mayShow(screen('wall', [line, trim]), both)).toBe(true);
+    expect(mayShow(screen('wall', [trim]), both)).toBe(false);
+    expect(mayShow(screen('desk'), both)).toBe(true);
+  });
+
   it('of the pit shows the smokers, and the stations that are at the pit', () => {
     const pit = screen('pit');
     expect([smoker, at(fire)].every((face) => mayShow(pit, face))).toBe(true);

@@ -13,7 +13,7 @@ import { at, NOW, stationView } from '../../client/fixtures.ts';
 const lunch = 'lunch' as ServiceId;
 const ribs = 'ribs' as DishId;
 const batch = 'ribs-1' as BatchId;
-const { face: _face, station: _station, tasks: _tasks, later: _later, ...head } = stationView;
+const { face: _face, stations: _stations, tasks: _tasks, later: _later, ...head } = stationView;
 
 const view: PassView = {
   face: 'pass',

@@ -1,0 +1,19 @@
+import type { StationId } from '../kernel/index.ts';
+
+/** What a screen shows. */
+export type Face =
+  | {
+      readonly kind: 'station';
+      readonly station: StationId;
+      /** Others on the same wall. */
+      readonly beside?: readonly StationId[] | undefined;
+    }
+  | { readonly kind: 'smoker' }
+  | { readonly kind: 'pass' }
+  | { readonly kind: 'desk' };
+
+/** The stations of a wall, one or several. */
+export const stationsOf = ({ station, beside = [] }: Extract<Face, { kind: 'station' }>) => [
+  station,
+  ...beside,
+];
