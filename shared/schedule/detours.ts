@@ -43,9 +43,10 @@ export class Detours {
     this.#settling = other.#settling;
   }
 
-  clear(): void {
-    this.#begun.length = 0;
-    this.#toBegin.length = 0;
+  /** Forgets those that lead round such activities. */
+  forget(isIts: (activity: number) => boolean): void {
+    this.#begun = this.#begun.filter(({ over }) => !isIts(over));
+    this.#toBegin = this.#toBegin.filter(({ over }) => !isIts(over));
   }
 
   /** Lets the first of a chain that hangs on an activity hang on what that hangs on. */

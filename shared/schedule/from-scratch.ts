@@ -12,26 +12,28 @@ const SPARE_RISES = 8;
  * Works out all times, from below, where arcs go round in a circle that asks a time to come after
  * itself: one of them is given up (the same for the same facts), and is seen as broken then.
  */
-export function raiseAll(rule: Rule): void {
-  for (let node = rise(rule); node !== NOWHERE; node = rise(rule)) {
+export function raiseAll(rule: Rule, activities: Order): void {
+  for (let node = rise(rule, activities); node !== NOWHERE; node = rise(rule, activities)) {
     const circle = circleAt(rule, node);
     // What runs rises by its far end alone.
-    giveUpOne(rule, circle.length > 0 ? circle : circleAt(rule, node + 1));
+    giveUpOne(rule, circle.length > 0 ? circle : circleAt(rule, node + 1), activities);
   }
 }
+
+/** Activities in the order of the arcs, with all that arcs join to any of them. */
+type Order = Iterable<number>;
 
 /**
  * Raises all times to the least that keep the rule: one pass in the order of the arcs, and then
  * what arcs back ask for. Answers with the near node of an activity that rises for ever, or
  * `NOWHERE`.
  */
-export function rise(rule: Rule): number {
-  const { size, order, rank } = rule.net;
-  rule.timeS.fill(UNBOUND);
-  rule.source.fill(NOWHERE);
+export function rise(rule: Rule, activities: Order = rule.net.order): number {
+  const { size, rank } = rule.net;
   rule.trust = 'all';
-  for (let i = 0; i < size; i++) raise(rule, at(order, i));
-  const again = askedAgain(rule);
+  for (const activity of activities) forget(rule, activity);
+  for (const activity of activities) raise(rule, activity);
+  const again = askedAgain(rule, activities);
   if (!again) return NOWHERE;
   const rises = new Int32Array(size);
   const tell = (activity: number) => again.set(activity, at(rank, activity));
@@ -48,6 +50,13 @@ export function rise(rule: Rule): number {
   return NOWHERE;
 }
 
+/** As if an activity had never been worked out. */
+export function forget({ timeS, source }: Rule, activity: number): void {
+  const near = activity * 2;
+  timeS[near] = timeS[near + 1] = UNBOUND;
+  source[near] = source[near + 1] = NOWHERE;
+}
+
 function risesMost({ net, arcs }: Rule, activity: number): number {
   const { size, members, component } = net;
   return SPARE_RISES + (arcs.added > 0 ? size : at(members, at(component, activity)));
@@ -61,18 +70,29 @@ function raise(rule: Rule, activity: number): void {
 }
 
 /** Whom arcs against the order ask for more than one pass gave them; undefined: nobody. */
-function askedAgain(rule: Rule): Heap | undefined {
+function askedAgain(rule: Rule, activities: Order): Heap | undefined {
   const { arcs } = rule;
   const { rank, size } = rule.net;
   let again: Heap | undefined;
-  for (let arc = 0; arc < arcs.count; arc++) {
+  const lookAt = (arc: number) => {
     const to = rule.toOf(arc);
     const askedS = at(rule.timeS, rule.fromOf(arc)) + at(arcs.weightS, arc);
-    if (askedS <= at(rule.timeS, to) || rule.isFact(to) || !rule.holds(arc)) continue;
+    if (askedS <= at(rule.timeS, to) || rule.isFact(to) || !rule.holds(arc)) return;
     again ??= new Heap(size);
     again.set(to >> 1, at(rank, to >> 1));
-  }
+  };
+  if (activities === rule.net.order) for (let arc = 0; arc < arcs.count; arc++) lookAt(arc);
+  else for (const arc of arcsOn(rule, activities)) lookAt(arc);
   return again;
+}
+
+/** All arcs into these activities, as the arcs face. */
+function* arcsOn({ arcs }: Rule, activities: Order): Iterable<number> {
+  for (const activity of activities) {
+    for (const node of [activity * 2, activity * 2 + 1]) {
+      for (let arc = at(arcs.firstInto, node); arc >= 0; arc = at(arcs.nextInto, arc)) yield arc;
+    }
+  }
 }
 
 /** The nodes from which a node's time comes round to itself; empty if it does not. */
@@ -86,7 +106,7 @@ function circleAt({ source }: Rule, start: number): number[] {
 }
 
 /** A maximum lag if there is one, else the longest that a wait may be, else a link, else a lag. */
-function giveUpOne(rule: Rule, circle: readonly number[]): void {
+function giveUpOne(rule: Rule, circle: readonly number[], activities: Order): void {
   const { arcs, net } = rule;
   const into = circle.filter((node) => at(rule.by, node) >= 0);
   // By what they say, for an arc that was added may have any number.
@@ -111,14 +131,18 @@ function giveUpOne(rule: Rule, circle: readonly number[]): void {
     rule.tooLong[wait >> 1] = 1;
     return;
   }
-  const arc = byArc.find((each) => arcs.lag[each] === -1) ?? byArc[0] ?? anyMaximum(rule);
+  const arc =
+    byArc.find((each) => arcs.lag[each] === -1) ?? byArc[0] ?? anyMaximum(rule, activities);
   rule.givenUp.add(arc);
 }
 
 /** Hours alone can keep times rising, with no circle to be seen: then a maximum is the reason. */
-function anyMaximum({ arcs, givenUp }: Rule): number {
-  for (let arc = 0; arc < arcs.count; arc++) {
-    if (arcs.back[arc] === 1 && !givenUp.has(arc)) return arc;
+function anyMaximum(rule: Rule, activities: Order): number {
+  const { arcs, givenUp } = rule;
+  let least = -1;
+  for (const arc of arcsOn(rule, activities)) {
+    const isNext = arcs.back[arc] === 1 && !givenUp.has(arc);
+    if (isNext && (least < 0 || arc < least)) least = arc;
   }
-  return 0;
+  return Math.max(0, least);
 }

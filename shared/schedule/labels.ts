@@ -1,9 +1,7 @@
-import { NOWHERE } from './by.ts';
 import { tellDependents } from './dependents.ts';
 import { Detours } from './detours.ts';
-import { raiseAll } from './from-scratch.ts';
+import { forget, raiseAll } from './from-scratch.ts';
 import { Heap } from './heap.ts';
-import { UNBOUND } from './live-net.ts';
 import { at } from './network.ts';
 import type { Rule } from './rule.ts';
 
@@ -26,7 +24,8 @@ const ROUNDS_MOST = 16;
 export class Labels {
   readonly rule: Rule;
   readonly #queue: Heap;
-  readonly #tell = (activity: number) => this.mark(activity);
+  readonly #tell = (activity: number) =>
+    this.#queue.set(activity, at(this.rule.net.rank, activity));
   /** Activities worked out in this settling, with the times they had before. */
   readonly #visited: number[] = [];
   readonly #seen: Uint8Array;
@@ -34,8 +33,13 @@ export class Labels {
   /** Activities whose arcs ask something else now, though their times be the same. */
   readonly #restaged: Uint8Array;
   readonly #detours: Detours;
-  /** False where arcs had to be given up: then every change is worked out from scratch. */
-  #isMendable = true;
+  /** What is to be worked out, by one that stands for its part. */
+  readonly #marked = new Map<number, number[]>();
+  /**
+   * Of parts in which arcs had to be given up, one: every change of theirs is worked out from
+   * scratch.
+   */
+  readonly #unmendable: number[] = [];
 
   constructor(rule: Rule) {
     const { size } = rule.net;
@@ -50,7 +54,7 @@ export class Labels {
   /** Works out all times for the first time. */
   static from(rule: Rule): Labels {
     const labels = new Labels(rule);
-    labels.#startOver();
+    for (const activity of rule.net.order) labels.mark(activity);
     labels.settle();
     return labels;
   }
@@ -64,14 +68,17 @@ export class Labels {
     rule.tooLong.set(this.rule.tooLong);
     const copy = new Labels(rule);
     copy.#detours.takeOver(this.#detours);
-    copy.#isMendable = this.#isMendable;
+    copy.#unmendable.push(...this.#unmendable);
     return copy;
   }
 
   /** Marks an activity about which something is news; `restaged` if it has started or finished. */
   mark(activity: number, restaged = false): void {
-    this.#queue.set(activity, at(this.rule.net.rank, activity));
     if (restaged) this.#restaged[activity] = 1;
+    const part = this.rule.arcs.parts.rootOf(activity);
+    const marked = this.#marked.get(part);
+    if (marked) marked.push(activity);
+    else this.#marked.set(part, [activity]);
   }
 
   /** Marks whom an arc that came or went concerns: who hung on it, or is asked for more by it. */
@@ -88,7 +95,13 @@ export class Labels {
   /** Works out all that the marked ones change. Answers with the activities whose times changed. */
   settle(): number[] {
     this.#detours.beginSettling();
-    if (this.#queue.size > 0 && !(this.#isMendable && this.#mend())) this.#startOver();
+    for (const marked of this.#markedByPart()) {
+      for (const activity of marked) this.#tell(activity);
+      const [one = 0] = marked;
+      const isMendable = !this.#unmendable.some((each) => this.#isWith(each, one));
+      if (!(isMendable && this.#mend())) this.#startOver(one);
+    }
+    this.#marked.clear();
     const { timeS } = this.rule;
     const changed = this.#visited.filter(
       (a) => timeS[a * 2] !== this.#beforeS[a * 2] || timeS[a * 2 + 1] !== this.#beforeS[a * 2 + 1],
@@ -96,6 +109,24 @@ export class Labels {
     for (const activity of this.#visited) this.#seen[activity] = 0;
     this.#visited.length = 0;
     return changed;
+  }
+
+  /** Parts may have been joined since they were marked. */
+  #markedByPart(): Iterable<readonly number[]> {
+    const { parts } = this.rule.arcs;
+    const isAsMarked = [...this.#marked.keys()].every((part) => parts.rootOf(part) === part);
+    if (isAsMarked) return this.#marked.values();
+    const joined = new Map<number, number[]>();
+    for (const [part, marked] of this.#marked) {
+      const root = parts.rootOf(part);
+      joined.set(root, [...(joined.get(root) ?? []), ...marked]);
+    }
+    return joined.values();
+  }
+
+  #isWith(a: number, b: number): boolean {
+    const { parts } = this.rule.arcs;
+    return parts.rootOf(a) === parts.rootOf(b);
   }
 
   /** False if the times would rise for ever. */
@@ -139,29 +170,35 @@ export class Labels {
     for (const { from, self, arc } of rule.doubts) {
       if (!rule.isAskedMore(self, from, arc)) continue;
       count++;
-      this.mark(self >> 1);
+      this.#tell(self >> 1);
       this.#detours.leadRound(self >> 1, from);
     }
     rule.doubts.length = 0;
     return count;
   }
 
-  #startOver(): void {
+  /** Works out the part of one activity from the beginning. */
+  #startOver(one: number): void {
     const { rule } = this;
-    const { size } = rule.net;
-    for (let activity = 0; activity < size; activity++) this.#remember(activity);
-    for (let activity = 0; activity < size; activity++) this.mark(activity);
-    rule.timeS.fill(UNBOUND);
-    rule.source.fill(NOWHERE);
-    rule.givenUp.clear();
-    rule.tooLong.fill(0);
+    const its = [...rule.net.order].filter((activity) => this.#isWith(activity, one));
+    for (const activity of its) {
+      this.#remember(activity);
+      forget(rule, activity);
+      rule.tooLong[activity] = 0;
+      this.#tell(activity);
+    }
+    for (const arc of [...rule.givenUp]) {
+      if (this.#isWith(rule.toOf(arc) >> 1, one)) rule.givenUp.delete(arc);
+    }
     rule.doubts.length = 0;
-    this.#detours.clear();
-    this.#isMendable = this.#mend();
-    if (this.#isMendable) return;
+    this.#detours.forget((activity) => this.#isWith(activity, one));
+    const others = this.#unmendable.filter((each) => !this.#isWith(each, one));
+    this.#unmendable.splice(0, this.#unmendable.length, ...others);
+    if (this.#mend()) return;
+    this.#unmendable.push(one);
     while (this.#queue.size > 0) this.#queue.pop();
-    this.#restaged.fill(0);
-    raiseAll(rule);
+    for (const activity of its) this.#restaged[activity] = 0;
+    raiseAll(rule, its);
   }
 
   #remember(activity: number): void {

@@ -1,5 +1,6 @@
 import type { Link } from './model.ts';
-import { at } from './network.ts';
+import { activityOf, at } from './network.ts';
+import { Parts } from './parts.ts';
 
 /** No arc, at the end of a list of arcs. */
 const NO_ARC = -1;
@@ -32,13 +33,16 @@ export class LiveArcs {
   lag: Int32Array;
   readonly links: (Link | undefined)[] = [];
   #firstLink = 0;
+  /** What arcs join, whether they hold now or not. */
+  readonly parts: Parts;
   /** The first arc into and out of each node, and the next of each arc. */
   readonly firstInto: Int32Array;
   readonly firstOut: Int32Array;
   nextInto: Int32Array;
   nextOut: Int32Array;
 
-  constructor(nodes: number, capacity: number) {
+  constructor(nodes: number, capacity: number, parts: Parts) {
+    this.parts = parts;
     this.from = new Int32Array(capacity);
     this.to = new Int32Array(capacity);
     this.weightS = new Int32Array(capacity);
@@ -54,7 +58,7 @@ export class LiveArcs {
   /** Lags, and then the links that were decided; each node keeps its arcs in this order. */
   static of(lags: readonly LiveArc[], links: readonly LiveArc[], nodes: number): LiveArcs {
     const list = [...lags, ...links];
-    const arcs = new LiveArcs(nodes, list.length);
+    const arcs = new LiveArcs(nodes, list.length, Parts.of(nodes / 2));
     arcs.count = list.length;
     arcs.#firstLink = lags.length;
     list.reverse().forEach((each, i) => {
@@ -108,6 +112,7 @@ export class LiveArcs {
     this.back[arc] = back ? 1 : 0;
     this.lag[arc] = lag;
     this.links[arc] = link;
+    this.parts.join(activityOf(from), activityOf(to));
     this.nextInto[arc] = at(this.firstInto, to);
     this.firstInto[to] = arc;
     this.nextOut[arc] = at(this.firstOut, from);
@@ -115,7 +120,7 @@ export class LiveArcs {
   }
 
   copy(): LiveArcs {
-    const copy = new LiveArcs(this.firstInto.length, this.from.length);
+    const copy = new LiveArcs(this.firstInto.length, this.from.length, this.parts.copy());
     copy.count = this.count;
     copy.added = this.added;
     copy.#take(this);
@@ -127,7 +132,7 @@ export class LiveArcs {
   }
 
   #grow(): void {
-    const wider = new LiveArcs(0, this.from.length * 2 + 64);
+    const wider = new LiveArcs(0, this.from.length * 2 + 64, this.parts);
     wider.#take(this);
     this.#become(wider);
   }

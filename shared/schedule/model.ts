@@ -230,9 +230,10 @@ export type Conflict =
 
 /**
  * A planner turns a problem into a schedule. Same problem, seed and attempts, same answer;
- * `attempts` is how hard it tries, and left out as hard as it does by itself.
+ * `attempts` is how hard it tries, and left out as hard as it does by itself. Of a trial it is told
+ * what found no room and no more: by how much a goal is short takes many searches to say.
  */
 export type Planner = (
   problem: Problem,
-  options: { readonly seed: number; readonly attempts?: number },
+  options: { readonly seed: number; readonly attempts?: number; readonly isTrial?: boolean },
 ) => Planned;

@@ -99,7 +99,8 @@ function trace(by: Int32Array, next: Int32Array, from: number): number[] {
   return nodes;
 }
 
-function noRoom(problem: Problem, failure: Failure): Conflict {
+/** What found no room, within what and beside whom. */
+export function noRoom(problem: Problem, failure: Failure): Conflict {
   const activity = must(problem.activities[failure.activity], 'an activity');
   const mode = must(activity.modes[failure.mode.index], activity.id);
   const need = mode.needs[failure.need ?? 0];
