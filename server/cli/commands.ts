@@ -3,6 +3,7 @@ import { forecast } from './forecast.ts';
 import { plan } from './plan.ts';
 import { print } from './print.ts';
 import { replay } from './replay.ts';
+import { safety } from './safety.ts';
 
 /** Every command there is, in the order that help lists them: one file each, and one line here. */
-export const commands: readonly Command[] = [plan, replay, print, forecast];
+export const commands: readonly Command[] = [plan, replay, print, forecast, safety];
