@@ -21,7 +21,9 @@ export type DayChart = {
   readonly rows: readonly ChartRow[];
   /** By their starts. Waits and stages of a fire have no row: they are there for the reasons. */
   readonly bars: readonly ChartBar[];
-  readonly batches: readonly { readonly id: BatchId; readonly name: Text }[];
+  /** Named once, for hundreds of bars: so is what a piece is called. */
+  readonly batches: readonly Text[];
+  readonly pieces: readonly Task['piece'][];
   readonly chains: readonly ChartChain[];
 };
 
@@ -35,11 +37,14 @@ export type ChartBar = {
   readonly rows: readonly number[];
   readonly work: Work;
   readonly title: Text;
-  readonly batch: BatchId;
+  /** A place in `batches`. */
+  readonly batch: number;
   readonly pieces: number;
-  readonly piece: Task['piece'];
+  /** A place in `pieces`. */
+  readonly piece: number;
   readonly state: TaskState;
-  readonly plannedStartAt: Instant;
+  /** Where it was planned, if that is a minute or more from where it is. */
+  readonly plannedStartAt: Instant | null;
   /** Projected, or the fact once it is one. */
   readonly startAt: Instant;
   readonly endAt: Instant;
@@ -71,33 +76,54 @@ export function dayChart(live: Live): DayChart {
   const places = new Map<string, number>(
     rows.map((row, place) => [row.kind === 'hand' ? row.person.id : row.slot.id, place]),
   );
+  const pieces = new Map(built.tasks.map(({ piece }) => [JSON.stringify(piece), piece]));
+  const tables: Tables = {
+    rows: places,
+    batches: placesOf(live.index.groups.keys()),
+    pieces: placesOf(pieces.keys()),
+  };
   const bars = built.tasks
-    .map((task) => chartBar(live, task, places))
+    .map((task) => chartBar(live, task, tables))
     .sort((a, b) => a.startAt - b.startAt || (a.id < b.id ? -1 : 1));
   return {
     from: instant(Math.min(live.now, ...bars.map(({ startAt }) => startAt))),
     to: instant(Math.max(live.now, ...bars.map(({ endAt }) => endAt))),
     rows,
     bars,
-    batches: [...live.index.groups.values()].map(({ id, name }) => ({ id, name })),
+    batches: [...live.index.groups.values()].map(({ name }) => name),
+    pieces: [...pieces.values()],
     chains: chainsOf(live),
   };
 }
 
-function chartBar(live: Live, task: Task, places: ReadonlyMap<string, number>): ChartBar {
+/** What is named once: where the rows of hands and racks, the batches and the pieces stand. */
+type Tables = {
+  readonly rows: ReadonlyMap<string, number>;
+  readonly batches: ReadonlyMap<string, number>;
+  readonly pieces: ReadonlyMap<string, number>;
+};
+
+const placesOf = (keys: Iterable<string>): ReadonlyMap<string, number> =>
+  new Map([...new Set(keys)].map((key, place) => [key, place]));
+
+const MINUTE_S = 60;
+
+function chartBar(live: Live, task: Task, tables: Tables): ChartBar {
   const { state, index } = live;
   const { id } = task;
   const { startS, endS } = live.timesOf(id);
+  const plannedS = placementOf(state, index, id).startS;
+  const isMoved = Math.abs(startS - plannedS) >= MINUTE_S;
   return {
     id,
-    rows: rowsOf(live, task).flatMap((row) => places.get(row) ?? []),
+    rows: rowsOf(live, task).flatMap((row) => tables.rows.get(row) ?? []),
     work: task.work,
     title: task.title,
-    batch: task.batch,
+    batch: must(tables.batches.get(task.batch), task.batch),
     pieces: task.pieces,
-    piece: task.piece,
+    piece: must(tables.pieces.get(JSON.stringify(task.piece)), id),
     state: stateOf(live, id),
-    plannedStartAt: live.instantOf(placementOf(state, index, id).startS),
+    plannedStartAt: isMoved ? live.instantOf(plannedS) : null,
     startAt: live.instantOf(startS),
     endAt: live.instantOf(endS),
     ranges: rangesOf(live, task),

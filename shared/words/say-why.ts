@@ -7,19 +7,22 @@ import type { Say } from './say.ts';
 import { textIn } from './say.ts';
 
 /** A bar of the chart in a line: what, how many, for which batch, from when to when. */
-export function sayBar(bar: ChartBar, { batches }: Pick<DayChart, 'batches'>, say: Say): string {
+export function sayBar(
+  bar: ChartBar,
+  { batches, pieces }: Pick<DayChart, 'batches' | 'pieces'>,
+  say: Say,
+): string {
   const words = deskWords[say.language];
-  const batch = batches.find(({ id }) => id === bar.batch);
+  const [batch, piece] = [batches[bar.batch], pieces[bar.piece]];
   const last = bar.ranges.at(-1);
   const range = last ? clockRange(last.lowAt, last.highAt, say) : null;
-  const isMoved = Math.abs(bar.startAt - bar.plannedStartAt) >= 60_000;
   return [
     textIn(bar.title, say),
-    bar.pieces > 0 ? countPieces(bar.pieces, bar.piece, say) : null,
-    batch ? textIn(batch.name, say) : null,
+    piece && bar.pieces > 0 ? countPieces(bar.pieces, piece, say) : null,
+    batch ? textIn(batch, say) : null,
     stateOf(bar, say) ?? clockTime(bar.startAt, say),
     bar.state === 'done' ? null : words.ends(clockTime(bar.endAt, say), range),
-    isMoved ? words.plannedWas(clockTime(bar.plannedStartAt, say)) : null,
+    bar.plannedStartAt ? words.plannedWas(clockTime(bar.plannedStartAt, say)) : null,
   ]
     .filter(Boolean)
     .join(' · ');

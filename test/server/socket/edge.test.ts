@@ -170,3 +170,35 @@ it('turns a view into bytes once, however many screens show it', async () => {
   write.mockRestore();
   expect(written).toHaveLength(1);
 });
+
+it('packs a view as long as a desk’s, and a wall’s it sends as it is', async () => {
+  const socket = new WebSocket(`ws://127.0.0.1:${door.port}/socket.io/?EIO=4&transport=websocket`);
+  const bytesRead = new Promise<() => number>((resolve) => {
+    socket.once('upgrade', ({ socket: wire }) => resolve(() => wire.bytesRead));
+  });
+  socket.once('message', () => socket.send(`40${JSON.stringify(hello)}`));
+  const seen = await bytesRead;
+  /** What the next view weighs, and what of it went over the wire. */
+  const nextView = async (notes: readonly string[]) => {
+    const before = seen();
+    for (const text of notes) await door.hub.command(noteCommand(text));
+    return new Promise<{ readonly view: number; readonly wire: number }>((resolve) => {
+      socket.on('message', function hear(data) {
+        if (!String(data).includes(notes.at(-1) ?? '"view"')) return;
+        socket.off('message', hear);
+        resolve({ view: String(data).length, wire: seen() - before });
+      });
+    });
+  };
+  await nextView([]);
+  const small = await nextView(['salt']);
+  expect(small.wire).toBeGreaterThanOrEqual(small.view);
+  const long = Array.from({ length: 200 }, (_, i) => `note ${i}: ${'the same again '.repeat(40)}`);
+  for (const text of long) await door.hub.command(noteCommand(text));
+  await door.hub.rest();
+  await new Promise((resolve) => setTimeout(resolve, 50));
+  const large = await nextView(['pepper']);
+  expect(large.view).toBeGreaterThan(100_000);
+  expect(large.wire).toBeLessThan(large.view / 4);
+  socket.terminate();
+});
