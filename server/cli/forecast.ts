@@ -7,7 +7,7 @@ import {
   forecast as foresee,
   readForecastFile,
 } from '../../shared/cook/index.ts';
-import type { Seconds } from '../../shared/kernel/index.ts';
+import { readJsonText, type Seconds } from '../../shared/kernel/index.ts';
 import {
   type Language,
   sayCookDoubts,
@@ -76,7 +76,9 @@ type TextRead = { readonly ok: true; readonly text: string; readonly json: unkno
 function textOf(path: string, folder: string): TextRead {
   try {
     const text = readFileSync(resolve(folder, path), 'utf8');
-    return { ok: true, text, json: JSON.parse(text) };
+    const json = readJsonText(text);
+    if (!json.ok) return faulty(json.problems.map((fault) => ({ file: path, ...fault })));
+    return { ok: true, text, json: json.value };
   } catch (fault) {
     const isMissing = (fault as NodeJS.ErrnoException).code === 'ENOENT';
     const found = isMissing ? 'no such file' : (fault as Error).message;

@@ -5,8 +5,8 @@ export type Folder = Map<string, unknown>;
 
 /**
  * Does to the files what a page tells its reader to. After `json` the fence names the file, then a
- * place in it, such as `smokers[0].hottest` or `routes[turkey-sliced].steps`; then `+` to add it at the
- * end of a list, or `after ID` to put it in there. Without a place the keys are taken over.
+ * place in it, such as `smokers[0].hottest` or `routes[turkey-sliced].steps`; then `+` to add it at
+ * the end of a list, or `after ID` to put it in there. Without a place the keys are taken over.
  */
 export function applied(folder: Folder, { words, text }: Fence): Folder {
   const [file = '', place, how, beside] = words.filter((word) => word !== '!');

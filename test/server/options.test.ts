@@ -26,7 +26,7 @@ describe('the command line', () => {
     expect(optionsOf('--data', 'mine')?.folder).toEqual({ kind: 'kitchen', path: 'mine' });
   });
 
-  it('gives a new kitchen every dish of the demo when it is told to, and only a new kitchen', () => {
+  it('gives a new kitchen every dish of the demo when it is told to, and no other', () => {
     expect(optionsOf('--data', 'mine', '--all-dishes')?.folder).toEqual({
       kind: 'kitchen',
       path: 'mine',

@@ -44,7 +44,7 @@ describe('an empty folder', () => {
 });
 
 describe('an editor', () => {
-  it('finds the schema of each file beside it, also after a plan was written by the hub', async () => {
+  it('finds the schema of each file beside it, also once the hub has written a plan', async () => {
     const closing = createClosing();
     await openFolder({ kind: 'kitchen', path: folder }, closing).log.close();
     await closing.run();
