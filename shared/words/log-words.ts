@@ -37,7 +37,8 @@ export type LogWords = {
     sold(dish: string, sold: number): string;
     soldOut(dish: string): string;
     emptied(batch: string): string;
-    carried(batch: string, weight: string): string;
+    /** Nothing of it is kept where there is no weight. */
+    carried(batch: string, weight: string | null): string;
     closed(goesOn: string | null): string;
     undone(what: string | null): string;
   };
@@ -82,7 +83,8 @@ const english: LogWords = {
     sold: (dish, sold) => `${sold} sold: ${dish}`,
     soldOut: (dish) => `sold out: ${dish}`,
     emptied: (batch) => `empty: ${batch}`,
-    carried: (batch, weight) => `${weight} kept for another day: ${batch}`,
+    carried: (batch, weight) =>
+      weight ? `${weight} kept for another day: ${batch}` : `thrown out: ${batch}`,
     closed: (goesOn) => `day closed${goesOn ? `; goes on: ${goesOn}` : ''}`,
     undone: (what) => (what ? `undone: ${what}` : 'undone'),
   },
@@ -126,7 +128,8 @@ const spanish: LogWords = {
     sold: (dish, sold) => `${sold} vendidas: ${dish}`,
     soldOut: (dish) => `agotado: ${dish}`,
     emptied: (batch) => `vacía: ${batch}`,
-    carried: (batch, weight) => `${weight} para otro día: ${batch}`,
+    carried: (batch, weight) =>
+      weight ? `${weight} para otro día: ${batch}` : `a la basura: ${batch}`,
     closed: (goesOn) => `día cerrado${goesOn ? `; sigue: ${goesOn}` : ''}`,
     undone: (what) => (what ? `deshecho: ${what}` : 'deshecho'),
   },

@@ -80,7 +80,10 @@ function sayHappening(said: Happening, { happening: words }: LogWords, say: Say)
     case 'panEmptied':
       return words.emptied(textIn(said.batch, say));
     case 'leftCarriedOver':
-      return words.carried(textIn(said.batch, say), weight(said.weightKg, say));
+      return words.carried(
+        textIn(said.batch, say),
+        said.weightKg > 0 ? weight(said.weightKg, say) : null,
+      );
     case 'dayClosed': {
       const goesOn = said.goesOn.map((batch) => textIn(batch, say)).join(', ');
       return words.closed(goesOn || null);

@@ -26,6 +26,8 @@ const pages = [
   'desk.html',
   'desk.html#smokers',
   'desk.html#pull',
+  'desk.html#close',
+  'station.html?station=trim,mix',
   'desk.html#log',
   'desk.html?ground=night&language=es',
   '',
