@@ -22,6 +22,8 @@ export type ImproveOptions = {
 export type Improved = {
   /** As good as the one given, or better. */
   readonly schedule: Schedule;
+  /** Of the schedule given, and of this one. */
+  readonly before: Worth;
   readonly worth: Worth;
   /** No schedule whose waits are as long has an `aheadS` below this. */
   readonly aheadLeastS: number;
@@ -51,6 +53,7 @@ class Improvement {
   readonly #options: ImproveOptions;
   readonly #random: Random;
   readonly #lateS: readonly number[];
+  readonly #before: Worth;
   #best: Schedule;
   #worth: Worth;
   #steps = 0;
@@ -61,7 +64,8 @@ class Improvement {
     this.#random = seeded(options.seed);
     this.#measure = measureOf(problem);
     this.#best = schedule;
-    this.#worth = worthOf(problem, schedule, this.#measure);
+    this.#before = worthOf(problem, schedule, this.#measure);
+    this.#worth = this.#before;
     const ends = new Map(schedule.placements.map((each) => [each.activity, each]));
     this.#lateS = problem.goals.map(({ activity, end, dueS }) =>
       Math.max(0, (ends.get(activity)?.[`${end}S`] ?? dueS) - dueS),
@@ -84,9 +88,9 @@ class Improvement {
   }
 
   #answer(aheadLeastS: number): Improved {
-    const [schedule, worth] = [this.#best, this.#worth];
+    const [schedule, before, worth] = [this.#best, this.#before, this.#worth];
     const isProven = worth.aheadS <= aheadLeastS;
-    return { schedule, worth, aheadLeastS, isProven, steps: this.#steps };
+    return { schedule, before, worth, aheadLeastS, isProven, steps: this.#steps };
   }
 
   /** Whether the schedule that stands is now as good as any with waits of its length. */
