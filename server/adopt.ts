@@ -44,11 +44,14 @@ export type PlanMade =
       readonly conflicts: readonly Conflict[];
     };
 
+/** A trial says sooner whether there is a plan; it is none that anybody would follow. */
+export type Effort = { readonly isTrial?: boolean };
+
 /** Works a cook plan out into tasks and a schedule, or says why it cannot be. */
-export function makePlan(files: PlanFiles, version: number): PlanMade {
+export function makePlan(files: PlanFiles, version: number, effort: Effort = {}): PlanMade {
   const made = built(files);
   if (!made.ok) return made;
-  const planned = planDay(made.day, construct, { seed: SEED });
+  const planned = planDay(made.day, construct, { seed: SEED, ...effort });
   if (!planned.ok) {
     return { ok: false, why: 'no-schedule', built: made.day, conflicts: planned.conflicts };
   }
@@ -67,7 +70,7 @@ export type PlanRevised =
   | Extract<PlanMade, { ok: false }>;
 
 /** The next version of the plan of a running day: what has started stands. */
-export function revisePlan(files: PlanFiles, live: Live): PlanRevised {
+export function revisePlan(files: PlanFiles, live: Live, effort: Effort = {}): PlanRevised {
   const { plan } = live.index;
   const made = built(files, keepingOf(plan, files.cookPlan, startedIn(live)));
   if (!made.ok) return made;
@@ -79,7 +82,7 @@ export function revisePlan(files: PlanFiles, live: Live): PlanRevised {
     shut: shutIn(live),
     came: cameOf(live.state, live.index),
   };
-  const revised = revise(revision, construct, { seed: SEED });
+  const revised = revise(revision, construct, { seed: SEED, ...effort });
   if (!revised.ok) {
     if (revised.why === 'refused') return revised;
     const { conflicts } = revised;
@@ -91,7 +94,8 @@ export function revisePlan(files: PlanFiles, live: Live): PlanRevised {
   return { ok: true, plan: next, planned };
 }
 
-function built(files: PlanFiles, keeping?: Keeping) {
+/** The day that files ask for, in tasks; what has started of it can be kept. */
+export function built(files: PlanFiles, keeping?: Keeping) {
   const { cookPlan, kitchen, catalogue } = files;
   const profile = profileNamed(kitchen.limits);
   if (profile === null) {
@@ -106,7 +110,7 @@ function built(files: PlanFiles, keeping?: Keeping) {
 }
 
 /** No schedule is published that the independent checker has a word against. */
-function mustKeep(problem: Problem, schedule: Schedule): void {
+export function mustKeep(problem: Problem, schedule: Schedule): void {
   const violations = check(problem, schedule);
   assert(violations.length === 0, `the schedule breaks ${JSON.stringify(violations[0])}`);
 }

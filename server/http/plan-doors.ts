@@ -52,6 +52,10 @@ export function planDoors({ desk, planner, names }: PlanDoorParts): Router {
     const asked = draft.safeParse(body);
     return asked.success ? desk.try(by, asked.data.plan, asked.data.language) : null;
   });
+  door('/nearest', 'draftPlan', (by, body) => {
+    const asked = draft.safeParse(body);
+    return asked.success ? desk.nearest(by, asked.data.plan, asked.data.language) : null;
+  });
   door('/take', 'takePlan', (by, body) => {
     const asked = draft.safeParse(body);
     return asked.success ? desk.take(by, asked.data.plan, asked.data.language) : null;

@@ -1,5 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import type { DraftAsk, Drafted } from './draft.ts';
+import type { Nearest, NearestAsk } from './nearest.ts';
 
 /** Tries plans beside the hub's own thread. */
 export type Drafts = {
@@ -8,14 +9,16 @@ export type Drafts = {
    * types wants to know of the last letter.
    */
   try(screen: string, asked: () => DraftAsk): Promise<Drafted | null>;
+  /** What would fit; null also where a later ask of the same screen came before its turn. */
+  nearest(screen: string, asked: () => NearestAsk): Promise<Nearest | null>;
   close(): Promise<void>;
 };
 
 type Waiting = {
   readonly screen: string;
   /** Read when its turn comes: the day goes on meanwhile. */
-  readonly asked: () => DraftAsk;
-  readonly resolve: (drafted: Drafted | null) => void;
+  readonly asked: () => DraftAsk | NearestAsk;
+  readonly resolve: (found: unknown) => void;
   readonly reject: (fault: unknown) => void;
 };
 
@@ -31,7 +34,7 @@ export function createDrafts(): Drafts {
     if (worker) return worker;
     // Its own beginning says all it needs of how to run.
     const begun = new Worker(WORK, { execArgv: [] });
-    begun.on('message', (drafted: Drafted) => settle((each) => each.resolve(drafted)));
+    begun.on('message', (found: unknown) => settle((each) => each.resolve(found)));
     begun.on('error', (fault) => {
       worker = null;
       settle((each) => each.reject(fault));
@@ -64,15 +67,19 @@ export function createDrafts(): Drafts {
     }
   }
 
+  function put<Found>(screen: string, asked: Waiting['asked']): Promise<Found | null> {
+    for (const old of waiting.filter((each) => each.screen === screen)) old.resolve(null);
+    waiting = waiting.filter((each) => each.screen !== screen);
+    return new Promise((resolve, reject) => {
+      const found = (its: unknown) => resolve(its as Found | null);
+      waiting.push({ screen, asked, resolve: found, reject });
+      next();
+    });
+  }
+
   return {
-    try(screen, asked) {
-      for (const old of waiting.filter((each) => each.screen === screen)) old.resolve(null);
-      waiting = waiting.filter((each) => each.screen !== screen);
-      return new Promise((resolve, reject) => {
-        waiting.push({ screen, asked, resolve, reject });
-        next();
-      });
-    },
+    try: put<Drafted>,
+    nearest: put<Nearest>,
     async close() {
       for (const each of waiting) each.resolve(null);
       waiting = [];

@@ -7,7 +7,7 @@ import {
   type PlanFiles,
   writtenOut,
 } from '../../shared/plan/index.ts';
-import type { PlanShown, PlanTried } from '../../shared/protocol/index.ts';
+import type { PlanNearest, PlanShown, PlanTried } from '../../shared/protocol/index.ts';
 import { type Language, sayPlanFits, sayPlanOffer } from '../../shared/words/index.ts';
 import { adoption } from '../adopt.ts';
 import { writePlan } from '../folder/index.ts';
@@ -29,6 +29,8 @@ export type PlanDesk = {
   edit(plan: unknown, edit: PlanEdit, language: Language): PlanEdited | null;
   /** What a plan would do. Nothing is kept. */
   try(by: Planner, plan: unknown, language: Language): Promise<PlanTried>;
+  /** What would fit of a plan that does not; null where more portions are not what is wrong. */
+  nearest(by: Planner, plan: unknown, language: Language): Promise<PlanNearest>;
   /** Takes it if it fits: into the folder, and on the day that runs as its next version. */
   take(by: Planner, plan: unknown, language: Language): Promise<Taken>;
   /** Takes back what was taken last on the day that runs: the plan before is the next version. */
@@ -76,6 +78,13 @@ export function createPlanDesk(parts: Parts): PlanDesk {
       const drafted = await draftOf(parts, by.caller, read.files, language);
       return drafted ? said(drafted, read.files, language) : STALE;
     },
+    async nearest(by, plan, language) {
+      const read = sources.read(plan, language);
+      const before = read.ok ? sources.planOf(read.files.cookPlan.day) : null;
+      if (!read.ok || !before) return { nearest: null };
+      const asked = () => ({ ...askOf(parts, read.files, language), before });
+      return { nearest: await parts.drafts.nearest(by.caller, asked) };
+    },
     async take(by, plan, language) {
       const read = sources.read(plan, language);
       if (!read.ok) return { fits: false, lines: read.lines };
@@ -99,17 +108,13 @@ function batchesIn({ plan }: DayState): PlanShown['batches'] {
   });
 }
 
-function draftOf(
-  { hub, drafts, now }: Parts,
-  screen: string,
-  files: PlanFiles,
-  language: Language,
-) {
-  return drafts.try(screen, () => {
-    const { state } = hub;
-    const runs = state.plan?.built.day === files.cookPlan.day && isUnsettled(state);
-    return { files, state: runs ? state : null, now: now(), language };
-  });
+const draftOf = (parts: Parts, screen: string, files: PlanFiles, language: Language) =>
+  parts.drafts.try(screen, () => askOf(parts, files, language));
+
+function askOf({ hub, now }: Parts, files: PlanFiles, language: Language) {
+  const { state } = hub;
+  const runs = state.plan?.built.day === files.cookPlan.day && isUnsettled(state);
+  return { files, state: runs ? state : null, now: now(), language };
 }
 
 function said(drafted: Drafted, { kitchen }: PlanFiles, language: Language): PlanTried {

@@ -59,6 +59,39 @@ function editedDish(dish: PlannedDish, edit: PlanEdit, built: BuiltDay): Planned
   }
 }
 
+/** Portions that a plan asks for of a dish at a service; nought where it has none. */
+export function portionsIn({ services }: CookPlan, at: DishAt): number {
+  const dishes = services.find(({ id }) => id === at.service)?.dishes;
+  const dish = dishes?.find((each) => each.dish === at.dish);
+  if (!dish) return 0;
+  const { batches, sales } = dish;
+  if (batches) return sum(batches.map(({ portions }) => portions));
+  return sales.by === 'shape' ? sales.portions : sum(sales.portions);
+}
+
+/** The plan with so many of a dish; batches that it names are scaled. Of none it is left out. */
+export function askingFor(plan: CookPlan, at: DishAt, portions: number): CookPlan {
+  const services = plan.services.map((service) => {
+    if (service.id !== at.service) return service;
+    const dishes = service.dishes.flatMap((dish) => {
+      if (dish.dish !== at.dish) return [dish];
+      return portions < 1 ? [] : [scaled(dish, portions)];
+    });
+    return { ...service, dishes };
+  });
+  return { ...plan, services: services.filter(({ dishes }) => dishes.length > 0) };
+}
+
+function scaled(dish: PlannedDish, portions: number): PlannedDish {
+  const { batches } = dish;
+  if (!batches) return withPortions(dish, portions);
+  const was = sum(batches.map((each) => each.portions));
+  const share = (each: number) => Math.max(1, Math.floor((each * portions) / was));
+  return { ...dish, batches: batches.map((each) => ({ ...each, portions: share(each.portions) })) };
+}
+
+const sum = (numbers: readonly number[]) => numbers.reduce((a, b) => a + b, 0);
+
 type BatchEdit = Exclude<PlanEdit, { kind: 'portions' | 'choose' }>;
 
 function editedBatches(
@@ -108,11 +141,11 @@ function withBatches(
 function withPortions({ batches: _old, ...dish }: PlannedDish, portions: number): PlannedDish {
   const { sales } = dish;
   if (sales.by === 'shape') return { ...dish, sales: { ...sales, portions } };
-  const was = sales.portions.reduce((sum, each) => sum + each, 0);
-  const scaled = sales.portions.map((each) => Math.floor((each * portions) / Math.max(1, was)));
+  const was = sum(sales.portions);
+  const shares = sales.portions.map((each) => Math.floor((each * portions) / Math.max(1, was)));
   const busiest = sales.portions.indexOf(Math.max(...sales.portions));
-  const left = portions - scaled.reduce((sum, each) => sum + each, 0);
-  const counted = scaled.map((each, quarter) => (quarter === busiest ? each + left : each));
+  const left = portions - sum(shares);
+  const counted = shares.map((each, quarter) => (quarter === busiest ? each + left : each));
   return { ...dish, sales: { ...sales, portions: counted } };
 }
 

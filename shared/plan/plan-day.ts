@@ -16,6 +16,7 @@ import type { Aim, BuiltDay } from './built.ts';
 import { layOut } from './lay-out.ts';
 import { overbooked } from './overbooked.ts';
 import { keptApart, keptOut, pooled } from './pooled.ts';
+import { remembering } from './remembering.ts';
 import { kitchenResource } from './resources.ts';
 import { withRounds } from './rounds.ts';
 
@@ -53,25 +54,28 @@ export function planDay(day: BuiltDay, planner: Planner, options: Options): DayP
 }
 
 function mainWork(day: BuiltDay, planner: Planner, options: Options): Planned {
+  if (options.isTrial) return planner(day.problem, options);
   const wishes = wishesOf(day);
+  const trial = { ...options, isTrial: true };
   const ask = remembering(planner);
   const roomy = new Map([wishes[0], wishes.at(-1)].map((wish) => [wish, wish && pooled(wish)]));
   // Neither the dearest wish nor the humblest finds time for everything, wherever it lies: then
   // none between them does, and what is left is to say why.
-  if ([...roomy.values()].every((wish) => wish && !ask(wish, options).ok)) {
+  if ([...roomy.values()].every((wish) => wish && !ask(wish, trial).ok)) {
     return planner(day.problem, { ...options, attempts: ATTEMPTS_TO_SAY_WHY });
   }
-  const inOne = (wish: Problem) => inOneStep(wish, ask, options);
-  const inTwo = (wish: Problem) => inTwoSteps(wish, roomy.get(wish) ?? pooled(wish), ask, options);
+  const inOne = (wish: Problem) => inOneStep(wish, ask, trial);
+  const inTwo = (wish: Problem) => inTwoSteps(wish, roomy.get(wish) ?? pooled(wish), ask, trial);
   const schedule = freshest(wishes, inTwo, day) ?? freshest(wishes, inOne, day);
-  return schedule ? { ok: true, schedule } : ask(day.problem, options);
+  return schedule ? { ok: true, schedule } : planner(day.problem, options);
 }
 
 /** The schedule of a day of which much stands: what is left is planned with its racks in one. */
 export function planAround(day: BuiltDay, planner: Planner, options: Options): Planned {
   const proof = overbooked(day.problem);
   if (proof) return { ok: false, conflicts: [proof] };
-  const inOne = (wish: Problem) => inOneStep(wish, planner, options);
+  if (options.isTrial) return planner(day.problem, options);
+  const inOne = (wish: Problem) => inOneStep(wish, planner, { ...options, isTrial: true });
   const schedule = freshest(wishesOf(day), inOne, day);
   return schedule ? { ok: true, schedule } : planner(day.problem, options);
 }
@@ -79,16 +83,6 @@ export function planAround(day: BuiltDay, planner: Planner, options: Options): P
 function inOneStep(wish: Problem, planner: Planner, options: Options): Schedule | null {
   const planned = planner(wish, options);
   return planned.ok ? planned.schedule : null;
-}
-
-/** The same planner, which answers what it was asked before from memory. */
-function remembering(planner: Planner): Planner {
-  const answers = new WeakMap<Problem, Planned>();
-  return (problem, options) => {
-    const answer = answers.get(problem) ?? planner(problem, options);
-    answers.set(problem, answer);
-    return answer;
-  };
 }
 
 /** The first schedule that is on time and fresh, or of those on time the freshest. */
@@ -109,7 +103,7 @@ function freshest(
 }
 
 /** What is wished for, the most first: time in hand is worth more than an unchanged fire. */
-function wishesOf({ problem, aims }: BuiltDay): Problem[] {
+export function wishesOf({ problem, aims }: BuiltDay): Problem[] {
   const atHome = withFiresKept(problem, aims);
   return [
     withTimeInHand(atHome, aims, 1),
@@ -170,7 +164,7 @@ function inTwoSteps(
 }
 
 /** Everything where it is: the planner has only to say what waits for what. */
-function pinned(problem: Problem, { placements }: Pick<Schedule, 'placements'>): Problem {
+export function pinned(problem: Problem, { placements }: Pick<Schedule, 'placements'>): Problem {
   const placed = new Map(placements.map(({ activity, ...pin }) => [activity, pin]));
   return {
     ...problem,

@@ -57,6 +57,11 @@ export type PlanTried = {
   readonly lines: readonly string[];
 };
 
+/** The plan with as many portions as were found to fit, and the sentence; null where none was. */
+export type PlanNearest = {
+  readonly nearest: { readonly line: string; readonly plan: CookPlan } | null;
+};
+
 export type PlanAnswer<Found> =
   | ({ readonly ok: true } & Found)
   | { readonly ok: false; readonly refusal: Refusal };

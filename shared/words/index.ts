@@ -13,6 +13,7 @@ export { sayBecause, sayInHand, saySlot } from './reasons.ts';
 export { sayRefusal } from './refusals.ts';
 export { saySafety } from './safety-words.ts';
 export { type Language, type Say, textIn } from './say.ts';
+export { sayBettering } from './say-bettering.ts';
 export { sayCookDoubts, sayCookFault, sayForecast } from './say-cook.ts';
 export { sayLogged } from './say-logged.ts';
 export { sayNews } from './say-news.ts';

@@ -1,5 +1,5 @@
 import type { Seconds } from '../kernel/index.ts';
-import type { PlanOffer } from '../view/index.ts';
+import type { PlanOffer, Text } from '../view/index.ts';
 import { durationWords } from './amounts.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
@@ -15,6 +15,8 @@ type Phrases = {
   others(tasks: number): string;
   readonly nothing: string;
   readonly fits: string;
+  nearest(dishes: string): string;
+  portions(service: string, dish: string, portions: number): string;
 };
 
 const english: Phrases = {
@@ -32,6 +34,8 @@ const english: Phrases = {
   others: (tasks) => `${tasks} ${tasks === 1 ? 'task' : 'tasks'} of other batches move`,
   nothing: 'nothing else moves',
   fits: 'It fits.',
+  nearest: (dishes) => `The most that was found to fit: ${dishes}.`,
+  portions: (service, dish, portions) => `${service}, ${dish}: ${portions} portions`,
 };
 
 const spanish: Phrases = {
@@ -50,6 +54,8 @@ const spanish: Phrases = {
     tasks === 1 ? 'se mueve 1 tarea de otras tandas' : `se mueven ${tasks} tareas de otras tandas`,
   nothing: 'nada más se mueve',
   fits: 'Cabe.',
+  nearest: (dishes) => `Lo más que se halló que cabe: ${dishes}.`,
+  portions: (service, dish, portions) => `${service}, ${dish}: ${portions} porciones`,
 };
 
 const languages = { en: english, es: spanish } as const;
@@ -80,3 +86,19 @@ export function sayPlanOffer(offer: PlanOffer, say: Say): string[] {
 /** What is said of a plan for another day than the running one, where nothing stands against it. */
 export const sayPlanFits = ({ language }: Pick<Say, 'language'>): string =>
   languages[language].fits;
+
+/** What would fit, of dishes that were asked for more of. */
+export function sayNearestPlan(
+  dishes: readonly {
+    readonly serviceName: Text;
+    readonly dishName: Text;
+    readonly portions: number;
+  }[],
+  say: Say,
+): string {
+  const words = languages[say.language];
+  const named = dishes.map(({ serviceName, dishName, portions }) =>
+    words.portions(textIn(serviceName, say), textIn(dishName, say), portions),
+  );
+  return words.nearest(named.join('; '));
+}

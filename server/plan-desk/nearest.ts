@@ -1,0 +1,70 @@
+import { openLive } from '../../shared/day/index.ts';
+import type { Text } from '../../shared/kernel/index.ts';
+import { askingFor, type CookPlan, type PlanFiles, portionsIn } from '../../shared/plan/index.ts';
+import { sayNearestPlan } from '../../shared/words/index.ts';
+import { type Effort, makePlan, revisePlan } from '../adopt.ts';
+import { sayIn } from '../why-not-planned.ts';
+import type { DraftAsk } from './draft.ts';
+
+/** A plan that does not fit, and one that does: as it runs, or as it was. */
+export type NearestAsk = DraftAsk & { readonly before: CookPlan };
+
+/** The plan with as many portions as were found to fit, and the sentence that says so. */
+export type Nearest = { readonly line: string; readonly plan: CookPlan };
+
+/** Nobody waits longer to be told what would fit; what was found by then is told. */
+const MOST_MS = 8_000;
+
+/**
+ * Between what fits and what does not, the most portions that fit, of all dishes that are asked
+ * for more of. Null where nothing is asked for more of, or where it is not that which does not fit.
+ */
+export function nearestOf(ask: NearestAsk, nowMs = () => performance.now()): Nearest | null {
+  const { files, before, language } = ask;
+  const more = askedMore(files, before);
+  const most = Math.max(0, ...more.map(({ is, was }) => is - was));
+  const endMs = nowMs() + MOST_MS;
+  const at = (step: number): CookPlan =>
+    more.reduce((plan, each) => {
+      const { is, was } = each;
+      return askingFor(plan, each, was + Math.floor(((is - was) * step) / most));
+    }, files.cookPlan);
+  if (most === 0 || !fits(at(0), ask, { isTrial: true })) return null;
+  let [enough, tooMany] = [0, most];
+  while (tooMany - enough > 1 && nowMs() < endMs) {
+    const middle = Math.floor((enough + tooMany) / 2);
+    if (fits(at(middle), ask, { isTrial: true })) enough = middle;
+    else tooMany = middle;
+  }
+  const plan = at(enough);
+  // What is offered is worked out as it would be taken.
+  if (!fits(plan, ask, {})) return null;
+  const named = more.map((each) => ({ ...each, portions: portionsIn(plan, each) }));
+  return { plan, line: sayNearestPlan(named, sayIn(language, files.kitchen)) };
+}
+
+type Asked = {
+  readonly service: string;
+  readonly dish: string;
+  readonly serviceName: Text;
+  readonly dishName: Text;
+  readonly is: number;
+  readonly was: number;
+};
+
+function askedMore({ cookPlan, catalogue }: PlanFiles, before: CookPlan): Asked[] {
+  return cookPlan.services.flatMap(({ id: service, name: serviceName, dishes }) =>
+    dishes.flatMap(({ dish }): Asked[] => {
+      const is = portionsIn(cookPlan, { service, dish });
+      const was = portionsIn(before, { service, dish });
+      const dishName = catalogue.dishes.find(({ id }) => id === dish)?.name ?? { en: dish };
+      return is <= was ? [] : [{ service, dish, serviceName, dishName, is, was }];
+    }),
+  );
+}
+
+function fits(cookPlan: CookPlan, { files, state, now }: DraftAsk, effort: Effort): boolean {
+  const asked = { ...files, cookPlan };
+  if (!state?.plan) return makePlan(asked, 1, effort).ok;
+  return revisePlan(asked, openLive(state, now), effort).ok;
+}

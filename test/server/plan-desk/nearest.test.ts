@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { makePlan } from '../../../server/adopt.ts';
+import { nearestOf } from '../../../server/plan-desk/nearest.ts';
+import { instant, must } from '../../../shared/kernel/index.ts';
+import { type CookPlan, portionsIn } from '../../../shared/plan/index.ts';
+import { filesWith, kitchenEveryDay, onePlan } from '../../shared/plan/three-elms.ts';
+
+const files = filesWith({ kitchen: kitchenEveryDay, cookPlan: onePlan({}) });
+const before = files.cookPlan;
+const at = { service: 'noon', dish: 'ribs' };
+const asking = (portions: number): CookPlan => ({
+  ...before,
+  services: before.services.map((service) => ({
+    ...service,
+    dishes: service.dishes.map((dish) => ({
+      ...dish,
+      sales: { by: 'shape', portions, shape: 'even' },
+    })),
+  })),
+});
+const ask = (cookPlan: CookPlan, language: 'en' | 'es' = 'en') => ({
+  files: { ...files, cookPlan },
+  before,
+  state: null,
+  now: instant(0),
+  language,
+});
+const still = () => 0;
+
+describe('the nearest plan that fits', () => {
+  it('asks for more than before and less than does not fit, and can be taken', () => {
+    const found = must(nearestOf(ask(asking(2000)), still), 'something that fits');
+    const most = portionsIn(found.plan, at);
+    expect(most).toBeGreaterThan(portionsIn(before, at));
+    expect(most).toBeLessThan(2000);
+    expect(makePlan({ ...files, cookPlan: found.plan }, 1)).toMatchObject({ ok: true });
+    expect(found.line).toContain(`: ${most} portions.`);
+  });
+
+  it('is what was found when the time is over', () => {
+    let lookedAt = 0;
+    const found = nearestOf(ask(asking(2000), 'es'), () => 5_000 * lookedAt++);
+    const { plan, line } = must(found, 'what fits');
+    const most = portionsIn(plan, at);
+    expect(most).toBeLessThan(2000);
+    expect(line).toMatch(new RegExp(`^Lo más que se halló que cabe: .*: ${most} porciones`));
+    expect(lookedAt).toBeLessThan(5);
+  });
+
+  it('is none where no dish is asked for more of, or more is not what is wrong', () => {
+    expect(nearestOf(ask(before), still)).toBeNull();
+    const early = asking(2000);
+    const services = early.services.map((service) => ({ ...service, opens: '02:00' as never }));
+    expect(nearestOf(ask({ ...early, services }), still)).toBeNull();
+  });
+});
