@@ -2,6 +2,7 @@ import type {
   CookPlan,
   PlanAnswer,
   PlanEdit,
+  PlanNearest,
   PlanShown,
   PlanTried,
 } from '../../shared/protocol/index.ts';
@@ -13,6 +14,7 @@ export type PlanDoors = {
   show(day: string | null): Promise<PlanAnswer<PlanShown>>;
   edit(plan: CookPlan, edit: PlanEdit): Promise<PlanAnswer<{ readonly plan: CookPlan }>>;
   draft(plan: CookPlan): Promise<PlanAnswer<PlanTried>>;
+  nearest(plan: CookPlan): Promise<PlanAnswer<PlanNearest>>;
   take(plan: CookPlan): Promise<PlanAnswer<PlanTried>>;
   undo(): Promise<PlanAnswer<PlanTried>>;
 };
@@ -40,6 +42,7 @@ export function planDoors({ token, language }: Device, ask: typeof fetch = fetch
     show: (day) => at('show', { day }),
     edit: (plan, edit) => at('edit', { plan, edit, language: language() }),
     draft: (plan) => at('draft', { plan, language: language() }),
+    nearest: (plan) => at('nearest', { plan, language: language() }),
     take: (plan) => at('take', { plan, language: language() }),
     undo: () => at('undo', { language: language() }),
   };

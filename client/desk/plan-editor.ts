@@ -4,6 +4,7 @@ import type {
   CookPlan,
   PlanAnswer,
   PlanEdit,
+  PlanNearest,
   PlanShown,
   PlanTried,
 } from '../../shared/protocol/index.ts';
@@ -13,7 +14,8 @@ import { Part } from '../parts/part.ts';
 import { readSettings } from '../shell/settings.ts';
 import { base } from '../theme/index.ts';
 import { formStyle } from './form-style.ts';
-import { newDish, weekAfter } from './new-in-plan.ts';
+import { planOn, withNewService } from './new-in-plan.ts';
+import './plan-day.ts';
 import { type PlanDoors, planDoors } from './plan-doors.ts';
 import { planStyle } from './plan-editor.css.ts';
 import './plan-service.ts';
@@ -53,6 +55,8 @@ export class PlanEditor extends Part {
   @state() private shown: PlanShown | null = null;
   @state() private typed: CookPlan | null = typedPlan();
   @state() private tried: PlanTried | null = null;
+  /** Null while it is looked for, and where nothing was found. */
+  @state() private nearest: PlanNearest['nearest'] = null;
   @state() private refusal: Refusal | null = null;
   @state() private phase: Phase = 'still';
 
@@ -93,6 +97,8 @@ export class PlanEditor extends Part {
       .phase=${phase}
       .tried=${tried}
       .refusal=${this.refusal}
+      .nearest=${this.nearest}
+      @nearest=${() => this.nearest && this.#type(this.nearest.plan)}
       ?changed=${typed !== null}
     >
       <button
@@ -109,7 +115,7 @@ export class PlanEditor extends Part {
       }
       ${
         shown?.canUndo && !typed
-          ? html`<button @click=${() => this.#undo()}>${said.undo}</button>`
+          ? html`<button @click=${() => this.#settle(() => this.doors.undo())}>${said.undo}</button>`
           : nothing
       }
     </plan-verdict>`;
@@ -118,16 +124,13 @@ export class PlanEditor extends Part {
   #sheet(plan: CookPlan, shown: PlanShown) {
     const { said, say } = this;
     const isRunning = plan.day === shown.runs;
-    return html`<label>
-        ${said.day}
-        <input type="date" .value=${plan.day} @change=${this.#copyTo} list="days" />
-        <datalist id="days">
-          ${shown.days.map((day) => html`<option value=${day}></option>`)}
-        </datalist>
-      </label>
-      <button @click=${() => this.#toDay(weekAfter(plan.day))}>
-        ${said.copyTo} ${weekAfter(plan.day)}
-      </button>
+    return html`<plan-day
+        .say=${say}
+        .day=${plan.day}
+        .days=${shown.days}
+        @to-day=${({ detail }: CustomEvent<string>) => this.#type(planOn(plan, detail))}
+        @from-day=${({ detail }: CustomEvent<string>) => this.#copy(detail, plan.day)}
+      ></plan-day>
       ${plan.services.map(
         (service, place) => html`<plan-service
           .say=${say}
@@ -139,15 +142,15 @@ export class PlanEditor extends Part {
           @batch-edit=${({ detail }: CustomEvent<PlanEdit>) => this.#edit(plan, detail)}
         ></plan-service>`,
       )}
-      <button @click=${() => this.#addService(plan, shown)}>${said.addService}</button>`;
+      <button @click=${() => this.#type(withNewService(plan, shown.menu))}>${said.addService}</button>`;
   }
 
-  readonly #copyTo = ({ target }: Event) => this.#toDay((target as HTMLInputElement).value);
-
-  /** The same plan for another day; services keep their wall times. */
-  #toDay(day: string): void {
-    const { plan } = this;
-    if (plan && day !== '') this.#type({ ...plan, day: day as CookPlan['day'] });
+  /** The plan of another day for this one; services keep their wall times. */
+  async #copy(from: string, to: string): Promise<void> {
+    await this.#asking(async () => {
+      const answer = await this.doors.show(from);
+      if (answer.ok && answer.plan) this.#type(planOn(answer.plan, to));
+    });
   }
 
   #changeService(plan: CookPlan, place: number, changed: Service | null): void {
@@ -155,16 +158,6 @@ export class PlanEditor extends Part {
       ? plan.services.with(place, changed)
       : plan.services.toSpliced(place, 1);
     this.#type({ ...plan, services });
-  }
-
-  #addService(plan: CookPlan, { menu }: PlanShown): void {
-    const dish = menu.dishes[0];
-    const last = plan.services.at(-1);
-    if (!dish) return;
-    const id = `service-${plan.services.length + 1}`;
-    const opens = last?.closes ?? '12:00';
-    const service = { id, name: { en: id }, opens, closes: '23:00', dishes: [newDish(dish.id)] };
-    this.#type({ ...plan, services: [...plan.services, service as unknown as Service] });
   }
 
   #type(plan: CookPlan): void {
@@ -176,11 +169,15 @@ export class PlanEditor extends Part {
   #forget(): void {
     this.typed = null;
     this.tried = null;
+    this.nearest = null;
+    this.refusal = null;
     keepTyped(null);
   }
 
   #tryLater(): void {
     this.tried = null;
+    this.nearest = null;
+    this.refusal = null;
     this.phase = 'trying';
     clearTimeout(this.#quiet);
     this.#quiet = setTimeout(() => void this.#try(), QUIET_MS);
@@ -192,17 +189,20 @@ export class PlanEditor extends Part {
     await this.#asking(async () => {
       const answer = await this.doors.draft(asked);
       // What was typed meanwhile has been asked for by itself.
-      if (this.typed === asked && !(answer.ok && answer.stale)) this.#hear(answer);
+      if (this.typed !== asked || (answer.ok && answer.stale)) return;
+      this.#hear(answer);
+      if (answer.ok && !answer.fits) await this.#lookForNearest(asked);
     });
+  }
+
+  async #lookForNearest(asked: CookPlan): Promise<void> {
+    const answer = await this.doors.nearest(asked);
+    if (this.typed === asked && answer.ok) this.nearest = answer.nearest;
   }
 
   async #take(): Promise<void> {
     const { typed } = this;
     if (typed) await this.#settle(() => this.doors.take(typed));
-  }
-
-  #undo(): Promise<void> {
-    return this.#settle(() => this.doors.undo());
   }
 
   async #settle(ask: () => Promise<PlanAnswer<PlanTried>>): Promise<void> {
@@ -226,8 +226,9 @@ export class PlanEditor extends Part {
   async #show(): Promise<void> {
     await this.#asking(async () => {
       const answer = await this.doors.show(this.typed?.day ?? null);
+      // Why a plan was not taken stays until something else is tried.
       if (answer.ok) this.shown = answer;
-      this.refusal = answer.ok ? null : answer.refusal;
+      else this.refusal = answer.refusal;
     });
   }
 

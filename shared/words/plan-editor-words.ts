@@ -30,7 +30,9 @@ export type PlanEditorWords = {
   readonly take: string;
   readonly undo: string;
   readonly forget: string;
+  readonly useNearest: string;
   readonly copyTo: string;
+  readonly copyFrom: string;
   readonly copy: string;
   readonly trying: string;
   readonly unchanged: string;
@@ -69,7 +71,9 @@ const english: PlanEditorWords = {
   take: 'Take this plan',
   undo: 'Take back the last change',
   forget: 'Leave it as it was',
+  useNearest: 'Write that instead',
   copyTo: 'Copy to',
+  copyFrom: 'as on',
   copy: 'Copy',
   trying: 'Trying it …',
   unchanged: 'As it runs.',
@@ -108,7 +112,9 @@ const spanish: PlanEditorWords = {
   take: 'Tomar este plan',
   undo: 'Deshacer el último cambio',
   forget: 'Dejarlo como estaba',
+  useNearest: 'Escribir eso',
   copyTo: 'Copiar a',
+  copyFrom: 'como el',
   copy: 'Copiar',
   trying: 'Probando …',
   unchanged: 'Tal como corre.',

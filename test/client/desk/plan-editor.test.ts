@@ -1,0 +1,196 @@
+// @vitest-environment happy-dom
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { PlanDoors } from '../../../client/desk/plan-doors.ts';
+import { PlanEditor } from '../../../client/desk/plan-editor.ts';
+import type { CookPlan, PlanShown } from '../../../shared/protocol/index.ts';
+import type { Say } from '../../../shared/words/index.ts';
+
+const english: Say = {
+  language: 'en',
+  zone: 'UTC',
+  clock: '24 h',
+  temperature: '°C',
+  weight: 'kg',
+};
+
+const planOf = (portions: number, day = '2026-11-25') =>
+  ({
+    day,
+    services: [
+      {
+        id: 'noon',
+        name: { en: 'Noon' },
+        opens: '12:00',
+        closes: '14:00',
+        dishes: [
+          {
+            dish: 'ribs',
+            sales: { by: 'shape', portions, shape: 'even' },
+            choices: {},
+            hands: {},
+          },
+        ],
+      },
+    ],
+  }) as unknown as CookPlan;
+
+const shown: PlanShown = {
+  plan: planOf(20),
+  menu: {
+    dishes: [{ id: 'ribs', name: { en: 'Ribs', es: 'Costillas' }, choices: [], steps: [] }],
+    people: [],
+    slots: [],
+  },
+  days: ['2026-11-18', '2026-11-25'],
+  runs: '2026-11-25',
+  canUndo: true,
+  batches: [],
+};
+
+type Answers = Partial<Record<keyof PlanDoors, unknown>>;
+
+/** An editor at doors that answer so, and what they were asked. */
+async function editor(answers: Answers = {}, say = english) {
+  const asked: [string, unknown][] = [];
+  const usual: Answers = { show: { ok: true, ...shown }, nearest: { ok: true, nearest: null } };
+  const doors = new Proxy({} as PlanDoors, {
+    get: (_doors, door: keyof PlanDoors) => async (it: unknown) => {
+      asked.push([door, it]);
+      return { ...usual, ...answers }[door];
+    },
+  });
+  const element = Object.assign(new PlanEditor(), { doors, say });
+  document.body.append(element);
+  await drawn();
+  return { element, asked };
+}
+
+async function drawn() {
+  for (let turns = 0; turns < 60; turns++) await Promise.resolve();
+}
+
+/** Typing pauses, and the hub is asked. */
+async function pause() {
+  vi.advanceTimersByTime(1_000);
+  await drawn();
+}
+
+function all<Found extends Element>(root: Element, selector: string): Found[] {
+  const inside = root.shadowRoot ?? root;
+  const parts = [...inside.querySelectorAll('*')].filter((each) => each.shadowRoot);
+  return [
+    ...inside.querySelectorAll<Found>(selector),
+    ...parts.flatMap((part) => all<Found>(part, selector)),
+  ];
+}
+
+const said = (element: Element) =>
+  all(element, 'p, li, strong')
+    .map((each) => each.textContent ?? '')
+    .join(' ')
+    .replace(/\s+/g, ' ');
+
+async function tap(element: Element, label: RegExp) {
+  const found = all<HTMLButtonElement>(element, 'button').find((each) =>
+    label.test(each.textContent ?? ''),
+  );
+  if (!found) throw new Error(`no ${label}`);
+  found.click();
+  await drawn();
+}
+
+async function type(element: Element, selector: string, value: string, event = 'input') {
+  const [field] = all<HTMLInputElement>(element, selector);
+  if (!field) throw new Error(`no ${selector}`);
+  field.value = value;
+  field.dispatchEvent(new Event(event));
+  await drawn();
+}
+
+beforeEach(() => vi.useFakeTimers());
+afterEach(() => {
+  document.body.replaceChildren();
+  localStorage.clear();
+  vi.useRealTimers();
+});
+
+describe('the plan editor', () => {
+  it('says what does not fit and what would, and writes that where it is wished', async () => {
+    const line = 'The most that was found to fit: Noon, Ribs: 44 portions.';
+    const { element, asked } = await editor({
+      draft: { ok: true, fits: false, lines: ['Ribs: the trim table is full.'] },
+      nearest: { ok: true, nearest: { line, plan: planOf(44) } },
+    });
+    await type(element, 'input[type=number]', '200');
+    await pause();
+    expect(asked.slice(-2)).toMatchObject([
+      ['draft', planOf(200)],
+      ['nearest', planOf(200)],
+    ]);
+    expect(said(element)).toContain('Ribs: the trim table is full.');
+    expect(said(element)).toContain(line);
+    await tap(element, /Write that instead/);
+    expect(all<HTMLInputElement>(element, 'input[type=number]')[0]?.value).toBe('44');
+    expect(said(element)).not.toContain(line);
+    await pause();
+    expect(asked.filter(([door]) => door === 'draft').at(-1)).toEqual(['draft', planOf(44)]);
+  });
+
+  it('takes a plan that fits, and offers to take it back', async () => {
+    const { element, asked } = await editor({
+      draft: { ok: true, fits: true, lines: ['Planned anew: Ribs.'] },
+      take: { ok: true, fits: true, taken: true, lines: [] },
+      undo: { ok: true, fits: true, taken: true, lines: [] },
+    });
+    await type(element, 'input[type=number]', '30');
+    await pause();
+    await tap(element, /Take this plan/);
+    expect(asked).toContainEqual(['take', planOf(30)]);
+    expect(localStorage.getItem('coalface typed plan')).toBeNull();
+    await tap(element, /Take back the last change/);
+    expect(asked.map(([door]) => door)).toContain('undo');
+  });
+
+  it('says that it takes a PIN, keeps what is typed, and leads to where the PIN is', async () => {
+    const { element } = await editor({
+      draft: { ok: true, fits: true, lines: [] },
+      take: { ok: false, refusal: { rule: 'needs-pin' } },
+    });
+    await type(element, 'input[type=number]', '30');
+    await pause();
+    await tap(element, /Take this plan/);
+    expect(said(element)).toContain('That takes a PIN');
+    expect(all<HTMLAnchorElement>(element, 'a').map((each) => each.getAttribute('href'))).toEqual([
+      '#who',
+    ]);
+    expect(all<HTMLInputElement>(element, 'input[type=number]')[0]?.value).toBe('30');
+  });
+
+  it('copies a plan to the next week, and the plan of another day to this one', async () => {
+    const { element, asked } = await editor({ draft: { ok: true, fits: true, lines: [] } });
+    await tap(element, /Copy to 2026-12-02/);
+    await pause();
+    expect(asked.at(-1)).toEqual(['draft', planOf(20, '2026-12-02')]);
+    const [select] = all<HTMLSelectElement>(element, 'plan-day select');
+    expect([...(select?.options ?? [])].map(({ value }) => value)).toContain('2026-11-18');
+    await type(element, 'plan-day select', '2026-11-18', 'change');
+    await pause();
+    expect(asked.slice(-2)).toEqual([
+      ['show', '2026-11-18'],
+      ['draft', planOf(20, '2026-12-02')],
+    ]);
+  });
+
+  it('says all of it in Spanish', async () => {
+    const { element } = await editor(
+      { draft: { ok: true, fits: false, lines: ['Lleno.'] }, take: null },
+      { ...english, language: 'es' },
+    );
+    await type(element, 'input[type=number]', '200');
+    await pause();
+    expect(said(element)).toContain('No cabe:');
+    const buttons = all(element, 'button').map((each) => each.textContent?.trim());
+    expect(buttons).toContain('Tomar este plan');
+    expect(buttons).toContain('Copiar a 2026-12-02');
+  });
+});
