@@ -66,6 +66,7 @@ export class DayClose extends Part {
   }
 
   protected override draw() {
+    const { closed } = this.view;
     const words = closingWords[this.say.language];
     return html`<section aria-label=${words.left}>
         <h2>${words.left}</h2>
@@ -73,7 +74,7 @@ export class DayClose extends Part {
       </section>
       <section class="closing" aria-label=${words.closing}>
         <h2>${words.closing}</h2>
-        ${this.#open(this.view)} ${this.view.closed ? this.#back(this.view.closed) : this.#closers()}
+        ${this.#open(this.view)} ${closed ? this.#back(closed) : this.#closers()}
       </section>`;
   }
 
@@ -124,11 +125,13 @@ export class DayClose extends Part {
   }
 
   #closers() {
+    const close = ({ detail: person }: CustomEvent<PersonId>) =>
+      this.sync.tap({ kind: 'closeDay' }, person);
     return html`<who-closes
       .say=${this.say}
       .doors=${this.doors}
       .people=${this.view.people}
-      @close-day=${({ detail }: CustomEvent<PersonId>) => this.sync.tap({ kind: 'closeDay' }, detail)}
+      @close-day=${close}
     ></who-closes>`;
   }
 

@@ -56,7 +56,8 @@ export class WhoCloses extends Part {
   protected override draw() {
     const { closer } = this;
     const words = closingWords[this.say.language];
-    return html`${this.wrong ? html`<p class="wrong" role="alert">${this.#why(this.wrong)}</p>` : nothing}
+    const wrong = this.wrong && this.#why(this.wrong);
+    return html`${wrong ? html`<p class="wrong" role="alert">${wrong}</p>` : nothing}
       ${
         closer === null
           ? html`<p>${words.whoCloses}</p>

@@ -17,8 +17,8 @@ export type StrayRefusal = {
 
 /**
  * What a wall has to say of itself: since when it is alone and what it keeps, that nothing can be
- * kept, that the day is closed, or a refusal whose line is gone. Ink turned round, as on the back of the paper; gone when
- * there is nothing to say.
+ * kept, that the day is closed, or a refusal whose line is gone. Ink turned round, as on the back
+ * of the paper; gone when there is nothing to say.
  */
 @customElement('wall-notice')
 export class WallNotice extends Part {

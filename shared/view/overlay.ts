@@ -21,7 +21,10 @@ export type PendingTap = { readonly command: Command; readonly mark: Mark };
 /** The view with this device's own taps laid over it, and what they touched. */
 export type Drawn<V extends View = View> = {
   readonly view: V;
-  /** By the id of the task, smoker, dish, batch, cut or hand, or `loadMark`; what is not in it the hub has. */
+  /**
+   * By the id of the task, smoker, dish, batch, cut or hand, or `loadMark`; what is not in it the
+   * hub has.
+   */
   readonly marks: ReadonlyMap<string, Mark>;
 };
 

@@ -29,7 +29,7 @@ function spellDrawn({ state }: Live, smoker: SmokerId): SmokerDrawing['spell'] {
   return spell && { kind: spell.kind, since: beganAt(state, spell), backAt: spell.backAt };
 }
 
-/** A time that is thought anew begins another spell; what lies in it stands still as long before. */
+/** A time that is thought anew begins another spell; what lies in it has stood still before. */
 function beganAt(state: Live['state'], { smoker, kind, from }: Spell): Instant {
   const before = state.happened.spells.find(
     (each) => each.smoker === smoker && each.kind === kind && each.until === from,

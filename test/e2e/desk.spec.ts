@@ -5,7 +5,7 @@ import { type Page, expect as soon, test } from '@playwright/test';
 import { type HubProcess, startHub } from './hub-process.ts';
 import { keptFromScreens } from './kept.ts';
 
-/** To undo, the hub goes through the day again from its plan: on a busy machine that takes a while. */
+/** To undo, the hub goes through the day again from its plan; a busy machine takes a while. */
 const expect = soon.configure({ timeout: 20_000 });
 
 let folder: string;
@@ -32,7 +32,7 @@ async function type(page: Page, digits: string) {
 /** The desk opens another of its sections. */
 const section = (desk: Page, name: string) => desk.getByRole('tab', { name }).click();
 
-test('what happens to a day is said at a wall, heard on the others, and closed at the desk', async ({
+test('what happens to a day is said at one wall, heard on all, and closed at the desk', async ({
   browser,
 }) => {
   const context = await browser.newContext({ viewport: { width: 1920, height: 1080 } });
@@ -46,7 +46,7 @@ test('what happens to a day is said at a wall, heard on the others, and closed a
   await hands.goto(`${hub.address}/station.html?station=trim,mix`);
   await expect(hands.locator('wall-head h1')).toHaveText(/Trim · Mix bench/);
 
-  await test.step('a delivery comes short: the list and every wall say what that costs', async () => {
+  await test.step('a delivery comes short: the list and every wall say what it costs', async () => {
     const row = desk.locator('pull-list tbody tr').first();
     const listed = Number(await row.locator('td').first().textContent());
     await box(desk, /^what came of /).click();
@@ -106,7 +106,7 @@ test('what happens to a day is said at a wall, heard on the others, and closed a
     await expect(news(pass)).toContainText('thrown out');
   });
 
-  await test.step('the day is closed by a person: every wall says so and takes no more', async () => {
+  await test.step('the day is closed by a person: all walls say so and take no more', async () => {
     const closing = desk.locator('day-close .closing');
     await expect(closing).toContainText('Never began:');
     const [name] = await closing.getByRole('button').allTextContents();
