@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { demoLog } from '../../../server/demo/index.ts';
 import { forecast, MODEL_VERSION } from '../../../shared/cook/index.ts';
 import {
   type AdoptedForecast,
@@ -9,11 +10,20 @@ import {
   forecastOf,
   isNewsOfCook,
   openLive,
+  passagesOf,
 } from '../../../shared/day/index.ts';
 import { indexOf } from '../../../shared/day/plan-index.ts';
 import type { Instant } from '../../../shared/kernel/index.ts';
-import { after, celsius, hours, instant, minutes, must } from '../../../shared/kernel/index.ts';
-import { handsInOrder, plan, Telling, task } from './demo.ts';
+import {
+  after,
+  celsius,
+  hours,
+  instant,
+  minutes,
+  must,
+  seconds,
+} from '../../../shared/kernel/index.ts';
+import { plan, Telling, task } from './demo.ts';
 
 const batch = must(
   plan.built.batches.find(({ cut }) => cut === 'shoulder'),
@@ -26,17 +36,16 @@ const stay = must(
 const smoke = task(batch, 'smoke');
 const index = indexOf(plan);
 
-/** Shoulders that have just been loaded; the first stage of their cook begins now. */
-function loaded() {
+/** The invented crew's day up to so many hours after the shoulders began to smoke. */
+function loaded(hoursIn = 0) {
   const telling = new Telling();
-  let at = after(plan.built.origin, minutes(60));
-  for (const id of handsInOrder.filter((each) => each.startsWith(`${batch}/`))) {
-    telling.ask({ kind: 'start', task: id }, at);
-    at = after(at, minutes(3));
-    telling.ask({ kind: 'finish', task: id }, at);
-    if (id.endsWith('/load')) break;
+  const { startS } = must(index.placements.get(smoke), smoke);
+  const now = after(plan.built.origin, seconds(startS + minutes(10) + hours(hoursIn)));
+  for (const { at, intent, personId } of demoLog(plan, { now, seed: 1 })) {
+    telling.ask(intent, at, personId);
   }
-  return { telling, startedAt: at };
+  const began = passagesOf(telling.state).get(smoke)?.startedAt;
+  return { telling, startedAt: must(began, 'a beginning') };
 }
 
 const core = { kind: 'core', stay } as const;
@@ -128,7 +137,7 @@ describe('what is asked about a load in the fire', () => {
 
 describe('a forecast that is taken up', () => {
   it('re-times the stage to its middle, and calls the check from one in ten on', () => {
-    const { telling, startedAt } = loaded();
+    const { telling, startedAt } = loaded(3);
     const at = after(startedAt, hours(3));
     read(telling, at, 48);
     const live = openLive(telling.state, at);
@@ -147,7 +156,7 @@ describe('a forecast that is taken up', () => {
   });
 
   it('moves what hangs on it, and gives the same times when the day is told again', () => {
-    const { telling, startedAt } = loaded();
+    const { telling, startedAt } = loaded(3);
     const at = after(startedAt, hours(3));
     const service = must(index.batches.get(batch), batch).service;
     const before = openLive(telling.state, at).outlookOf(service);
@@ -161,7 +170,7 @@ describe('a forecast that is taken up', () => {
   });
 
   it('is dropped where the load has moved on since it was asked', () => {
-    const { telling, startedAt } = loaded();
+    const { telling, startedAt } = loaded(3);
     const at = after(startedAt, hours(3));
     read(telling, at, 48);
     const ask = askAt(telling, at);
@@ -171,7 +180,7 @@ describe('a forecast that is taken up', () => {
   });
 
   it('says nothing for a fire that went out since', () => {
-    const { telling, startedAt } = loaded();
+    const { telling, startedAt } = loaded(3);
     const at = after(startedAt, hours(3));
     read(telling, at, 48);
     adopt(telling, at);
