@@ -1,9 +1,18 @@
 import type { Live } from '../../shared/day/index.ts';
 import { firstWanted, paperOf } from '../../shared/paper/index.ts';
+import { type Language, sayBettering } from '../../shared/words/index.ts';
 import { allWell, type Command, misused, refused } from './command.ts';
 import { activityJson, asJson, moment, servicesJson, weightOf } from './json.ts';
 import { planText } from './plan-text.ts';
-import { fileOptions, languageOf, languageOption, liveFrom, planFrom } from './planned.ts';
+import {
+  type Bettering,
+  fileOptions,
+  languageOf,
+  languageOption,
+  liveFrom,
+  planFrom,
+  secondsOption,
+} from './planned.ts';
 import type { Refused } from './refusal.ts';
 
 export const plan: Command = {
@@ -13,6 +22,7 @@ export const plan: Command = {
   more: ['FILE is a cook plan; DIR is the folder of a kitchen, with its plans in plans/.'],
   options: [
     { name: 'json', value: null, about: 'As one JSON document, also where it is refused.' },
+    secondsOption,
     ...fileOptions,
     languageOption,
   ],
@@ -26,10 +36,24 @@ export const plan: Command = {
     }
     const live = liveFrom(made.plan);
     const language = languageOf(asked.options, made.plan.kitchen);
-    shell.say(isJson ? asJson(planJson(live)) : planText(paperOf(live, language)));
+    const { bettering } = made;
+    if (isJson) shell.say(asJson({ ...planJson(live), bettering: betteringJson(bettering) }));
+    else shell.say([planText(paperOf(live, language)), ...said(bettering, language)].join('\n'));
     return allWell;
   },
 };
+
+function said(bettering: Bettering | null, language: Language): string[] {
+  return bettering ? [sayBettering(bettering.better, bettering.seconds, language), ''] : [];
+}
+
+function betteringJson(bettering: Bettering | null) {
+  if (!bettering) return null;
+  const { seconds, better } = bettering;
+  if (!better) return { seconds, found: false };
+  const { before, after, aheadLeastS } = better;
+  return { seconds, found: true, before, after, aheadLeastS };
+}
 
 const nothingPlanned = { activities: [], pull: [], mixes: [], tubs: [], services: [] };
 

@@ -16,12 +16,23 @@ import {
 import type { Kitchen } from '../../shared/kitchen/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { makePlan, type PlanMade } from '../adopt.ts';
+import { type Bettered, betterPlan } from '../better-plan.ts';
 import { whyNotPlanned } from '../why-not-planned.ts';
 import type { Asked, Option, Shell } from './command.ts';
 import { readKitchenFiles } from './kitchen-files.ts';
 import { cannot, makesNoSense, type Refused } from './refusal.ts';
 
-export type Planned = { readonly ok: true; readonly plan: AdoptedPlan } | Refused;
+export type Planned =
+  | {
+      readonly ok: true;
+      readonly plan: AdoptedPlan;
+      /** What looking for a better plan came to; null where it was not asked for. */
+      readonly bettering: Bettering | null;
+    }
+  | Refused;
+
+/** `better` is null where the first plan was the best that was found. */
+export type Bettering = { readonly seconds: number; readonly better: Bettered | null };
 
 export const LANGUAGES: readonly Language[] = ['en', 'es'];
 
@@ -49,6 +60,12 @@ export const fileOptions: readonly Option[] = [
   dayOption,
 ];
 
+export const secondsOption: Option = {
+  name: 'seconds',
+  value: 'N',
+  about: 'For so long a better plan is looked for: food that stands about less.',
+};
+
 /** Reads the files that are asked about and works them out, as the hub would. */
 export function planFrom({ path, options }: Asked, { folder, now }: Shell): Planned {
   const day = options.get('day');
@@ -59,8 +76,20 @@ export function planFrom({ path, options }: Asked, { folder, now }: Shell): Plan
   const read = readKitchenFiles({ path, kitchen, catalogue, day, folder }, now());
   if (!read.ok) return read;
   const made = makePlan(read.files, 1);
-  if (made.ok) return made;
+  if (made.ok) return bettered(made.plan, options.get('seconds'));
   return whyNot(made, read.files.kitchen, languageOf(options, read.files.kitchen));
+}
+
+function bettered(plan: AdoptedPlan, asked: string | undefined): Planned {
+  if (asked === undefined) return { ok: true, plan, bettering: null };
+  const seconds = Number(asked);
+  if (!(seconds > 0 && Number.isFinite(seconds))) {
+    const sentence = `--seconds: found ${asked}; allowed: a number above 0.`;
+    return makesNoSense({ rule: 'not-a-number', sentence });
+  }
+  const untilMs = performance.now() + seconds * 1_000;
+  const better = betterPlan(plan, () => performance.now() >= untilMs);
+  return { ok: true, plan: better?.plan ?? plan, bettering: { seconds, better } };
 }
 
 /** A day that is none, or null where there is nothing to object. */
