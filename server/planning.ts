@@ -3,7 +3,7 @@ import { canonical, type Instant } from '../shared/kernel/index.ts';
 import type { PlanFiles } from '../shared/plan/index.ts';
 import { adoption, hashesOf, makePlan, revisePlan } from './adopt.ts';
 import { dueAt, isOver } from './due.ts';
-import { faultLine, readFolder } from './folder/index.ts';
+import { faultLine, type PlanOfDay, readFolder } from './folder/index.ts';
 import type { Hub } from './hub/index.ts';
 import { whyNotPlanned } from './why-not-planned.ts';
 
@@ -56,7 +56,7 @@ export function createPlanning(hub: Hub<DayState>, folder: string): Planning {
     if (due?.day !== hub.state.plan?.built.day && isUnderWay(hub.state, now)) {
       return looked('as-before', faultLines);
     }
-    if (due === null) return looked('nothing-due', faultLines);
+    if (due === null) return looked('nothing-due', [...faultLines, ...whatIsOver(plans)]);
     if (due.plan === null) return looked('broken', faultLines);
     const files = { kitchen, catalogue, cookPlan: due.plan };
     const { what, lines } = await takeUp(files, now, adoptedAt);
@@ -67,11 +67,21 @@ export function createPlanning(hub: Hub<DayState>, folder: string): Planning {
     async look(now, adoptedAt = () => now) {
       const { what, lines } = await find(now, adoptedAt);
       const news = lines.filter((line) => !saidBefore.includes(line));
+      const isMended = saidBefore.length > 0 && lines.length === 0 && what !== 'adopted';
       saidBefore = lines;
-      return looked(what, news);
+      return looked(what, isMended ? [MENDED] : news);
     },
   };
 }
+
+function whatIsOver(plans: readonly PlanOfDay[]): string[] {
+  const last = plans.at(-1)?.day;
+  if (last === undefined) return [];
+  return [`The last plan, of ${last}, is over: one of today or of a later day is waited for.`];
+}
+
+/** Else whoever mends a file as it was before would wait for an answer. */
+const MENDED = 'What was wrong is mended.';
 
 const looked = (what: Looked['what'], lines: readonly string[] = []): Looked => ({ what, lines });
 

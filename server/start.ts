@@ -7,6 +7,7 @@ import { type Closing, createClosing } from './closing.ts';
 import { guardedRules } from './day-rules.ts';
 import { openDoor } from './door.ts';
 import { openFolder, watchFolder } from './folder/index.ts';
+import { createCookThread, Forecasts } from './forecast/index.ts';
 import { type Hub, openHub } from './hub/index.ts';
 import { keptClock } from './kept-clock.ts';
 import type { Options } from './options.ts';
@@ -56,6 +57,10 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
   closing.add(hub.close);
   const planning = createPlanning(hub, folder.path);
   await begin({ hub, planning, clock, say, isDemo: options.folder.kind === 'demo' });
+  const forecasts = new Forecasts({ hub, thread: createCookThread(), clock, report });
+  closing.add(() => forecasts.close());
+  hub.heed(() => forecasts.heed());
+  forecasts.heed();
   const desk = who.serve(hub);
   const drafts = createDrafts();
   closing.add(drafts.close);
@@ -116,7 +121,7 @@ function keepLooking(
       const { what, lines } = await planning.look(clock.now());
       lines.forEach(say);
       if (what === 'adopted') say('A new plan was taken up.');
-      else if (lines.length > 0) say('The running day stays as it is.');
+      else if (lines.length > 0 && what !== 'nothing-due') say('The running day stays as it is.');
     } catch (fault) {
       report({ level: 'fault', what: 'the folder could not be looked into', path, fault });
     }

@@ -200,6 +200,17 @@ describe('a broken file', () => {
     });
     expect((await planning.look(now())).what).toBe('adopted');
   });
+
+  it('is said to be mended where it is again what it was before', async () => {
+    const before = readFileSync(planFile, 'utf8');
+    await planning.look(now());
+    writeFileSync(planFile, before.replace(/}\s*$/, ',}'));
+    expect((await planning.look(now())).what).toBe('broken');
+    writeFileSync(planFile, before);
+    const mended = { what: 'as-before', lines: ['What was wrong is mended.'] };
+    expect(await planning.look(now())).toEqual(mended);
+    expect((await planning.look(now())).lines).toEqual([]);
+  });
 });
 
 describe('a plan that cannot be', () => {
@@ -214,6 +225,15 @@ describe('a plan that cannot be', () => {
     for (const line of lines) expect(line).toMatch(/\d/);
     expect(hub.state.plan?.version).toBe(1);
   });
+});
+
+it('says of a plan whose day has gone by that it is over', async () => {
+  const later = await planning.look(daysOn(30));
+  expect(later.what).toBe('nothing-due');
+  expect(later.lines).toEqual([
+    expect.stringMatching(/^The last plan, of \d{4}-\d\d-\d\d, is over/),
+  ]);
+  expect(hub.state.plan).toBeNull();
 });
 
 it('finds nothing due in a folder without plans', async () => {
