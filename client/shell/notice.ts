@@ -18,7 +18,7 @@ export function notice(page: Pick<StationPage, 'now'>, { sync, say }: Shown) {
   const shown = page.now.map(({ task }) => task.id);
   const news = view?.news ?? null;
   const isNew = news !== null && sync.hubNow() < news.at + NEWS_MS;
-  return html`<div><wall-notice
+  return html`<div class="over"><wall-notice
     .say=${say}
     .aloneSince=${aloneSince}
     .kept=${pending.length}

@@ -44,9 +44,21 @@ export const smokerWallStyles = css`
   .back {
     padding: calc(6px * var(--arcmin)) var(--edge);
   }
+  .back,
+  .back choice-strip {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: var(--gap);
+    font-size: var(--small);
+  }
+  /* Beside the boxes: the foot is two boxes high. */
+  .back choice-strip {
+    display: contents;
+  }
   .back p {
+    font-size: var(--body);
     font-weight: 800;
-    padding-bottom: var(--gap);
   }
   then-foot {
     min-height: calc(34px * var(--arcmin));

@@ -38,6 +38,15 @@ function linePx(wall: SeenWall): number {
 }
 
 /**
+ * The wall without what stands over its lines for a while: news, a question, that the hub is gone.
+ * With the head all of it is `overPx` high.
+ */
+export function wallUnder(wall: SeenWall, overPx: number): SeenWall {
+  const taken = Math.max(0, overPx - HEAD * wall.arcminPx);
+  return { ...wall, heightPx: wall.heightPx - taken };
+}
+
+/**
  * How many lines under *Now* a wall can hold in letters that are read from where its reader stands.
  */
 export function linesOf(wall: SeenWall): number {

@@ -19,7 +19,7 @@ import { Touched } from '../shell/touched.ts';
 import { workLine } from '../shell/work-line.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
-import { isNarrow, isTight, linesOf, roomOf } from './room.ts';
+import { isNarrow, isTight, linesOf, roomOf, wallUnder } from './room.ts';
 
 const isStation = (view: View): view is StationView => view.face === 'station';
 
@@ -152,10 +152,16 @@ export class StationWall extends Part {
   #fill(view: StationView): StationPage {
     const { held } = this.#touched;
     const now = this.sync.hubNow();
-    const wall = this.#size.seen;
+    const wall = wallUnder(this.#size.seen, this.#overPx);
     const lines = { now: linesOf(wall), next: 0, further: 0 };
     const first = stationPage(view, now, { room: lines, held });
     return stationPage(view, now, { room: roomOf(wall, first.now.length), held });
+  }
+
+  /** As it was last drawn; a wall is drawn every second. */
+  get #overPx(): number {
+    const over = this.renderRoot.querySelectorAll<HTMLElement>('wall-head, .over');
+    return [...over].reduce((sum, { offsetHeight }) => sum + offsetHeight, 0);
   }
 
   #now(page: StationPage, drawn: Drawn<StationView>) {

@@ -2,6 +2,7 @@ import type { DayEnd, PanEnd, Person } from '../view/index.ts';
 import { clockTime, weight } from './amounts.ts';
 import type { Language, Say } from './say.ts';
 import { textIn } from './say.ts';
+import { someOf } from './some-of.ts';
 
 /** The words for what is left at the end of a day, and for closing it; only the desk has them. */
 export type ClosingWords = {
@@ -28,7 +29,6 @@ export type ClosingWords = {
     unsaid(dishes: string): string;
     goesOn(batches: string): string;
     neverBegan(batches: string): string;
-    more(count: number): string;
   };
   readonly whoCloses: string;
   typePin(name: string): string;
@@ -64,7 +64,6 @@ const english: ClosingWords = {
     unsaid: (dishes) => `Left, and nobody has said where it goes: ${dishes}.`,
     goesOn: (batches) => `Goes on into the next day: ${batches}.`,
     neverBegan: (batches) => `Never began: ${batches}.`,
-    more: (count) => `${count} more`,
   },
   whoCloses: 'Who closes it?',
   typePin: (name) => `${name}: your PIN`,
@@ -101,7 +100,6 @@ const spanish: ClosingWords = {
     unsaid: (dishes) => `Queda, y nadie dijo adónde va: ${dishes}.`,
     goesOn: (batches) => `Sigue al otro día: ${batches}.`,
     neverBegan: (batches) => `No se empezó: ${batches}.`,
-    more: (count) => `${count} más`,
   },
   whoCloses: '¿Quién lo cierra?',
   typePin: (name) => `${name}: su PIN`,
@@ -117,16 +115,13 @@ const spanish: ClosingWords = {
 /** @example closingWords.en.throwOut //=> 'throw out' */
 export const closingWords: Readonly<Record<Language, ClosingWords>> = { en: english, es: spanish };
 
-/** More names than these in one sentence are counted. */
-const MOST_NAMES = 4;
-
 /** All that stands open before a day is closed, a plain sentence for each kind of thing. */
 export function sayStillOpen(end: DayEnd, people: readonly Person[], say: Say): string[] {
   const words = closingWords[say.language];
   const { open } = words;
   const unsaid = end.dishes.filter(({ pans }) => pans.some((pan) => pan.left > 0));
   const of = (sentence: (names: string) => string, names: readonly string[]) =>
-    names.length === 0 ? [] : [sentence(someOf(names, open.more))];
+    names.length === 0 ? [] : [sentence(someOf(names, say))];
   const sentences = [
     ...of(
       open.running,
@@ -154,11 +149,6 @@ export function sayStillOpen(end: DayEnd, people: readonly Person[], say: Say): 
     ),
   ];
   return sentences.length > 0 ? sentences : [words.nothingOpen];
-}
-
-function someOf(names: readonly string[], more: (count: number) => string): string {
-  const rest = names.length - MOST_NAMES;
-  return [...names.slice(0, MOST_NAMES), ...(rest > 0 ? [more(rest)] : [])].join(', ');
 }
 
 /** What is left of a batch, or where it has gone, as one line. */

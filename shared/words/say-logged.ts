@@ -5,6 +5,7 @@ import { type LogWords, logWords } from './log-words.ts';
 import { saySlot } from './reasons.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
+import { someOf } from './some-of.ts';
 import { whoWords } from './who-words.ts';
 
 /**
@@ -85,8 +86,8 @@ function sayHappening(said: Happening, { happening: words }: LogWords, say: Say)
         said.weightKg > 0 ? weight(said.weightKg, say) : null,
       );
     case 'dayClosed': {
-      const goesOn = said.goesOn.map((batch) => textIn(batch, say)).join(', ');
-      return words.closed(goesOn || null);
+      const goesOn = said.goesOn.map((batch) => textIn(batch, say));
+      return words.closed(goesOn.length > 0 ? someOf(goesOn, say) : null);
     }
     case 'undone':
       return words.undone(said.what && sayLogged(said.what, say));

@@ -1,4 +1,4 @@
-import type { NewsLine } from '../view/index.ts';
+import type { Logged, NewsLine } from '../view/index.ts';
 import { durationWords } from './amounts.ts';
 import type { Language, Say } from './say.ts';
 import { textIn } from './say.ts';
@@ -38,6 +38,13 @@ const words: Readonly<Record<Language, NewsWords>> = {
   },
 };
 
+/** What is over moves no time: to say so each time would say nothing. */
+const MOVES_NOTHING: ReadonlySet<Logged['kind']> = new Set([
+  'dishSoldOut',
+  'leftCarriedOver',
+  'dayClosed',
+]);
+
 /** Who decided what, and what it moved, in one line. */
 export function sayNews(news: NewsLine, say: Say): string {
   const { person, said, tasks, more, services } = news;
@@ -57,5 +64,6 @@ export function sayNews(news: NewsLine, say: Say): string {
     ...(more > 0 ? [rest.more(more)] : []),
   ];
   const whole = person ? `${person}: ${sayLogged(said, say)}` : sayLogged(said, say);
+  if (moved.length === 0 && MOVES_NOTHING.has(said.kind)) return whole;
   return `${whole} → ${moved.join('; ') || rest.nothing}`;
 }

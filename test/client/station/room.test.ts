@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isNarrow, linesOf, roomOf } from '../../../client/station/room.ts';
+import { isNarrow, linesOf, roomOf, wallUnder } from '../../../client/station/room.ts';
 import { assumedScale, scaleOf, touchPx } from '../../../client/theme/index.ts';
 
 function seen(widthPx: number, heightPx: number, scale = assumedScale({ widthPx, heightPx })) {
@@ -25,6 +25,14 @@ describe('the room on a station wall', () => {
     const scale = scaleOf({ diagonalIn: 43, distanceM: 5 }, { widthPx: 1920, heightPx: 1080 });
     const wall = seen(1920, 1080, scale);
     expect([linesOf(wall), isNarrow(wall)]).toEqual([1, false]);
+  });
+
+  it('is less while news or a question stand over it, and the same under the head alone', () => {
+    const wall = seen(1024, 600);
+    const headPx = 54 * wall.arcminPx;
+    expect(linesOf(wallUnder(wall, headPx))).toBe(linesOf(wall));
+    expect(linesOf(wallUnder(wall, headPx + 150))).toBeLessThan(linesOf(wall));
+    expect(wallUnder(wall, 0)).toEqual(wall);
   });
 
   it('grows downwards on a phone', () => {
