@@ -7,7 +7,7 @@ import type {
   ScreenLinkListener,
 } from '../../shared/protocol/index.ts';
 import type { Clock } from '../clock.ts';
-import type { Report } from '../report.ts';
+import { guarded, type Report } from '../report.ts';
 import type { EventLog } from '../store/index.ts';
 import { acceptLink } from './accept.ts';
 import { type Ask, askOf, askToKeep, type Brought } from './ask.ts';
@@ -33,6 +33,8 @@ export type Hub<State> = {
   /** A command that came over no link. */
   command(command: CommandMessage): Promise<Answer>;
   bring(brought: Brought): Promise<Answer>;
+  /** Tells whenever something was kept; it must not throw, nor take long. */
+  heed(listen: () => void): void;
   /** Anything else that is to be decided on the day as it then is. */
   put(ask: Ask<State>): Promise<Answer>;
   /** Those linked now. */
@@ -62,12 +64,14 @@ export type HubParts<State> = {
 /** Opens the log, folds the day, and goes on from there. */
 export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>> {
   const { log, rules, clock, epoch, report } = parts;
+  const listeners: (() => void)[] = [];
   const book: Book<State> = await openBook({
     ...parts,
     onKept: (kept) => {
       stage.take(kept);
       guests.lookAgain();
       walls.showAll();
+      for (const listen of listeners) guarded(report, 'a listener stumbled', listen);
     },
   });
   const { openedAt } = book;
@@ -113,6 +117,7 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     accept: (link) => acceptLink(link, reception),
     command: (command) => desk.put(askOf(command, { rules, asker: null, running })),
     bring: (brought) => desk.put(askToKeep(brought)),
+    heed: (listen) => void listeners.push(listen),
     put: desk.put,
     get screens() {
       return guests.screens;

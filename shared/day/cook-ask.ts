@@ -1,11 +1,12 @@
 import type { AirPoint, ForecastAsk, Reading, Smoker, Stay } from '../cook/index.ts';
 import { smokerPriors } from '../cook/index.ts';
 import type { Celsius, Instant, SlotId, TaskId } from '../kernel/index.ts';
-import { celsius, minutes, must, seconds, since } from '../kernel/index.ts';
+import { after, celsius, minutes, must, seconds, since } from '../kernel/index.ts';
 import { findSlot } from '../kitchen/index.ts';
 import { type Cooking, cookingOf } from './cooking.ts';
 import { spellOf } from './happened-to.ts';
 import type { PlanIndex } from './plan-index.ts';
+import { indexOf } from './plan-index.ts';
 import { saneCores } from './probe.ts';
 import type { DayState } from './state.ts';
 
@@ -59,13 +60,15 @@ export function cookAskOf(
     readings,
   };
   const { startedAt } = cooking;
+  // A machine's clock that was set back does not make a reading one of the future.
+  const nowS = seconds(Math.max(since(startedAt, now), ...readings.map(({ atS }) => atS)));
   const options = {
-    nowS: since(startedAt, now),
+    nowS,
     seed: seedOf(stay),
     outcomes: state.record,
   };
   const key = JSON.stringify({ ...asked, known: state.record.length });
-  return { ...asked, options, stay, startedAt, now, key };
+  return { ...asked, options, stay, startedAt, now: after(startedAt, nowS), key };
 }
 
 const startOf = ({ plan }: PlanIndex): Celsius => plan.kitchen.coolers[0]?.setC ?? USUAL_COOLER_C;
@@ -141,8 +144,17 @@ function smokerAt(state: DayState, index: PlanIndex, cooking: Cooking, slot: Slo
   };
 }
 
+/** What is to be asked about all loads in the fire, in the order that they went in. */
+export function cookAsks(state: DayState, now: Instant): CookAsk[] {
+  if (!state.plan || state.happened.closed) return [];
+  const index = indexOf(state.plan);
+  return [...index.tasks.keys()]
+    .flatMap((id) => cookAskOf(state, index, id, now) ?? [])
+    .sort((a, b) => a.startedAt - b.startedAt);
+}
+
 /** The time of the last reading that a forecast saw. */
 export function lastReadingAt({ readings, startedAt }: CookAsk): Instant {
   const lastS = Math.max(...readings.map(({ atS }) => atS));
-  return (startedAt + seconds(lastS) * 1000) as Instant;
+  return after(startedAt, seconds(lastS));
 }

@@ -12,7 +12,7 @@ export {
 } from './arrangement.ts';
 export { type Because, because } from './because.ts';
 export type * from './command.ts';
-export { type CookAsk, cookAskOf } from './cook-ask.ts';
+export { type CookAsk, cookAskOf, cookAsks } from './cook-ask.ts';
 export { decide } from './decide.ts';
 export { closingNow } from './decide-happening.ts';
 export { decideWho, type WhoAction, type WhoActor, whyNoDesk } from './decide-who.ts';

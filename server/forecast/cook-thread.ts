@@ -1,0 +1,49 @@
+import { Worker } from 'node:worker_threads';
+import type { ForecastAsk, Forecasting } from '../../shared/cook/index.ts';
+
+/** Foresees cooks beside the hub's own thread, one at a time. */
+export type CookThread = {
+  /** Rejects where the thread broke or was closed; the next begins it anew. */
+  foresee(ask: ForecastAsk): Promise<Forecasting>;
+  close(): Promise<void>;
+};
+
+const WORK = new URL('./forecast-worker.mjs', import.meta.url);
+
+/** The thread is begun with the first cook that is asked about. */
+export function createCookThread(): CookThread {
+  type Asked = { resolve(found: Forecasting): void; reject(fault: unknown): void };
+  let worker: Worker | null = null;
+  const asked: Asked[] = [];
+
+  function thread(): Worker {
+    if (worker) return worker;
+    // Its own beginning says all it needs of how to run.
+    const begun = new Worker(WORK, { execArgv: [] });
+    begun.on('message', (found: Forecasting) => asked.shift()?.resolve(found));
+    begun.on('error', (fault) => fail(begun, fault));
+    begun.on('exit', () => fail(begun, new Error('the thread that foresees cooks has ended')));
+    begun.unref();
+    worker = begun;
+    return begun;
+  }
+
+  function fail(of: Worker, fault: unknown) {
+    if (worker !== of) return;
+    worker = null;
+    for (const each of asked.splice(0)) each.reject(fault);
+  }
+
+  return {
+    foresee: ({ piece, smoker, readings, options }) =>
+      new Promise((resolve, reject) => {
+        asked.push({ resolve, reject });
+        thread().postMessage({ piece, smoker, readings, options });
+      }),
+    async close() {
+      const last = worker;
+      if (last) fail(last, new Error('closed'));
+      await last?.terminate();
+    },
+  };
+}

@@ -1,0 +1,2 @@
+export { createCookThread } from './cook-thread.ts';
+export { Forecasts } from './forecasts.ts';
