@@ -4,12 +4,13 @@ import type {
   ChainLink,
   ChartBar,
   ChartRange,
+  ChartRow,
   ChartWindow,
   LaidRow,
 } from '../../shared/view/index.ts';
 import { placeIn } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
-import { saySlot, textIn } from '../../shared/words/index.ts';
+import { deskWords, saySlot, textIn } from '../../shared/words/index.ts';
 
 /** Where everything lies on the paper, in pixels. */
 export type Paper = {
@@ -53,14 +54,19 @@ function placeOf(paper: Paper, bar: ChartBar, lane: number): Place {
 /** The bars of a row, the stroke under it, and its name. */
 export function rowDrawing(paper: Paper, { row, top, lanes, bars }: LaidRow) {
   const { lanePx, widthPx, namesPx, say } = paper;
-  const name = row.kind === 'hand' ? row.person.name : saySlot(row.slot, say);
   const foot = (top + lanes) * lanePx;
   return svg`<g>
     <path class="row" d="M0 ${foot}H${widthPx}" />
     ${bars.map(({ bar, lane }) => barDrawing(paper, bar, top + lane))}
     <rect class="names" y=${top * lanePx + 1} width=${namesPx} height=${lanes * lanePx - 2} />
-    <text class="name" x="6" y=${(top + 0.62) * lanePx}>${name}</text>
+    <text class="name" x="6" y=${(top + 0.62) * lanePx}>${nameOf(row, say)}</text>
   </g>`;
+}
+
+function nameOf(row: ChartRow, say: Say): string {
+  if (row.kind === 'rack') return saySlot(row.slot, say);
+  const { name, isOut } = row.person;
+  return isOut ? deskWords[say.language].isOut(name) : name;
 }
 
 function barDrawing(paper: Paper, bar: ChartBar, lane: number) {

@@ -10,6 +10,7 @@ import { clockRange, passWords, sayRefusal, textIn } from '../../shared/words/in
 import { Part } from '../parts/part.ts';
 import { styled } from '../parts/styled.ts';
 import '../parts/wall-head.ts';
+import { CrewDoor } from '../shell/crew-door.ts';
 import { DayController, markOf, worstService } from '../shell/day-controller.ts';
 import { JustDone } from '../shell/just-done.ts';
 import { notice } from '../shell/notice.ts';
@@ -67,6 +68,7 @@ export class PassWall extends Part {
   @property({ type: Boolean, reflect: true }) narrow = false;
 
   readonly #size = new SeenSize(this);
+  readonly #crew = new CrewDoor(this);
   readonly #justDone = new JustDone(() => this.requestUpdate());
   #day: DayController<PassView> | null = null;
 
@@ -90,12 +92,15 @@ export class PassWall extends Part {
   protected override draw() {
     const drawn = this.#day?.drawn ?? null;
     const view = drawn?.view ?? null;
+    const crew = this.#crew.offer(view, this.sync, this.say);
     const columns = columnsOf(this.#size.seen, view?.dishes.length ?? 0);
     return html`<wall-head
         .say=${this.say}
         .name=${this.#name(view)}
         .outlook=${view && worstService(view)}
         .now=${this.sync.hubNow()}
+        .others=${crew.choices}
+        .asks=${crew.asks}
         ?narrow=${this.narrow}
       ></wall-head>
       ${notice({ now: [] }, this)}

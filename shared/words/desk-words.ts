@@ -8,6 +8,7 @@ export type DeskWords = {
   forDay(day: string, plan: number): string;
 
   readonly dayChart: string;
+  isOut(name: string): string;
   readonly nearer: string;
   readonly further: string;
   readonly toNow: string;
@@ -46,6 +47,7 @@ const english: DeskWords = {
   allReady: 'All services stand ready.',
   forDay: (day, plan) => `${day}, plan ${plan}`,
   dayChart: 'The day on ruled time: arrows move it, plus and minus bring it nearer and further',
+  isOut: (name) => `${name} · out`,
   nearer: 'nearer',
   further: 'further',
   toNow: 'to now',
@@ -79,6 +81,7 @@ const spanish: DeskWords = {
   allReady: 'Todos los servicios están listos.',
   forDay: (day, plan) => `${day}, plan ${plan}`,
   dayChart: 'El día en tiempo reglado: flechas lo mueven, más y menos lo acercan y alejan',
+  isOut: (name) => `${name} · fuera`,
   nearer: 'más cerca',
   further: 'más lejos',
   toNow: 'a ahora',

@@ -90,4 +90,12 @@ describe('the wall of the pass', () => {
     expect(lines[2]).toMatch(/0 ready cut now/);
     expect(lines[3]).toMatch(/24 ready +24 till 12:12/);
   });
+
+  it('lets a hand go out till a time, as every wall does', async () => {
+    const { element, taps } = await wall(thirteen.slice(0, 2));
+    await tap(element, 'Pass · Dinner');
+    await tap(element, 'Theo goes out');
+    await tap(element, '30 min');
+    expect(taps).toMatchObject([{ kind: 'handOut', hand: 'theo', backAt: at(30) }]);
+  });
 });
