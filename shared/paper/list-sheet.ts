@@ -86,7 +86,7 @@ function mixRow({ say, words }: Press, { name, weightKg, parts, allergens }: Mix
 function tubRows(press: Press): TubRow[] {
   const { live, say, words } = press;
   const { batches, tubs } = live.index.plan.built;
-  return batches.map(({ id, name }) => ({
+  const rows = batches.map(({ id, name }) => ({
     batch: textIn(name, say),
     tubs: tubs
       .filter(({ batch }) => batch === id)
@@ -96,4 +96,5 @@ function tubRows(press: Press): TubRow[] {
         goes: words.goes[tub.goes],
       })),
   }));
+  return rows.filter((row) => row.tubs.length > 0);
 }

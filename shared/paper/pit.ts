@@ -23,10 +23,21 @@ function smokerBlock(press: Press, { name, heat, racks }: SmokerDrawing): Smoker
     fire: heats[heat],
     racks: racks.map(({ slot, loads }) => ({
       name: saySlot(slot, say),
-      loads: loads.length > 0 ? loads.map((load) => sayLoad(press, load)) : [fixed.free],
+      loads: loads.length > 0 ? inOne(loads).map((load) => sayLoad(press, load)) : [fixed.free],
     })),
     air: { of: words.blanks.air, times: READINGS, unit: say.temperature },
   };
+}
+
+/** What goes in and comes off together is one load to whoever carries it. */
+function inOne(loads: readonly LoadDrawing[]): LoadDrawing[] {
+  const key = ({ batchName, inAt, outAt }: LoadDrawing) => `${batchName.en} ${inAt} ${outAt}`;
+  const together = new Map<string, LoadDrawing>();
+  for (const load of loads) {
+    const same = together.get(key(load));
+    together.set(key(load), same ? { ...same, pieces: same.pieces + load.pieces } : load);
+  }
+  return [...together.values()];
 }
 
 /** With its own heat: a smoker may be set anew between one load and the next. */

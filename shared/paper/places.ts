@@ -1,5 +1,5 @@
 import { heatNeededC, loadsOf, slotName } from '../day/index.ts';
-import { must } from '../kernel/index.ts';
+import { must, type SlotId } from '../kernel/index.ts';
 import type { Task } from '../plan/index.ts';
 import { countPieces, saySlot, temperature, ui } from '../words/index.ts';
 import { batchOf, type Press } from './press.ts';
@@ -28,12 +28,17 @@ function staysAround({ live }: Press, task: Task): Task[] {
 
 function rackLines({ live, say }: Press, stays: readonly Task[]): string[] {
   const { state, index } = live;
-  const loads = stays.flatMap((stay) =>
-    loadsOf(state, index, stay.id).map(({ slot, need }) => {
-      const pieces = countPieces(must(stay.loads?.[need], stay.id), stay.piece, say);
-      return `${saySlot(must(slotName(index.plan.kitchen, slot), slot), say)}: ${pieces}`;
-    }),
-  );
+  const onRacks = new Map<SlotId, { pieces: number; readonly piece: Task['piece'] }>();
+  for (const stay of stays) {
+    for (const { slot, need } of loadsOf(state, index, stay.id)) {
+      const pieces = (onRacks.get(slot)?.pieces ?? 0) + must(stay.loads?.[need], stay.id);
+      onRacks.set(slot, { pieces, piece: stay.piece });
+    }
+  }
+  const loads = [...onRacks].map(([slot, { pieces, piece }]) => {
+    const rack = saySlot(must(slotName(index.plan.kitchen, slot), slot), say);
+    return `${rack}: ${countPieces(pieces, piece, say)}`;
+  });
   return loads.length > 0 ? [loads.join(' · ')] : [];
 }
 

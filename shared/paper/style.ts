@@ -143,6 +143,7 @@ path { fill: none; stroke-linecap: round; stroke-width: 1.1; }
 .blank i { flex: 1; min-width: 12mm; border-bottom: 0.25mm solid #000; }
 .passage, .reading { display: flex; gap: 2.4mm; }
 .hand .readings { grid-column: 2; }
+.hand .reading { gap: 0.8mm; }
 .quiet .readings, .smoker .readings { padding-top: 2.6mm; }
 .began { flex: 1; white-space: nowrap; font-size: 9.5pt; line-height: 1; }
 .began b { font-size: 11.5pt; }
