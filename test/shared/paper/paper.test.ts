@@ -125,6 +125,28 @@ describe('a day on paper', () => {
   });
 });
 
+describe('what is written once', () => {
+  it('is a load of one batch that goes on a rack and comes off it together', () => {
+    const smokers = paper.stations.flatMap((station) => station.smokers);
+    for (const { loads } of smokers.flatMap(({ racks }) => racks)) {
+      const without = loads.map((load) => load.replace(/^\d+ /, ''));
+      expect(new Set(without).size).toBe(without.length);
+    }
+  });
+
+  it('is a heading for trim, and only where there is trim to weigh', () => {
+    const { tubs } = must(paper.list, 'the list');
+    expect(tubs.filter((row) => row.tubs.length === 0)).toEqual([]);
+    const weighed = new Set(plan.built.tubs.map(({ batch }) => batch));
+    expect(tubs).toHaveLength(weighed.size);
+  });
+
+  it('is the weight of a mix, as a scale at the bench shows it', () => {
+    const weighing = lineOf(paper, task('dinner-ribs-1', 'weigh-rub'));
+    expect(weighing.details.join(' ')).toMatch(/Rib rub: (\d+ lb )?\d+(\.\d)? oz/);
+  });
+});
+
 describe('a day that runs, on paper', () => {
   const telling = new Telling();
   const [done, running] = [task('dinner-pulled-shoulder-1', 'pull'), task('lunch-ribs-1', 'pull')];
