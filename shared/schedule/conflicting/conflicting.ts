@@ -4,7 +4,7 @@ import { indexOf } from '../index-of.ts';
 import type { Problem } from '../model.ts';
 import { arcsOf, at } from '../network.ts';
 import { tiesOf } from '../ties.ts';
-import { activityOfDemand, askingOnlyFor, type Demand, demandsOf } from './demands.ts';
+import { activitiesOfDemand, askingOnlyFor, type Demand, demandsOf } from './demands.ts';
 import { type Cannot, smallest } from './smallest.ts';
 
 /** Whether a problem can be: asked of a planner, or of something that proves. */
@@ -37,7 +37,7 @@ export function conflicting(
   const chainOf = chainsOf(problem);
   let checks = 0;
   const judged = (demands: readonly Demand[]) => {
-    const chains = new Set(demands.flatMap((each) => activityOfDemand(each) ?? []).map(chainOf));
+    const chains = new Set(demands.flatMap(activitiesOfDemand).map(chainOf));
     checks++;
     return judge(askingOnlyFor(problem, demands, (id) => chains.has(chainOf(id))));
   };
@@ -64,7 +64,7 @@ function grouped(demands: readonly Demand[], chainOf: (id: ActivityId) => number
   const chains = new Map<number, Demand[]>();
   const alone: Demand[][] = [];
   for (const demand of demands) {
-    const activity = activityOfDemand(demand);
+    const [activity] = activitiesOfDemand(demand);
     if (activity === undefined) alone.push([demand]);
     else chains.set(chainOf(activity), [...(chains.get(chainOf(activity)) ?? []), demand]);
   }

@@ -57,17 +57,17 @@ function demandsOfActivity({ id, modes, releaseS, deadlineS, pin }: Activity): D
   ];
 }
 
-/** The activity that a demand is made of, if it is one's; of two, the first. */
-export function activityOfDemand(demand: Demand): ActivityId | undefined {
+/** The activities that a demand is made of; of hours, none. */
+export function activitiesOfDemand(demand: Demand): readonly ActivityId[] {
   switch (demand.kind) {
     case 'most':
-      return demand.lag.from.activity;
+      return [demand.lag.from.activity, demand.lag.to.activity];
     case 'clash':
-      return demand.clash.upper.activity;
+      return [demand.clash.upper.activity, demand.clash.lower.activity];
     case 'hours':
-      return undefined;
+      return [];
     default:
-      return demand.activity;
+      return [demand.activity];
   }
 }
 

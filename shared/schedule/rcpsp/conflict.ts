@@ -36,6 +36,7 @@ export class Conflicts {
     this.#bounds = [];
     this.#present = 0;
     this.#sayContradiction();
+    if (this.#present === 0) this.#backToPresent();
     const first = this.#backToOne();
     const lesson = this.#lesson(first);
     for (const bound of this.#bounds) this.#said[bound] = UNSAID;
@@ -65,6 +66,13 @@ export class Conflicts {
     const against = cell(this.#trail.value, opposite(bound));
     this.#say(opposite(bound), against);
     this.#say(bound, 1 - against);
+  }
+
+  /** A contradiction that is seen late belongs to the level at which the last part of it came up. */
+  #backToPresent(): void {
+    this.#trail.backTo(Math.max(...this.#bounds.map((bound) => this.#levelOf(bound))));
+    const { levelStart } = this.#trail;
+    this.#present = this.#bounds.filter((bound) => this.#placeOf(bound) >= levelStart).length;
   }
 
   #backToOne(): number {
@@ -123,7 +131,11 @@ export class Conflicts {
   }
 
   #levelOf(bound: number): number {
-    return this.#trail.levelOf(this.#trail.placeOf(bound, cell(this.#said, bound)));
+    return this.#trail.levelOf(this.#placeOf(bound));
+  }
+
+  #placeOf(bound: number): number {
+    return this.#trail.placeOf(bound, cell(this.#said, bound));
   }
 
   /** Whether a statement follows by one lag from what else is said. */

@@ -1,7 +1,8 @@
-import { Branching } from './branching.ts';
+import { Branching, type Decision } from './branching.ts';
 import { cell } from './cell.ts';
 import { cliques } from './cliques.ts';
 import { Conflicts } from './conflict.ts';
+import { Corridor } from './corridor.ts';
 import { type Disjunction, selected } from './disjunctions.ts';
 import { Energy } from './energy.ts';
 import type { Scheduled } from './genetic.ts';
@@ -33,7 +34,11 @@ export type ExactOptions = {
 
 /** Contradictions until the first restart; the next come by Luby's sequence. */
 const RESTART_UNIT = 64;
-/** One round in so many builds schedules along time, the others go by contradictions. */
+/** Once there is a schedule, one round in so many looks everywhere, the others near it. */
+const FAR_EVERY = 4;
+/** Contradictions of a round near a schedule. */
+const NEAR = 50;
+/** Of those that look everywhere, one round in so many builds along time, the others go by contradictions. */
 const ALONG_TIME_EVERY = 4;
 /** Clauses kept before the first forgetting, and how many more each time. */
 const CLAUSES = { first: 4_000, more: 500 };
@@ -62,15 +67,19 @@ export function solveExactly(project: Project, options: ExactOptions): Solved {
   return new ExactSearch(project, propagation, options).run();
 }
 
+type Outcome = 'proven' | 'stopped' | 'restart';
+
 class ExactSearch {
   readonly #options: ExactOptions;
   readonly #propagation: Propagation;
   readonly #trail: Trail;
   readonly #branching: Branching;
+  readonly #corridor = new Corridor();
   readonly #conflicts: Conflicts;
   readonly #size: number;
   #best: Scheduled | undefined;
   #count = 0;
+  #farRounds = 0;
   #bound = 0;
 
   constructor({ durations }: Project, propagation: Propagation, options: ExactOptions) {
@@ -88,8 +97,9 @@ class ExactSearch {
     if (!this.#propagation.begin()) return this.#proven();
     if (this.#best !== undefined && !this.#improveOn(this.#best)) return this.#proven();
     let clauses = CLAUSES.first;
-    for (let restart = 1; ; restart++) {
-      const outcome = this.#round(RESTART_UNIT * luby(restart), restart % ALONG_TIME_EVERY === 1);
+    for (let round = 1; ; round++) {
+      const best = round % FAR_EVERY === 0 ? undefined : this.#best;
+      const outcome = best === undefined ? this.#far() : this.#near(best);
       if (outcome === 'proven') return this.#proven();
       if (outcome === 'stopped') return this.#stopped();
       this.#backTo(0);
@@ -100,8 +110,26 @@ class ExactSearch {
     }
   }
 
-  /** Searches until so many contradictions. */
-  #round(conflicts: number, alongTime: boolean): 'proven' | 'stopped' | 'restart' {
+  #far(): Outcome {
+    const round = ++this.#farRounds;
+    const isAlongTime = round % ALONG_TIME_EVERY === 1;
+    return this.#round(RESTART_UNIT * luby(round), (trail) =>
+      isAlongTime ? undefined : this.#branching.byConflicts(trail),
+    );
+  }
+
+  #near(best: Scheduled): Outcome {
+    this.#corridor.draw(best);
+    const outcome = this.#round(
+      NEAR,
+      (trail) => this.#corridor.next(trail) ?? this.#branching.byConflicts(trail),
+    );
+    this.#corridor.ended(this.#best !== best);
+    return outcome;
+  }
+
+  /** Searches until a schedule, or so many contradictions. */
+  #round(conflicts: number, choose: (trail: Trail) => Decision | undefined): Outcome {
     let left = conflicts;
     for (;;) {
       if (!this.#propagation.run()) {
@@ -113,11 +141,9 @@ class ExactSearch {
       if (this.#trail.level === 0) this.#bound = cell(this.#trail.value, atLeast(this.#size - 1));
       if (this.#options.shouldStop()) return 'stopped';
       if (left <= 0) return 'restart';
-      const decision =
-        (alongTime ? undefined : this.#branching.byConflicts(this.#trail)) ??
-        this.#branching.alongTime(this.#trail);
-      if (decision !== undefined) this.#trail.decide(decision.bound, decision.value);
-      else if (!this.#improveOn(this.#found())) return 'proven';
+      const decision = choose(this.#trail) ?? this.#branching.alongTime(this.#trail);
+      if (decision === undefined) return this.#improveOn(this.#found()) ? 'restart' : 'proven';
+      this.#trail.decide(decision.bound, decision.value);
     }
   }
 

@@ -4,6 +4,9 @@ import type { Nogoods } from './nogoods.ts';
 import type { Timetable } from './timetable.ts';
 import type { Trail } from './trail.ts';
 
+/** Energy is dear: where it said nothing it is asked again after twice as many nodes, up to these. */
+const PACE_AT_MOST = 64;
+
 /** All that draws conclusions, from the cheapest to the dearest. */
 export class Propagation {
   readonly trail: Trail;
@@ -13,6 +16,9 @@ export class Propagation {
   readonly nogoods: Nogoods;
   /** The changes on the trail up to here have been answered. */
   #answered = 0;
+  #pace = 1;
+  /** Nodes until energy is asked again. */
+  #untilEnergy = 0;
 
   constructor(trail: Trail, rules: Pick<Propagation, 'lags' | 'timetable' | 'energy' | 'nogoods'>) {
     this.trail = trail;
@@ -41,9 +47,18 @@ export class Propagation {
       }
       if (!this.timetable.propagate(this.trail)) return false;
       if (this.#answered < this.trail.size) continue;
-      if (!this.energy.propagate(this.trail)) return false;
+      if (this.trail.level > 0 && --this.#untilEnergy > 0) return true;
+      if (!this.#askEnergy()) return false;
       if (this.#answered === this.trail.size) return true;
     }
+  }
+
+  #askEnergy(): boolean {
+    const isConsistent = this.energy.propagate(this.trail);
+    const isNews = !isConsistent || this.#answered < this.trail.size;
+    this.#pace = isNews ? Math.max(1, this.#pace >> 1) : Math.min(PACE_AT_MOST, this.#pace * 2);
+    this.#untilEnergy = isNews ? 0 : this.#pace;
+    return isConsistent;
   }
 
   /** After going back: what stands was answered before. */

@@ -1,11 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { hours, minutes } from '../../../shared/kernel/index.ts';
+import { hours, minutes, seconds } from '../../../shared/kernel/index.ts';
 import { smallest } from '../../../shared/schedule/conflicting/smallest.ts';
 import { construct } from '../../../shared/schedule/index.ts';
 import { validate } from '../../../shared/schedule/validate.ts';
 import { whatConflicts } from '../../../shared/schedule/what-conflicts.ts';
-import { activity, goal, lag, need, problem, unit, wait, work } from './problems.ts';
+import {
+  activity,
+  activityId,
+  goal,
+  lag,
+  need,
+  problem,
+  resourceId,
+  unit,
+  wait,
+  work,
+} from './problems.ts';
 import { randomProblem } from './random-problem.ts';
 
 const options = { checksMost: 200 };
@@ -56,6 +67,31 @@ describe('what conflicts', () => {
         ?.demands.map(({ kind }) => kind)
         .sort(),
     ).toEqual(['goal', 'hours', 'need']);
+  });
+
+  it('is what drips, with the places that it drips in', () => {
+    const day = problem({
+      activities: [
+        activity('chicken', work(100), [need(['top'])]),
+        activity('ribs', work(100), [need(['bottom'])]),
+      ],
+      resources: [unit('top'), unit('bottom')],
+      clashes: [
+        {
+          upper: { activity: activityId('chicken'), part: { fromS: seconds(0) } },
+          lower: { activity: activityId('ribs'), part: { fromS: seconds(0) } },
+          places: [[resourceId('top'), resourceId('bottom')]],
+          reason: 'drips',
+        },
+      ],
+      goals: [goal('chicken', 150), goal('ribs', 150)],
+    });
+    const found = whatConflicts(day, options);
+    expect(found).toMatchObject({ isSmallest: true, isProven: true });
+    expect(found?.demands.map(({ kind }) => kind).sort()).toEqual([
+      ...['clash', 'goal', 'goal'],
+      ...['need', 'need'],
+    ]);
   });
 
   it('is nothing on a day that can be planned', () => {
