@@ -1,11 +1,13 @@
 import { after, must, seconds, type Text } from '../shared/kernel/index.ts';
 import type { Kitchen } from '../shared/kitchen/index.ts';
 import { type BuiltDay, type KitchenResource, kitchenResource } from '../shared/plan/index.ts';
+import { type Conflicting, whatConflicts } from '../shared/schedule/index.ts';
 import {
   type ConflictNames,
   type Language,
   type Say,
   sayConflict,
+  sayConflicting,
   sayPlanRefusal,
 } from '../shared/words/index.ts';
 import type { PlanMade } from './adopt.ts';
@@ -23,6 +25,22 @@ export function whyNotPlanned(
   if (made.why === 'refused') return made.refusals.map((refusal) => sayPlanRefusal(refusal, say));
   const names = namesIn(made.built, kitchen);
   return made.conflicts.map((conflict) => sayConflict(conflict, names, say));
+}
+
+/** So often a planner is asked to find out which few things cannot all be. */
+const CHECKS_MOST = 120;
+
+/** Which few things a day asks for cannot all be; null where that is not found out in time. */
+export function whatCannotBe(
+  built: BuiltDay,
+  kitchen: Kitchen,
+  language: Language,
+  shouldStop: () => boolean,
+): { readonly conflicting: Conflicting; readonly sentence: string } | null {
+  const found = whatConflicts(built.problem, { checksMost: CHECKS_MOST, shouldStop });
+  if (!found) return null;
+  const names = namesIn(built, kitchen);
+  return { conflicting: found, sentence: sayConflicting(found, names, sayIn(language, kitchen)) };
 }
 
 /** How a kitchen has things said, in this language. */

@@ -17,10 +17,10 @@ import type { Kitchen } from '../../shared/kitchen/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { makePlan, type PlanMade } from '../adopt.ts';
 import { type Bettered, betterPlan } from '../better-plan.ts';
-import { whyNotPlanned } from '../why-not-planned.ts';
+import { whatCannotBe, whyNotPlanned } from '../why-not-planned.ts';
 import type { Asked, Option, Shell } from './command.ts';
 import { readKitchenFiles } from './kitchen-files.ts';
-import { cannot, makesNoSense, type Refused } from './refusal.ts';
+import { cannot, makesNoSense, type Refusal, type Refused } from './refusal.ts';
 
 export type Planned =
   | {
@@ -118,13 +118,28 @@ function whyNot(
     made.why === 'refused'
       ? made.refusals
       : made.conflicts.map(({ kind, ...conflict }) => ({ rule: kind, ...conflict }));
-  return cannot(
-    reasons.map(({ rule, ...data }, index) => ({
-      rule,
-      sentence: must(sentences[index], rule),
-      ...data,
-    })),
-  );
+  const said = reasons.map(({ rule, ...data }, index) => ({
+    rule,
+    sentence: must(sentences[index], rule),
+    ...data,
+  }));
+  return cannot([...said, ...fewReasons(made, kitchen, language)]);
+}
+
+/** For so long it is looked for which few of the things asked for cannot all be. */
+const FEW_REASONS_MS = 8_000;
+
+function fewReasons(
+  made: Extract<PlanMade, { ok: false }>,
+  kitchen: Kitchen,
+  language: Language,
+): Refusal[] {
+  if (made.why === 'refused') return [];
+  const untilMs = performance.now() + FEW_REASONS_MS;
+  const isOver = () => performance.now() >= untilMs;
+  const few = whatCannotBe(made.built, kitchen, language, isOver);
+  if (!few?.conflicting.isSmallest) return [];
+  return [{ rule: 'cannot-all', sentence: few.sentence, ...few.conflicting }];
 }
 
 /** A plan as a day in which nothing has happened yet. */
