@@ -128,6 +128,7 @@ function whyNot(
 
 /** For so long it is looked for which few of the things asked for cannot all be. */
 const FEW_REASONS_MS = 8_000;
+const FEW = 12;
 
 function fewReasons(
   made: Extract<PlanMade, { ok: false }>,
@@ -138,7 +139,8 @@ function fewReasons(
   const untilMs = performance.now() + FEW_REASONS_MS;
   const isOver = () => performance.now() >= untilMs;
   const few = whatCannotBe(made.built, kitchen, language, isOver);
-  if (!few?.conflicting.isSmallest) return [];
+  // A list that nobody can read tells nobody anything.
+  if (!few?.conflicting.isSmallest || few.conflicting.demands.length > FEW) return [];
   return [{ rule: 'cannot-all', sentence: few.sentence, ...few.conflicting }];
 }
 
