@@ -5,10 +5,11 @@ import express from 'express';
 import type { DayState } from '../shared/day/index.ts';
 import { CannotStart } from './cannot-start.ts';
 import type { Closing } from './closing.ts';
-import { createApp, planDoors, whoDoors } from './http/index.ts';
+import { createApp, planDoors, readingsDoor, whoDoors } from './http/index.ts';
 import type { Hub } from './hub/index.ts';
 import { addresses, listen } from './listen.ts';
 import type { PlanDesk } from './plan-desk/index.ts';
+import type { TakeReadings } from './readings/index.ts';
 import type { Report } from './report.ts';
 import { screensOf } from './screens.ts';
 import { openEdge } from './socket/index.ts';
@@ -25,6 +26,7 @@ export type Door = {
 type DoorTools = {
   readonly who: Who;
   readonly planDesk: PlanDesk;
+  readonly take: TakeReadings;
   readonly closing: Closing;
   readonly report: Report;
 };
@@ -33,7 +35,7 @@ type DoorTools = {
 export async function openDoor(
   hub: Hub<DayState>,
   { host, port }: { readonly host: string; readonly port: number | null },
-  { who, planDesk, closing, report }: DoorTools,
+  { who, planDesk, take, closing, report }: DoorTools,
 ): Promise<Door> {
   const kitchen = () => hub.state.plan?.kitchen;
   const screens = () => {
@@ -45,6 +47,7 @@ export async function openDoor(
   const doors = express
     .Router()
     .use('/plan', planDoors({ desk: planDesk, planner: who.planner, names }))
+    .use('/readings', readingsDoor({ take, reader: who.reader, names }))
     .use(whoDoors({ who, names, report }));
   const app = createApp({ dist: DIST, health: () => hub.health, screens, doors, report });
   const http = createServer(app);

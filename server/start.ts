@@ -14,6 +14,7 @@ import type { Options } from './options.ts';
 import { createDrafts, createPlanDesk } from './plan-desk/index.ts';
 import { createPlanning, type Planning } from './planning.ts';
 import { playDemo } from './play-demo.ts';
+import { takeReadings } from './readings/index.ts';
 import type { Report } from './report.ts';
 import { openWho } from './who/index.ts';
 
@@ -65,7 +66,8 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
   const drafts = createDrafts();
   closing.add(drafts.close);
   const planDesk = createPlanDesk({ hub, folder: folder.path, drafts, now: clock.now });
-  const door = await openDoor(hub, options, { ...tools, who: desk.who, planDesk });
+  const take = takeReadings(hub, clock.now);
+  const door = await openDoor(hub, options, { ...tools, who: desk.who, planDesk, take });
   folder.sayAddress(door.address);
   keepLooking(folder.path, { planning, clock, ...tools });
   door.lines.forEach(say);

@@ -1,3 +1,4 @@
 export { type AppParts, createApp } from './app.ts';
 export { planDoors } from './plan-doors.ts';
+export { readingsDoor } from './readings-door.ts';
 export { type WhoDoorParts, whoDoors } from './who-doors.ts';

@@ -1,4 +1,4 @@
-import express, { type ErrorRequestHandler, type Request, type Router } from 'express';
+import express, { type Request, type Router } from 'express';
 import type { z } from 'zod';
 import type { Refusal } from '../../shared/day/index.ts';
 import { filePath } from '../../shared/kernel/index.ts';
@@ -6,6 +6,7 @@ import { whoSchemas } from '../../shared/protocol/index.ts';
 import type { Report } from '../report.ts';
 import { isOurPage } from '../socket/index.ts';
 import { type Caller, createTries, type Who } from '../who/index.ts';
+import { notUnderstood } from './not-understood.ts';
 
 export type WhoDoorParts = {
   readonly who: Who;
@@ -74,14 +75,6 @@ export function whoDoors({ who, names, report }: WhoDoorParts): Router {
   router.use(notUnderstood);
   return router;
 }
-
-/** JSON that is none, or far too much of it. */
-const notUnderstood: ErrorRequestHandler = (fault, _request, response, next) => {
-  const status: unknown = fault?.status;
-  if (typeof status !== 'number' || status < 400 || status >= 500) return next(fault);
-  const what = 'it is no JSON that makes sense here';
-  return response.status(status).json(refusedBy({ rule: 'bad-message', where: 'body', what }));
-};
 
 const refusedBy = (refusal: Refusal) => ({ ok: false, refusal });
 

@@ -12,8 +12,8 @@ export type Guard = {
   personAt(screen: ScreenId): PersonId | null;
 };
 
-/** A command, or something that is asked of the plan. */
-type Asked = Command | { readonly kind: PlanDeed; readonly personId: PersonId | null };
+/** A command, what is asked of the plan, or a reading by another door. */
+type Asked = Command | { readonly kind: PlanDeed | 'reading'; readonly personId: PersonId | null };
 
 export const OPEN: Guard = { isOpen: true, personAt: () => null };
 

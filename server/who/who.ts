@@ -18,6 +18,8 @@ export type Who = {
   me(caller: Caller): WhoAnswer<WhoAmI>;
   list(caller: Caller): Promise<WhoAnswer<{ readonly who: WhoList }>>;
   change(caller: Caller, action: ScreenChange): Promise<Done>;
+  /** At which screen somebody sends readings, if the table of rights lets them. */
+  reader(caller: Caller): Promise<WhoAnswer<{ readonly screenId: ScreenId | null }>>;
   /** Who asks something of the plan, if the table of rights lets them. */
   planner(caller: Caller, deed: PlanDeed): Promise<WhoAnswer<Planner>>;
 };
@@ -59,6 +61,19 @@ export function createWho(parts: WhoParts): Who {
       const desk = await atDesk(caller);
       return desk.ok ? { ok: true, who: listWho(parts, desk, entrance.asking) } : desk;
     },
+    reader(caller) {
+      if (isOpen) return Promise.resolve({ ok: true, screenId: null });
+      return front.atScreen(caller, async ({ screenId, personId }) => {
+        const asked = { kind: 'reading', personId } as const;
+        const refusals = [SMOKERS, DESK].map((face) =>
+          mayAsk(parts.hub.state, { screenId, face }, asked, guard),
+        );
+        const [refusal] = refusals;
+        return refusal && !refusals.includes(null)
+          ? { ok: false, refusal }
+          : { ok: true, screenId };
+      });
+    },
     planner(caller, deed) {
       if (isOpen) return Promise.resolve({ ok: true, ...anybodyAt(caller) });
       return front.atScreen(caller, async ({ screenId, personId }) => {
@@ -74,6 +89,7 @@ export function createWho(parts: WhoParts): Who {
 }
 
 const DESK = { kind: 'desk' } as const;
+const SMOKERS = { kind: 'smoker' } as const;
 
 const anybodyAt = ({ address }: Caller): Planner => ({
   personId: null,

@@ -33,6 +33,7 @@ export type { Outlook } from './outlook.ts';
 export { type Passage, passagesOf } from './passage.ts';
 export { type PlanIndex, slotName } from './plan-index.ts';
 export { type PlanOffer, planOffer } from './plan-offer.ts';
+export { lookAtReading, type ReadingFound } from './readings.ts';
 export { mayStart } from './ready.ts';
 export type * from './refusal.ts';
 export { shutIn } from './shut.ts';

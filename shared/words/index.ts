@@ -18,6 +18,7 @@ export { sayCookDoubts, sayCookFault, sayForecast } from './say-cook.ts';
 export { sayLogged } from './say-logged.ts';
 export { sayNews } from './say-news.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
+export { sayReadings } from './say-readings.ts';
 export { sayBar, sayWhy } from './say-why.ts';
 export { scaleWeight } from './scale-weight.ts';
 export { ui } from './ui.ts';

@@ -1,0 +1,1 @@
+export { type TakeReadings, takeReadings } from './take-readings.ts';
