@@ -1,20 +1,21 @@
 import { html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { PlanShown } from '../../shared/protocol/index.ts';
-import { planEditorWords } from '../../shared/words/index.ts';
+import { planEditorWords, sayKept } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import { formStyle } from './form-style.ts';
 import { weekAfter } from './new-in-plan.ts';
 import { planStyle } from './plan-editor.css.ts';
 
-/** For which day a plan is. Tells `to-day` with another for it, `from-day` with one to copy. */
+/** For which day a plan is, and what days before kept for it. Tells `to-day` with another for it, `from-day` with one to copy. */
 @customElement('plan-day')
 export class PlanDay extends Part {
   static override styles = [base, formStyle, planStyle];
 
   @property() day = '';
   @property({ attribute: false }) days: PlanShown['days'] = [];
+  @property({ attribute: false }) kept: PlanShown['kept'] = [];
 
   protected override draw() {
     const { day, days } = this;
@@ -34,7 +35,8 @@ export class PlanDay extends Part {
           ${others.map((each) => html`<option value=${each}>${each}</option>`)}
         </select>
       </label>
-    </div>`;
+    </div>
+    ${sayKept(this.kept, this.say).map((line) => html`<p>${line}</p>`)}`;
   }
 
   readonly #to = ({ target }: Event) => {

@@ -81,3 +81,10 @@ export const planStyle = css`
     margin: 0.25em 0;
   }
 `;
+
+/** The editor itself, round its parts. */
+export const editorStyle = css`
+  :host {
+    padding: 0 var(--edge) var(--edge);
+  }
+`;

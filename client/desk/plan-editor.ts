@@ -1,4 +1,4 @@
-import { css, html, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type {
   CookPlan,
@@ -17,7 +17,7 @@ import { formStyle } from './form-style.ts';
 import { planOn, withNewService } from './new-in-plan.ts';
 import './plan-day.ts';
 import { type PlanDoors, planDoors } from './plan-doors.ts';
-import { planStyle } from './plan-editor.css.ts';
+import { editorStyle, planStyle } from './plan-editor.css.ts';
 import './plan-service.ts';
 import type { Phase } from './plan-verdict.ts';
 import './plan-verdict.ts';
@@ -34,16 +34,7 @@ type Service = CookPlan['services'][number];
  */
 @customElement('plan-editor')
 export class PlanEditor extends Part {
-  static override styles = [
-    base,
-    formStyle,
-    planStyle,
-    css`
-      :host {
-        padding: 0 var(--edge) var(--edge);
-      }
-    `,
-  ];
+  static override styles = [base, formStyle, planStyle, editorStyle];
 
   /** Left out: those of the hub that this page came from, with this device's own token. */
   @property({ attribute: false }) doors: PlanDoors = planDoors({
@@ -91,9 +82,9 @@ export class PlanEditor extends Part {
   }
 
   #verdict() {
-    const { said, tried, phase, typed, shown } = this;
+    const { said, say, tried, phase, typed, shown } = this;
     return html`<plan-verdict
-      .say=${this.say}
+      .say=${say}
       .phase=${phase}
       .tried=${tried}
       .refusal=${this.refusal}
@@ -128,6 +119,7 @@ export class PlanEditor extends Part {
         .say=${say}
         .day=${plan.day}
         .days=${shown.days}
+        .kept=${shown.kept}
         @to-day=${({ detail }: CustomEvent<string>) => this.#type(planOn(plan, detail))}
         @from-day=${({ detail }: CustomEvent<string>) => this.#copy(detail, plan.day)}
       ></plan-day>
@@ -161,9 +153,11 @@ export class PlanEditor extends Part {
   }
 
   #type(plan: CookPlan): void {
+    const isOtherDay = plan.day !== this.plan?.day;
     this.typed = plan;
     keepTyped(plan);
     this.#tryLater();
+    if (isOtherDay) void this.#show();
   }
 
   #forget(): void {
@@ -201,8 +195,8 @@ export class PlanEditor extends Part {
   }
 
   async #take(): Promise<void> {
-    const { typed } = this;
-    if (typed) await this.#settle(() => this.doors.take(typed));
+    const { typed, doors } = this;
+    if (typed) await this.#settle(() => doors.take(typed));
   }
 
   async #settle(ask: () => Promise<PlanAnswer<PlanTried>>): Promise<void> {
@@ -211,8 +205,8 @@ export class PlanEditor extends Part {
       const answer = await ask();
       if (answer.ok && answer.taken) this.#forget();
       this.#hear(answer);
-      await this.#show();
     });
+    await this.#show();
   }
 
   async #edit(plan: CookPlan, edit: PlanEdit): Promise<void> {

@@ -14,31 +14,43 @@ export type Nearest = { readonly line: string; readonly plan: CookPlan };
 
 /** Nobody waits longer to be told what would fit; what was found by then is told. */
 const MOST_MS = 8_000;
+/** The first step up is such a part of what was asked for before. */
+const STRIDES = 4;
 
 /**
  * Between what fits and what does not, the most portions that fit, of all dishes that are asked
- * for more of. Null where nothing is asked for more of, or where it is not that which does not fit.
+ * for more of. Null where nothing is asked for more of, where it is not that which does not fit, and
+ * where no more was found to fit than before.
  */
 export function nearestOf(ask: NearestAsk, nowMs = () => performance.now()): Nearest | null {
   const { files, before, language } = ask;
   const more = askedMore(files, before);
   const most = Math.max(0, ...more.map(({ is, was }) => is - was));
   const endMs = nowMs() + MOST_MS;
+  const live = ask.state?.plan ? openLive(ask.state, ask.now) : null;
   const at = (step: number): CookPlan =>
     more.reduce((plan, each) => {
       const { is, was } = each;
       return askingFor(plan, each, was + Math.floor(((is - was) * step) / most));
     }, files.cookPlan);
-  if (most === 0 || !fits(at(0), ask, { isTrial: true })) return null;
-  let [enough, tooMany] = [0, most];
+  const fits = (step: number, effort: Effort) => {
+    const asked = { ...files, cookPlan: at(step) };
+    return (live ? revisePlan(asked, live, effort) : makePlan(asked, 1, effort)).ok;
+  };
+  if (most === 0 || !fits(0, { isTrial: true })) return null;
+  // What fits is mostly near what fitted before, and found sooner than what does not is refused.
+  let enough = 0;
+  let tooMany = most;
+  let stride = Math.max(1, Math.floor(Math.min(...more.map(({ was }) => was)) / STRIDES));
   while (tooMany - enough > 1 && nowMs() < endMs) {
-    const middle = Math.floor((enough + tooMany) / 2);
-    if (fits(at(middle), ask, { isTrial: true })) enough = middle;
-    else tooMany = middle;
+    const isClosing = enough + stride >= tooMany;
+    const next = isClosing ? Math.floor((enough + tooMany) / 2) : enough + stride;
+    if (fits(next, { isTrial: true })) [enough, stride] = [next, 2 * stride];
+    else tooMany = next;
   }
   const plan = at(enough);
   // What is offered is worked out as it would be taken.
-  if (!fits(plan, ask, {})) return null;
+  if (enough === 0 || !fits(enough, {})) return null;
   const named = more.map((each) => ({ ...each, portions: portionsIn(plan, each) }));
   return { plan, line: sayNearestPlan(named, sayIn(language, files.kitchen)) };
 }
@@ -61,10 +73,4 @@ function askedMore({ cookPlan, catalogue }: PlanFiles, before: CookPlan): Asked[
       return is <= was ? [] : [{ service, dish, serviceName, dishName, is, was }];
     }),
   );
-}
-
-function fits(cookPlan: CookPlan, { files, state, now }: DraftAsk, effort: Effort): boolean {
-  const asked = { ...files, cookPlan };
-  if (!state?.plan) return makePlan(asked, 1, effort).ok;
-  return revisePlan(asked, openLive(state, now), effort).ok;
 }

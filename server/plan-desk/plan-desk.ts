@@ -16,6 +16,7 @@ import type { Planner } from '../who/index.ts';
 import { sayIn } from '../why-not-planned.ts';
 import type { Drafted } from './draft.ts';
 import type { Drafts } from './drafts.ts';
+import { keptFor } from './kept-for.ts';
 import { menuOf } from './menu.ts';
 import { planSources } from './plan-files.ts';
 
@@ -64,7 +65,11 @@ export function createPlanDesk(parts: Parts): PlanDesk {
       const runs = hub.state.plan?.built.day ?? null;
       const canUndo = hub.state.replaced.length > 0;
       const batches = batchesIn(hub.state);
-      return of && { plan: sources.planOf(day), menu: menuOf(of), days, runs, canUndo, batches };
+      if (!of) return null;
+      const plan = sources.planOf(day);
+      const which = day ?? plan?.day;
+      const kept = which ? keptFor(which, hub.state, of.kitchen) : [];
+      return { plan, menu: menuOf(of), days, runs, canUndo, batches, kept };
     },
     edit(plan, edit, language) {
       const read = sources.read(plan, language);

@@ -3,6 +3,7 @@ import { assert, must, seconds, unreachable } from '../kernel/index.ts';
 import { recordAfter } from './cook-record.ts';
 import type { Event, EventHead, ForecastFact, TaskFact } from './event.ts';
 import { foldHappening, isHappening, overNight, standing } from './happened.ts';
+import { keptBy } from './kept-food.ts';
 import type { DayState, TaskFacts } from './state.ts';
 import { emptyDay, factsOf, loadKey } from './state.ts';
 import { toldOf } from './story.ts';
@@ -66,6 +67,7 @@ function happen(state: DayState, event: TaskFact & EventHead): DayState {
       // Another day begins with nothing done: its tasks may well go by the names of yesterday's.
       const next = {
         ...{ who: state.who, happened: overNight(state.happened), record: recordAfter(state) },
+        kept: keptBy(state),
       };
       const before = event.day === state.day ? state : { ...emptyDay(), ...next };
       const replaced = event.day === state.day ? replacedAfter(state, event) : [];

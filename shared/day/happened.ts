@@ -3,12 +3,14 @@ import type {
   Celsius,
   CommandId,
   CutId,
+  DayId,
   DishId,
   Instant,
   Kilograms,
   PersonId,
   ServiceId,
   SmokerId,
+  Text,
 } from '../kernel/index.ts';
 import { unreachable } from '../kernel/index.ts';
 import type { Deed } from './deed.ts';
@@ -45,6 +47,19 @@ export type Delivery = Deed & { readonly pieces: number; readonly weightKg: Kilo
 export type DayClosed = Deed & {
   readonly goesOn: readonly BatchId[];
   readonly left: readonly BatchId[];
+};
+
+/** What a day kept for others of one batch. */
+export type KeptFood = {
+  /** When it was made: its date mark counts from there. */
+  readonly day: DayId;
+  readonly dish: DishId;
+  readonly name: Text;
+  readonly weightKg: Kilograms;
+  /** Whole portions that it gives. */
+  readonly portions: number;
+  /** When somebody said that it was kept. */
+  readonly at: Instant;
 };
 
 export type SaleKey = `${string}#${string}`;

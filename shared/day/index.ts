@@ -27,6 +27,7 @@ export type * from './happening.ts';
 export type { HappeningRefusal } from './happening-refusal.ts';
 export { type Hold, holdsOf } from './held.ts';
 export { type IfMoved, ifMoved } from './if-moved.ts';
+export { keptBy } from './kept-food.ts';
 export { type Live, openLive } from './live.ts';
 export type * from './offer.ts';
 export type { Outlook } from './outlook.ts';

@@ -14,7 +14,7 @@ import type { AdoptedForecast } from './adopted-forecast.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
 import type { Deed } from './deed.ts';
 import type { Event, ReadingPlace } from './event.ts';
-import { type Happened, nothingHappened } from './happened.ts';
+import { type Happened, type KeptFood, nothingHappened } from './happened.ts';
 import type { Told } from './story.ts';
 import { nobody, type WhoState } from './who.ts';
 
@@ -28,6 +28,8 @@ export type DayState = {
   readonly plan: AdoptedPlan | null;
   /** The plans of this day that were changed into others, the last one last: to go back to. */
   readonly replaced: readonly CookPlan[];
+  /** What the days before kept for others; how long it is good the limits say. */
+  readonly kept: readonly KeptFood[];
   /** When the hub kept it. */
   readonly keptAt: Instant;
   /**
@@ -47,7 +49,10 @@ export type DayState = {
   readonly record: readonly Outcome[];
   /** What happened to it besides: smokers, hands, deliveries, what was sold. */
   readonly happened: Happened;
-  /** All that has happened on this day, in the order it was kept; nothing is computed from it. */
+  /**
+   * All that has happened on this day, in the order it was kept; computed from it is when
+   * food was kept, and nothing else.
+   */
   readonly story: readonly Told[];
   /** Who belongs to the hub, on this day as on every other. */
   readonly who: WhoState;
@@ -91,6 +96,7 @@ export function emptyDay(): DayState {
     day: null,
     plan: null,
     replaced: [],
+    kept: [],
     keptAt: instant(0),
     arrangedSeq: 0,
     tasks: new Map(),

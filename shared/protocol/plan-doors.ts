@@ -1,3 +1,4 @@
+import type { Instant, Kilograms, LocalDay } from '../kernel/index.ts';
 import type { CookPlan } from '../plan/index.ts';
 import type { Refusal, Text } from '../view/index.ts';
 
@@ -36,8 +37,20 @@ export type PlanShown = {
   /** The day that runs; null before there is one. */
   readonly runs: string | null;
   readonly canUndo: boolean;
+  /** Kept by days before it, and still good on it. */
+  readonly kept: readonly KeptShown[];
   /** Of the running day: the batches as they are made. */
   readonly batches: readonly BatchShown[];
+};
+
+export type KeptShown = {
+  readonly dish: Text;
+  readonly madeOn: string;
+  readonly portions: number;
+  readonly weightKg: Kilograms;
+  readonly at: Instant;
+  /** The last day on which it may be used; null where the limits set none. */
+  readonly lastDay: LocalDay | null;
 };
 
 export type BatchShown = {

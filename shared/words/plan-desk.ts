@@ -1,6 +1,6 @@
-import type { Seconds } from '../kernel/index.ts';
+import type { Instant, Kilograms, LocalDay, Seconds } from '../kernel/index.ts';
 import type { PlanOffer, Text } from '../view/index.ts';
-import { durationWords } from './amounts.ts';
+import { clockTime, durationWords, weight } from './amounts.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
 
@@ -15,6 +15,9 @@ type Phrases = {
   others(tasks: number): string;
   readonly nothing: string;
   readonly fits: string;
+  kept(dish: string, portions: number, weight: string, at: string): string;
+  until(day: string): string;
+  readonly notCounted: string;
   nearest(dishes: string): string;
   portions(service: string, dish: string, portions: number): string;
 };
@@ -34,6 +37,10 @@ const english: Phrases = {
   others: (tasks) => `${tasks} ${tasks === 1 ? 'task' : 'tasks'} of other batches move`,
   nothing: 'nothing else moves',
   fits: 'It fits.',
+  kept: (dish, portions, weight, at) =>
+    `${dish}: ${portions} portions (${weight}) were kept, ${at}`,
+  until: (day) => `use or throw away by the end of ${day}`,
+  notCounted: 'No plan counts on what was kept: it has to be heated again first.',
   nearest: (dishes) => `The most that was found to fit: ${dishes}.`,
   portions: (service, dish, portions) => `${service}, ${dish}: ${portions} portions`,
 };
@@ -54,6 +61,10 @@ const spanish: Phrases = {
     tasks === 1 ? 'se mueve 1 tarea de otras tandas' : `se mueven ${tasks} tareas de otras tandas`,
   nothing: 'nada más se mueve',
   fits: 'Cabe.',
+  kept: (dish, portions, weight, at) =>
+    `${dish}: se guardaron ${portions} porciones (${weight}), ${at}`,
+  until: (day) => `úselas o tírelas antes de que acabe el ${day}`,
+  notCounted: 'Ningún plan cuenta con lo guardado: antes hay que recalentarlo.',
   nearest: (dishes) => `Lo más que se halló que cabe: ${dishes}.`,
   portions: (service, dish, portions) => `${service}, ${dish}: ${portions} porciones`,
 };
@@ -101,4 +112,25 @@ export function sayNearestPlan(
     words.portions(textIn(serviceName, say), textIn(dishName, say), portions),
   );
   return words.nearest(named.join('; '));
+}
+
+/** Food of a day before, when it was made and kept, and the last day on which it may be used. */
+type Kept = {
+  readonly dish: Text;
+  readonly madeOn: string;
+  readonly portions: number;
+  readonly weightKg: Kilograms;
+  readonly at: Instant;
+  readonly lastDay: LocalDay | null;
+};
+
+/** What days before kept, a line for each, and what a plan makes of it; none where nothing was. */
+export function sayKept(kept: readonly Kept[], say: Say): string[] {
+  const words = languages[say.language];
+  const lines = kept.map(({ dish, portions, weightKg, at, lastDay, madeOn }) => {
+    const when = `${madeOn}, ${clockTime(at, say)}`;
+    const named = words.kept(textIn(dish, say), portions, weight(weightKg, say), when);
+    return lastDay === null ? `${named}.` : `${named}; ${words.until(lastDay)}.`;
+  });
+  return lines.length > 0 ? [...lines, words.notCounted] : [];
 }

@@ -44,6 +44,7 @@ const shown: PlanShown = {
   days: ['2026-11-18', '2026-11-25'],
   runs: '2026-11-25',
   canUndo: true,
+  kept: [],
   batches: [],
 };
 
