@@ -173,31 +173,36 @@ it('turns a view into bytes once, however many screens show it', async () => {
 
 it('packs a view as long as a desk’s, and a wall’s it sends as it is', async () => {
   const socket = new WebSocket(`ws://127.0.0.1:${door.port}/socket.io/?EIO=4&transport=websocket`);
-  const bytesRead = new Promise<() => number>((resolve) => {
+  const upgraded = new Promise<() => number>((resolve) => {
     socket.once('upgrade', ({ socket: wire }) => resolve(() => wire.bytesRead));
   });
   socket.once('message', () => socket.send(`40${JSON.stringify(hello)}`));
-  const seen = await bytesRead;
-  /** What the next view weighs, and what of it went over the wire. */
-  const nextView = async (notes: readonly string[]) => {
-    const before = seen();
-    for (const text of notes) await door.hub.command(noteCommand(text));
-    return new Promise<{ readonly view: number; readonly wire: number }>((resolve) => {
+  /** The next message that says this; all before it has come by then. */
+  const heard = (words: string) =>
+    new Promise<number>((resolve) => {
       socket.on('message', function hear(data) {
-        if (!String(data).includes(notes.at(-1) ?? '"view"')) return;
+        if (!String(data).includes(words)) return;
         socket.off('message', hear);
-        resolve({ view: String(data).length, wire: seen() - before });
+        resolve(String(data).length);
       });
     });
+  const seen = await upgraded;
+  await heard('"view"');
+  /** What the view with one more note weighs, and what of it went over the wire. */
+  const weighed = async (note: string) => {
+    const before = seen();
+    const view = heard(note);
+    await door.hub.command(noteCommand(note));
+    return { view: await view, wire: seen() - before };
   };
-  await nextView([]);
-  const small = await nextView(['salt']);
+  const small = await weighed('salt');
   expect(small.wire).toBeGreaterThanOrEqual(small.view);
-  const long = Array.from({ length: 200 }, (_, i) => `note ${i}: ${'the same again '.repeat(40)}`);
-  for (const text of long) await door.hub.command(noteCommand(text));
-  await door.hub.rest();
-  await new Promise((resolve) => setTimeout(resolve, 50));
-  const large = await nextView(['pepper']);
+  const last = heard('note 199:');
+  for (let i = 0; i < 200; i++) {
+    await door.hub.command(noteCommand(`note ${i}: ${'the same again '.repeat(40)}`));
+  }
+  await last;
+  const large = await weighed('pepper');
   expect(large.view).toBeGreaterThan(100_000);
   expect(large.wire).toBeLessThan(large.view / 4);
   socket.terminate();
