@@ -52,6 +52,13 @@ export class WhoCloses extends Part {
   @state() private closer: Person | null = null;
   @state() private pin: string | null = null;
   @state() private wrong: Refusal | 'away' | null = null;
+  /** Null where nobody can be asked: then the hub says what it lacks when it hears the tap. */
+  @state() private who: WhoList | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.#look();
+  }
 
   protected override draw() {
     const { closer } = this;
@@ -73,9 +80,10 @@ export class WhoCloses extends Part {
     return sayRefusal(wrong, this.say);
   }
 
-  /** Who is here first; the others may be the one who stays for it. */
+  /** Who is on shift first; once anybody has a PIN, only they can sign. */
   #names(): readonly Choice[] {
-    const here = [...this.people].sort((a, b) => Number(b.onShift) - Number(a.onShift));
+    const signs = this.#asksPins ? this.people.filter(({ id }) => this.#hasPin(id)) : this.people;
+    const here = [...signs].sort((a, b) => Number(b.onShift) - Number(a.onShift));
     return here.map((person) => ({
       label: person.name,
       choose: () => void this.#pick(person),
@@ -124,20 +132,26 @@ export class WhoCloses extends Part {
 
   async #pick(person: Person): Promise<void> {
     this.wrong = null;
-    const who = await this.#list();
-    const listed = who?.people.find(({ id }) => id === person.id);
-    const isAsked = listed?.hasPin === true && who?.isOpen === false && who.present !== person.id;
+    await this.#look();
+    const isAsked = this.#asksPins && this.who?.present !== person.id;
     this.pin = isAsked ? '' : null;
     this.closer = person;
   }
 
-  /** Null where nobody can be asked: then the hub says what it lacks when it hears the tap. */
-  async #list(): Promise<WhoList | null> {
+  get #asksPins(): boolean {
+    return this.who?.isOpen === false && this.who.people.some(({ hasPin }) => hasPin);
+  }
+
+  #hasPin(person: PersonId): boolean {
+    return this.who?.people.some(({ id, hasPin }) => id === person && hasPin) ?? false;
+  }
+
+  async #look(): Promise<void> {
     try {
       const answer = await this.doors.list();
-      return answer.ok ? answer.who : null;
+      this.who = answer.ok ? answer.who : null;
     } catch {
-      return null;
+      this.who = null;
     }
   }
 

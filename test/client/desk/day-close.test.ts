@@ -53,6 +53,12 @@ async function desk(end: DayEnd, more: Partial<DeskView> = {}, say = english, wh
   return { element, taps, proofs, doors };
 }
 
+/** A kitchen where nobody has a PIN. */
+const noPins = {
+  ...list,
+  people: list.people.map((each) => ({ ...each, hasPin: false, isOwner: false })),
+};
+
 const names = (element: Element) => buttonsOf(element).map(([name]) => name);
 
 afterEach(() => document.body.replaceChildren());
@@ -127,13 +133,19 @@ describe('closing the day', () => {
     expect(saidOn(element)).toContain('No queda nada abierto.');
   });
 
-  it('takes a name and a second tap from somebody without a PIN', async () => {
-    const { element, taps } = await desk(open);
+  it('takes a name and a second tap where nobody has a PIN', async () => {
+    const { element, taps } = await desk(open, {}, english, noPins);
     await tap(element, 'Theo');
     expect(saidOn(element)).toContain('Theo closes the day.');
     expect(taps).toEqual([]);
     await tap(element, 'close it as Theo');
     expect(taps).toEqual([{ kind: 'closeDay', by: theo }]);
+  });
+
+  it('asks only those who have a PIN once anybody has one', async () => {
+    const { element } = await desk(open);
+    expect(names(element)).toContain('Ines');
+    expect(names(element)).not.toContain('Theo');
   });
 
   it('takes the PIN first from somebody who has one, and shows no digit of it', async () => {
@@ -168,7 +180,7 @@ describe('closing the day', () => {
   });
 
   it('is left as it is with one tap', async () => {
-    const { element, taps } = await desk(open);
+    const { element, taps } = await desk(open, {}, english, noPins);
     await tap(element, 'Theo');
     await tap(element, 'leave it');
     expect(taps).toEqual([]);
