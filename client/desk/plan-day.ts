@@ -8,7 +8,10 @@ import { formStyle } from './form-style.ts';
 import { weekAfter } from './new-in-plan.ts';
 import { planStyle } from './plan-editor.css.ts';
 
-/** For which day a plan is, and what days before kept for it. Tells `to-day` with another for it, `from-day` with one to copy. */
+/**
+ * For which day a plan is, and what days before kept for it. Tells `to-day` with another for it,
+ * `from-day` with one to copy.
+ */
 @customElement('plan-day')
 export class PlanDay extends Part {
   static override styles = [base, formStyle, planStyle];

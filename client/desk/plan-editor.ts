@@ -106,7 +106,7 @@ export class PlanEditor extends Part {
       }
       ${
         shown?.canUndo && !typed
-          ? html`<button @click=${() => this.#settle(() => this.doors.undo())}>${said.undo}</button>`
+          ? html`<button @click=${this.#undo}>${said.undo}</button>`
           : nothing
       }
     </plan-verdict>`;
@@ -134,7 +134,9 @@ export class PlanEditor extends Part {
           @batch-edit=${({ detail }: CustomEvent<PlanEdit>) => this.#edit(plan, detail)}
         ></plan-service>`,
       )}
-      <button @click=${() => this.#type(withNewService(plan, shown.menu))}>${said.addService}</button>`;
+      <button @click=${() => this.#type(withNewService(plan, shown.menu))}>
+        ${said.addService}
+      </button>`;
   }
 
   /** The plan of another day for this one; services keep their wall times. */
@@ -198,6 +200,8 @@ export class PlanEditor extends Part {
     const { typed, doors } = this;
     if (typed) await this.#settle(() => doors.take(typed));
   }
+
+  readonly #undo = () => this.#settle(() => this.doors.undo());
 
   async #settle(ask: () => Promise<PlanAnswer<PlanTried>>): Promise<void> {
     this.phase = 'trying';

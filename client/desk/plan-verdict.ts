@@ -12,8 +12,8 @@ import { planStyle } from './plan-editor.css.ts';
 export type Phase = 'still' | 'trying' | 'away';
 
 /**
- * What a plan would do, or what does not fit and what would; the buttons are put in. Tells `nearest`
- * where what would fit is to be written instead.
+ * What a plan would do, or what does not fit and what would; the buttons are put in. Tells
+ * `nearest` where what would fit is to be written instead.
  */
 @customElement('plan-verdict')
 export class PlanVerdict extends Part {

@@ -19,8 +19,8 @@ const STRIDES = 4;
 
 /**
  * Between what fits and what does not, the most portions that fit, of all dishes that are asked
- * for more of. Null where nothing is asked for more of, where it is not that which does not fit, and
- * where no more was found to fit than before.
+ * for more of. Null where nothing is asked for more of, where it is not that which does not fit,
+ * and where no more was found to fit than before.
  */
 export function nearestOf(ask: NearestAsk, nowMs = () => performance.now()): Nearest | null {
   const { files, before, language } = ask;

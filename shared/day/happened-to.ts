@@ -26,7 +26,7 @@ export const soldOutAt = (
 export const emptiedAt = ({ happened }: DayState, batch: BatchId): Instant | null =>
   happened.emptied.get(batch)?.at ?? null;
 
-/** Whether a change of the plan has anything to go round: work that has begun, or what is lacking. */
+/** Whether a change of the plan has to go round anything: what has begun, or what is lacking. */
 export function isUnsettled({ tasks, happened }: DayState): boolean {
   const { spells, out, deliveries } = happened;
   return tasks.size + out.size + deliveries.size > 0 || spells.some(({ until }) => until === null);

@@ -4,6 +4,8 @@ import type {
   CapacityResource,
   Conflict,
   Need,
+  Planned,
+  Planner,
   Problem,
   ResourceId,
 } from '../schedule/index.ts';
@@ -22,8 +24,7 @@ type Taking = {
  * has to be done between two times asks for more hours than they have between them (the energy of
  * Erschler and Lopez, from memory). Null where there is no such proof, which proves nothing.
  */
-export function overbooked(problem: Problem): Conflict | null {
-  const windows = timeWindows(problem);
+export function overbooked(problem: Problem, windows = timeWindows(problem)): Conflict | null {
   if (!windows) return null;
   const free = problem.activities.flatMap((activity) => {
     const window = windows.get(activity.id);
@@ -41,6 +42,22 @@ export function overbooked(problem: Problem): Conflict | null {
     }
   }
   return worst && conflictOf(worst);
+}
+
+/** What is refused without a search: its times contradict each other, or it asks for too much. */
+export function refusedAtOnce(
+  problem: Problem,
+  planner: Planner,
+  options: Parameters<Planner>[1],
+): Extract<Planned, { ok: false }> | null {
+  const windows = timeWindows(problem);
+  if (!windows) {
+    // How they contradict each other the planner says before it searches.
+    const planned = planner(problem, options);
+    return planned.ok ? null : planned;
+  }
+  const proof = overbooked(problem, windows);
+  return proof && { ok: false, conflicts: [proof] };
 }
 
 type Shortfall = {

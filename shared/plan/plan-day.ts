@@ -14,7 +14,7 @@ import type {
 } from '../schedule/index.ts';
 import type { Aim, BuiltDay } from './built.ts';
 import { layOut } from './lay-out.ts';
-import { overbooked } from './overbooked.ts';
+import { refusedAtOnce } from './overbooked.ts';
 import { keptApart, keptOut, pooled } from './pooled.ts';
 import { remembering } from './remembering.ts';
 import { kitchenResource } from './resources.ts';
@@ -43,8 +43,8 @@ type Options = Parameters<Planner>[1];
  * and the cabinets then ask for is put between, and moves nothing.
  */
 export function planDay(day: BuiltDay, planner: Planner, options: Options): DayPlanned {
-  const proof = overbooked(day.problem);
-  if (proof) return { ok: false, conflicts: [proof] };
+  const refused = refusedAtOnce(day.problem, planner, options);
+  if (refused) return refused;
   const planned = mainWork(day, planner, options);
   if (!planned.ok) return planned;
   const whole = withRounds(day, planned.schedule);
@@ -72,8 +72,8 @@ function mainWork(day: BuiltDay, planner: Planner, options: Options): Planned {
 
 /** The schedule of a day of which much stands: what is left is planned with its racks in one. */
 export function planAround(day: BuiltDay, planner: Planner, options: Options): Planned {
-  const proof = overbooked(day.problem);
-  if (proof) return { ok: false, conflicts: [proof] };
+  const refused = refusedAtOnce(day.problem, planner, options);
+  if (refused) return refused;
   if (options.isTrial) return planner(day.problem, options);
   const inOne = (wish: Problem) => inOneStep(wish, planner, { ...options, isTrial: true });
   const schedule = freshest(wishesOf(day), inOne, day);

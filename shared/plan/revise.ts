@@ -28,7 +28,7 @@ export type Revision = {
   readonly nowS: Seconds;
   /** What the edit may not count on, and when. */
   readonly shut: Shut;
-  /** Pieces that came of a cut, where anybody said; left out: all that the plan before asked for. */
+  /** Pieces that came of a cut, where anybody said; of others all that was asked for. */
   readonly came: ReadonlyMap<CutId, number>;
 };
 
