@@ -4,7 +4,18 @@ import { reasonOf, type Say } from './reason.ts';
 import { atLeast, atMost, type Trail } from './trail.ts';
 
 /** Something scarce: how much there is, and who takes how much of it. */
-type Scarce = { readonly capacity: number; readonly users: Int32Array; readonly takes: Int32Array };
+type Scarce = {
+  readonly capacity: number;
+  readonly users: Int32Array;
+  readonly takes: Int32Array;
+  /** By activity, what it takes over all its time. */
+  readonly work: Int32Array;
+  /** The users by that, the most first. */
+  readonly byWork: Int32Array;
+  /** The users by earliest start, the latest first, and by latest end; nearly so from last time. */
+  readonly byStart: Int32Array;
+  readonly byEnd: Int32Array;
+};
 
 /** A stretch of time of one scarce thing. */
 type Window = { readonly of: Scarce; readonly from: number; readonly to: number };
@@ -21,21 +32,27 @@ export class Energy {
   /** By place on the trail, the window a conclusion there was drawn from. */
   readonly #windows: Window[] = [];
   #overload: Window | undefined;
+  /** By activity, as at the beginning of a sweep. */
+  readonly #early: Int32Array;
+  readonly #end: Int32Array;
 
   constructor({ durations, capacities, demands }: Project, machines: readonly number[][]) {
     this.#durations = durations;
     const kinds = capacities.length;
-    const resources = Array.from(capacities, (capacity, kind): Scarce => {
-      const takes = Int32Array.from(durations, (duration, i) =>
-        duration === 0 ? 0 : cell(demands, i * kinds + kind),
-      );
-      return { capacity, users: Int32Array.from(takes.keys()).filter((i) => takes[i]), takes };
-    });
-    const units = machines.map((members): Scarce => {
+    const resources = Array.from(capacities, (capacity, kind) =>
+      scarce(
+        capacity,
+        durations,
+        durations.map((duration, i) => (duration === 0 ? 0 : cell(demands, i * kinds + kind))),
+      ),
+    );
+    const units = machines.map((members) => {
       const takes = new Int32Array(durations.length);
       for (const member of members) takes[member] = 1;
-      return { capacity: 1, users: Int32Array.from(members), takes };
+      return scarce(1, durations, takes);
     });
+    this.#early = new Int32Array(durations.length);
+    this.#end = new Int32Array(durations.length);
     this.#scarce = [...units, ...resources];
   }
 
@@ -51,29 +68,42 @@ export class Energy {
 
   /** All windows from an earliest start to a latest end; for each end, from late starts on. */
   #sweep(trail: Trail, of: Scarce): boolean {
-    const byStart = of.users.toSorted(
-      (a, b) => this.#earliest(trail, b) - this.#earliest(trail, a),
-    );
-    const ends = new Set(Array.from(of.users, (user) => this.#lastEnd(trail, user)));
-    const most = of.users.reduce((max, i) => Math.max(max, this.#work(of, i)), 0);
-    for (const to of ends) {
-      let energy = 0;
-      for (let i = 0; i < byStart.length; i++) {
-        const user = cell(byStart, i);
-        if (this.#lastEnd(trail, user) > to) continue;
-        const from = this.#earliest(trail, user);
-        energy += this.#work(of, user);
-        const left = of.capacity * (to - from) - energy;
-        if (left >= most) continue;
-        const window = { of, from, to };
-        if (left < 0) {
-          this.#overload = window;
-          return false;
-        }
-        const before = trail.size;
-        if (!this.#push(trail, window, left)) return false;
-        if (trail.size > before) return true;
+    const { users, byStart, byEnd } = of;
+    for (let i = 0; i < users.length; i++) {
+      const user = cell(users, i);
+      this.#early[user] = this.#earliest(trail, user);
+      this.#end[user] = this.#lastEnd(trail, user);
+    }
+    sortBy(byStart, this.#early, -1);
+    sortBy(byEnd, this.#end, 1);
+    for (let i = 0; i < byEnd.length; i++) {
+      const to = cell(this.#end, cell(byEnd, i));
+      if (i > 0 && to === cell(this.#end, cell(byEnd, i - 1))) continue;
+      const before = trail.size;
+      if (!this.#sweepTo(trail, of, to)) return false;
+      if (trail.size > before) return true;
+    }
+    return true;
+  }
+
+  #sweepTo(trail: Trail, of: Scarce, to: number): boolean {
+    const most = cell(of.work, cell(of.byWork, 0));
+    let energy = 0;
+    for (let i = 0; i < of.byStart.length; i++) {
+      const user = cell(of.byStart, i);
+      if (cell(this.#end, user) > to) continue;
+      const from = cell(this.#early, user);
+      energy += cell(of.work, user);
+      const left = of.capacity * (to - from) - energy;
+      if (left >= most) continue;
+      const window = { of, from, to };
+      if (left < 0) {
+        this.#overload = window;
+        return false;
       }
+      const before = trail.size;
+      if (!this.#push(trail, window, left)) return false;
+      if (trail.size > before) return true;
     }
     return true;
   }
@@ -81,10 +111,11 @@ export class Energy {
   /** Moves those that do not fit into what is left of a window. */
   #push(trail: Trail, window: Window, left: number): boolean {
     const { of, from, to } = window;
-    for (let i = 0; i < of.users.length; i++) {
-      const user = cell(of.users, i);
-      const early = this.#earliest(trail, user);
-      const lastEnd = this.#lastEnd(trail, user);
+    for (let i = 0; i < of.byWork.length; i++) {
+      const user = cell(of.byWork, i);
+      if (cell(of.work, user) <= left) return true;
+      const early = cell(this.#early, user);
+      const lastEnd = cell(this.#end, user);
       if (early >= from && lastEnd <= to) continue;
       const duration = cell(this.#durations, user);
       const fits = Math.floor(left / cell(of.takes, user));
@@ -110,10 +141,6 @@ export class Energy {
 
   #lastEnd(trail: Trail, activity: number): number {
     return cell(this.#durations, activity) - cell(trail.value, atMost(activity));
-  }
-
-  #work(of: Scarce, activity: number): number {
-    return cell(of.takes, activity) * cell(this.#durations, activity);
   }
 
   /** Why a bound was moved to as much as `value`, as things were then. */
@@ -154,7 +181,28 @@ export class Energy {
       if (this.#earliest(trail, user) < from || this.#lastEnd(trail, user) > to) continue;
       say(atLeast(user), from);
       say(atMost(user), cell(this.#durations, user) - to);
-      energy += this.#work(of, user);
+      energy += cell(of.work, user);
     }
+  }
+}
+
+function scarce(capacity: number, durations: Int32Array, takes: Int32Array): Scarce {
+  const users = Int32Array.from(takes.keys()).filter((i) => cell(takes, i) > 0);
+  const work = takes.map((taken, i) => taken * cell(durations, i));
+  const byWork = users.toSorted((a, b) => cell(work, b) - cell(work, a));
+  return { capacity, users, takes, work, byWork, byStart: users.slice(), byEnd: users.slice() };
+}
+
+/** Sorts by insertion what is nearly sorted already, by rising keys or, with -1, by falling ones. */
+function sortBy(list: Int32Array, keys: Int32Array, sign: 1 | -1): void {
+  for (let i = 1; i < list.length; i++) {
+    const item = cell(list, i);
+    const key = sign * cell(keys, item);
+    let place = i;
+    while (place > 0 && sign * cell(keys, cell(list, place - 1)) > key) {
+      list[place] = cell(list, place - 1);
+      place--;
+    }
+    list[place] = item;
   }
 }

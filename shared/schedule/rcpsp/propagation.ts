@@ -19,6 +19,8 @@ export class Propagation {
   #pace = 1;
   /** Nodes until energy is asked again. */
   #untilEnergy = 0;
+  /** How many changes there were at level 0 when energy last said nothing there. */
+  #restedAt = -1;
 
   constructor(trail: Trail, rules: Pick<Propagation, 'lags' | 'timetable' | 'energy' | 'nogoods'>) {
     this.trail = trail;
@@ -47,9 +49,12 @@ export class Propagation {
       }
       if (!this.timetable.propagate(this.trail)) return false;
       if (this.#answered < this.trail.size) continue;
-      if (this.trail.level > 0 && --this.#untilEnergy > 0) return true;
+      const isRoot = this.trail.level === 0;
+      if (isRoot ? this.trail.size === this.#restedAt : --this.#untilEnergy > 0) return true;
       if (!this.#askEnergy()) return false;
-      if (this.#answered === this.trail.size) return true;
+      if (this.#answered < this.trail.size) continue;
+      if (isRoot) this.#restedAt = this.trail.size;
+      return true;
     }
   }
 

@@ -105,6 +105,19 @@ describe('the exact search', () => {
     expect({ status, best }).toEqual({ status: 'unknown', best: undefined });
   });
 
+  it('keeps what it has when it is stopped amid a long search, the same each time', () => {
+    const project = randomProject(4, { activities: 60, kinds: 3, lagged: false });
+    const stopped = () => {
+      let asked = 0;
+      return solveExactly(project, { shouldStop: () => ++asked > 1_500 });
+    };
+    const { status, best, bound } = stopped();
+    expect(status).toBe('feasible');
+    expect(faultsOf(project, best?.starts ?? [])).toEqual([]);
+    expect(bound).toBeLessThan(best?.makespan ?? 0);
+    expect(stopped().best).toEqual(best);
+  });
+
   it('looks only for what is shorter than a schedule it is given', () => {
     const project = randomProject(8, { activities: 8, kinds: 2, lagged: false });
     const best = solveExactly(project, toTheEnd).best;
