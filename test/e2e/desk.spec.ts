@@ -35,12 +35,10 @@ const section = (desk: Page, name: string) => desk.getByRole('tab', { name }).cl
 test('what happens to a day is said at one wall, heard on all, and closed at the desk', async ({
   browser,
 }) => {
-  const context = await browser.newContext({ viewport: { width: 1920, height: 1080 } });
-  const [desk, pass, hands] = [
-    await context.newPage(),
-    await context.newPage(),
-    await context.newPage(),
-  ];
+  // Each in a window of its own: a page behind another is drawn once a second.
+  const open = () => browser.newPage({ viewport: { width: 1920, height: 1080 } });
+  const walls = [await open(), await open(), await open()] as const;
+  const [desk, pass, hands] = walls;
   await desk.goto(`${hub.address}/desk.html#pull`);
   await pass.goto(`${hub.address}/pass.html`);
   await hands.goto(`${hub.address}/station.html?station=trim,mix`);
@@ -53,7 +51,7 @@ test('what happens to a day is said at one wall, heard on all, and closed at the
     await type(desk, `${listed - 1}`);
     await box(desk, 'this came').click();
     await expect(row).toContainText(/1 piece short; \d+ portions fewer of /);
-    for (const wall of [desk, pass, hands]) {
+    for (const wall of walls) {
       await expect(news(wall)).toContainText(/delivered: .*→ \d+ portions fewer of /);
     }
     await box(desk, /^undo: /).click();
@@ -67,7 +65,7 @@ test('what happens to a day is said at one wall, heard on all, and closed at the
     const name = ((await out.textContent()) ?? '').trim().replace(' goes out', '');
     await out.click();
     await box(hands, /^1 h · /).click();
-    for (const wall of [desk, pass, hands]) {
+    for (const wall of walls) {
       await expect(news(wall)).toContainText(new RegExp(`${name} is out, back \\d+:\\d\\d`));
     }
     await expect(box(hands, new RegExp(`^${name} back: \\d`))).toBeVisible();
@@ -113,7 +111,7 @@ test('what happens to a day is said at one wall, heard on all, and closed at the
     const who = (name ?? '').trim();
     await closing.getByRole('button', { name: who }).click();
     await closing.getByRole('button', { name: `close it as ${who}` }).click();
-    for (const wall of [desk, pass, hands]) {
+    for (const wall of walls) {
       await expect(notice(wall)).toContainText(new RegExp(`The day was closed at .* by ${who}`));
     }
     await box(pass, /more sold: /).click();
@@ -135,5 +133,5 @@ test('what happens to a day is said at one wall, heard on all, and closed at the
     'dayClosed',
     'undone',
   ]);
-  await context.close();
+  for (const wall of walls) await wall.close();
 });
