@@ -47,6 +47,10 @@ export const rackLaneStyles = css`
     column-gap: 0.3em;
     overflow: hidden;
   }
+  /* From one half of the day into the other both are named. */
+  .next.long {
+    flex-basis: 9.6em;
+  }
   .coming {
     color: var(--soft);
     font-weight: 600;
@@ -60,6 +64,8 @@ export const rackLaneStyles = css`
     height: 1.1em;
   }
   svg {
+    grid-row: 2;
+    grid-column: 1;
     display: block;
     width: 100%;
     height: 100%;
@@ -102,7 +108,16 @@ export const rackLaneStyles = css`
   .here .outline {
     stroke-dasharray: 2 5;
   }
+  /* Over the end of the shelf, where pieces leave it free or are seen behind it. */
+  cook-fan {
+    grid-row: 2;
+    grid-column: 1;
+    justify-self: end;
+    width: 27%;
+    background: var(--ground);
+  }
   range-rule {
+    grid-row: 3;
     margin-top: calc(2px * var(--arcmin));
     height: calc(11px * var(--arcmin));
   }

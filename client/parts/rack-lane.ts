@@ -14,6 +14,7 @@ import {
   textIn,
 } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
+import './cook-fan.ts';
 import { Part } from './part.ts';
 import { pieceOutline } from './piece-outline.ts';
 import { rackLaneStyles } from './rack-lane.css.ts';
@@ -23,6 +24,9 @@ import { styled } from './styled.ts';
 /** A row behind the first is drawn so much further up and along. */
 const BEHIND_MM = { x: 13, y: 9 };
 const HIGH_MM = 122;
+
+/** What most ranges are no longer than. */
+const LONG_RANGE = '4:03–5:03 pm'.length;
 
 /** A load as a finger picks it. */
 export type Picked = Pick<LoadDrawing, 'stay' | 'need'>;
@@ -55,7 +59,7 @@ export class RackLane extends Part {
     const ranges = here.flatMap(({ next }) => (next ? [next] : []));
     return html`<span class="label">${rack.slot.rack}</span>
       <div class="lane">
-        ${this.#words(rack)} ${this.#drawing(rack, laid)}
+        ${this.#words(rack)} ${this.#drawing(rack, laid)} ${this.#cook(here[0])}
         <range-rule
           .say=${this.say}
           .rule=${rack.loads.length > 0 ? this.rule : null}
@@ -91,7 +95,7 @@ export class RackLane extends Part {
             : then && html`, ${then.many}`
         }
       </span>
-      <span class="next"><span>${smallHalf(when)}</span><span>${what}</span></span>
+      <span class=${when.length > LONG_RANGE ? 'next long' : 'next'}><span>${smallHalf(when)}</span><span>${what}</span></span>
     </p>`;
   }
 
@@ -141,6 +145,11 @@ export class RackLane extends Part {
         ${pieceOutline(load.cut, lengthMm - 8)}
       </g>`;
     })}</g>`;
+  }
+
+  #cook(load: LoadDrawing | undefined) {
+    if (!load?.cook) return nothing;
+    return html`<cook-fan small .say=${this.say} .cook=${load.cook} .now=${this.now}></cook-fan>`;
   }
 
   /** Over the pieces and their words; what follows on the rack begins the next one. */

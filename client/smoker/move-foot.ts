@@ -1,5 +1,7 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import type { Instant } from '../../shared/kernel/index.ts';
+import { instant } from '../../shared/kernel/index.ts';
 import {
   countPieces,
   sayOffer,
@@ -11,6 +13,7 @@ import type { Choice } from '../parts/choice-strip.ts';
 import { base } from '../theme/index.ts';
 import type { Move } from './move-flow.ts';
 import '../parts/choice-strip.ts';
+import '../parts/cook-fan.ts';
 import { Part } from '../parts/part.ts';
 
 /**
@@ -38,6 +41,11 @@ export class MoveFoot extends Part {
       choice-strip {
         flex: none;
       }
+      cook-fan {
+        flex: 1 1 auto;
+        align-self: stretch;
+        min-height: calc(70px * var(--arcmin));
+      }
       :host([narrow]) {
         flex-direction: column;
         align-items: stretch;
@@ -47,6 +55,7 @@ export class MoveFoot extends Part {
   ];
 
   @property({ attribute: false }) move: Move = { kind: 'none' };
+  @property({ type: Number }) now: Instant = instant(0);
   @property({ type: Boolean, reflect: true }) narrow = false;
 
   protected override draw() {
@@ -62,11 +71,18 @@ export class MoveFoot extends Part {
     }[move.kind];
     const said = this.#said(move).map((sentence) => html`<p>${sentence}</p>`);
     return html`<div role="status">${said}</div>
+      ${this.#cook(move.load)}
       <choice-strip
         .say=${this.say}
         .name=${words.whereTo}
         .choices=${[...own, leave]}
       ></choice-strip>`;
+  }
+
+  /** The whole cook of what is picked. */
+  #cook({ cook }: Extract<Move, { load: unknown }>['load']) {
+    if (!cook) return null;
+    return html`<cook-fan .say=${this.say} .cook=${cook} .now=${this.now}></cook-fan>`;
   }
 
   #said(move: Exclude<Move, { kind: 'none' }>): readonly string[] {

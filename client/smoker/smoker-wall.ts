@@ -157,6 +157,7 @@ export class SmokerWall extends Part {
       return html`<move-foot
         .say=${say}
         .move=${move}
+        .now=${this.sync.hubNow()}
         ?narrow=${narrow}
         @take=${() => this.#moving.take()}
         @leave=${() => this.#moving.leave()}

@@ -34,6 +34,7 @@ export type { Outlook } from './outlook.ts';
 export { type Passage, passagesOf } from './passage.ts';
 export { type PlanIndex, slotName } from './plan-index.ts';
 export { type PlanOffer, planOffer } from './plan-offer.ts';
+export { coresOf } from './probe.ts';
 export { lookAtReading, type ReadingFound } from './readings.ts';
 export { mayStart } from './ready.ts';
 export type * from './refusal.ts';

@@ -31,6 +31,7 @@ export {
   windowAt,
   zoomed,
 } from './chart-window.ts';
+export { type CookDrawing, type CookLines, cookLines } from './cook-drawing.ts';
 export type { ChartBar, ChartChain, ChartRange, ChartRow, DayChart } from './day-chart.ts';
 export type { DayEnd, PanEnd } from './day-end.ts';
 export type { LogLine } from './day-log.ts';

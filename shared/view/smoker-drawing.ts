@@ -1,8 +1,9 @@
 import type { Live, Spell } from '../day/index.ts';
-import { heatNeededC, loadsOf, passagesOf, slotName, spellOf } from '../day/index.ts';
+import { coresOf, heatNeededC, loadsOf, passagesOf, slotName, spellOf } from '../day/index.ts';
 import type { Instant, SlotId, SmokerId, TaskId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
 import type { Smoker } from '../kitchen/index.ts';
+import { cookDrawing } from './cook-drawing.ts';
 import type { LoadDrawing, SmokerDrawing } from './view.ts';
 
 /** One smoker as its cutaway: what is in each rack, what comes after, and how its fire stands. */
@@ -63,7 +64,7 @@ function loadDrawing(live: Live, stay: TaskId, need: number): LoadDrawing {
   );
   const lies = must(task.lies, stay);
   const { startS, endS } = live.timesOf(stay);
-  const core = state.readings.findLast(({ where }) => where.kind === 'core' && where.stay === stay);
+  const core = coresOf(state, stay).at(-1);
   return {
     stay,
     need,
@@ -78,6 +79,7 @@ function loadDrawing(live: Live, stay: TaskId, need: number): LoadDrawing {
     inAt: live.instantOf(startS),
     next: nextFor(live, stay),
     outAt: live.instantOf(endS),
+    cook: cookDrawing(live, stay),
     lastCore: core ? { tempC: core.tempC, at: core.at } : null,
   };
 }

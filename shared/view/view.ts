@@ -16,6 +16,7 @@ import type {
   Text,
 } from '../kernel/index.ts';
 import type { Check, SlotName, Work } from '../plan/index.ts';
+import type { CookDrawing } from './cook-drawing.ts';
 import type { NewsLine } from './news-line.ts';
 
 export type ViewHead = {
@@ -172,4 +173,6 @@ export type LoadDrawing = {
   } | null;
   readonly outAt: Instant;
   readonly lastCore: { readonly tempC: Celsius; readonly at: Instant } | null;
+  /** Null before anything is foreseen of it. */
+  readonly cook: CookDrawing | null;
 };

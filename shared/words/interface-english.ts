@@ -73,6 +73,7 @@ export const interfaceEnglish: Interface = {
   off: 'off',
   core: (temp) => `core ${temp}`,
   coreReading: 'core reading',
+  notCalibrated: 'not yet calibrated here',
   airReading: 'air reading',
   whereTo: 'Where to? Tap a rack.',
   moveTo: (place) => `move to ${place}`,

@@ -73,6 +73,7 @@ export const interfaceSpanish: Interface = {
   off: 'sale',
   core: (temp) => `centro ${temp}`,
   coreReading: 'lectura del centro',
+  notCalibrated: 'aún sin calibrar aquí',
   airReading: 'lectura del aire',
   whereTo: '¿Adónde? Toque una parrilla.',
   moveTo: (place) => `mover a ${place}`,

@@ -76,6 +76,7 @@ export type Interface = {
   readonly off: string;
   core(temp: string): string;
   readonly coreReading: string;
+  readonly notCalibrated: string;
   readonly airReading: string;
   readonly whereTo: string;
   moveTo(place: string): string;

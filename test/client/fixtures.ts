@@ -170,6 +170,7 @@ const shoulders = (stay: string, need: number, nextMin: readonly [number, number
   },
   outAt: at(340),
   lastCore: { tempC: celsius(62), at: at(-30) },
+  cook: null,
 });
 
 const slabs = (stay: string, need: number, here: boolean) => ({
@@ -187,6 +188,7 @@ const slabs = (stay: string, need: number, here: boolean) => ({
   next: here ? { title: { en: 'off' }, lowAt: at(308), at: at(330), highAt: at(353) } : null,
   outAt: at(here ? 330 : 353),
   lastCore: null,
+  cook: null,
 });
 
 export const smokerView: SmokerView = {
