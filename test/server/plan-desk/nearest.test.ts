@@ -49,8 +49,12 @@ describe('the nearest plan that fits', () => {
 
   it('is none where no dish is asked for more of, or more is not what is wrong', () => {
     expect(nearestOf(ask(before), still)).toBeNull();
-    const early = asking(2000);
-    const services = early.services.map((service) => ({ ...service, opens: '02:00' as never }));
-    expect(nearestOf(ask({ ...early, services }), still)).toBeNull();
+    // Counted for five hours of a service that is open for an hour and a half.
+    const sales = { by: 'quarter' as const, portions: Array.from({ length: 20 }, () => 100) };
+    const services = before.services.map((service) => ({
+      ...service,
+      dishes: service.dishes.map((dish) => ({ ...dish, sales })),
+    }));
+    expect(nearestOf(ask({ ...before, services }), still)).toBeNull();
   });
 });
