@@ -1,10 +1,11 @@
 import type { AdoptedPlan } from '../shared/day/index.ts';
 import { betterDay, type DayBettered } from '../shared/plan/index.ts';
-import { construct } from '../shared/schedule/index.ts';
+import { chain, check, construct, improve } from '../shared/schedule/index.ts';
 import { built, mustKeep } from './adopt.ts';
 
 /** Written into a plan that was improved. */
 const ENGINE = 'improving 1';
+const ENGINES = { planner: construct, improve, chain, check };
 /** So many steps at the most, whatever time there is. */
 const STEPS_MOST = 1_000_000;
 
@@ -21,7 +22,7 @@ export function betterPlan(plan: AdoptedPlan, shouldStop: () => boolean): Better
   if (!made.ok) return null;
   const now = { ok: true, day: plan.built, schedule: plan.schedule } as const;
   const options = { seed: plan.seed, steps: STEPS_MOST, shouldStop };
-  const better = betterDay(made.day, now, construct, options);
+  const better = betterDay(made.day, now, ENGINES, options);
   if (!better) return null;
   const { day, schedule, before, after, aheadLeastS } = better;
   mustKeep(day.problem, schedule);

@@ -1,5 +1,14 @@
-import type { ImproveOptions, Worth } from '../schedule/index.ts';
-import { chain, check, improve, type Planner, type Problem } from '../schedule/index.ts';
+import type {
+  Improved,
+  ImproveOptions,
+  Link,
+  Placement,
+  Planner,
+  Problem,
+  Schedule,
+  Violation,
+  Worth,
+} from '../schedule/index.ts';
 import type { BuiltDay } from './built.ts';
 import { type DayPlanned, pinned, wishesOf } from './plan-day.ts';
 import { withRounds } from './rounds.ts';
@@ -12,6 +21,14 @@ export type DayBettered = Extract<DayPlanned, { ok: true }> & {
   readonly aheadLeastS: number;
 };
 
+/** What the engine does for it; it knows no kitchens. */
+export type BetterEngine = {
+  readonly planner: Planner;
+  improve(problem: Problem, schedule: Schedule, options: ImproveOptions): Improved;
+  chain(problem: Problem, placements: readonly Placement[]): Link[];
+  check(problem: Problem, schedule: Schedule): Violation[];
+};
+
 /**
  * Looks for a better plan of a day, and keeps what was wished for in the one that there is. The
  * rounds are laid anew round the better one. Null where none is found, or none that holds with
@@ -20,7 +37,7 @@ export type DayBettered = Extract<DayPlanned, { ok: true }> & {
 export function betterDay(
   day: BuiltDay,
   planned: Extract<DayPlanned, { ok: true }>,
-  planner: Planner,
+  { planner, improve, chain, check }: BetterEngine,
   options: ImproveOptions,
 ): DayBettered | null {
   const known = new Set(day.problem.activities.map(({ id }) => id));

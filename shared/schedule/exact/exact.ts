@@ -14,7 +14,7 @@ export type ExactOptions = {
 };
 
 export type Exact = {
-  /** `proven`: `slots` is as good as can be, or, without any, there is none (below what is asked). */
+  /** `proven`: `slots` is as good as can be; without any, there is none below what is asked. */
   readonly status: 'proven' | 'given-up';
   readonly slots: readonly Slot[] | undefined;
   readonly nodes: number;

@@ -12,6 +12,7 @@ export type Trouble = {
   readonly lateS: Seconds;
 };
 
+/** The trouble of a day as it stands. */
 export function troubleOf(timeline: Timeline, goals: readonly Goal[]): Trouble {
   const open = timeline.broken().filter((each) => !('settled' in each && each.settled));
   const sumOf = (isLink: boolean) =>
@@ -27,11 +28,12 @@ export function troubleOf(timeline: Timeline, goals: readonly Goal[]): Trouble {
   };
 }
 
+/** Whether all holds. */
 export const isNone = ({ doubledS, brokenS, lateS }: Trouble) =>
   doubledS === 0 && brokenS === 0 && lateS === 0;
 
 /** Below nought where the first is better. */
-export const compareTrouble = (a: Trouble, b: Trouble) =>
+const compareTrouble = (a: Trouble, b: Trouble) =>
   a.doubledS - b.doubledS || a.brokenS - b.brokenS || a.lateS - b.lateS;
 
 /** How many seconds of trouble are saved, of the first line that differs. */

@@ -3,9 +3,11 @@ import { demoDay } from '../../../server/demo/index.ts';
 import { planLimits, profileNamed } from '../../../server/plan-limits.ts';
 import { must, resolveLocal } from '../../../shared/kernel/index.ts';
 import { betterDay, build, planDay } from '../../../shared/plan/index.ts';
-import { check, construct } from '../../../shared/schedule/index.ts';
+import { chain, check, construct, improve } from '../../../shared/schedule/index.ts';
 
 const NOON = resolveLocal('2026-03-04', '12:00', 'America/Chicago').at;
+
+const engine = { planner: construct, improve, chain, check };
 
 it('finds for the demo a plan that holds with its rounds and is nearer to the best', () => {
   const { cookPlan, kitchen, catalogue } = demoDay(NOON, 'America/Chicago');
@@ -15,7 +17,7 @@ it('finds for the demo a plan that holds with its rounds and is nearer to the be
   const planned = planDay(made.day, construct, { seed: 1 });
   if (!planned.ok) throw new Error('the demo can be planned');
   const better = must(
-    betterDay(made.day, planned, construct, { seed: 1, steps: 120 }),
+    betterDay(made.day, planned, engine, { seed: 1, steps: 120 }),
     'a better plan',
   );
   expect(check(better.day.problem, better.schedule)).toEqual([]);
