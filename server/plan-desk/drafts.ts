@@ -9,7 +9,7 @@ export type Drafts = {
    * types wants to know of the last letter.
    */
   try(screen: string, asked: () => DraftAsk): Promise<Drafted | null>;
-  /** What would fit; null also where a later ask of the same screen came before its turn. */
+  /** What would fit; null also where the same screen asks for something else meanwhile. */
   nearest(screen: string, asked: () => NearestAsk): Promise<Nearest | null>;
   close(): Promise<void>;
 };
@@ -18,11 +18,25 @@ type Waiting = {
   readonly screen: string;
   /** Read when its turn comes: the day goes on meanwhile. */
   readonly asked: () => DraftAsk | NearestAsk;
+  /** It takes long, and nobody waits for it who has typed on. */
+  readonly givesWay: boolean;
   readonly resolve: (found: unknown) => void;
   readonly reject: (fault: unknown) => void;
 };
 
 const WORK = new URL('./draft-worker.mjs', import.meta.url);
+
+type Told = { found(found: unknown): void; ended(fault: unknown): void };
+
+function begin({ found, ended }: Told): Worker {
+  // Its own beginning says all it needs of how to run.
+  const begun = new Worker(WORK, { execArgv: [] });
+  begun.on('message', found);
+  begun.on('error', ended);
+  begun.on('exit', () => ended(new Error('the thread that tries plans has ended')));
+  begun.unref();
+  return begun;
+}
 
 /** The thread is begun with the first plan that is tried, and anew after a fault. */
 export function createDrafts(): Drafts {
@@ -32,19 +46,16 @@ export function createDrafts(): Drafts {
 
   function thread(): Worker {
     if (worker) return worker;
-    // Its own beginning says all it needs of how to run.
-    const begun = new Worker(WORK, { execArgv: [] });
-    begun.on('message', (found: unknown) => settle((each) => each.resolve(found)));
-    begun.on('error', (fault) => {
-      worker = null;
-      settle((each) => each.reject(fault));
+    const begun = begin({
+      found: (found) => {
+        if (worker === begun) settle((each) => each.resolve(found));
+      },
+      ended: (fault) => {
+        if (worker !== begun) return;
+        worker = null;
+        settle((each) => each.reject(fault));
+      },
     });
-    begun.on('exit', () => {
-      if (worker !== begun) return;
-      worker = null;
-      settle((each) => each.reject(new Error('the thread that tries plans has ended')));
-    });
-    begun.unref();
     worker = begun;
     return begun;
   }
@@ -67,19 +78,33 @@ export function createDrafts(): Drafts {
     }
   }
 
-  function put<Found>(screen: string, asked: Waiting['asked']): Promise<Found | null> {
+  /** What runs for a screen that asks for something else is let go, with its thread. */
+  function giveWay(screen: string) {
+    if (!running?.givesWay || running.screen !== screen) return;
+    const last = worker;
+    worker = null;
+    void last?.terminate();
+    settle((each) => each.resolve(null));
+  }
+
+  function put<Found>(
+    screen: string,
+    asked: Waiting['asked'],
+    givesWay: boolean,
+  ): Promise<Found | null> {
     for (const old of waiting.filter((each) => each.screen === screen)) old.resolve(null);
     waiting = waiting.filter((each) => each.screen !== screen);
     return new Promise((resolve, reject) => {
       const found = (its: unknown) => resolve(its as Found | null);
-      waiting.push({ screen, asked, resolve: found, reject });
+      waiting.push({ screen, asked, givesWay, resolve: found, reject });
+      giveWay(screen);
       next();
     });
   }
 
   return {
-    try: put<Drafted>,
-    nearest: put<Nearest>,
+    try: (screen, asked) => put<Drafted>(screen, asked, false),
+    nearest: (screen, asked) => put<Nearest>(screen, asked, true),
     async close() {
       for (const each of waiting) each.resolve(null);
       waiting = [];

@@ -1,0 +1,38 @@
+import { afterAll, describe, expect, it } from 'vitest';
+import { createDrafts } from '../../../server/plan-desk/index.ts';
+import { instant } from '../../../shared/kernel/index.ts';
+import { askingFor } from '../../../shared/plan/index.ts';
+import { filesWith, kitchenEveryDay, onePlan } from '../../shared/plan/three-elms.ts';
+
+const drafts = createDrafts();
+afterAll(() => drafts.close());
+
+const files = filesWith({ kitchen: kitchenEveryDay, cookPlan: onePlan({}) });
+const before = files.cookPlan;
+const asking = (portions: number) => ({
+  files: { ...files, cookPlan: askingFor(before, { service: 'noon', dish: 'ribs' }, portions) },
+  before,
+  state: null,
+  now: instant(0),
+  language: 'en' as const,
+});
+const draftOf = (portions: number) => {
+  const { before: _before, ...ask } = asking(portions);
+  return ask;
+};
+
+describe('what is tried beside the hub', () => {
+  it('lets go of looking for what fits when the same screen types on', async () => {
+    const looking = drafts.nearest('office', () => asking(2000));
+    const typed = drafts.try('office', () => draftOf(24));
+    expect(await looking).toBeNull();
+    expect(await typed).toMatchObject({ fits: true });
+  });
+
+  it('goes on with it while another screen types', async () => {
+    const looking = drafts.nearest('office', () => asking(22));
+    const typed = drafts.try('other', () => draftOf(24));
+    expect(await typed).toMatchObject({ fits: true });
+    expect(await looking).toMatchObject({ line: expect.stringContaining('21 portions') });
+  });
+});
