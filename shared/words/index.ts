@@ -14,6 +14,7 @@ export { sayRefusal } from './refusals.ts';
 export { saySafety } from './safety-words.ts';
 export { type Language, type Say, textIn } from './say.ts';
 export { sayBettering } from './say-bettering.ts';
+export { sayConflicting } from './say-conflicting.ts';
 export { sayCookDoubts, sayCookFault, sayForecast } from './say-cook.ts';
 export { sayLogged } from './say-logged.ts';
 export { sayNews } from './say-news.ts';
