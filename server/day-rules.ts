@@ -44,6 +44,9 @@ function changedAt(state: DayState, command: Command): Instant {
 /** The live day behind each running one. */
 const lives = new WeakMap<RunningDay<DayState>, Live>();
 
+/** The live day behind a running one. */
+export const liveOf = (running: RunningDay<DayState>): Live | null => lives.get(running) ?? null;
+
 function runningDay(live: Live): RunningDay<DayState> {
   const running: RunningDay<DayState> = {
     apply: ({ event, state }) => live.apply(event, state),

@@ -5,7 +5,8 @@ import express from 'express';
 import type { DayState } from '../shared/day/index.ts';
 import { CannotStart } from './cannot-start.ts';
 import type { Closing } from './closing.ts';
-import { createApp, planDoors, readingsDoor, whoDoors } from './http/index.ts';
+import type { AskWhatIf } from './forecast/index.ts';
+import { createApp, planDoors, readingsDoor, whatIfDoor, whoDoors } from './http/index.ts';
 import type { Hub } from './hub/index.ts';
 import { addresses, listen } from './listen.ts';
 import type { PlanDesk } from './plan-desk/index.ts';
@@ -27,6 +28,7 @@ type DoorTools = {
   readonly who: Who;
   readonly planDesk: PlanDesk;
   readonly take: TakeReadings;
+  readonly whatIf: AskWhatIf;
   readonly closing: Closing;
   readonly report: Report;
 };
@@ -35,7 +37,7 @@ type DoorTools = {
 export async function openDoor(
   hub: Hub<DayState>,
   { host, port }: { readonly host: string; readonly port: number | null },
-  { who, planDesk, take, closing, report }: DoorTools,
+  { who, planDesk, take, whatIf, closing, report }: DoorTools,
 ): Promise<Door> {
   const kitchen = () => hub.state.plan?.kitchen;
   const screens = () => {
@@ -48,6 +50,7 @@ export async function openDoor(
     .Router()
     .use('/plan', planDoors({ desk: planDesk, planner: who.planner, names }))
     .use('/readings', readingsDoor({ take, reader: who.reader, names }))
+    .use('/what-if', whatIfDoor({ ask: whatIf, reader: who.reader, names }))
     .use(whoDoors({ who, names, report }));
   const app = createApp({ dist: DIST, health: () => hub.health, screens, doors, report });
   const http = createServer(app);

@@ -7,7 +7,7 @@ import { type Closing, createClosing } from './closing.ts';
 import { guardedRules } from './day-rules.ts';
 import { openDoor } from './door.ts';
 import { openFolder, watchFolder } from './folder/index.ts';
-import { createCookThread, Forecasts } from './forecast/index.ts';
+import { askWhatIf, createCookThread, Forecasts } from './forecast/index.ts';
 import { type Hub, openHub } from './hub/index.ts';
 import { keptClock } from './kept-clock.ts';
 import type { Options } from './options.ts';
@@ -58,7 +58,8 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
   closing.add(hub.close);
   const planning = createPlanning(hub, folder.path);
   await begin({ hub, planning, clock, say, isDemo: options.folder.kind === 'demo' });
-  const forecasts = new Forecasts({ hub, thread: createCookThread(), clock, report });
+  const thread = createCookThread();
+  const forecasts = new Forecasts({ hub, thread, clock, report });
   closing.add(() => forecasts.close());
   hub.heed(() => forecasts.heed());
   forecasts.heed();
@@ -67,7 +68,8 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
   closing.add(drafts.close);
   const planDesk = createPlanDesk({ hub, folder: folder.path, drafts, now: clock.now });
   const take = takeReadings(hub, clock.now);
-  const door = await openDoor(hub, options, { ...tools, who: desk.who, planDesk, take });
+  const whatIf = askWhatIf(hub, thread, forecasts);
+  const door = await openDoor(hub, options, { ...tools, who: desk.who, planDesk, take, whatIf });
   folder.sayAddress(door.address);
   keepLooking(folder.path, { planning, clock, ...tools });
   door.lines.forEach(say);

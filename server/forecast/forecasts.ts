@@ -95,7 +95,7 @@ export class Forecasts {
     const ask = this.#asks().find((each) => each.stay === stay);
     if (!ask) return;
     const isOwn = this.#known.get(stay)?.key !== ask.key;
-    const found = await this.#parts.thread.foresee(this.#withHeard(ask));
+    const found = await this.#parts.thread.foresee(this.withHeard(ask));
     if (!found.ok) {
       const rules = found.faults.map(({ rule }) => rule);
       this.#parts.report({ level: 'note', what: 'nothing can be foreseen of it', stay, rules });
@@ -121,7 +121,7 @@ export class Forecasts {
   }
 
   /** With what the others say of its smoker; it must not hear itself. */
-  #withHeard(ask: CookAsk): ForecastAsk {
+  withHeard(ask: CookAsk): ForecastAsk {
     const heard = [...this.#known].flatMap(([stay, { says }]) =>
       stay === ask.stay ? [] : says.filter(({ id }) => id === ask.smoker.id),
     );

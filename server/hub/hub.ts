@@ -14,7 +14,7 @@ import { type Ask, askOf, askToKeep, type Brought } from './ask.ts';
 import { type Book, openBook } from './book.ts';
 import { createDesk } from './desk.ts';
 import { createGuests } from './guests.ts';
-import type { DayRules } from './rules.ts';
+import type { DayRules, RunningDay } from './rules.ts';
 import { createStage } from './stage.ts';
 import { Walls } from './walls.ts';
 
@@ -28,6 +28,8 @@ export type Hub<State> = {
   /** The day as kept so far. */
   readonly state: State;
   readonly health: Health;
+  /** The day with its expected times, as it runs; to be looked at in the same turn. */
+  readonly running: RunningDay<State>;
   /** Takes a screen in; it is shown its face at once. */
   accept(link: ScreenLink): ScreenLinkListener;
   /** A command that came over no link. */
@@ -113,6 +115,9 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     },
     get health() {
       return { epoch, seq: book.seq, screens: walls.count, readOnly: desk.readOnly };
+    },
+    get running() {
+      return running();
     },
     accept: (link) => acceptLink(link, reception),
     command: (command) => desk.put(askOf(command, { rules, asker: null, running })),

@@ -118,6 +118,17 @@ function staysOf(state: DayState, index: PlanIndex, cooking: Cooking): Stay[] {
   return [...past, ...toCome];
 }
 
+/** The air that a load in the fire would have in another slot; null for what is not in it. */
+export function smokerFor(
+  state: DayState,
+  index: PlanIndex,
+  stay: TaskId,
+  slot: SlotId,
+): Smoker | null {
+  const cooking = cookingOf(state, index, stay);
+  return cooking && smokerAt(state, index, cooking, slot);
+}
+
 /** The air about a rack: as the smoker's thermometer was read, and as the rack differs from it. */
 function smokerAt(state: DayState, index: PlanIndex, cooking: Cooking, slot: SlotId): Smoker {
   const { smoker, rack } = must(findSlot(index.plan.kitchen, slot), slot);

@@ -42,6 +42,7 @@ export { shutIn } from './shut.ts';
 export { standingOf, startedIn } from './standing.ts';
 export { type DayState, emptyDay, factsOf, type TaskFacts } from './state.ts';
 export type { Told } from './story.ts';
+export { askIf, type CookOffer, cookOffer, type WhatIf } from './what-if.ts';
 export {
   isUnclaimed,
   isWhoFact,

@@ -58,6 +58,8 @@ export type Refusal =
       readonly row: LimitRow;
     }
   | { readonly rule: 'off-already' }
+  /** Of what is not in the fire, or has not been read, or whose cut is not known so well. */
+  | { readonly rule: 'nothing-foreseen' }
   /** The plan changed between the question and the taking. */
   | { readonly rule: 'out-of-date' }
   | { readonly rule: 'nothing-moves' }

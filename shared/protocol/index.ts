@@ -5,5 +5,6 @@ export { planSchemas } from './plan-schema.ts';
 export { readingsOfCsv, readingsSchema, type SentReading } from './readings-schema.ts';
 export { type PlanDeed, type Right, rights, roleOf, whyNotShown } from './rights.ts';
 export { messageSchemas } from './schema.ts';
+export { type AskedWhatIf, whatIfSchema } from './what-if-schema.ts';
 export * from './who.ts';
 export { whoSchemas } from './who-schema.ts';

@@ -62,6 +62,7 @@ export const english: Phrases = {
     fireDiffers: (slot, need, is) =>
       `${slot} is kept at ${is} and this load cooks at ${need}: pick a rack with its heat.`,
     offAlready: 'That load is off already: pick one that is in a smoker.',
+    nothingForeseen: 'Nothing is foreseen of that load: read its core first.',
     outOfDate: 'The plan has changed since: look at what the move does now.',
     nothingMoves: 'That load is there already: pick another rack.',
     readOnly: (atSeq) =>

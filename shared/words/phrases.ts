@@ -57,6 +57,7 @@ export type Phrases = {
     rackTooWeak(slot: string, need: string, free: string): string;
     drips(slot: string, other: string, limit: string): string;
     readonly offAlready: string;
+    readonly nothingForeseen: string;
     readonly outOfDate: string;
     readonly nothingMoves: string;
     readOnly(atSeq: number): string;

@@ -56,6 +56,7 @@ type PlaceRule =
   | 'rack-too-weak'
   | 'drips'
   | 'off-already'
+  | 'nothing-foreseen'
   | 'out-of-date'
   | 'nothing-moves'
   | 'read-only'
@@ -101,6 +102,8 @@ function sayPlaceRefusal(refusal: Extract<Refusal, { rule: PlaceRule }>, say: Sa
       );
     case 'off-already':
       return words.offAlready;
+    case 'nothing-foreseen':
+      return words.nothingForeseen;
     case 'out-of-date':
       return words.outOfDate;
     case 'nothing-moves':

@@ -64,6 +64,7 @@ export const spanish: Phrases = {
     fireDiffers: (slot, need, is) =>
       `${slot} está a ${is} y esta carga se cocina a ${need}: elija una parrilla con su calor.`,
     offAlready: 'Esa carga ya salió: elija una que esté en un ahumador.',
+    nothingForeseen: 'De esa carga no se prevé nada: tome antes la lectura del centro.',
     outOfDate: 'El plan ha cambiado: mire qué hace ahora el cambio.',
     nothingMoves: 'Esa carga ya está ahí: elija otra parrilla.',
     readOnly: (atSeq) =>

@@ -1,12 +1,12 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type ManualClock, manualClock } from '../../../server/clock.ts';
 import { dayRules } from '../../../server/day-rules.ts';
 import { demoLog } from '../../../server/demo/index.ts';
-import { createCookThread, Forecasts } from '../../../server/forecast/index.ts';
+import { askWhatIf, createCookThread, Forecasts } from '../../../server/forecast/index.ts';
 import { type Hub, openHub } from '../../../server/hub/index.ts';
 import { type MemoryDisk, memoryDisk, openMemoryLog } from '../../../server/store/index.ts';
-import { type DayState, forecastOf, type Intent } from '../../../shared/day/index.ts';
+import { type DayState, forecastOf, type Intent, type WhatIf } from '../../../shared/day/index.ts';
 import {
   after,
   type CommandId,
@@ -81,8 +81,10 @@ async function settled() {
   await idle;
 }
 
-beforeEach(async () => {
-  disk = memoryDisk();
+/** The disk of the morning, told once for all tests. */
+const morning = memoryDisk();
+beforeAll(async () => {
+  disk = morning;
   await open();
   await kept(
     hub.bring({
@@ -92,13 +94,65 @@ beforeEach(async () => {
     }),
   );
   for (const { at, intent } of demoLog(plan, { now, seed: 1 })) await tell(intent, at);
-  await settled();
+  await forecasts.idle();
+  await kept(hub.close());
+});
+beforeEach(async () => {
+  disk = memoryDisk();
+  disk.commit({ head: morning.head(), entries: morning.entries(), answers: [] });
+  disk.sync();
+  await open();
 });
 afterEach(async () => {
   await kept(hub.close());
 });
 
 const adoptions = () => hub.state.forecasts.get(stay)?.length ?? 0;
+
+describe('what would come of it', () => {
+  const offered = async (whatIf: WhatIf) => {
+    const answer = await askWhatIf(hub, thread, forecasts)({ stay, whatIf });
+    if (!answer.ok) throw new Error(JSON.stringify(answer.refusal));
+    return answer.offer;
+  };
+
+  it('is nothing anybody can say before the core was read', async () => {
+    expect(
+      await askWhatIf(hub, thread, forecasts)({ stay, whatIf: { kind: 'fire', byK: 8 } }),
+    ).toEqual({ ok: false, refusal: { rule: 'nothing-foreseen' } });
+  });
+
+  it('is told for the load and for the services, and nothing of it is kept', async () => {
+    await tell({ kind: 'reading', where: core, tempC: celsius(48) });
+    await settled();
+    const { seq } = hub.state;
+    const hotter = await offered({ kind: 'fire', byK: 25 / 3 });
+    const wrapped = await offered({ kind: 'wrap', wrap: 'foil' });
+    const other = must(
+      plan.kitchen.smokers.flatMap(({ racks }) => racks).find(({ slot }) => slot === 'a/5'),
+      'a rack',
+    ).slot;
+    for (const { stages } of [hotter, wrapped]) {
+      for (const { before, after: then } of stages) {
+        expect(then.p50At).toBeLessThan(must(before?.p50At, 'a time'));
+      }
+    }
+    const lunch = must(
+      hotter.services.find(({ id }) => id === 'lunch'),
+      'lunch',
+    );
+    expect(lunch.afterS).toBeGreaterThanOrEqual(lunch.beforeS);
+    const moved = await askWhatIf(
+      hub,
+      thread,
+      forecasts,
+    )({ stay, whatIf: { kind: 'move', to: other } });
+    // A rack that does not take it is refused as a move itself would be.
+    if (moved.ok) expect(moved.offer.stages).toHaveLength(2);
+    else expect(moved.refusal.rule).not.toBe('nothing-foreseen');
+    expect(hub.state.seq).toBe(seq);
+  });
+});
 
 describe('the forecasts of a hub', () => {
   it('begin with the first core that is read, and follow the next', async () => {

@@ -1,0 +1,43 @@
+import express, { type Request, type Router } from 'express';
+import { filePath } from '../../shared/kernel/index.ts';
+import { whatIfSchema } from '../../shared/protocol/index.ts';
+import type { AskWhatIf } from '../forecast/index.ts';
+import { isOurPage } from '../socket/index.ts';
+import type { Caller, Who } from '../who/index.ts';
+import { notUnderstood } from './not-understood.ts';
+
+export type WhatIfDoorParts = {
+  readonly ask: AskWhatIf;
+  readonly reader: Who['reader'];
+  readonly names: readonly string[];
+};
+
+/** The door /api/what-if, for whoever may read at the pit: it changes nothing. */
+export function whatIfDoor({ ask, reader, names }: WhatIfDoorParts): Router {
+  const router = express.Router();
+  const schema = whatIfSchema();
+  router.use((request, response, next) => {
+    response.set('Cache-Control', 'no-store');
+    const { origin, host } = request.headers;
+    if (isOurPage({ origin, host }, names)) return next();
+    return response.status(403).type('text/plain').send('Not from there.\n');
+  });
+  router.use(express.json({ limit: '4kb', strict: true, type: 'application/json' }));
+  router.post('/', async (request, response) => {
+    const by = await reader(callerOf(request));
+    if (!by.ok) return response.status(200).json(by);
+    const asked = schema.safeParse(request.body);
+    if (asked.success) return response.status(200).json(await ask(asked.data));
+    const where = filePath(asked.error.issues[0]?.path ?? []);
+    const what = 'allowed: stay, and one of fireByF, fireByK, wrapNow, moveTo';
+    const refusal = { rule: 'bad-message', where, what };
+    return response.status(400).json({ ok: false, refusal });
+  });
+  router.use(notUnderstood);
+  return router;
+}
+
+function callerOf({ headers, socket }: Request): Caller {
+  const token = /^Bearer (\S{1,100})$/.exec(headers.authorization ?? '')?.[1] ?? null;
+  return { address: socket.remoteAddress ?? 'nowhere', token };
+}
