@@ -30,6 +30,8 @@ const SAMPLES_PER_PLACE = 2;
 const TOURNAMENT = 2;
 /** How often a child that is one period longer is let in all the same. */
 const TOLERANCE = 0.5;
+/** After so many generations without a shorter schedule, it begins anew. */
+const GENERATIONS_IN_VAIN = 60;
 /** How often a list that was decoded before is changed again. */
 const CHANGES_AT_MOST = 5;
 
@@ -90,19 +92,31 @@ class Evolution {
   }
 
   run(): Scheduled {
-    const populations: [Individual[], Individual[]] = [this.#first(), []];
-    for (let side: Side = 1; !this.#over && !this.#options.shouldStop?.(); side = other(side)) {
-      const parents = populations[other(side)];
-      const elders = populations[side];
-      populations[side] = parents.map((mother, place) => {
-        const elder = elders[place];
-        if (this.#over) return elder ?? mother;
-        if (elder === undefined) return this.#decode(side, mother.list).individual;
-        const { individual, isNew } = this.#child(side, place, parents);
-        return isNew && this.#isLetIn(individual, elder) ? individual : elder;
-      });
-    }
+    while (this.#evolve() === 'in-vain');
     return must(this.#best, 'a schedule, since one is always decoded');
+  }
+
+  /** From a first population until it is over, or nothing has come of it for long. */
+  #evolve(): 'over' | 'in-vain' {
+    const populations: [Individual[], Individual[]] = [this.#first(), []];
+    let inVain = 0;
+    for (let side: Side = 1; inVain < GENERATIONS_IN_VAIN; side = other(side)) {
+      if (this.#over || this.#options.shouldStop?.()) return 'over';
+      const before = this.#best;
+      populations[side] = this.#generation(side, populations[other(side)], populations[side]);
+      inVain = this.#best === before ? inVain + 1 : 0;
+    }
+    return 'in-vain';
+  }
+
+  #generation(side: Side, parents: Individual[], elders: Individual[]): Individual[] {
+    return parents.map((mother, place) => {
+      const elder = elders[place];
+      if (this.#over) return elder ?? mother;
+      if (elder === undefined) return this.#decode(side, mother.list).individual;
+      const { individual, isNew } = this.#child(side, place, parents);
+      return isNew && this.#isLetIn(individual, elder) ? individual : elder;
+    });
   }
 
   get #over(): boolean {
