@@ -25,6 +25,8 @@ Options
   --host ADDRESS    As --lan, but on this one address of the machine.
   --open            Asks no screen who it is: whoever reaches the hub may do what the page they open
                     may. A demo is always so; a kitchen lets in only what its desk has let in.
+  --mqtt URL        Takes readings from thermometers over MQTT, from the broker at URL, such as
+                    mqtt://192.168.1.9:1883. Without it none is asked. See docs/cook.md.
   --claim           Prints a new owner’s code, for when no desk can be used any more.
   --help            This.
 
@@ -39,6 +41,8 @@ export type Options = {
   readonly host: string;
   /** Every screen is let in. */
   readonly isOpen: boolean;
+  /** The broker whose thermometers are heard; left out: none. */
+  readonly mqtt?: string;
   /** The hub may be claimed anew. */
   readonly isClaiming: boolean;
 };
@@ -61,6 +65,7 @@ const known = {
   host: { type: 'string' },
   lan: { type: 'boolean' },
   open: { type: 'boolean' },
+  mqtt: { type: 'string' },
   claim: { type: 'boolean' },
   'all-dishes': { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
@@ -83,6 +88,9 @@ export function readOptions(args: readonly string[]): OptionsRead {
     given.host !== undefined &&
       isIP(given.host) === 0 &&
       '--host is an address such as 192.168.1.5',
+    given.mqtt !== undefined &&
+      !/^mqtts?:\/\/[^/]/.test(given.mqtt) &&
+      '--mqtt is an address such as mqtt://192.168.1.9:1883',
     given.claim &&
       (given.open || given.data === undefined) &&
       '--claim is for a kitchen (--data) that is not --open',
@@ -104,7 +112,8 @@ export function readOptions(args: readonly string[]): OptionsRead {
         };
   const isOpen = given.open === true || folder.kind === 'demo';
   const isClaiming = given.claim === true;
-  return { ok: true, options: { folder, speed, port, host, isOpen, isClaiming } };
+  const mqtt = given.mqtt === undefined ? {} : { mqtt: given.mqtt };
+  return { ok: true, options: { folder, speed, port, host, isOpen, isClaiming, ...mqtt } };
 }
 
 function parse(args: readonly string[]) {

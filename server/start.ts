@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import type { DayState } from '../shared/day/index.ts';
-import { must } from '../shared/kernel/index.ts';
+import { type DayState, stayIn } from '../shared/day/index.ts';
+import { must, type SlotId } from '../shared/kernel/index.ts';
 import { CannotStart } from './cannot-start.ts';
 import type { Clock } from './clock.ts';
 import { type Closing, createClosing } from './closing.ts';
@@ -14,7 +14,7 @@ import type { Options } from './options.ts';
 import { createDrafts, createPlanDesk } from './plan-desk/index.ts';
 import { createPlanning, type Planning } from './planning.ts';
 import { playDemo } from './play-demo.ts';
-import { takeReadings } from './readings/index.ts';
+import { type TakeReadings, takeReadings } from './readings/index.ts';
 import type { Report } from './report.ts';
 import { openWho } from './who/index.ts';
 
@@ -68,6 +68,7 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
   closing.add(drafts.close);
   const planDesk = createPlanDesk({ hub, folder: folder.path, drafts, now: clock.now });
   const take = takeReadings(hub, clock.now);
+  if (options.mqtt !== undefined) await hearProbes(options.mqtt, { hub, take, ...tools });
   const whatIf = askWhatIf(hub, thread, forecasts);
   const door = await openDoor(hub, options, { ...tools, who: desk.who, planDesk, take, whatIf });
   folder.sayAddress(door.address);
@@ -75,6 +76,28 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
   door.lines.forEach(say);
   desk.lines(door.address).forEach(say);
   say('Ready.');
+}
+
+/** What speaks to a broker is loaded only where one is asked for. */
+async function hearProbes(
+  url: string,
+  {
+    hub,
+    take,
+    say,
+    report,
+    closing,
+  }: Tools & {
+    readonly hub: Hub<DayState>;
+    readonly take: TakeReadings;
+    readonly closing: Closing;
+  },
+) {
+  const { listenToProbes } = await import('./mqtt/index.ts');
+  const inSlot = (slot: SlotId) => stayIn(hub.state, slot);
+  const probes = listenToProbes({ url, take, stayIn: inSlot, report });
+  closing.add(probes.close);
+  say(`Thermometers are heard from the broker at ${new URL(url).host}.`);
 }
 
 type Beginning = {

@@ -6,6 +6,7 @@ import type { Task } from '../plan/index.ts';
 import { loadsOf } from './arrangement.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
+import { indexOf } from './plan-index.ts';
 import type { DayState } from './state.ts';
 
 /** A load in the fire, as far as a forecast of its cook has to know. */
@@ -52,6 +53,19 @@ export function cookingOf(state: DayState, index: PlanIndex, stay: TaskId): Cook
     setC: within.setC,
     slots: slotsOf(state, index, stay, startedAt),
   };
+}
+
+/** The load that is in a slot now; null where none is. */
+export function stayIn(state: DayState, slot: SlotId): TaskId | null {
+  if (!state.plan) return null;
+  const index = indexOf(state.plan);
+  const found = [...passagesOf(state)].find(
+    ([id, { startedAt, finishedAt }]) =>
+      startedAt !== null &&
+      finishedAt === null &&
+      loadsOf(state, index, id).some((load) => load.slot === slot),
+  );
+  return found?.[0] ?? null;
 }
 
 function cutOf(index: PlanIndex, { batch }: Task) {

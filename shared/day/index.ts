@@ -13,6 +13,7 @@ export {
 export { type Because, because } from './because.ts';
 export type * from './command.ts';
 export { type CookAsk, cookAskOf, cookAsks } from './cook-ask.ts';
+export { stayIn } from './cooking.ts';
 export { decide } from './decide.ts';
 export { closingNow } from './decide-happening.ts';
 export { decideWho, type WhoAction, type WhoActor, whyNoDesk } from './decide-who.ts';

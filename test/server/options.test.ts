@@ -51,12 +51,19 @@ describe('the command line', () => {
       'lan',
       'host',
       'open',
+      'mqtt',
       'claim',
       'all-dishes',
       'help',
     ]) {
       expect(HELP).toContain(`--${name}`);
     }
+  });
+
+  it('hears no thermometers but those of a broker that is named', () => {
+    const read = readOptions(['--mqtt', 'mqtt://10.0.0.9:1883']);
+    expect(read).toMatchObject({ options: { mqtt: 'mqtt://10.0.0.9:1883' } });
+    expect(readOptions([])).not.toHaveProperty('options.mqtt');
   });
 
   it('says all that is wrong at once', () => {
@@ -71,6 +78,7 @@ describe('the command line', () => {
     [['--host', 'pit']],
     [['--lan', '--host', '10.0.0.1']],
     [['--demo-speed', 'fast']],
+    [['--mqtt', 'pit:1883']],
     [['--data', '']],
     [['stray']],
   ])('does not take %j', (args) => {

@@ -1,0 +1,1 @@
+export { listenToProbes, type Probes } from './listen-to-probes.ts';
