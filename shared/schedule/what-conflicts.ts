@@ -1,3 +1,4 @@
+import { boundOf } from './bound/index.ts';
 import {
   type Conflicting,
   type ConflictingOptions,
@@ -31,8 +32,10 @@ const judge: Judge = (problem) => {
   if (problem.activities.length === 0) return 'can';
   if (validate(problem).length > 0) return 'cannot';
   const lateS = problem.goals.map(() => 0);
-  if (search(problem, { seed: SEED, lateS, attempts: ATTEMPTS }).ok) return 'can';
   const { net } = netAiming(problem, { aim: 0, lateS });
+  // Lags and hours together leave no time, whoever does what.
+  if (net && boundOf(net, measureOf(problem)) === undefined) return 'cannot';
+  if (search(problem, { seed: SEED, lateS, attempts: ATTEMPTS }).ok) return 'can';
   if (!net || problem.activities.length > PROVABLE_MOST) return 'no-plan-found';
   const { status, slots } = solveExactly(net, measureOf(problem), { nodesMost: NODES_MOST });
   if (slots) return 'can';

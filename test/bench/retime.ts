@@ -27,10 +27,10 @@ export async function bench(): Promise<Record<string, number>> {
   if (!planned.ok) throw new Error(`the day cannot be planned: ${JSON.stringify(planned)}`);
   const open = () => liveTimeline(problem, planned.schedule);
   const ids = problem.activities.map(({ id }) => id);
-  const day = { open, ids, repeats: REPEATS };
+  const day = { open, ids, repeats: REPEATS, every: 1 };
   runTaps({ ...day, count: WARM_UP_TAPS, seed: SEED + 1 });
   const taps = runTaps({ ...day, count: TAPS, seed: SEED });
-  const of = (key: keyof Measured) => taps.map((tap) => tap[key]);
+  const of = (key: keyof Measured) => taps.flatMap((tap) => tap[key] ?? []);
   return {
     tasks: ids.length,
     taps: taps.length,

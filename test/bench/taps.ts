@@ -13,31 +13,35 @@ import type { LiveTimeline } from '../../shared/schedule/timeline.ts';
 
 type Tap = (timeline: Timeline) => Update[];
 
-/** One tap: how long, in passes over everything too, and how often worked out per change. */
+/**
+ * One tap: how long, in passes over everything too where it was repeated, and how often times were
+ * worked out for each that changed.
+ */
 export type Measured = {
   readonly ms: number;
-  readonly passes: number;
+  readonly passes: number | undefined;
   readonly touchedRatio: number;
 };
 
-/** What is tapped how often; a tap is repeated so often from one state, for its cost in passes. */
+/** What is tapped how often; one in `every` is repeated from one state, for its cost in passes. */
 export type Taps = {
   readonly open: () => LiveTimeline;
   readonly ids: readonly ActivityId[];
   readonly count: number;
   readonly seed: number;
   readonly repeats: number;
+  readonly every: number;
 };
 
 /** So many taps; when the day is over it begins again, and other things happen. */
-export function runTaps({ open, ids, count, seed, repeats }: Taps): Measured[] {
+export function runTaps({ open, ids, count, seed, repeats, every }: Taps): Measured[] {
   const random = seeded(seed);
   const taken: Measured[] = [];
   while (taken.length < count) {
     const timeline = open();
     const next = tapsOf(timeline, ids, random);
     for (let tap = next(); tap && taken.length < count; tap = next()) {
-      taken.push(measured(timeline, tap, repeats));
+      taken.push(measured(timeline, tap, taken.length % every === 0 ? repeats : 0));
     }
   }
   return taken;
@@ -56,7 +60,7 @@ function measured(timeline: LiveTimeline, tap: Tap, count: number): Measured {
   const moved = updates.reduce((sum, update) => sum + update.moved, 0);
   return {
     ms,
-    passes: quantile(repeats, 0.5) / quantile(passes, 0.5),
+    passes: count > 0 ? quantile(repeats, 0.5) / quantile(passes, 0.5) : undefined,
     touchedRatio: touched / Math.max(1, moved),
   };
 }
