@@ -1,10 +1,10 @@
 import type { Instant, Seconds, TaskId } from '../kernel/index.ts';
 import { after, instant, must, seconds } from '../kernel/index.ts';
 import type { Lag } from '../schedule/index.ts';
+import type { AdoptedPlan } from './adopted-plan.ts';
 import type { PlanIndex } from './plan-index.ts';
 import { indexOf } from './plan-index.ts';
 import type { DayState } from './state.ts';
-import { factsOf } from './state.ts';
 
 /** When a task began and ended, so far. */
 export type Passage = { readonly startedAt: Instant | null; readonly finishedAt: Instant | null };
@@ -14,77 +14,68 @@ export type Passage = { readonly startedAt: Instant | null; readonly finishedAt:
  * end when the hands after them begin. This reads their passage off the taps, and gives the taps
  * themselves for the work of hands.
  */
-export function passagesOf(state: DayState): ReadonlyMap<TaskId, Passage> {
-  const known = read.get(state);
-  if (known) return known;
+export function passagesOf({ plan, tasks }: DayState): ReadonlyMap<TaskId, Passage> {
+  if (!plan) return new Map();
+  const known = read.get(tasks);
+  if (known?.plan === plan) return known.passages;
   const passages = new Map<TaskId, Passage>();
-  read.set(state, passages);
-  if (!state.plan) return passages;
-  const reader = new PassageReader(state, indexOf(state.plan), passages);
-  for (const task of state.plan.built.tasks) reader.read(task.id);
+  read.set(tasks, { plan, passages });
+  const reader = new PassageReader(tasks, indexOf(plan), passages);
+  for (const task of plan.built.tasks) reader.read(task.id);
   return passages;
 }
 
-const read = new WeakMap<DayState, ReadonlyMap<TaskId, Passage>>();
+type Facts = DayState['tasks'];
+type Read = { readonly plan: AdoptedPlan; readonly passages: ReadonlyMap<TaskId, Passage> };
+
+/** By what was tapped: what else happens, a reading or a note, leaves it as it was. */
+const read = new WeakMap<Facts, Read>();
 
 class PassageReader {
-  readonly #state: DayState;
-  readonly #index: PlanIndex;
+  readonly #facts: Facts;
+  readonly #courses: ReadonlyMap<TaskId, Course>;
   readonly #known: Map<TaskId, Passage>;
   readonly #ends = new Map<TaskId, Instant | null>();
 
-  constructor(state: DayState, index: PlanIndex, known: Map<TaskId, Passage>) {
-    this.#state = state;
-    this.#index = index;
+  constructor(facts: Facts, index: PlanIndex, known: Map<TaskId, Passage>) {
+    this.#facts = facts;
+    this.#courses = coursesOf(index);
     this.#known = known;
   }
 
   read(id: TaskId): Passage {
     const known = this.#known.get(id);
     if (known) return known;
-    const passage = this.#isByHand(id) ? this.#tapped(id) : this.#followed(id);
+    const course = must(this.#courses.get(id), id);
+    const passage = course.isByHand ? this.#tapped(id) : this.#followed(id, course);
     this.#known.set(id, passage);
     return passage;
   }
 
-  #isByHand(id: TaskId): boolean {
-    return must(this.#index.tasks.get(id), id).work === 'hands';
-  }
-
   #tapped(id: TaskId): Passage {
-    const { started, finished } = factsOf(this.#state, id);
-    return { startedAt: started?.at ?? null, finishedAt: finished?.at ?? null };
+    const facts = this.#facts.get(id);
+    if (!facts) return NOT_YET;
+    return { startedAt: facts.started?.at ?? null, finishedAt: facts.finished?.at ?? null };
   }
 
-  #followed(id: TaskId): Passage {
-    const startedAt = this.#startFrom(id);
+  #followed(id: TaskId, course: Course): Passage {
+    const startedAt = this.#startFrom(course);
     const latest = this.#endFrom(id);
-    if (latest === null) return { startedAt, finishedAt: null };
+    if (latest === null) return startedAt === null ? NOT_YET : { startedAt, finishedAt: null };
     if (startedAt === null) return { startedAt: latest, finishedAt: latest };
     // Where only another waiting follows, as a hold follows a rest, no hand marks the change: its
     // planned length does.
-    const planned = this.#nextHands(id) ? latest : after(startedAt, this.#plannedLength(id));
+    const planned = course.handsFollow ? latest : after(startedAt, course.plannedS);
     return { startedAt, finishedAt: instant(Math.max(startedAt, Math.min(latest, planned))) };
   }
 
-  #nextHands(id: TaskId): boolean {
-    const followers = (this.#index.lagsOutOf.get(id) ?? []).filter(isSequence);
-    return followers.length === 0 || followers.some((lag) => this.#isByHand(lag.to.activity));
-  }
-
-  #plannedLength(id: TaskId): Seconds {
-    const { startS, endS } = must(this.#index.placements.get(id), id);
-    return seconds(endS - startS);
-  }
-
   /** It has begun once all that it waits for has happened. */
-  #startFrom(id: TaskId): Instant | null {
+  #startFrom({ waitsFor }: Course): Instant | null {
     let latest: Instant | null = null;
-    for (const lag of this.#index.lagsInto.get(id) ?? []) {
-      if (lag.to.end !== 'start' || !isPrecedence(lag)) continue;
-      const from = this.#when(lag.from);
-      if (from === null) return null;
-      const at = after(from, lag.minS ?? seconds(0));
+    for (const { from, minS = seconds(0) } of waitsFor) {
+      const happened = this.#when(from);
+      if (happened === null) return null;
+      const at = after(happened, minS);
       if (latest === null || at > latest) latest = at;
     }
     return latest;
@@ -95,36 +86,73 @@ class PassageReader {
     const known = this.#ends.get(id);
     if (known !== undefined) return known;
     this.#ends.set(id, null);
-    const ends = [...this.#tiesAt(id), ...this.#followersOf(id)];
-    const end = ends.length > 0 ? instant(Math.min(...ends)) : null;
+    const { ties, sequels } = must(this.#courses.get(id), id);
+    let end: Instant | null = null;
+    for (const { from, minS = seconds(0) } of ties) {
+      const happened = this.#when(from);
+      if (happened !== null) end = earlier(end, after(happened, minS));
+    }
+    for (const { to, minS = seconds(0) } of sequels) {
+      const begun = this.#begun(to.activity);
+      if (begun !== null) end = earlier(end, after(begun, seconds(-minS)));
+    }
     this.#ends.set(id, end);
     return end;
   }
 
-  /** Ends that this one is tied to, as a stay is to the taking off. */
-  #tiesAt(id: TaskId): Instant[] {
-    return (this.#index.lagsInto.get(id) ?? [])
-      .filter((lag) => lag.to.end === 'end' && isPrecedence(lag))
-      .flatMap((lag) => {
-        const from = this.#isByHand(lag.from.activity) ? this.#when(lag.from) : null;
-        return from === null ? [] : [after(from, lag.minS ?? seconds(0))];
-      });
-  }
-
-  #followersOf(id: TaskId): Instant[] {
-    return (this.#index.lagsOutOf.get(id) ?? []).filter(isSequence).flatMap((lag) => {
-      const next = lag.to.activity;
-      const begun = this.#isByHand(next)
-        ? (factsOf(this.#state, next).started?.at ?? null)
-        : this.#endFrom(next);
-      return begun === null ? [] : [instant(begun - (lag.minS ?? 0) * 1000)];
-    });
+  #begun(id: TaskId): Instant | null {
+    if (!must(this.#courses.get(id), id).isByHand) return this.#endFrom(id);
+    return this.#facts.get(id)?.started?.at ?? null;
   }
 
   #when({ activity, end }: Lag['from']): Instant | null {
     const { startedAt, finishedAt } = this.read(activity);
     return end === 'start' ? startedAt : finishedAt;
   }
+}
+
+const NOT_YET: Passage = { startedAt: null, finishedAt: null };
+
+const earlier = (a: Instant | null, b: Instant): Instant => (a === null || b < a ? b : a);
+
+/** What the passage of a task hangs on, as its plan has it. */
+type Course = {
+  readonly isByHand: boolean;
+  /** What must have happened before it begins. */
+  readonly waitsFor: readonly Lag[];
+  /** Moments of work by hand that its end is tied to, as a stay is to the taking off. */
+  readonly ties: readonly Lag[];
+  /** What waits for its end. */
+  readonly sequels: readonly Lag[];
+  /** Whether a hand marks its end; so it is where nothing follows, too. */
+  readonly handsFollow: boolean;
+  readonly plannedS: Seconds;
+};
+
+const courses = new WeakMap<PlanIndex, ReadonlyMap<TaskId, Course>>();
+
+/** Read at every tap for every task, and so made once for each plan. */
+function coursesOf(index: PlanIndex): ReadonlyMap<TaskId, Course> {
+  const known = courses.get(index);
+  if (known) return known;
+  const made = new Map([...index.tasks.keys()].map((id) => [id, courseOf(index, id)]));
+  courses.set(index, made);
+  return made;
+}
+
+function courseOf(index: PlanIndex, id: TaskId): Course {
+  const isByHand = (task: TaskId) => must(index.tasks.get(task), task).work === 'hands';
+  const into = (index.lagsInto.get(id) ?? []).filter(isPrecedence);
+  const sequels = (index.lagsOutOf.get(id) ?? []).filter(isSequence);
+  const { startS, endS } = must(index.placements.get(id), id);
+  return {
+    isByHand: isByHand(id),
+    waitsFor: into.filter(({ to }) => to.end === 'start'),
+    ties: into.filter(({ to, from }) => to.end === 'end' && isByHand(from.activity)),
+    sequels,
+    handsFollow: sequels.length === 0 || sequels.some(({ to }) => isByHand(to.activity)),
+    plannedS: seconds(endS - startS),
+  };
 }
 
 const isPrecedence = (lag: Lag) => lag.minS !== undefined && lag.minS >= 0;

@@ -169,15 +169,20 @@ function supplyOf({ resources, activities, horizonS }: Problem, its: ReadonlySet
   ]);
   const real = spans.filter(({ start, end }) => start < end);
   const most = Math.max(0, ...own.map(({ capacity }) => capacity));
-  return (fromS: number, toS: number) => {
-    let amountS = 0;
-    for (const { start, end, amount } of real) {
-      const lasts = Math.min(end, toS) - Math.max(start, fromS);
-      if (lasts > 0) amountS += lasts * amount;
-    }
-    return { amountS, most };
+  // Asked for each pair of times: what there is up to each is summed once.
+  const known = new Map<number, number>();
+  const upTo = (timeS: number) => {
+    const sum = known.get(timeS) ?? real.reduce((all, span) => all + takenUp(span, timeS), 0);
+    known.set(timeS, sum);
+    return sum;
   };
+  return (fromS: number, toS: number) => ({ amountS: upTo(toS) - upTo(fromS), most });
 }
+
+type Stretch = { readonly start: number; readonly end: number; readonly amount: number };
+
+const takenUp = ({ start, end, amount }: Stretch, timeS: number) =>
+  amount * Math.max(0, Math.min(end, timeS) - start);
 
 /** What stands takes of a resource. */
 function fixedOn({ modes, pin }: Activity, id: ResourceId) {
