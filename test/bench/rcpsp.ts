@@ -9,6 +9,7 @@ import {
   type Solved,
   solveExactly,
 } from '../../shared/schedule/rcpsp/index.ts';
+import { faultsOf } from '../shared/schedule/rcpsp/check-starts.ts';
 import { type BestKnown, readBestKnown } from './rcpsp/best-known.ts';
 import { readSch } from './rcpsp/read-sch.ts';
 import { readSm } from './rcpsp/read-sm.ts';
@@ -37,7 +38,8 @@ type Measured = {
  * `rcpsp DIR [--schedules N] [--seed S] [--ms LIMIT] [--every K]`: every instance of a folder, or
  * one in K. `.sm` files go by the genetic search with N schedules, `.sch` files by the exact one
  * within the limit. All times are the processor's, so that what else the machine does is not
- * counted. What is best known is read for the report alone.
+ * counted. Each schedule is checked by what the tests check with. What is best known is read for the
+ * report alone.
  *
  * - `solved`: instances with a schedule; `exact`: its length is proven, or that there is none.
  * - `mean_dev_pct_best`: over the best known, where there is one.
@@ -61,8 +63,10 @@ export async function bench(args: string[]): Promise<Record<string, number | nul
           ? exactly(project, limitMs)
           : bySchedules(project, precedence, schedules, seed);
       const from = processorMs();
-      const result = { name, ...solve() };
+      const { starts, ...result } = { name, ...solve() };
       const ms = Math.round((processorMs() - from) * 10) / 10;
+      const faults = starts === undefined ? [] : faultsOf(project, starts);
+      if (faults.length > 0) throw new Error(`${name}: ${faults.join(', ')}`);
       const best = known.get(name);
       const line: Measured = { ...result, ms, ...(best === undefined ? {} : { known: best }) };
       console.log(JSON.stringify({ ...line, known: best && shown(best) }));
@@ -95,9 +99,9 @@ function filesOf(dir: string) {
 
 function bySchedules(project: Project, precedence: Precedence, schedules: number, seed: number) {
   const { bound, criticalPath } = lowerBound(project, precedence);
-  const { makespan } = genetic(project, precedence, { seed, schedules, bound });
+  const { makespan, starts } = genetic(project, precedence, { seed, schedules, bound });
   const status = makespan === bound ? ('optimal' as const) : ('feasible' as const);
-  return { status, makespan, bound, criticalPath };
+  return { status, makespan, starts, bound, criticalPath };
 }
 
 function exactly(project: Project, limitMs: number) {
@@ -105,7 +109,7 @@ function exactly(project: Project, limitMs: number) {
   let asked = 0;
   const shouldStop = () => ++asked % ASKED_PER_LOOK === 0 && processorMs() > until;
   const { status, best, bound } = solveExactly(project, { shouldStop });
-  return { status, bound, ...(best === undefined ? {} : { makespan: best.makespan }) };
+  return { status, bound, ...best };
 }
 
 const shown = (known: BestKnown) =>
