@@ -3,10 +3,19 @@ import type { ForecastAsk, Forecasting } from '../../shared/cook/index.ts';
 
 /** Foresees cooks beside the hub's own thread, one at a time. */
 export type CookThread = {
-  /** Rejects where the thread broke or was closed; the next begins it anew. */
-  foresee(ask: ForecastAsk): Promise<Forecasting>;
+  /**
+   * Rejects where the thread broke or was closed; the next begins it anew. What is asked under the
+   * same name again, with nothing new but what is heard of its smoker, is only weighed anew.
+   */
+  foresee(ask: ForecastAsk, keep?: KeptUnder): Promise<Forecasting>;
   close(): Promise<void>;
 };
+
+/** `key` is of all that was asked but what was heard. */
+export type KeptUnder = { readonly name: string; readonly key: string };
+
+/** What the thread is sent. */
+export type Sent = ForecastAsk & { readonly keep: KeptUnder | undefined };
 
 const WORK = new URL('./forecast-worker.mjs', import.meta.url);
 
@@ -35,10 +44,11 @@ export function createCookThread(): CookThread {
   }
 
   return {
-    foresee: ({ piece, smoker, readings, options }) =>
+    foresee: ({ piece, smoker, readings, options }, keep) =>
       new Promise((resolve, reject) => {
         asked.push({ resolve, reject });
-        thread().postMessage({ piece, smoker, readings, options });
+        const sent: Sent = { piece, smoker, readings, options, keep };
+        thread().postMessage(sent);
       }),
     async close() {
       const last = worker;

@@ -95,7 +95,8 @@ export class Forecasts {
     const ask = this.#asks().find((each) => each.stay === stay);
     if (!ask) return;
     const isOwn = this.#known.get(stay)?.key !== ask.key;
-    const found = await this.#parts.thread.foresee(this.withHeard(ask));
+    const keep = { name: stay, key: ask.key };
+    const found = await this.#parts.thread.foresee(this.withHeard(ask), keep);
     if (!found.ok) {
       const rules = found.faults.map(({ rule }) => rule);
       this.#parts.report({ level: 'note', what: 'nothing can be foreseen of it', stay, rules });

@@ -15,6 +15,8 @@ export type Ensemble = {
   /** What was believed of all unknowns before the readings, and after them. */
   readonly before: Belief;
   readonly after: Belief;
+  /** The unknowns of the members, one row each. */
+  readonly rows: Matrix;
   /** Members that found no balance or no end. They count for nothing. */
   readonly leftOut: number;
   /** One row a member: when it passes each target, infinity for never. */
@@ -73,7 +75,7 @@ export function* assimilate(
   }
   if (found.length < FEWEST_MEMBERS) return undefined;
   const leftOut = members - found.length;
-  return { before, after: momentsOf(found), leftOut, passagesS, showsC };
+  return { before, after: momentsOf(found), rows: found, leftOut, passagesS, showsC };
 }
 
 /** Members moved towards what was read; those that find no balance are dropped on the way. */

@@ -1,6 +1,6 @@
 import { type Seconds, seconds } from '../kernel/index.ts';
 import type { Target } from './piece.ts';
-import { quantiles, type Weighted } from './quantiles.ts';
+import { quantilesOf, type Weighted, weightOf } from './quantiles.ts';
 import type { WrapName } from './rooms.ts';
 
 /**
@@ -63,11 +63,11 @@ export function isKnown(outcomes: readonly Outcome[]): boolean {
  * What the passages of an ensemble's members say by themselves; nothing where none of them
  * passes.
  */
-export function rawOf(passagesS: readonly number[]): Raw | undefined {
-  const finite = passagesS.filter(Number.isFinite);
-  const [p50S] = quantiles(finite, [0.5]);
+export function rawOf(passagesS: readonly Weighted[]): Raw | undefined {
+  const finite = passagesS.filter(({ value }) => Number.isFinite(value));
+  const [p50S] = quantilesOf(finite, [0.5]);
   if (p50S === undefined || Number.isNaN(p50S)) return undefined;
-  return { p50S: seconds(Math.round(p50S)), never: 1 - finite.length / passagesS.length };
+  return { p50S: seconds(Math.round(p50S)), never: 1 - weightOf(finite) / weightOf(passagesS) };
 }
 
 /** What a forecast is about, and the record it is made by. */
@@ -83,15 +83,17 @@ type Now = Pick<Outcome, 'target' | 'wrap'> & {
  * ensemble's own spread as a few outcomes more. Times and `nowS` in seconds since the piece went
  * in; infinity for never.
  */
-export function calibrated(passagesS: readonly number[], now: Now): Weighted[] {
+export function calibrated(passagesS: readonly Weighted[], now: Now): Weighted[] {
   const { nowS, outcomes } = now;
-  const weight = OWN_WEIGHT / passagesS.length;
+  const share = OWN_WEIGHT / weightOf(passagesS);
   const raw = rawOf(passagesS);
-  if (raw === undefined) return passagesS.map((value) => ({ value, weight }));
+  if (raw === undefined) {
+    return passagesS.map(({ value, weight }) => ({ value, weight: weight * share }));
+  }
   const middle = scaled(raw.p50S - nowS);
-  const own = passagesS.map((passageS) => ({
-    value: OWN_INFLATION * (scaled(passageS - nowS) - middle),
-    weight,
+  const own = passagesS.map(({ value, weight }) => ({
+    value: OWN_INFLATION * (scaled(value - nowS) - middle),
+    weight: weight * share,
   }));
   const seen = outcomes.map((outcome) => ({
     value: missOf(outcome),

@@ -1,11 +1,11 @@
 import type { Seconds } from '../kernel/index.ts';
 import { seconds } from '../kernel/index.ts';
 import { type CutPrior, cutPriors } from './cut-priors.ts';
-import type { ForecastOptions } from './forecast.ts';
 import type { ForecastFile, SmokerInFile, StayInFile } from './forecast-file-schema.ts';
 import type { Piece, Place, Reading, Smoker, Stay } from './piece.ts';
 import { rooms, type Wrap } from './rooms.ts';
 import { smokerPriors, withWetBulb } from './smoker-priors.ts';
+import type { ForecastOptions } from './tell.ts';
 
 /** What a forecast is made from. */
 export type ForecastAsk = {

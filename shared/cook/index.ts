@@ -3,15 +3,7 @@ export type { Message } from './belief.ts';
 export { COOKS_TO_BE_KNOWN, isKnown, type Outcome } from './calibration.ts';
 export { type CutPrior, cutPriors } from './cut-priors.ts';
 export type { Fault } from './faults.ts';
-export {
-  beginForecast,
-  type Forecast,
-  type Forecasting,
-  type ForecastOptions,
-  forecast,
-  MODEL_VERSION,
-  type TargetForecast,
-} from './forecast.ts';
+export { beginForecast, type Forecasting, forecast } from './forecast.ts';
 export { askIn, type ForecastAsk } from './forecast-file.ts';
 export { forecastFileSchema, readForecastFile } from './forecast-file-schema.ts';
 export type { Job } from './job.ts';
@@ -25,5 +17,7 @@ export {
   wetBulbC,
 } from './moist-air.ts';
 export type { Door, Piece, Place, Reading, Smoker, Stay, Target } from './piece.ts';
+export { type Foreseeing, foreseeing, type Kept } from './reheard.ts';
 export { type Room, rooms, type Wrap, type WrapName, wraps } from './rooms.ts';
 export { type SmokerPrior, smokerPriors, withWetBulb } from './smoker-priors.ts';
+export { type Forecast, type ForecastOptions, MODEL_VERSION, type TargetForecast } from './tell.ts';

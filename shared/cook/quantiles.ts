@@ -1,6 +1,10 @@
 /** A value and how much it counts for. */
 export type Weighted = { readonly value: number; readonly weight: number };
 
+/** What values count for together. */
+export const weightOf = (values: readonly Weighted[]): number =>
+  values.reduce((sum, { weight }) => sum + weight, 0);
+
 /**
  * The values below which such shares of the weight lie, for shares in rising order: each value
  * stands for the middle of its weight, straight between them; infinite where a share falls among

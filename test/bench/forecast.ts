@@ -1,6 +1,6 @@
 import { randomInt } from 'node:crypto';
 import { parseArgs } from 'node:util';
-import { type Forecast, forecast, type Message, type Smoker } from '../../shared/cook/index.ts';
+import { foreseeing, type Kept, type Message, type Smoker } from '../../shared/cook/index.ts';
 import { celsius, hours, metres } from '../../shared/kernel/index.ts';
 import { baselineNames } from '../shared/cook/baselines.ts';
 import { kitchenLife, type Scored } from '../shared/cook/kitchen-life.ts';
@@ -40,7 +40,7 @@ export async function bench(args: string[]): Promise<Record<string, unknown>> {
   return {
     seed,
     cells: cellsOf(scored.filter(({ isCalibrated }) => isCalibrated)),
-    update_s: updateS(),
+    ...update(),
   };
 }
 
@@ -79,24 +79,36 @@ const round = (value: number) => Math.round(value * 1000) / 1000;
  * One reading comes in for one piece of a full smoker: its own forecast, and those of all the
  * others with what it now says of the smoker.
  */
-function updateS(): number {
+function update(): { update_s: number; pieces_cooked_anew: number } {
   const readings = hourly(27, 50, 60, 64, 66, 68);
-  const cook = (piece: number, of: Smoker) => {
+  const last = { atS: hours(7), tempC: celsius(71), by: 'probe' } as const;
+  const cook = (piece: number, of: Smoker, before?: Kept) => {
     const thicknessM = metres(0.085 + 0.001 * piece);
     const sides = { ...shoulder.sides, thicknessM };
-    const found = forecast({ ...shoulder, sides }, of, readings, { nowS: hours(6), seed: piece });
+    const taken = before === undefined && of.heard ? [...readings, last] : readings;
+    const options = { nowS: hours(7), seed: piece, before };
+    const found = foreseeing({ ...shoulder, sides }, of, taken, options);
     if (!found.ok) throw new Error(JSON.stringify(found.faults));
-    return found.forecast;
+    return found.kept;
   };
-  const says = (found: Forecast): Message[] => found.saysOfSmokers.map(({ message }) => message);
+  const says = ({ forecast }: Kept): Message[] =>
+    forecast.saysOfSmokers.map(({ message }) => message);
   const log = Array.from({ length: 24 }, (_, i) => ({ atS: 900 * (i + 1), tempC: celsius(115) }));
   const logged = { ...smoker, log };
-  const said = Array.from({ length: PIECES }, (_, piece) => says(cook(piece, logged)));
+  const alone = Array.from({ length: PIECES }, (_, piece) => cook(piece, logged));
+  const said = alone.map(says);
+  // Each has heard the others before the reading comes.
+  const kept = alone.map((each, piece) =>
+    cook(piece, { ...logged, heard: said.filter((_, other) => other !== piece).flat() }, each),
+  );
   const startMs = performance.now();
   const news = says(cook(0, { ...logged, heard: said.slice(1).flat() }));
+  let anew = 1;
   for (let piece = 1; piece < PIECES; piece++) {
     const others = said.filter((_, other) => other !== piece && other !== 0);
-    cook(piece, { ...logged, heard: [...news, ...others.flat()] });
+    const heard = [...news, ...others.flat()];
+    const found = cook(piece, { ...logged, heard }, kept[piece]);
+    if (found.weighed !== kept[piece]?.weighed) anew++;
   }
-  return round((performance.now() - startMs) / 1000);
+  return { update_s: round((performance.now() - startMs) / 1000), pieces_cooked_anew: anew };
 }

@@ -34,8 +34,11 @@ const now = {
   wrap: 'none',
 } as const;
 
+/** Members that count all alike. */
+const alike = (values: readonly number[]) => values.map((value) => ({ value, weight: 1 }));
+
 const range = (outcomes: readonly Outcome[], passagesS: readonly number[] = members) =>
-  quantilesOf(calibrated(passagesS, { ...now, outcomes }), [0.1, 0.5, 0.9]);
+  quantilesOf(calibrated(alike(passagesS), { ...now, outcomes }), [0.1, 0.5, 0.9]);
 
 const spread = Array.from({ length: 200 }, (_, i) => 12 + (i - 99.5) / 50);
 
@@ -93,7 +96,7 @@ describe('a past', () => {
 
   it('of pieces that never came to it makes never likely', () => {
     const outcomes = cameAfter([undefined, undefined, 12, 12]);
-    const values = calibrated(members, { ...now, outcomes });
+    const values = calibrated(alike(members), { ...now, outcomes });
     const never = values.filter(({ value }) => value === Number.POSITIVE_INFINITY);
     expect(never).toHaveLength(2);
   });
@@ -102,8 +105,9 @@ describe('a past', () => {
 describe('what an ensemble says by itself', () => {
   it('is the middle of those that pass, and the share of those that never do', () => {
     const never = Number.POSITIVE_INFINITY;
-    expect(rawOf([hours(1), hours(3), never, never])).toEqual({ p50S: hours(2), never: 0.5 });
-    expect(rawOf([never])).toBeUndefined();
+    const some = alike([hours(1), hours(3), never, never]);
+    expect(rawOf(some)).toEqual({ p50S: hours(2), never: 0.5 });
+    expect(rawOf(alike([never]))).toBeUndefined();
   });
 });
 
