@@ -81,7 +81,7 @@ describe('a plan that is changed while something is lacking', () => {
           }
         }
       }),
-      { numRuns: 3 },
+      { numRuns: 8 },
     );
     expect(taken).toBeGreaterThan(0);
   });
