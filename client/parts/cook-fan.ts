@@ -106,7 +106,8 @@ export class CookFan extends Part {
   }
 
   #label({ y, tempC }: CookLines['targets'][number]) {
-    return html`<span ${styled({ top: `${(100 * y).toFixed(1)}%` })}>${temperature(tempC, this.say)}</span>`;
+    const top = `${(100 * y).toFixed(1)}%`;
+    return html`<span ${styled({ top })}>${temperature(tempC, this.say)}</span>`;
   }
 }
 
@@ -118,9 +119,11 @@ const pathOf = (points: readonly (readonly [number, number])[]) =>
 const upright = (kind: string, x: number) =>
   svg`<path class=${kind} d=${`M${at(x, 0)}L${at(x, 1)}`} />`;
 
+const strokeAt = (x: number, y: number) => `M${at(x, y - 0.05)}L${at(x, y + 0.05)}`;
+
 function targetLine({ y, low, mid, high }: CookLines['targets'][number]) {
   const [from, to] = [low ?? 1, high ?? 1];
   return svg`<path class="target" d=${`M${at(0, y)}L${at(1, y)}`} />
     <path class="range" d=${`M${at(from, y)}L${at(to, y)}`} />
-    ${mid === null ? nothing : svg`<path class="range" d=${`M${at(mid, y - 0.05)}L${at(mid, y + 0.05)}`} />`}`;
+    ${mid === null ? nothing : svg`<path class="range" d=${strokeAt(mid, y)} />`}`;
 }

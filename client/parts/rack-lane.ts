@@ -95,7 +95,9 @@ export class RackLane extends Part {
             : then && html`, ${then.many}`
         }
       </span>
-      <span class=${when.length > LONG_RANGE ? 'next long' : 'next'}><span>${smallHalf(when)}</span><span>${what}</span></span>
+      <span class=${when.length > LONG_RANGE ? 'next long' : 'next'}>
+        <span>${smallHalf(when)}</span><span>${what}</span>
+      </span>
     </p>`;
   }
 

@@ -26,9 +26,9 @@ const TOPICS = ['coalface/air/#', 'coalface/core/#', 'coalface/rack/#'];
 const LONGEST = 400;
 
 /**
- * Hears thermometers over MQTT (OASIS, version 3.1.1): `coalface/air/SMOKER`, `coalface/core/STAY`, or
- * `coalface/rack/SMOKER/NUMBER` for whatever load lies there. Comes again by itself when the broker
- * was away; what makes no sense is reported, and the next is heard.
+ * Hears thermometers over MQTT (OASIS, version 3.1.1): `coalface/air/SMOKER`, `coalface/core/STAY`,
+ * or `coalface/rack/SMOKER/NUMBER` for whatever load lies there. Comes again by itself when the
+ * broker was away; what makes no sense is reported, and the next is heard.
  */
 export function listenToProbes({ url, take, stayIn, report }: ProbeParts): Probes {
   const client = connect(url, { reconnectPeriod: 5_000, clean: true });

@@ -21,8 +21,8 @@ export type TakeReadings = (
 type ReadingHub = Pick<Hub<DayState>, 'state' | 'put'>;
 
 /**
- * Takes readings that come from elsewhere, in order of their time, each decided and kept like a tap.
- * A probe is nobody, so they stand as sent by none. The same reading sent again is kept once.
+ * Takes readings that come from elsewhere, in order of their time, each decided and kept like a
+ * tap. A probe is nobody, so they stand as sent by none. The same reading sent again is kept once.
  */
 export function takeReadings(hub: ReadingHub, now: () => Instant): TakeReadings {
   return async (readings, screenId) => {

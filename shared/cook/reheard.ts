@@ -26,10 +26,10 @@ const WORTH = 0.5;
 const OLD_S = 3600;
 
 /**
- * The same as `forecast`, for one who keeps what it comes from. Where nothing is new but what others
- * say of its smokers (`before` is of the same piece and readings), no cook is run anew: each member
- * counts by how much likelier its smoker has become, which is Bayes's rule on what was believed
- * (importance sampling; Kong 1992 for the worth that is left).
+ * The same as `forecast`, for one who keeps what it comes from. Where nothing is new but what
+ * others say of its smokers (`before` is of the same piece and readings), no cook is run anew: each
+ * member counts by how much likelier its smoker has become, which is Bayes's rule on what was
+ * believed (importance sampling; Kong 1992 for the worth that is left, from memory).
  */
 export function foreseeing(
   piece: Piece,

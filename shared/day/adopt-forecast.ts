@@ -10,9 +10,9 @@ import { indexOf } from './plan-index.ts';
 import type { DayState } from './state.ts';
 
 /**
- * Times move only for what a hand would act on: the middle by so much, or by such a share of what is
- * left; its ends by twice that, since they say how sure it is (judged). Compared with what stands,
- * not with what was last computed: many small steps one way add up, and steps to and fro do not.
+ * Times move only for what a hand would act on: the middle by so much and by such a share of what
+ * is left; its ends by twice that, since they say how sure it is (judged). Compared with what
+ * stands, not with what was last computed: small steps one way add up, and steps to and fro do not.
  */
 const MIDDLE = { leastS: minutes(5), shareOfLeft: 0.08 };
 const ENDS = { leastS: minutes(10), shareOfLeft: 0.16 };

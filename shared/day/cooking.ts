@@ -32,7 +32,7 @@ export type CookingStage = {
   readonly wrap: WrapName;
 };
 
-/** A load that is in the fire now; null for any other task, and where a cut is not known so well. */
+/** A load that is in the fire now; null for any other, and where a cut is not known so well. */
 export function cookingOf(state: DayState, index: PlanIndex, stay: TaskId): Cooking | null {
   const task = index.tasks.get(stay);
   if (task?.work !== 'place') return null;

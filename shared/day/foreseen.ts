@@ -24,7 +24,7 @@ export type Foreseen = ForeseenStage & {
  * What is foreseen of a stage of a batch: of its loads the slowest, since hands go to all of them
  * together. Null where nothing is, and of a fire that was down since.
  */
-export function foreseenStage(state: DayState, index: PlanIndex, stage: TaskId): Foreseen | null {
+function foreseenStage(state: DayState, index: PlanIndex, stage: TaskId): Foreseen | null {
   let slowest: Foreseen | null = null;
   const { batch } = must(index.tasks.get(stage), stage);
   for (const stay of state.forecasts.keys()) {
@@ -72,7 +72,7 @@ const LONGEST_S = hours(36);
 
 /**
  * In which a stage is foreseen to end: its check is called at the beginning (P10), and it is likely
- * over at the end of it (P90). `endS`, as the day has it, lies between. Null where nothing is known.
+ * over at the end of it (P90). `endS`, as the day has it, lies between. Null where none is known.
  */
 export function foreseenRange(
   state: DayState,

@@ -12,8 +12,9 @@ import { factsOf } from './state.ts';
 /**
  * How long a task is now expected to take in all. The plan's length to begin with; as pieces are
  * counted, more and more the pace that the count shows, by the share that is done; and on top what
- * the hand said it runs late. A stage of a cook of which something is foreseen takes as long as that
- * has it by the middle (P50). Any other in a smoker that is down stands still at least until `now`.
+ * the hand said it runs late. A stage of a cook of which something is foreseen takes as long as
+ * that has it by the middle (P50); any other in a smoker that is down stands still at least until
+ * `now`.
  */
 export function expectedLengthS(
   state: DayState,

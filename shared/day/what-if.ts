@@ -54,7 +54,7 @@ export type AskedIf =
   | { readonly ok: true; readonly ask: CookAsk }
   | { readonly ok: false; readonly refusal: Refusal };
 
-/** What is to be asked of the model about it; a refusal where nothing can be foreseen of the load. */
+/** What is to be asked of the model about it; a refusal where nothing is foreseen of the load. */
 export function askIf(live: Live, stay: TaskId, whatIf: WhatIf): AskedIf {
   const { state, index, now } = live;
   const ask = cookAskOf(state, index, stay, now);

@@ -16,8 +16,8 @@ export type SentReading = {
 const MOST = 5_000;
 
 /**
- * Readings from elsewhere: one, some, or some under `readings`. Each names a `smoker` for its air or a
- * `stay` for a core, and a temperature as `tempC` or `tempF`.
+ * Readings from elsewhere: one, some, or some under `readings`. Each names a `smoker` for its air
+ * or a `stay` for a core, and a temperature as `tempC` or `tempF`.
  */
 export function readingsSchema(): z.ZodType<readonly SentReading[]> {
   const one = z

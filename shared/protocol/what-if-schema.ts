@@ -20,12 +20,10 @@ export function whatIfSchema(): z.ZodType<AskedWhatIf> {
     z
       .strictObject({ stay, fireByK: by })
       .transform(({ stay, fireByK }) => ({ stay, whatIf: fire(fireByK) })),
-    z
-      .strictObject({ stay, wrapNow: z.enum(['paper', 'foil']) })
-      .transform(({ stay, wrapNow }) => ({
-        stay,
-        whatIf: { kind: 'wrap', wrap: wrapNow } as const,
-      })),
+    z.strictObject({ stay, wrapNow: z.enum(['paper', 'foil']) }).transform(({ stay, wrapNow }) => ({
+      stay,
+      whatIf: { kind: 'wrap', wrap: wrapNow } as const,
+    })),
     z
       .strictObject({ stay, moveTo: name<SlotId>() })
       .transform(({ stay, moveTo }) => ({ stay, whatIf: { kind: 'move', to: moveTo } as const })),

@@ -12,7 +12,7 @@ const english: Words = {
   kept: (n) => `${n} reading${s(n)} kept.`,
   'out-of-order': (n) => `${n} came after a later one, and ${is(n)} kept in its place.`,
   'fell-out': (n) =>
-    `${n} no core can show so soon after the one before: the probe fell out. Kept, and not believed.`,
+    `${n} no core can show so soon after the one before: the probe fell out. Kept, not believed.`,
   duplicate: (n) => `${n} had been kept before.`,
   'from-the-future': (n) => `${n} ${is(n)} of a time to come: set the clock of the sender.`,
   'before-the-day': (n) => `${n} ${is(n)} of before this day.`,

@@ -34,7 +34,7 @@ const cook: CookDrawing = {
 describe('the picture of a cook', () => {
   const lines = cookLines(cook, at(4));
 
-  it('runs from when it went in until it is likely done, and has now where the readings end', () => {
+  it('runs from when it went in until it is likely done, with now where readings end', () => {
     expect(lines.now).toBeCloseTo(4 / 9, 9);
     expect(lines.cores.at(-1)?.[0]).toBeCloseTo(4 / 9, 9);
     expect(lines.targets.map(({ mid }) => mid)).toEqual([6 / 9, 1]);
