@@ -38,8 +38,8 @@ type Measured = {
  * `rcpsp DIR [--schedules N] [--seed S] [--ms LIMIT] [--every K]`: every instance of a folder, or
  * one in K. `.sm` files go by the genetic search with N schedules, `.sch` files by the exact one
  * within the limit. All times are the processor's, so that what else the machine does is not
- * counted. Each schedule is checked by what the tests check with. What is best known is read for the
- * report alone.
+ * counted. Each schedule is checked by what the tests check with. What is best known is read for
+ * the report alone.
  *
  * - `solved`: instances with a schedule; `exact`: its length is proven, or that there is none.
  * - `mean_dev_pct_best`: over the best known, where there is one.

@@ -68,7 +68,7 @@ export class Conflicts {
     this.#say(bound, 1 - against);
   }
 
-  /** A contradiction that is seen late belongs to the level at which the last part of it came up. */
+  /** A contradiction seen late belongs to the level at which the last part of it came up. */
   #backToPresent(): void {
     this.#trail.backTo(Math.max(...this.#bounds.map((bound) => this.#levelOf(bound))));
     const { levelStart } = this.#trail;

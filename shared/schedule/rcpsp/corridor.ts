@@ -11,10 +11,10 @@ const NARROW = 0.5;
 
 /**
  * A walk near a schedule that is known: in a window of time everything is free, outside it nothing
- * may come later, and sooner only by a little (a large neighbourhood, P. Shaw, CP 1998; as bounds on
- * starts, a corridor, M. Sniedovich and S. Voß, Control and Cybernetics 35, 2006). The walls are
- * decisions like others, so what is learned between them holds everywhere, and one that cannot stand
- * is passed over.
+ * may come later, and sooner only by a little (a large neighbourhood, P. Shaw, CP 1998; as bounds
+ * on starts, a corridor, M. Sniedovich and S. Voß, Control and Cybernetics 35, 2006). The walls are
+ * decisions like others, so what is learned between them holds everywhere, and one that cannot
+ * stand is passed over.
  */
 export class Corridor {
   readonly #random: Random = seeded(1);

@@ -193,7 +193,7 @@ function scarce(capacity: number, durations: Int32Array, takes: Int32Array): Sca
   return { capacity, users, takes, work, byWork, byStart: users.slice(), byEnd: users.slice() };
 }
 
-/** Sorts by insertion what is nearly sorted already, by rising keys or, with -1, by falling ones. */
+/** Sorts by insertion what is nearly sorted already, by rising keys or, with -1, falling ones. */
 function sortBy(list: Int32Array, keys: Int32Array, sign: 1 | -1): void {
   for (let i = 1; i < list.length; i++) {
     const item = cell(list, i);

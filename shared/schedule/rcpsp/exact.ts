@@ -38,7 +38,7 @@ const RESTART_UNIT = 64;
 const FAR_EVERY = 4;
 /** Contradictions of a round near a schedule. */
 const NEAR = 50;
-/** Of those that look everywhere, one round in so many builds along time, the others go by contradictions. */
+/** Of rounds that look everywhere, one in so many goes along time, the others by contradictions. */
 const ALONG_TIME_EVERY = 4;
 /** Clauses kept before the first forgetting, and how many more each time. */
 const CLAUSES = { first: 4_000, more: 500 };

@@ -4,7 +4,7 @@ import type { Nogoods } from './nogoods.ts';
 import type { Timetable } from './timetable.ts';
 import type { Trail } from './trail.ts';
 
-/** Energy is dear: where it said nothing it is asked again after twice as many nodes, up to these. */
+/** Energy is dear: where it said nothing it is asked after twice as many nodes, up to so many. */
 const PACE_AT_MOST = 64;
 
 /** All that draws conclusions, from the cheapest to the dearest. */
