@@ -64,6 +64,14 @@ describe('the genetic search', () => {
     expect(missed.length).toBeLessThan(3);
   });
 
+  it('finds the optimum of each of them when it has the time to begin anew', () => {
+    for (let seed = 0; seed < 8; seed++) {
+      const project = randomProject(seed, { activities: 9, kinds: 2, lagged: false });
+      const optimum = solveExactly(project, { shouldStop: () => false }).best?.makespan;
+      expect(search(project, 3_000).makespan).toBe(optimum);
+    }
+  });
+
   it('answers the same for the same seed and budget', () => {
     const project = randomProject(11, { activities: 25, kinds: 3, lagged: false });
     expect(search(project, 400)).toEqual(search(project, 400));
