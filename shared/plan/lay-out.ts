@@ -1,4 +1,4 @@
-import { must } from '../kernel/index.ts';
+import { type ActivityId, must } from '../kernel/index.ts';
 import type {
   Activity,
   Clash,
@@ -91,7 +91,8 @@ function steadyFires({ activities }: Problem): ReadonlySet<string> {
 
 class Racks {
   readonly #capacity: ReadonlyMap<ResourceId, number>;
-  readonly #clashes = new Map<string, Clash[]>();
+  /** By what is above, and what is below it. */
+  readonly #clashes = new Map<ActivityId, Map<ActivityId, Clash[]>>();
   /** How many loads found a rack at once, at the best try. */
   deepest = 0;
   #tries = 0;
@@ -103,8 +104,10 @@ class Racks {
       ),
     );
     for (const clash of clashes) {
-      const key = `${clash.upper.activity} ${clash.lower.activity}`;
-      this.#clashes.set(key, [...(this.#clashes.get(key) ?? []), clash]);
+      const { upper, lower } = clash;
+      const below = this.#clashes.get(upper.activity) ?? new Map<ActivityId, Clash[]>();
+      this.#clashes.set(upper.activity, below);
+      below.set(lower.activity, [...(below.get(lower.activity) ?? []), clash]);
     }
   }
 
@@ -135,27 +138,40 @@ class Racks {
     const need = way.needs[number];
     const [resource] = need?.oneOf ?? [];
     if (!need || !resource) return true;
-    const same = beside.flatMap(({ placement: other, way: { needs } }) => {
-      const its = needs[number];
-      return its?.oneOf[0] === resource ? [{ ...other, amount: its.amount }] : [];
-    });
-    const moments = [placement, ...same].map(({ startS }) => Math.max(startS, placement.startS));
-    return moments.every((atS) => {
-      const there = same.filter(({ startS, endS }) => startS <= atS && atS < endS);
-      const taken = there.reduce((sum, { amount }) => sum + amount, need.amount);
-      return taken <= (this.#capacity.get(resource) ?? 0);
-    });
+    const leftOver = (this.#capacity.get(resource) ?? 0) - need.amount;
+    const same = beside.filter(({ way: { needs } }) => needs[number]?.oneOf[0] === resource);
+    return (
+      takenAt(same, number, placement.startS) <= leftOver &&
+      same.every(
+        ({ placement: { startS } }) =>
+          startS <= placement.startS || takenAt(same, number, startS) <= leftOver,
+      )
+    );
   }
 
   #drips(upper: Lying, lower: Lying): boolean {
-    const between = `${upper.placement.activity} ${lower.placement.activity}`;
-    const [up, low] = [upper, lower].map(({ way }) => way.needs[0]?.oneOf[0]);
-    return (this.#clashes.get(between) ?? []).some(
+    const clashes = this.#clashes.get(upper.placement.activity)?.get(lower.placement.activity);
+    if (!clashes) return false;
+    const up = upper.way.needs[0]?.oneOf[0];
+    const low = lower.way.needs[0]?.oneOf[0];
+    return clashes.some(
       (clash) =>
-        clash.places.some((pair) => pair[0] === up && pair[1] === low) &&
-        meet(partOf(upper.placement, clash.upper.part), partOf(lower.placement, clash.lower.part)),
+        meet(
+          partOf(upper.placement, clash.upper.part),
+          partOf(lower.placement, clash.lower.part),
+        ) && clash.places.some((pair) => pair[0] === up && pair[1] === low),
     );
   }
+}
+
+/** What these take at a time, by their need of that number. */
+function takenAt(lying: readonly Lying[], number: number, atS: number): number {
+  let taken = 0;
+  for (const { placement, way } of lying) {
+    if (placement.startS > atS || placement.endS <= atS) continue;
+    taken += way.needs[number]?.amount ?? 0;
+  }
+  return taken;
 }
 
 type Times = { readonly startS: number; readonly endS: number };
@@ -163,6 +179,8 @@ type Times = { readonly startS: number; readonly endS: number };
 const meet = (a: Times, b: Times) => a.startS < b.endS && b.startS < a.endS;
 
 function partOf({ startS, endS }: Placement, { fromS, toS }: Clash['upper']['part']): Times {
-  const at = (fromStartS: number) => Math.min(endS, startS + fromStartS);
-  return { startS: at(fromS), endS: toS === undefined ? endS : at(toS) };
+  return {
+    startS: Math.min(endS, startS + fromS),
+    endS: toS === undefined ? endS : Math.min(endS, startS + toS),
+  };
 }
