@@ -8,6 +8,7 @@ import {
   deskWords,
   sayAmount,
   sayCame,
+  scaleWeight,
   textIn,
   weight,
 } from '../../shared/words/index.ts';
@@ -135,11 +136,11 @@ export class PullList extends Part {
     return html`<h2>${words.mixes}</h2>
       ${mixes.map(({ name, weightKg, parts, allergens }) => {
         const each = parts.map(
-          (part) => `${textIn(part.ingredient, say)} ${weight(part.weightKg, say)}`,
+          (part) => `${textIn(part.ingredient, say)} ${scaleWeight(part.weightKg, say)}`,
         );
         const named = allergens.length > 0 ? `${words.allergens}: ${allergens.join(', ')}` : null;
         return html`<section>
-          <h3><span>${textIn(name, say)}</span><span>${weight(weightKg, say)}</span></h3>
+          <h3><span>${textIn(name, say)}</span><span>${scaleWeight(weightKg, say)}</span></h3>
           <p>${each.join(' · ')}</p>
           <p>${named ?? words.noAllergens}</p>
         </section>`;

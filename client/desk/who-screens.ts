@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import type { ScreenId } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { ListedScreen, PairingShown, WhoList } from '../../shared/protocol/index.ts';
@@ -14,7 +15,10 @@ import { whoStyle } from './who-style.ts';
 /** Something the desk wants of a door; whoever listens runs it and says what came of it. */
 export type Wish = (doors: WhoDoors) => Promise<Awaited<ReturnType<WhoDoors['rename']>>>;
 
-/** The screens of the hub, and those that ask to be let in. Tells `wish`. */
+/**
+ * The screens of the hub, and those that ask to be let in. Tells `wish`. Each line is kept with its
+ * screen: what is typed for one must not stand beside another when a line above it goes.
+ */
 @customElement('who-screens')
 export class WhoScreens extends Part {
   static override styles = [base, formStyle, whoStyle];
@@ -34,13 +38,21 @@ export class WhoScreens extends Part {
         <h2>${said.asking}</h2>
         ${asking.length === 0 ? html`<p class="row soft">${said.nobodyAsks}</p>` : nothing}
         <ul>
-          ${asking.map((each) => this.#asking(each))}
+          ${repeat(
+            asking,
+            ({ code }) => code,
+            (each) => this.#asking(each),
+          )}
         </ul>
       </section>
       <section aria-label=${said.screens}>
         <h2>${said.screens}</h2>
         <ul>
-          ${screens.map((each) => this.#screen(each))}
+          ${repeat(
+            screens,
+            ({ id }) => id,
+            (each) => this.#screen(each),
+          )}
         </ul>
       </section>`;
   }

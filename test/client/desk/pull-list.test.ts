@@ -39,6 +39,18 @@ afterEach(() => {
   document.body.replaceChildren();
 });
 
+describe('what to mix, beside the pull list', () => {
+  it('is weighed in ounces, so that no spice is nothing', async () => {
+    const { element } = await list();
+    const parts = [{ ingredient: { en: 'Celery seed' }, weightKg: kilograms(0.02) }];
+    const mix = { name: { en: 'Poultry rub' }, weightKg: kilograms(0.5), parts, allergens: [] };
+    element.view = { pull: [], mixes: [mix] } as unknown as DeskView;
+    await drawn();
+    expect(saidOn(element)).toMatch(/Poultry rub\s*1 lb 1\.6 oz/);
+    expect(saidOn(element)).toContain('Celery seed 0.7 oz');
+  });
+});
+
 describe('what came, at the pull list', () => {
   it('is all that was listed where nothing is typed', async () => {
     const { element, taps } = await list();

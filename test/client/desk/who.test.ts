@@ -127,6 +127,20 @@ describe('the list of screens', () => {
     expect(asked).toEqual([['letIn', { code: 'K7QD4M', name: 'Second wall', place }]]);
   });
 
+  it('asks anew for the next screen once the one above it is in', async () => {
+    const second = { code: 'PKLN3F', address: '192.0.2.8', leftS: 200 };
+    const shown: { asking: WhoList['asking'] } = { asking: [...list.asking, second] };
+    const { element } = await desk(shown);
+    const form = formWith(element, 'select[name=role]');
+    Object.assign(form.querySelector('[name=name]') ?? {}, { value: 'Second wall' });
+    Object.assign(form.querySelector(`[value=${line}]`) ?? {}, { checked: true });
+    shown.asking = [second];
+    await send(form);
+    expect(said(element)).not.toContain('K7Q D4M');
+    const next = new FormData(formWith(element, 'select[name=role]'));
+    expect([next.get('name'), next.getAll('station')]).toEqual(['', []]);
+  });
+
   it('takes a screen off only at the second tap', async () => {
     const { element, asked } = await desk();
     await tap(element, 'take off', 1);
