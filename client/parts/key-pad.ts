@@ -14,8 +14,9 @@ const MOST_DIGITS = 3;
 export type Way = { readonly label: string; readonly way: string };
 
 /**
- * Digits for a temperature, in the kitchen's unit. What no thermometer shows is said beside and
- * stays to be mended. Tells `read` with the temperature, `read-as` with it and a way, or `close`.
+ * Digits for a temperature, in the kitchen's unit. What no thermometer shows is said in the place
+ * of the name and stays to be mended: nothing may push a box out of the pit's foot, which is two
+ * boxes high. Tells `read` with the temperature, `read-as` with it and a way, or `close`.
  */
 @customElement('key-pad')
 export class KeyPad extends Part {
@@ -41,7 +42,6 @@ export class KeyPad extends Part {
         align-items: baseline;
         flex-wrap: wrap;
         gap: 0 0.6em;
-        flex-basis: 100%;
       }
       choice-strip,
       .wrong {
@@ -75,19 +75,20 @@ export class KeyPad extends Part {
     ];
     const low = temperature(this.lowC, say);
     const high = temperature(this.highC, say);
+    const name = html`<span>${this.name}</span>`;
+    const wrong = html`<span class="wrong" role="alert">${words.between(low, high)}</span>`;
     return html`<div class="read">
-        <span>${this.name}</span>
+        ${this.isWrong ? wrong : name}
         <output>${this.digits || '–'} ${say.temperature}</output>
-        ${this.isWrong ? html`<span class="wrong">${words.between(low, high)}</span>` : null}
       </div>
+      <choice-strip .say=${say} .name=${this.name} .choices=${choices}></choice-strip>
       <digit-keys
         .say=${say}
         .typed=${this.digits}
         .most=${MOST_DIGITS}
         @typed=${({ detail }: CustomEvent<string>) => this.#type(detail)}
         @leave=${() => this.tell('close', null)}
-      ></digit-keys>
-      <choice-strip .say=${say} .name=${this.name} .choices=${choices}></choice-strip>`;
+      ></digit-keys>`;
   }
 
   #type(digits: string): void {

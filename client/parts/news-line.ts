@@ -28,6 +28,8 @@ export class NewsLinePart extends Part {
       }
       p {
         flex: 1;
+        /* A line too long breaks in its middle: a lone figure on the second says nothing. */
+        text-wrap: balance;
       }
     `,
   ];
