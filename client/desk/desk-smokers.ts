@@ -7,8 +7,10 @@ import { Part } from '../parts/part.ts';
 import '../parts/smoker-cutaway.ts';
 import '../smoker/move-foot.ts';
 import { SeenSize } from '../shell/seen-size.ts';
+import { readSettings } from '../shell/settings.ts';
 import { MoveFlow } from '../smoker/move-flow.ts';
 import { airOf, coreOf, type Reading, readingPad } from '../smoker/reading.ts';
+import { type AskMight, type Might, MightFlow, mightDoor } from '../smoker/what-if.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
 
@@ -57,6 +59,9 @@ export class DeskSmokers extends Part {
   ];
 
   @property({ attribute: false }) sync!: Sync;
+  @property({ attribute: false }) askMight: AskMight = mightDoor(
+    readSettings(new URLSearchParams()).token,
+  );
   @property({ attribute: false }) view: DeskView | null = null;
   @property({ attribute: false }) marks: Drawn['marks'] = new Map();
   @property({ type: Boolean, reflect: true }) narrow = false;
@@ -64,6 +69,10 @@ export class DeskSmokers extends Part {
   @state() private reading: Reading | null = null;
 
   readonly #size = new SeenSize(this);
+  readonly #might = new MightFlow(
+    (asked) => this.askMight(asked),
+    () => this.requestUpdate(),
+  );
 
   readonly #moving = new MoveFlow({
     ask: (question) => this.sync.ask(question),
@@ -101,10 +110,15 @@ export class DeskSmokers extends Part {
     return html`<move-foot
       .say=${this.say}
       .move=${move}
+      .now=${this.sync.hubNow()}
+      .said=${this.#might.said}
       ?narrow=${this.#size.seen.widthPx < 700}
       @take=${() => this.#moving.take()}
       @leave=${() => this.#moving.leave()}
       @core=${({ detail }: CustomEvent<LoadDrawing>) => this.#read(coreOf(detail, this.say))}
+      @might=${({ detail }: CustomEvent<Asked>) => {
+        void this.#might.ask(detail.load, detail.might, this.say);
+      }}
     ></move-foot>`;
   }
 
@@ -114,6 +128,7 @@ export class DeskSmokers extends Part {
   }
 
   #pick(load: LoadDrawing): void {
+    this.#might.forget();
     this.reading = null;
     this.#moving.pick(load);
   }
@@ -142,3 +157,5 @@ export class DeskSmokers extends Part {
     );
   }
 }
+
+type Asked = { readonly load: LoadDrawing; readonly might: Might };

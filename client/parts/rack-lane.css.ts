@@ -49,7 +49,7 @@ export const rackLaneStyles = css`
   }
   /* From one half of the day into the other both are named. */
   .next.long {
-    flex-basis: 9.6em;
+    flex-basis: 8.7em;
   }
   .coming {
     color: var(--soft);

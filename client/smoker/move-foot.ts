@@ -12,13 +12,14 @@ import {
 import type { Choice } from '../parts/choice-strip.ts';
 import { base } from '../theme/index.ts';
 import type { Move } from './move-flow.ts';
+import type { Might } from './what-if.ts';
 import '../parts/choice-strip.ts';
 import '../parts/cook-fan.ts';
 import { Part } from '../parts/part.ts';
 
 /**
- * What a move does, in words, and the two boxes: take it, leave it. Tells `take`, `leave` and
- * `core`.
+ * What a move does, in words, and the two boxes: take it, leave it. Tells `take`, `leave`, `core`
+ * and `might`.
  */
 @customElement('move-foot')
 export class MoveFoot extends Part {
@@ -42,9 +43,14 @@ export class MoveFoot extends Part {
         flex: none;
       }
       cook-fan {
-        flex: 1 1 auto;
+        flex: 1 1 10em;
         align-self: stretch;
-        min-height: calc(70px * var(--arcmin));
+        min-width: 0;
+        min-height: 0;
+      }
+      :host([narrow]) cook-fan {
+        flex: none;
+        height: calc(110px * var(--arcmin));
       }
       :host([narrow]) {
         flex-direction: column;
@@ -58,12 +64,18 @@ export class MoveFoot extends Part {
   @property({ type: Number }) now: Instant = instant(0);
   @property({ type: Boolean, reflect: true }) narrow = false;
 
+  /** What the hub said would come of the last thing that was asked. */
+  @property({ attribute: false }) said: readonly string[] = [];
+
   protected override draw() {
     const { move, words } = this;
     if (move.kind === 'none') return null;
     const leave = { label: words.leaveIt, choose: () => this.tell('leave', null), leaves: true };
     const own: readonly Choice[] = {
-      picked: [{ label: words.coreReading, choose: () => this.tell('core', move.load) }],
+      picked: [
+        { label: words.coreReading, choose: () => this.tell('core', move.load) },
+        ...this.#mights(move.load),
+      ],
       offered: [{ label: words.takeIt, choose: () => this.tell('take', null), takes: true }],
       asking: [],
       refused: [],
@@ -81,8 +93,20 @@ export class MoveFoot extends Part {
 
   /** The whole cook of what is picked. */
   #cook({ cook }: Extract<Move, { load: unknown }>['load']) {
-    if (!cook) return null;
+    // What would come of something is more to read, and the picture is of what is.
+    if (!cook || this.said.length > 0) return null;
     return html`<cook-fan .say=${this.say} .cook=${cook} .now=${this.now}></cook-fan>`;
+  }
+
+  /** What may be asked about a load that something is foreseen of, before anybody does it. */
+  #mights(load: Extract<Move, { load: unknown }>['load']): Choice[] {
+    const { words, say } = this;
+    if (!load.cook) return [];
+    const might = (of: Might) => () => this.tell('might', { load, might: of });
+    const by = say.temperature === '°F' ? '15 °F' : '8 °C';
+    const hotter = { label: words.fireHotter(by), choose: might({ fireByF: 15 }) };
+    const wrap = { label: words.wrapNow, choose: might({ wrapNow: 'foil' }) };
+    return load.cook.wrappedAt === null ? [hotter, wrap] : [hotter];
   }
 
   #said(move: Exclude<Move, { kind: 'none' }>): readonly string[] {
@@ -93,7 +117,7 @@ export class MoveFoot extends Part {
     const head = what.filter(Boolean).join(', ');
     switch (move.kind) {
       case 'picked':
-        return [head, words.whereTo];
+        return this.said.length > 0 ? this.said : [head, words.whereTo];
       case 'asking':
         return [head, words.asking];
       case 'refused':

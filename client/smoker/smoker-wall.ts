@@ -15,6 +15,7 @@ import { CrewDoor } from '../shell/crew-door.ts';
 import { DayController, worstService } from '../shell/day-controller.ts';
 import { notice } from '../shell/notice.ts';
 import { SeenSize } from '../shell/seen-size.ts';
+import { readSettings } from '../shell/settings.ts';
 import { Touched } from '../shell/touched.ts';
 import { workLine } from '../shell/work-line.ts';
 import type { Sync } from '../sync/index.ts';
@@ -26,6 +27,7 @@ import { isNarrow, pitLines } from './pit-room.ts';
 import type { Reading } from './reading.ts';
 import { airOf, coreOf, readingPad } from './reading.ts';
 import { smokerWallStyles } from './smoker-wall.css.ts';
+import { type AskMight, type Might, MightFlow, mightDoor } from './what-if.ts';
 
 const isSmoker = (view: View): view is SmokerView => view.face === 'smoker';
 
@@ -38,6 +40,9 @@ export class SmokerWall extends Part {
   static override styles = [base, smokerWallStyles];
 
   @property({ attribute: false }) sync!: Sync;
+  @property({ attribute: false }) askMight: AskMight = mightDoor(
+    readSettings(new URLSearchParams()).token,
+  );
   @property() language: Language = 'en';
   @property({ type: Boolean, reflect: true }) narrow = false;
   @state() private reading: Reading | null = null;
@@ -50,6 +55,10 @@ export class SmokerWall extends Part {
     tap: (intent) => this.sync.tap(intent),
     changed: () => this.requestUpdate(),
   });
+  readonly #might = new MightFlow(
+    (asked) => this.askMight(asked),
+    () => this.requestUpdate(),
+  );
   #day: DayController<SmokerView> | null = null;
 
   override connectedCallback(): void {
@@ -158,10 +167,14 @@ export class SmokerWall extends Part {
         .say=${say}
         .move=${move}
         .now=${this.sync.hubNow()}
+        .said=${this.#might.said}
         ?narrow=${narrow}
         @take=${() => this.#moving.take()}
         @leave=${() => this.#moving.leave()}
         @core=${({ detail }: CustomEvent<LoadDrawing>) => this.#read(coreOf(detail, say))}
+        @might=${({ detail }: CustomEvent<Asked>) => {
+          void this.#might.ask(detail.load, detail.might, say);
+        }}
       ></move-foot>`;
     }
     if (page.now.length === 0) return html`<p class="quiet">${this.words.nothingLeft}</p>`;
@@ -177,6 +190,7 @@ export class SmokerWall extends Part {
   }
 
   #pick(load: LoadDrawing): void {
+    this.#might.forget();
     this.reading = null;
     this.#moving.pick(load);
   }
@@ -199,4 +213,5 @@ export class SmokerWall extends Part {
   }
 }
 
+type Asked = { readonly load: LoadDrawing; readonly might: Might };
 type Grasp = { readonly load: LoadDrawing; readonly event: PointerEvent };

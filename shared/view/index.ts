@@ -1,6 +1,7 @@
 export type {
   Because,
   Command,
+  CookOffer,
   Intent,
   MovedLoad,
   MoveOffer,

@@ -28,6 +28,7 @@ export const english: Phrases = {
     serviceSame: (service, time) => `${service}: still ${time}`,
     tasksChange: (count) =>
       count === 1 ? '1 task changes its time' : `${count} tasks change their time`,
+    insteadOf: (then, now) => `${then}, now ${now}`,
     nothingElse: 'nothing else moves',
     fatDown: 'fat side down there',
     fatUp: 'fat side up there',

@@ -1,6 +1,7 @@
 export { clockTime, countPieces, durationWords, temperature, weight } from './amounts.ts';
 export { clockRange } from './clock-range.ts';
 export { closingWords, sayClosed, sayPanEnd, sayStillOpen } from './closing-words.ts';
+export { sayCookOffer } from './cook-offers.ts';
 export { deliveryWords, sayAmount, sayCame } from './delivery-words.ts';
 export { type DeskSectionName, type DeskWords, deskWords } from './desk-words.ts';
 export type { Interface } from './interface.ts';

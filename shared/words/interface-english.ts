@@ -74,6 +74,8 @@ export const interfaceEnglish: Interface = {
   core: (temp) => `core ${temp}`,
   coreReading: 'core reading',
   notCalibrated: 'not yet calibrated here',
+  fireHotter: (by) => `if ${by} hotter`,
+  wrapNow: 'if wrapped now',
   airReading: 'air reading',
   whereTo: 'Where to? Tap a rack.',
   moveTo: (place) => `move to ${place}`,

@@ -74,6 +74,8 @@ export const interfaceSpanish: Interface = {
   core: (temp) => `centro ${temp}`,
   coreReading: 'lectura del centro',
   notCalibrated: 'aún sin calibrar aquí',
+  fireHotter: (by) => `si ${by} más caliente`,
+  wrapNow: 'si se envuelve ya',
   airReading: 'lectura del aire',
   whereTo: '¿Adónde? Toque una parrilla.',
   moveTo: (place) => `mover a ${place}`,

@@ -77,6 +77,8 @@ export type Interface = {
   core(temp: string): string;
   readonly coreReading: string;
   readonly notCalibrated: string;
+  fireHotter(by: string): string;
+  readonly wrapNow: string;
   readonly airReading: string;
   readonly whereTo: string;
   moveTo(place: string): string;

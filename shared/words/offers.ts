@@ -31,7 +31,8 @@ export function sayOffer(offer: MoveOffer, say: Say): string[] {
   return [[...moves, ...(fat ? [fat] : [])].join('; '), ...services, shifts];
 }
 
-function sayMargin(inHandS: Seconds, say: Say): string {
+/** @example sayMargin(minutes(40), say) //=> '40 min in hand' */
+export function sayMargin(inHandS: Seconds, say: Say): string {
   const { inHand, short } = phrasesOf(say).offer;
   return inHandS < 0 ? short(durationWords(inHandS)) : inHand(durationWords(inHandS));
 }

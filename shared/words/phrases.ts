@@ -28,6 +28,7 @@ export type Phrases = {
     serviceChange(service: string, before: string, after: string): string;
     serviceSame(service: string, time: string): string;
     tasksChange(count: number): string;
+    insteadOf(then: string, now: string): string;
     readonly nothingElse: string;
     readonly fatDown: string;
     readonly fatUp: string;

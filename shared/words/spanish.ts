@@ -29,6 +29,7 @@ export const spanish: Phrases = {
     serviceSame: (service, time) => `${service}: sigue ${time}`,
     tasksChange: (count) =>
       count === 1 ? '1 tarea cambia de hora' : `${count} tareas cambian de hora`,
+    insteadOf: (then, now) => `${then}, ahora ${now}`,
     nothingElse: 'nada más se mueve',
     fatDown: 'allí con la grasa abajo',
     fatUp: 'allí con la grasa arriba',

@@ -1,0 +1,32 @@
+import type { CookOffer } from '../view/index.ts';
+import { clockTime, temperature } from './amounts.ts';
+import { clockRange } from './clock-range.ts';
+import { phrasesOf } from './language.ts';
+import { sayMargin } from './offers.ts';
+import type { Say } from './say.ts';
+import { textIn } from './say.ts';
+
+type Range = CookOffer['stages'][number]['after'];
+
+/**
+ * What would come of it, in short sentences: each target's range as it would be and as it stands,
+ * then the services that gain or lose.
+ */
+export function sayCookOffer({ stages, services }: CookOffer, say: Say): string[] {
+  const { offer } = phrasesOf(say);
+  const range = ({ p10At, p90At, p50At }: Range) => {
+    if (p10At === null || p50At === null) return '–';
+    return p90At === null ? `${clockTime(p10At, say)}–` : clockRange(p10At, p90At, say);
+  };
+  const cooks = stages.map(({ tempC, before, after }) => {
+    const then = `${temperature(tempC, say)}: ${range(after)}`;
+    return before ? offer.insteadOf(then, range(before)) : then;
+  });
+  const served = services.map(({ name, opensAt, beforeS, afterS }) => {
+    const service = `${textIn(name, say)} ${clockTime(opensAt, say)}`;
+    const after = sayMargin(afterS, say);
+    if (Math.abs(afterS - beforeS) < 60) return offer.serviceSame(service, after);
+    return offer.serviceChange(service, sayMargin(beforeS, say), after);
+  });
+  return [cooks.join('; '), ...served];
+}
