@@ -1,5 +1,5 @@
 import { type Random, seeded } from '../kernel/index.ts';
-import { attempt } from './attempt.ts';
+import { attempt, placedAgain } from './attempt.ts';
 import { boundOf } from './bound/index.ts';
 import { Descent } from './descent/index.ts';
 import { solveExactly } from './exact/index.ts';
@@ -7,6 +7,7 @@ import { generate } from './generate.ts';
 import { goalBound } from './goal-bound.ts';
 import type { Problem, Schedule } from './model.ts';
 import type { Net, Slot } from './net.ts';
+import { at } from './network.ts';
 import { scheduleOf, slotsOf } from './schedule-of.ts';
 import { AIMS, netAiming } from './search.ts';
 import { compareWorth, type Measure, measureOf, type Worth, worthOf } from './worth.ts';
@@ -36,6 +37,13 @@ export type Improved = {
 const EXACT_MOST = 15;
 const NODES_MOST = 4_000;
 
+/** On smaller days single steps get as far as soon, and are not led into a corner so easily. */
+const GREAT = 500;
+/** How much each whole placing anew is shaken. */
+const NOISES_S = [0, 0, 900, 900, 1_800, 900, 3_600, 900];
+/** Steps without a better schedule before another start is tried; more on greater days. */
+const IDLE_LEAST = 200;
+const SHAKEN_S = 3_600;
 /** Attempts with longer waits than the schedule has, before it is gone on from. */
 const ATTEMPTS_TO_LENGTHEN = 3;
 
@@ -77,14 +85,40 @@ class Improvement {
     const standing = this.#lengthened(this.#standing());
     if (isSmall && this.#isSolved(standing)) return this.#answer(this.#worth.aheadS);
     const leastS = boundOf(standing.net, this.#measure) ?? 0;
-    const descent = new Descent(standing.net, standing.slots, this.#measure, leastS);
-    let isBetter = false;
-    while (!this.#isOver() && !descent.isProven) {
-      isBetter = descent.step(this.#random) || isBetter;
-      this.#steps++;
-    }
-    if (isBetter) this.#take(standing.net, descent.best);
+    const better = this.#descended(standing, leastS);
+    if (better !== standing.slots) this.#take(standing.net, better);
     return this.#answer(leastS);
+  }
+
+  /** From one start after the other, each until it has not got better for long. */
+  #descended(standing: Standing, leastS: number): Slots {
+    const { net } = standing;
+    const idleMost = IDLE_LEAST + 2 * net.size;
+    let from = this.#placedAgain(standing);
+    let best: Slots = from;
+    for (let start = 1; !this.#isOver(); start++) {
+      const descent = new Descent(net, from, this.#measure, leastS);
+      for (let idle = 0; idle < idleMost && !this.#isOver() && !descent.isProven; idle++) {
+        if (descent.step(this.#random)) idle = 0;
+        this.#steps++;
+      }
+      if (from === best || this.#isBetter(descent.best, best)) best = descent.best;
+      if (descent.isProven) break;
+      from = this.#newStart(net, best, start);
+    }
+    return best;
+  }
+
+  /** By turns the best one shaken, and a day planned from nothing. */
+  #newStart(net: Net, best: Slots, number: number): Slots {
+    this.#steps++;
+    const random = this.#random;
+    const boostS = new Float64Array(net.size);
+    const made =
+      number % 2 === 1
+        ? attempt(net, { number: number + 2, random, boostS })
+        : placedAgain(net, best, SHAKEN_S, random);
+    return made.ok ? made.slots : best;
   }
 
   #answer(aheadLeastS: number): Improved {
@@ -135,6 +169,30 @@ class Improvement {
     return standing;
   }
 
+  /** The day placed anew as a whole a few times, for what that brings at once; the best of it. */
+  #placedAgain({ net, slots }: Standing): Slots {
+    let best: Slots = slots;
+    if (net.size < GREAT) return best;
+    for (const noiseS of NOISES_S) {
+      if (this.#isOver()) break;
+      this.#steps++;
+      const made = placedAgain(net, best, noiseS, this.#random);
+      if (made.ok && this.#isBetter(made.slots, best)) best = made.slots;
+    }
+    return best;
+  }
+
+  #isBetter(slots: Slots, than: Slots): boolean {
+    return this.#aheadOf(slots) < this.#aheadOf(than);
+  }
+
+  #aheadOf(slots: Slots): number {
+    const { weights, dueS } = this.#measure;
+    return slots.reduce((sum, slot, i) => {
+      return sum + at(weights, i) * (at(dueS, i) - (slot?.endS ?? 0));
+    }, 0);
+  }
+
   #netAiming(aim: number): Net | undefined {
     return netAiming(this.#problem, { aim, lateS: this.#lateS }).net;
   }
@@ -165,4 +223,5 @@ class Improvement {
   }
 }
 
+type Slots = readonly (Slot | undefined)[];
 type Standing = { readonly net: Net; readonly aim: number; readonly slots: readonly Slot[] };

@@ -19,6 +19,8 @@ type Tap = (timeline: Timeline) => Update[];
  */
 export type Measured = {
   readonly ms: number;
+  /** The same on copies of the day, where it was repeated: what else runs counts for less. */
+  readonly againMs: number | undefined;
   readonly passes: number | undefined;
   readonly touchedRatio: number;
 };
@@ -60,6 +62,7 @@ function measured(timeline: LiveTimeline, tap: Tap, count: number): Measured {
   const moved = updates.reduce((sum, update) => sum + update.moved, 0);
   return {
     ms,
+    againMs: count > 0 ? quantile(repeats, 0.5) : undefined,
     passes: count > 0 ? quantile(repeats, 0.5) / quantile(passes, 0.5) : undefined,
     touchedRatio: touched / Math.max(1, moved),
   };

@@ -40,7 +40,7 @@ export class Descent {
   #sums: Sums;
   #bestSums: Sums;
 
-  constructor(net: Net, slots: readonly Slot[], measure: Measure, boundS: number) {
+  constructor(net: Net, slots: readonly (Slot | undefined)[], measure: Measure, boundS: number) {
     const mirror = mirrored(net);
     const only = goalBound(net);
     this.#net = net;
