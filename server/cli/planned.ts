@@ -69,7 +69,7 @@ export const secondsOption: Option = {
 /** Reads the files that are asked about and works them out, as the hub would. */
 export function planFrom({ path, options }: Asked, { folder, now }: Shell): Planned {
   const day = options.get('day');
-  const wrong = wrongDay(day);
+  const wrong = wrongDay(day) ?? wrongSeconds(options.get('seconds'));
   if (wrong) return wrong;
   const kitchen = options.get('kitchen');
   const catalogue = options.get('catalogue');
@@ -80,13 +80,16 @@ export function planFrom({ path, options }: Asked, { folder, now }: Shell): Plan
   return whyNot(made, read.files.kitchen, languageOf(options, read.files.kitchen));
 }
 
+/** A time that is none, or null where there is nothing to object. */
+function wrongSeconds(asked: string | undefined): Refused | null {
+  if (asked === undefined || (Number(asked) > 0 && Number.isFinite(Number(asked)))) return null;
+  const sentence = `--seconds: found ${asked}; allowed: a number above 0.`;
+  return makesNoSense({ rule: 'not-a-number', sentence });
+}
+
 function bettered(plan: AdoptedPlan, asked: string | undefined): Planned {
   if (asked === undefined) return { ok: true, plan, bettering: null };
   const seconds = Number(asked);
-  if (!(seconds > 0 && Number.isFinite(seconds))) {
-    const sentence = `--seconds: found ${asked}; allowed: a number above 0.`;
-    return makesNoSense({ rule: 'not-a-number', sentence });
-  }
   const untilMs = performance.now() + seconds * 1_000;
   const better = betterPlan(plan, () => performance.now() >= untilMs);
   return { ok: true, plan: better?.plan ?? plan, bettering: { seconds, better } };
