@@ -45,6 +45,8 @@ export const nowLineStyles = css`
   .under {
     font-size: var(--small);
     font-weight: 700;
+    /* "lista ≈ 12:04 pm" just fits beside what is to be done; it must not read on into it. */
+    letter-spacing: -0.02em;
   }
   :host([height='low']) :is(.who, .when) {
     font-size: var(--body);

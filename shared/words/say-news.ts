@@ -19,7 +19,7 @@ const words: Readonly<Record<Language, NewsWords>> = {
   en: {
     later: (task, by) => `${task} ${by} later`,
     earlier: (task, by) => `${task} ${by} earlier`,
-    more: (count) => `${count} more`,
+    more: (count) => `${count} more ${count === 1 ? 'task' : 'tasks'}`,
     gains: (service, by) => `${service} gains ${by}`,
     loses: (service, by) => `${service} loses ${by}`,
     lost: (batch, portions) => `${portions} portions fewer of ${batch}`,
@@ -29,7 +29,7 @@ const words: Readonly<Record<Language, NewsWords>> = {
   es: {
     later: (task, by) => `${task}: ${by} más tarde`,
     earlier: (task, by) => `${task}: ${by} antes`,
-    more: (count) => `${count} más`,
+    more: (count) => `${count} ${count === 1 ? 'tarea' : 'tareas'} más`,
     gains: (service, by) => `${service} gana ${by}`,
     loses: (service, by) => `${service} pierde ${by}`,
     lost: (batch, portions) => `${portions} porciones menos de ${batch}`,
