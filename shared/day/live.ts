@@ -1,13 +1,14 @@
 import type { Instant, PersonId, Seconds, ServiceId, Span, TaskId } from '../kernel/index.ts';
 import { after, instant, must, seconds, since } from '../kernel/index.ts';
 import { resourceId } from '../plan/index.ts';
-import type { Lag, Link, Reason, Timeline } from '../schedule/index.ts';
+import type { Link, Reason, Timeline } from '../schedule/index.ts';
 import { modeOf, movesTo, placementOf, sameArrangement } from './arrangement.ts';
 import type { Event } from './event.ts';
 import { fold } from './fold.ts';
 import { foreseenRange } from './foreseen.ts';
 import { standing } from './happened.ts';
 import { holdsOf } from './held.ts';
+import { type LeastLag, leastLagsInto } from './least-lags.ts';
 import { isNews, type News, newsOf, seenOn } from './news.ts';
 import type { Outlook } from './outlook.ts';
 import { outlooksOn } from './outlook.ts';
@@ -29,9 +30,6 @@ import {
 
 /** The times of a task: facts once they are, projected until then. */
 export type TaskTimes = { readonly startS: Seconds; readonly endS: Seconds };
-
-/** A lag with a least, or the order that sharing something makes. */
-type LeastLag = Pick<Lag, 'from' | 'to'> & { readonly minS: Seconds };
 
 /**
  * The day together with the times that follow from it: a state, and a timeline kept true to it
@@ -87,8 +85,22 @@ export class Live {
   apply(event: Event, folded: DayState = fold(this.#state, event)): void {
     const isBehind = this.#now > event.keptAt;
     this.tick(event.keptAt);
-    const before = this.#state;
     const seen = this.#timeline && isNews(event) ? seenOn(this.#timeline, this.index) : null;
+    this.#take(event, folded);
+    if (event.kind === 'planAdopted') this.#news = null;
+    // What it moved is told as of when it was kept, though the clock went on while it was written.
+    else if (seen && isBehind) this.#news = openLive(folded, event.keptAt).news;
+    else if (seen) this.#news = newsOf(event, seen, seenOn(this.timeline, this.index));
+  }
+
+  /** As `apply`, where later events are the news: what this one moved is not worked out. */
+  pass(event: Event): void {
+    this.tick(event.keptAt);
+    this.#take(event, fold(this.#state, event));
+  }
+
+  #take(event: Event, folded: DayState): void {
+    const before = this.#state;
     this.#state = folded;
     this.#outlooks = null;
     // Not a move alone: what is begun out of turn makes the order anew, too.
@@ -97,10 +109,6 @@ export class Live {
     if (event.kind === 'planAdopted') this.#timeline = timelineOf(this.#state, this.#now);
     else if (event.kind === 'undone') this.#timeline = asUndone(this.#state, this.#now);
     else this.#follow(before, event);
-    if (event.kind === 'planAdopted') this.#news = null;
-    // What it moved is told as of when it was kept, though the clock went on while it was written.
-    else if (seen && isBehind) this.#news = openLive(folded, event.keptAt).news;
-    else if (seen) this.#news = newsOf(event, seen, seenOn(this.timeline, this.index));
   }
 
   /** Takes over what was kept besides and moves nothing of the day: who belongs to the hub. */
@@ -164,15 +172,7 @@ export class Live {
     const known = this.#leastLags.get(task);
     if (known) return known;
     this.#linksInto ??= groupBy(this.timeline.schedule.links, ({ to }) => to);
-    const lags = (this.index.lagsInto.get(task) ?? []).flatMap(({ from, to, minS }) =>
-      minS === undefined ? [] : [{ from, to, minS }],
-    );
-    const links = (this.#linksInto.get(task) ?? []).map(({ from, to, gapS, after: end }) => ({
-      from: { activity: from, end: end ?? ('end' as const) },
-      to: { activity: to, end: 'start' as const },
-      minS: gapS,
-    }));
-    const all = [...lags, ...links];
+    const all = leastLagsInto(this.index, this.#linksInto.get(task) ?? [], task);
     this.#leastLags.set(task, all);
     return all;
   }
@@ -229,7 +229,7 @@ export class Live {
 function asUndone({ atPlan, sincePlan, keptAt }: DayState, now: Instant): Timeline {
   const plan = must(atPlan, 'a plan');
   const live = new Live(plan, plan.keptAt, timelineOf(plan, plan.keptAt));
-  for (const event of standing(sincePlan)) live.apply(event);
+  for (const event of standing(sincePlan)) live.pass(event);
   live.tick(instant(Math.max(keptAt, now)));
   return live.timeline;
 }
@@ -241,7 +241,8 @@ export function openLive(state: DayState, now: Instant): Live {
   // With where it began: an undoing goes back to there.
   const begun: DayState = { ...atPlan, atPlan };
   const live = new Live(begun, atPlan.keptAt, timelineOf(atPlan, atPlan.keptAt));
-  for (const event of sincePlan) live.apply(event);
+  const newsAt = sincePlan.findLastIndex(isNews);
+  sincePlan.forEach((event, i) => void (i < newsAt ? live.pass(event) : live.apply(event)));
   live.besides(state);
   live.tick(now);
   return live;
