@@ -35,7 +35,8 @@ export class ChoiceStrip extends Part {
         padding: 0 0.6em;
         min-height: var(--touch);
         font-weight: 700;
-        white-space: nowrap;
+        white-space: var(--label-space, nowrap);
+        line-height: 1.05;
         text-align: center;
       }
       .leaves {

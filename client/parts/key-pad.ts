@@ -29,20 +29,44 @@ export class KeyPad extends Part {
         align-items: center;
         gap: var(--gap);
       }
+      /* What is read stands beside two rows of boxes: the pit's foot is no higher than those. */
+      .read {
+        flex: 1 1 5.6em;
+        min-width: min-content;
+      }
+      .boxes {
+        flex: 999 1 480px;
+        container-type: inline-size;
+      }
+      .keys {
+        display: flex;
+        flex-wrap: wrap;
+        gap: var(--gap);
+        margin-bottom: var(--gap);
+      }
+      @container (min-width: 480px) {
+        .keys,
+        choice-strip {
+          flex-wrap: nowrap;
+        }
+        choice-strip {
+          --label-space: normal;
+        }
+      }
       output {
+        display: block;
         font-size: var(--figure);
         font-weight: 800;
-        min-width: 5.2ch;
+        width: 5.2ch;
         border-bottom: var(--heavy) solid var(--ink);
         white-space: nowrap;
         line-height: 1.1;
       }
-      .read {
-        display: flex;
-        align-items: baseline;
-        flex-wrap: wrap;
-        gap: 0 0.6em;
+      .name,
+      .wrong {
+        line-height: 1.1;
       }
+      .name,
       choice-strip,
       .wrong {
         font-size: var(--small);
@@ -75,20 +99,24 @@ export class KeyPad extends Part {
     ];
     const low = temperature(this.lowC, say);
     const high = temperature(this.highC, say);
-    const name = html`<span>${this.name}</span>`;
-    const wrong = html`<span class="wrong" role="alert">${words.between(low, high)}</span>`;
+    const name = html`<p class="name">${this.name}</p>`;
+    const wrong = html`<p class="wrong" role="alert">${words.between(low, high)}</p>`;
     return html`<div class="read">
         ${this.isWrong ? wrong : name}
         <output>${this.digits || '–'} ${say.temperature}</output>
       </div>
-      <choice-strip .say=${say} .name=${this.name} .choices=${choices}></choice-strip>
-      <digit-keys
-        .say=${say}
-        .typed=${this.digits}
-        .most=${MOST_DIGITS}
-        @typed=${({ detail }: CustomEvent<string>) => this.#type(detail)}
-        @leave=${() => this.tell('close', null)}
-      ></digit-keys>`;
+      <div class="boxes">
+        <div class="keys">
+          <digit-keys
+            .say=${say}
+            .typed=${this.digits}
+            .most=${MOST_DIGITS}
+            @typed=${({ detail }: CustomEvent<string>) => this.#type(detail)}
+            @leave=${() => this.tell('close', null)}
+          ></digit-keys>
+        </div>
+        <choice-strip .say=${say} .name=${this.name} .choices=${choices}></choice-strip>
+      </div>`;
   }
 
   #type(digits: string): void {
