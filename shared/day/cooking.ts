@@ -8,6 +8,7 @@ import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
 import { indexOf } from './plan-index.ts';
 import type { DayState } from './state.ts';
+import { slotsOf } from './whereabouts.ts';
 
 /** A load in the fire, as far as a forecast of its cook has to know. */
 export type Cooking = {
@@ -112,22 +113,4 @@ function stagesAmong(state: DayState, index: PlanIndex, { tasks }: Within): Cook
 function wrapOf(index: PlanIndex, { batch, step }: Task): WrapName | null {
   const found = routeOf(index, batch)?.steps.find(({ id }) => id === step);
   return found?.work === 'hands' ? (found.wraps ?? null) : null;
-}
-
-/** Where a load was moved while it was in the fire, what was undone left out. */
-function slotsOf(state: DayState, index: PlanIndex, stay: TaskId, startedAt: Instant) {
-  const undone = new Set(
-    state.story.flatMap((told) => (told.kind === 'undone' ? told.command : [])),
-  );
-  const moves = state.story.flatMap((told) => {
-    if (told.kind !== 'slotsMoved' || undone.has(told.commandId)) return [];
-    const own = told.moves.find((move) => move.stay === stay);
-    return own ? [{ at: told.at, slot: own.to }] : [];
-  });
-  const now = must(loadsOf(state, index, stay)[0], stay).slot;
-  const planned = must(index.placements.get(stay), stay).mode as string as SlotId;
-  const before = moves.findLast(({ at }) => at <= startedAt)?.slot;
-  const since = moves.filter(({ at }) => at > startedAt);
-  const first = before ?? (since.length > 0 ? planned : now);
-  return [{ at: startedAt, slot: first }, ...since];
 }

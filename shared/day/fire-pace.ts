@@ -1,11 +1,12 @@
 import type { Instant, Seconds, SmokerId, TaskId } from '../kernel/index.ts';
 import { celsius, hours, must, seconds } from '../kernel/index.ts';
 import { findSlot } from '../kitchen/index.ts';
-import { heatNeededC, loadsOf } from './arrangement.ts';
+import { heatNeededC } from './arrangement.ts';
 import type { Spell } from './happened.ts';
 import { heldUntil } from './held.ts';
 import type { PlanIndex } from './plan-index.ts';
 import type { DayState } from './state.ts';
+import { slotsOf } from './whereabouts.ts';
 
 /**
  * Air so near its set temperature is as it should be: a fire swings (common practice, no source).
@@ -26,17 +27,19 @@ const STILL = 1e-9;
 /** From `fromMs` on the fire cooks `pace` times as fast as at its set temperature. */
 type Stretch = { readonly fromMs: number; readonly pace: number };
 
+const USUAL: Stretch = { fromMs: Number.NEGATIVE_INFINITY, pace: 1 };
+
 /**
  * How long a stage of a cook takes that began at `startedAt` and would take `plannedS` at the set
- * temperature, given the air that was read in its smoker since: a cold fire cooks slower, a hot one
- * faster. A rule of thumb where no forecast is at hand.
+ * temperature, given the air that was read since in the smokers it was in: a cold fire cooks
+ * slower, a hot one faster. A rule of thumb where no forecast is at hand.
  */
 export function fireLengthS(
   state: DayState,
   index: PlanIndex,
   { stage, startedAt, plannedS, now }: Stage,
 ): Seconds {
-  const stretches = stretchesOf(state, index, stage, now);
+  const stretches = stretchesOf(state, index, { stage, startedAt, now });
   let fromMs: number = startedAt;
   let leftS: number = plannedS;
   for (const [i, { pace }] of stretches.entries()) {
@@ -58,13 +61,6 @@ type Stage = {
   readonly now: Instant;
 };
 
-/** The smoker that the batch of a stage is in; null where the batch has no stay. */
-function smokerOfStage(state: DayState, index: PlanIndex, stage: TaskId): SmokerId | null {
-  const stay = stayBeside(index, stage);
-  const load = stay && loadsOf(state, index, stay)[0];
-  return load ? (findSlot(index.plan.kitchen, load.slot)?.smoker.id ?? null) : null;
-}
-
 function stayBeside(index: PlanIndex, stage: TaskId): TaskId | null {
   const { batch } = must(index.tasks.get(stage), stage);
   for (const task of index.tasks.values()) {
@@ -73,17 +69,34 @@ function stayBeside(index: PlanIndex, stage: TaskId): TaskId | null {
   return null;
 }
 
+/** A load that was moved has cooked at the pace of the one fire, and goes on at that of the other. */
 function stretchesOf(
   state: DayState,
   index: PlanIndex,
-  stage: TaskId,
-  now: Instant,
+  { stage, startedAt, now }: Omit<Stage, 'plannedS'>,
 ): readonly Stretch[] {
-  const usual: Stretch = { fromMs: Number.NEGATIVE_INFINITY, pace: 1 };
   const stay = stayBeside(index, stage);
   const setC = stay && heatNeededC(state, index, stay);
-  const smoker = smokerOfStage(state, index, stage);
-  if (setC === null) return [usual];
+  if (stay === null || setC === null) return [USUAL];
+  return slotsOf(state, index, stay, startedAt).flatMap(({ at, slot }, i, all) => {
+    const smoker = findSlot(index.plan.kitchen, slot)?.smoker.id ?? null;
+    const there = stretchesIn(state, smoker, setC, now);
+    return between(there, at, all[i + 1]?.at ?? Number.POSITIVE_INFINITY);
+  });
+}
+
+function between(stretches: readonly Stretch[], fromMs: number, untilMs: number): Stretch[] {
+  const { pace } = stretches.findLast((each) => each.fromMs <= fromMs) ?? USUAL;
+  const since = stretches.filter((each) => fromMs < each.fromMs && each.fromMs < untilMs);
+  return [{ fromMs, pace }, ...since];
+}
+
+function stretchesIn(
+  state: DayState,
+  smoker: SmokerId | null,
+  setC: number,
+  now: Instant,
+): readonly Stretch[] {
   const stretches = state.readings
     .filter(({ where }) => where.kind === 'air' && where.smoker === smoker)
     .sort((a, b) => a.at - b.at)
@@ -96,7 +109,7 @@ function stretchesOf(
     });
   const spells = state.happened.spells.filter((spell) => spell.smoker === smoker);
   return [
-    usual,
+    USUAL,
     ...spells.reduce<readonly Stretch[]>(
       (all, spell) => laidOver(all, spell, setC, now),
       stretches,

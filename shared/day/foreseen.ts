@@ -2,10 +2,10 @@ import type { Instant, Seconds, TaskId } from '../kernel/index.ts';
 import { after, hours, must, seconds, since } from '../kernel/index.ts';
 import { findSlot } from '../kitchen/index.ts';
 import type { AdoptedForecast, ForeseenStage } from './adopted-forecast.ts';
-import { loadsOf } from './arrangement.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
 import type { DayState } from './state.ts';
+import { slotsOf } from './whereabouts.ts';
 
 /** The forecast of a load that stands; null where there is none. */
 export function forecastOf(state: DayState, stay: TaskId): AdoptedForecast | null {
@@ -39,16 +39,22 @@ function foreseenStage(state: DayState, index: PlanIndex, stage: TaskId): Forese
   return slowest;
 }
 
-/** No piece cooks on without a fire, whatever was foreseen before it went out. */
+/**
+ * No piece cooks on without a fire, whatever was foreseen before it went out; not even one that was
+ * moved to another since.
+ */
 function wentOut(state: DayState, index: PlanIndex, { stay, madeAt }: AdoptedForecast): boolean {
-  const load = loadsOf(state, index, stay)[0];
-  const smoker = load && findSlot(index.plan.kitchen, load.slot)?.smoker.id;
-  return state.happened.spells.some(
-    (each) =>
-      each.smoker === smoker &&
-      each.kind === 'down' &&
-      (each.until === null || each.until > madeAt),
-  );
+  return slotsOf(state, index, stay, madeAt).some(({ at, slot }, i, all) => {
+    const smoker = findSlot(index.plan.kitchen, slot)?.smoker.id;
+    const leftAt = all[i + 1]?.at ?? Number.POSITIVE_INFINITY;
+    return state.happened.spells.some(
+      (each) =>
+        each.smoker === smoker &&
+        each.kind === 'down' &&
+        each.from < leftAt &&
+        (each.until === null || each.until > at),
+    );
+  });
 }
 
 /** The shortest that is left of a stage, whatever is foreseen: hands come no faster. */

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { fireLengthS } from '../../../shared/day/fire-pace.ts';
 import { heatNeededC, openLive, passagesOf } from '../../../shared/day/index.ts';
+import { indexOf } from '../../../shared/day/plan-index.ts';
 import type { Instant } from '../../../shared/kernel/index.ts';
 import { after, celsius, minutes, must } from '../../../shared/kernel/index.ts';
 import { handsInOrder, plan, Telling } from './demo.ts';
@@ -36,7 +38,7 @@ function loaded() {
     plan.kitchen.smokers.find(({ racks }) => racks.some(({ slot }) => slot === placed.mode)),
     'a smoker',
   ).id;
-  return { telling, at, stage, setC, smoker };
+  return { telling, at, stage, stay: stay.id, setC, smoker };
 }
 
 const endS = (telling: Telling, at: Instant, stage: ReturnType<typeof loaded>['stage']) =>
@@ -71,6 +73,24 @@ describe('the pace of a fire', () => {
       telling.ask({ kind: 'reading', where: air, tempC: celsius(setC + offC) }, at);
       expect(endS(telling, at, stage)).toBe(before);
     }
+  });
+
+  it('does not give back the time in a dead smoker to a load that is moved out of it', () => {
+    const { telling, at, stage, stay, smoker } = loaded();
+    const down = { kind: 'smokerDown', smoker, tempC: celsius(80), backAt: null } as const;
+    expect(telling.ask(down, at).ok).toBe(true);
+    const elsewhere = must(
+      plan.kitchen.smokers.find(({ id }) => id !== smoker),
+      'another smoker',
+    );
+    const to = must(elsewhere.racks[0], 'a rack').slot;
+    const now = after(at, minutes(26));
+    // Whether that rack takes it is not asked: only what its fires have done to it.
+    telling.keep({ kind: 'slotsMoved', moves: [{ stay, need: 0, to }] }, now, null);
+    const { state } = telling;
+    const startedAt = must(passagesOf(state).get(stage)?.startedAt, 'a beginning');
+    const cook = { stage, startedAt, plannedS: minutes(120), now };
+    expect(fireLengthS(state, indexOf(plan), cook)).toBe(minutes(120 + 26));
   });
 
   it('holds what another smoker reads against nobody else', () => {
