@@ -24,6 +24,7 @@ export const passLineStyles = css`
   p {
     font-size: var(--small);
     font-weight: 600;
+    text-wrap: balance;
   }
   .ready {
     text-align: right;

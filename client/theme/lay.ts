@@ -16,6 +16,8 @@ export function lay(
   const { styleSheet } = tokens;
   if (styleSheet) document.adoptedStyleSheets = [...document.adoptedStyleSheets, styleSheet];
   document.documentElement.dataset['ground'] = ground;
+  // What the browser draws itself, a calendar's sign or a scroll bar, is to be seen on either.
+  document.documentElement.style.colorScheme = ground === 'night' ? 'dark' : 'light';
   const assumed = reader === 'sitting' ? deskScale : assumedScale;
   const measure = () => setScale(panel ? scaleOf(panel, glassOfScreen()) : assumed(window_()));
   measure();
