@@ -101,7 +101,8 @@ function lay(view: View, command: Command, hub: View): View {
       if (!task) return view;
       const next = layTask(task, command, hub.tasks.find(({ id }) => id === command.task) ?? task);
       if (next === task) return view;
-      return { ...view, tasks: withFollowers(view.tasks.with(at, next), task.id) };
+      const tasks = withFollowers(view.tasks.with(at, next), task.id);
+      return { ...view, tasks: command.kind === 'giveTo' ? unheld(tasks, task.id) : tasks };
     }
   }
 }
@@ -111,14 +112,32 @@ function lay(view: View, command: Command, hub: View): View {
  * does this.
  */
 function withFollowers(tasks: readonly TaskView[], changed: TaskId): readonly TaskView[] {
+  const stateOf = stateAmong(tasks);
+  return tasks.map((task) => {
+    if (!isOpen(task) || isHeld(task)) return task;
+    if (!task.after.some((lag) => lag.task === changed)) return task;
+    return { ...task, state: stateOf(task) };
+  });
+}
+
+function stateAmong(tasks: readonly TaskView[]) {
   const states = new Map(tasks.map(({ id, state }) => [id, state]));
   const hasHappened = ({ task, end }: TaskView['after'][number]) => {
     const state = states.get(task) ?? 'done';
     return state === 'done' || (end === 'start' && state === 'running');
   };
+  return ({ after }: TaskView) => (after.every(hasHappened) ? 'ready' : 'waiting');
+}
+
+/** A smoker that is down, or a hand that is out, holds it whatever else has happened. */
+const isHeld = ({ because }: TaskView) => because?.kind === 'down' || because?.kind === 'out';
+
+/** What waited for a hand that is out waits for it no more once it is given to another. */
+function unheld(tasks: readonly TaskView[], given: TaskId): readonly TaskView[] {
+  const stateOf = stateAmong(tasks);
   return tasks.map((task) => {
-    if (!isOpen(task) || !task.after.some((lag) => lag.task === changed)) return task;
-    return { ...task, state: task.after.every(hasHappened) ? 'ready' : 'waiting' };
+    if (task.id !== given || !isOpen(task) || task.because?.kind !== 'out') return task;
+    return { ...task, because: null, state: stateOf(task) };
   });
 }
 

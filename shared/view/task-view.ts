@@ -3,6 +3,7 @@ import {
   because,
   currentHand,
   factsOf,
+  holdsOf,
   loadsOf,
   mayStart,
   passagesOf,
@@ -53,7 +54,7 @@ function stateOf(live: Live, id: TaskId): TaskState {
   const passage = must(passagesOf(live.state).get(id), id);
   if (passage.finishedAt !== null) return 'done';
   if (passage.startedAt !== null) return 'running';
-  return mayStart(live, id) ? 'ready' : 'waiting';
+  return mayStart(live, id) && !holdsOf(live.state).has(id) ? 'ready' : 'waiting';
 }
 
 /**

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { demoLog } from '../../../server/demo/index.ts';
 import { forecast, MODEL_VERSION } from '../../../shared/cook/index.ts';
+import { foreseenLengthS } from '../../../shared/day/foreseen.ts';
 import {
   type AdoptedForecast,
   adoptedFrom,
@@ -194,6 +195,22 @@ describe('a forecast that is taken up', () => {
     const { highS } = live.endRangeOf(smoke);
     const { p90At } = must(forecastOf(telling.state, stay)?.stages[0], 'a stage');
     expect(live.instantOf(highS)).not.toBe(p90At);
+  });
+
+  it('nor for a load that was moved out of a smoker when its fire was out', () => {
+    const { telling, startedAt } = loaded(3);
+    const at = after(startedAt, hours(3));
+    read(telling, at, 48);
+    adopt(telling, at);
+    const smoker = askAt(telling, at).smoker.id;
+    expect(foreseenLengthS(telling.state, index, smoke)).not.toBeNull();
+    const down = { smoker: smoker as never, tempC: celsius(60), backAt: null };
+    telling.ask({ kind: 'smokerDown', ...down }, after(at, minutes(10)));
+    const others = index.plan.kitchen.smokers.filter(({ id }) => id !== smoker);
+    const to = must(others[0]?.racks[0], 'a rack').slot;
+    const moved = after(at, minutes(40));
+    telling.keep({ kind: 'slotsMoved', moves: [{ stay, need: 0, to }] }, moved, null);
+    expect(foreseenLengthS(telling.state, index, smoke)).toBeNull();
   });
 });
 

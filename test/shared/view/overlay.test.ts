@@ -44,6 +44,20 @@ describe('a tap laid over the view', () => {
     expect(lineOf(view, rubRibs.id).state).toBe('ready');
   });
 
+  it('that gives away what waits for a hand that is out lets it begin, and nothing else does', () => {
+    const out = { kind: 'out', person: { id: theo, name: 'Theo' }, backAt: null } as const;
+    const held = stationView.tasks.map((task) =>
+      task.id === rubRibs.id ? { ...task, because: out } : task,
+    );
+    const over = (...taps: PendingTap[]) =>
+      lineOf(overlay({ ...stationView, tasks: held }, taps).view, rubRibs.id).state;
+    const finished = tap({ kind: 'finish', task: squareRibs.id });
+    const given = tap({ kind: 'giveTo', task: rubRibs.id, hand: theo });
+    expect(over(finished)).toBe('waiting');
+    expect(over(given)).toBe('waiting');
+    expect(over(finished, given)).toBe('ready');
+  });
+
   it('is undone by taking it back, also for what waited', () => {
     const { view } = draw(
       tap({ kind: 'finish', task: squareRibs.id }),

@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest';
+import { currentHand, openLive } from '../../../shared/day/index.ts';
+import { indexOf } from '../../../shared/day/plan-index.ts';
+import { after, minutes, must } from '../../../shared/kernel/index.ts';
+import { taskView } from '../../../shared/view/index.ts';
+import { handsInOrder, plan, Telling } from '../day/demo.ts';
+
+const first = must(handsInOrder[0], 'a task');
+const { startS } = must(
+  plan.schedule.placements.find(({ activity }) => activity === first),
+  first,
+);
+const at = after(plan.built.origin, startS);
+const hour = after(at, minutes(60));
+
+describe('the line of a task whose hand is out', () => {
+  it('offers no start that would be refused, also once the hand is overdue', () => {
+    const telling = new Telling();
+    const lineAt = (now: typeof at) => taskView(openLive(telling.state, now), first, new Set());
+    expect(lineAt(at).state).toBe('ready');
+    const hand = must(currentHand(telling.state, indexOf(plan), first), 'a hand');
+    telling.ask({ kind: 'handOut', hand, backAt: after(at, minutes(30)) }, at);
+    expect(telling.ask({ kind: 'start', task: first }, hour).ok).toBe(false);
+    expect(lineAt(hour)).toMatchObject({ state: 'waiting', because: { kind: 'out' } });
+    telling.ask({ kind: 'handIn', hand }, hour);
+    expect(lineAt(hour).state).toBe('ready');
+  });
+});
