@@ -6,6 +6,7 @@ import type { Came, DeskView, Drawn, PullRow } from '../../shared/view/index.ts'
 import {
   deliveryWords,
   deskWords,
+  sayAllergen,
   sayAmount,
   sayCame,
   scaleWeight,
@@ -138,7 +139,8 @@ export class PullList extends Part {
         const each = parts.map(
           (part) => `${textIn(part.ingredient, say)} ${scaleWeight(part.weightKg, say)}`,
         );
-        const named = allergens.length > 0 ? `${words.allergens}: ${allergens.join(', ')}` : null;
+        const listed = allergens.map((allergen) => sayAllergen(allergen, say)).join(', ');
+        const named = listed === '' ? null : `${words.allergens}: ${listed}`;
         return html`<section>
           <h3><span>${textIn(name, say)}</span><span>${scaleWeight(weightKg, say)}</span></h3>
           <p>${each.join(' · ')}</p>

@@ -47,6 +47,5 @@ export const english: PaperWords = {
     waste: 'to waste',
   },
   contains: (allergens) => `Contains ${allergens}: label it.`,
-  allergen: (name) => name,
   page: 'page',
 };

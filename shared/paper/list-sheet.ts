@@ -2,7 +2,14 @@ import type { Live } from '../day/index.ts';
 import type { CutId, DishId, Instant } from '../kernel/index.ts';
 import { instant } from '../kernel/index.ts';
 import type { MixLine, PlannedService } from '../plan/index.ts';
-import { clockTime, countPieces, scaleWeight, textIn, weight } from '../words/index.ts';
+import {
+  clockTime,
+  countPieces,
+  sayAllergen,
+  scaleWeight,
+  textIn,
+  weight,
+} from '../words/index.ts';
 import { shortDay } from './day-words.ts';
 import type { ListSheet, MixRow, PullRow, ServiceRow, TubRow } from './paper.ts';
 import type { Press } from './press.ts';
@@ -71,7 +78,7 @@ export function firstWanted(live: Live, cut: CutId): Instant {
 }
 
 function mixRow({ say, words }: Press, { name, weightKg, parts, allergens }: MixLine): MixRow {
-  const listed = allergens.map(words.allergen).join(', ');
+  const listed = allergens.map((each) => sayAllergen(each, say)).join(', ');
   return {
     name: textIn(name, say),
     weight: scaleWeight(weightKg, say),

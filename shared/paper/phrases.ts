@@ -36,6 +36,5 @@ export type PaperWords = {
   readonly tubs: string;
   readonly goes: Readonly<Record<'cooked' | 'sausage' | 'rendered' | 'stock' | 'waste', string>>;
   contains(allergens: string): string;
-  allergen(name: string): string;
   page: string;
 };

@@ -1,23 +1,5 @@
 import type { PaperWords } from './phrases.ts';
 
-const allergens: Readonly<Record<string, string>> = {
-  milk: 'leche',
-  egg: 'huevo',
-  fish: 'pescado',
-  'crustacean shellfish': 'crustáceos',
-  'tree nuts': 'frutos de cáscara',
-  peanuts: 'cacahuate',
-  wheat: 'trigo',
-  soy: 'soya',
-  sesame: 'ajonjolí',
-  mustard: 'mostaza',
-  celery: 'apio',
-  sulphites: 'sulfitos',
-  lupin: 'altramuz',
-  molluscs: 'moluscos',
-  'other gluten cereals': 'otros cereales con gluten',
-};
-
 export const spanish: PaperWords = {
   plan: (version) => `plan ${version}`,
   asOf: (time) => `como estaba a las ${time}`,
@@ -61,6 +43,5 @@ export const spanish: PaperWords = {
     waste: 'a desecho',
   },
   contains: (names) => `Contiene ${names}: etiquétela.`,
-  allergen: (name) => allergens[name] ?? name,
   page: 'página',
 };

@@ -1,3 +1,4 @@
+export { sayAllergen } from './allergens.ts';
 export { clockTime, countPieces, durationWords, temperature, weight } from './amounts.ts';
 export { clockRange } from './clock-range.ts';
 export { closingWords, sayClosed, sayPanEnd, sayStillOpen } from './closing-words.ts';

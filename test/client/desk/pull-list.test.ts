@@ -51,6 +51,17 @@ describe('what to mix, beside the pull list', () => {
   });
 });
 
+describe('an allergen beside a mix', () => {
+  it('is named in the language of the desk', async () => {
+    const { element } = await list(ribs, { ...english, language: 'es' });
+    const name = { en: 'Slaw dressing', es: 'Aderezo' };
+    const mix = { name, weightKg: kilograms(1), parts: [], allergens: ['celery', 'mustard'] };
+    element.view = { pull: [], mixes: [mix] } as unknown as DeskView;
+    await drawn();
+    expect(saidOn(element)).toContain('alérgenos: apio, mostaza');
+  });
+});
+
 describe('what came, at the pull list', () => {
   it('is all that was listed where nothing is typed', async () => {
     const { element, taps } = await list();

@@ -1,0 +1,25 @@
+import type { Say } from './say.ts';
+
+/** What a catalogue may name, but for English, which is how it names them. */
+const spanish: Readonly<Record<string, string>> = {
+  milk: 'leche',
+  egg: 'huevo',
+  fish: 'pescado',
+  'crustacean shellfish': 'crustáceos',
+  'tree nuts': 'frutos de cáscara',
+  peanuts: 'cacahuate',
+  wheat: 'trigo',
+  soy: 'soya',
+  sesame: 'ajonjolí',
+  mustard: 'mostaza',
+  celery: 'apio',
+  sulphites: 'sulfitos',
+  lupin: 'altramuz',
+  molluscs: 'moluscos',
+  'other gluten cereals': 'otros cereales con gluten',
+};
+
+/** An allergen as a catalogue names it. @example sayAllergen('soy', { language: 'es' }) //=> 'soya' */
+export function sayAllergen(allergen: string, { language }: Pick<Say, 'language'>): string {
+  return (language === 'es' ? spanish[allergen] : undefined) ?? allergen;
+}
