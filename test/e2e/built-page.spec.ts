@@ -46,6 +46,29 @@ test('a built page draws itself anew when the clock moves on', async ({ page }) 
   await expect.poll(() => head.ariaSnapshot(), { timeout: 20_000 }).not.toBe(before);
 });
 
+for (const viewport of sizes) {
+  test(`every box of a reading is on the glass at ${viewport.width}×${viewport.height}`, async ({
+    browser,
+  }) => {
+    const page = await browser.newPage({ viewport });
+    await page.goto(`${hub.address}/smoker.html?language=es`);
+    await page.locator('smoker-cutaway').first().getByRole('button').first().click();
+    const boxes = page.locator('key-pad').getByRole('button');
+    await page.getByRole('button', { name: 'guardar', exact: true }).click();
+    const foot = await page.locator('.foot').boundingBox();
+    const ends = await boxes.evaluateAll((all) =>
+      all.map((each) => each.getBoundingClientRect()).map(({ right, bottom }) => [right, bottom]),
+    );
+    expect(ends.length).toBeGreaterThan(12);
+    expect(foot).not.toBeNull();
+    const most = (foot?.y ?? 0) + (foot?.height ?? 0);
+    expect(
+      ends.filter(([right = 0, bottom = 0]) => right > viewport.width || bottom > most + 1),
+    ).toEqual([]);
+    await page.close();
+  });
+}
+
 for (const path of pages) {
   for (const viewport of sizes) {
     const name = `${path || 'the start page'} at ${viewport.width}×${viewport.height}`;
