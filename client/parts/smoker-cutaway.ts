@@ -138,7 +138,9 @@ export class SmokerCutaway extends Part {
     const { words, say } = this;
     const at = clockTime(since, say);
     if (kind === 'cold') return words.coldSince(at);
-    return words.downSince(at, backAt && clockTime(backAt, say));
+    const back = backAt && clockTime(backAt, say);
+    if (backAt && back && backAt <= this.now) return words.downBeyond(at, back);
+    return words.downSince(at, back);
   }
 
   #heat({ heat }: SmokerDrawing) {

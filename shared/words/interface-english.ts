@@ -53,6 +53,7 @@ export const interfaceEnglish: Interface = {
   smokerCold: 'it runs cold',
   smokerUp: 'it is up again',
   downSince: (time, back) => `DOWN since ${time}${back ? `, back about ${back}` : ''}`,
+  downBeyond: (time, back) => `DOWN since ${time}, was to be back ${back}`,
   coldSince: (time) => `runs cold since ${time}`,
 
   smokers: 'Smokers',

@@ -53,6 +53,7 @@ export const interfaceSpanish: Interface = {
   smokerCold: 'va frío',
   smokerUp: 'vuelve a estar en marcha',
   downSince: (time, back) => `APAGADO desde ${time}${back ? `, vuelve hacia ${back}` : ''}`,
+  downBeyond: (time, back) => `APAGADO desde ${time}, debía volver ${back}`,
   coldSince: (time) => `va frío desde ${time}`,
 
   smokers: 'Ahumadores',

@@ -55,6 +55,8 @@ export type Interface = {
   readonly smokerCold: string;
   readonly smokerUp: string;
   downSince(time: string, back: string | null): string;
+  /** Once the time at which somebody expected it back has passed. */
+  downBeyond(time: string, back: string): string;
   coldSince(time: string): string;
 
   readonly smokers: string;

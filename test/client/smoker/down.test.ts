@@ -52,6 +52,15 @@ describe('a smoker that goes down, at the wall of the pit', () => {
     expect(taps).toMatchObject([{ kind: 'smokerDown', tempC: 50, backAt: null }]);
   });
 
+  it('does not promise a time that has passed', async () => {
+    const overdue = down.smokers.map((each) =>
+      each.spell ? { ...each, spell: { ...each.spell, backAt: at(-2) } } : each,
+    );
+    const { element } = await wall({ ...down, smokers: overdue });
+    expect(saidOn(element)).toContain('DOWN since 10:22, was to be back 10:40');
+    expect(saidOn(element)).not.toContain('back about');
+  });
+
   it('is up again at once, with what it reads', async () => {
     const { element, taps } = await wall(down);
     await reads(element, 'Smoker A', '212');
