@@ -69,7 +69,7 @@ function stayBeside(index: PlanIndex, stage: TaskId): TaskId | null {
   return null;
 }
 
-/** A load that was moved has cooked at the pace of the one fire, and goes on at that of the other. */
+/** A load that was moved has cooked at the pace of one fire, and goes on at that of the other. */
 function stretchesOf(
   state: DayState,
   index: PlanIndex,

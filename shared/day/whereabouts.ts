@@ -4,7 +4,7 @@ import { loadsOf } from './arrangement.ts';
 import type { PlanIndex } from './plan-index.ts';
 import type { DayState } from './state.ts';
 
-/** The slots that a load has been in since `startedAt`, the first from then on; undone moves not. */
+/** The slots a load has been in since `startedAt`, the first from then on; undone moves not. */
 export function slotsOf(
   state: DayState,
   index: PlanIndex,

@@ -19,7 +19,10 @@ const spanish: Readonly<Record<string, string>> = {
   'other gluten cereals': 'otros cereales con gluten',
 };
 
-/** An allergen as a catalogue names it. @example sayAllergen('soy', { language: 'es' }) //=> 'soya' */
+/**
+ * An allergen as a catalogue names it.
+ * @example sayAllergen('soy', { language: 'es' }) //=> 'soya'
+ */
 export function sayAllergen(allergen: string, { language }: Pick<Say, 'language'>): string {
   return (language === 'es' ? spanish[allergen] : undefined) ?? allergen;
 }

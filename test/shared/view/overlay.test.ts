@@ -44,7 +44,7 @@ describe('a tap laid over the view', () => {
     expect(lineOf(view, rubRibs.id).state).toBe('ready');
   });
 
-  it('that gives away what waits for a hand that is out lets it begin, and nothing else does', () => {
+  it('lets what waits for a hand that is out begin by giving it away, and no other way', () => {
     const out = { kind: 'out', person: { id: theo, name: 'Theo' }, backAt: null } as const;
     const held = stationView.tasks.map((task) =>
       task.id === rubRibs.id ? { ...task, because: out } : task,
