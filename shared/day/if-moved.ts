@@ -1,6 +1,6 @@
 import type { SlotId, TaskId } from '../kernel/index.ts';
-import { minutes, must } from '../kernel/index.ts';
-import { findSlot, type Smoker } from '../kitchen/index.ts';
+import { hours, minutes, must } from '../kernel/index.ts';
+import { findSlot, type Kitchen, type Smoker } from '../kitchen/index.ts';
 import { loadsOf, movesTo } from './arrangement.ts';
 import type { SlotMove } from './event.ts';
 import type { Live } from './live.ts';
@@ -94,6 +94,7 @@ function offerOf(live: Live, moves: readonly SlotMove[]): MoveOffer {
       return work === 'hands' && Math.abs(shiftS) >= minutes(1);
     }).length,
     fatSide: fatSideAfter(live, moves),
+    unlit: unlitAt(live, must(moves[0], 'a move')),
   };
 }
 
@@ -129,3 +130,24 @@ function fatSideAfter(live: Live, [first]: readonly SlotMove[]): MoveOffer['fatS
   if (is === was || is === undefined || is === 'side') return null;
   return is === 'below' ? 'down' : 'up';
 }
+
+/** A smoker burns while something lies in it, and is kept so for this long between two loads. */
+const KEPT_BURNING_S = hours(2);
+
+function unlitAt(live: Live, { stay, to }: SlotMove): MoveOffer['unlit'] {
+  const { state, index } = live;
+  const { kitchen, built } = index.plan;
+  const smoker = must(findSlot(kitchen, to), to).smoker;
+  const atS = Math.max(live.nowS, live.timesOf(stay).startS);
+  const isLit = built.tasks.some(({ id, work }) => {
+    if (work !== 'place') return false;
+    const { startS, endS } = live.timesOf(id);
+    const burns = startS <= atS && atS < endS + KEPT_BURNING_S;
+    return (
+      burns && loadsOf(state, index, id).some(({ slot }) => smokerOf(slot, kitchen) === smoker)
+    );
+  });
+  return isLit ? null : { name: smoker.name, preheatS: smoker.preheatS };
+}
+
+const smokerOf = (slot: SlotId, kitchen: Kitchen) => findSlot(kitchen, slot)?.smoker;

@@ -17,6 +17,8 @@ export type MoveOffer = {
   readonly tasksChanged: number;
   /** Which side the fat goes to, where the move changes it. */
   readonly fatSide: 'down' | 'up' | null;
+  /** The smoker it goes to, where by the plan nobody has lit it by then. */
+  readonly unlit: { readonly name: Text; readonly preheatS: Seconds } | null;
 };
 
 export type MovedLoad = {

@@ -54,7 +54,9 @@ function stateOf(live: Live, id: TaskId): TaskState {
   const passage = must(passagesOf(live.state).get(id), id);
   if (passage.finishedAt !== null) return 'done';
   if (passage.startedAt !== null) return 'running';
-  return mayStart(live, id) && !holdsOf(live.state).has(id) ? 'ready' : 'waiting';
+  const { closed } = live.state.happened;
+  const isFree = !closed && !holdsOf(live.state).has(id);
+  return isFree && mayStart(live, id) ? 'ready' : 'waiting';
 }
 
 /**

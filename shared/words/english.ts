@@ -32,6 +32,7 @@ export const english: Phrases = {
     nothingElse: 'nothing else moves',
     fatDown: 'fat side down there',
     fatUp: 'fat side up there',
+    unlit: (smoker, time) => `${smoker} is not lit by the plan: light it first, ${time} to heat`,
     inHand: (time) => `${time} in hand`,
     short: (time) => `${time} short`,
   },

@@ -28,7 +28,10 @@ export function sayOffer(offer: MoveOffer, say: Say): string[] {
   });
   const shifts =
     offer.tasksChanged === 0 ? words.nothingElse : words.tasksChange(offer.tasksChanged);
-  return [[...moves, ...(fat ? [fat] : [])].join('; '), ...services, shifts];
+  const { unlit } = offer;
+  const cold = unlit && words.unlit(textIn(unlit.name, say), durationWords(unlit.preheatS));
+  const there = [fat, cold].flatMap((each) => (each ? [each] : []));
+  return [[...moves, ...there].join('; '), ...services, shifts];
 }
 
 /** @example sayMargin(minutes(40), say) //=> '40 min in hand' */

@@ -32,6 +32,7 @@ export type Phrases = {
     readonly nothingElse: string;
     readonly fatDown: string;
     readonly fatUp: string;
+    unlit(smoker: string, time: string): string;
     inHand(time: string): string;
     short(time: string): string;
   };

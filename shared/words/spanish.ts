@@ -33,6 +33,8 @@ export const spanish: Phrases = {
     nothingElse: 'nada más se mueve',
     fatDown: 'allí con la grasa abajo',
     fatUp: 'allí con la grasa arriba',
+    unlit: (smoker, time) =>
+      `${smoker} no está encendido según el plan: encender antes, ${time} en calentar`,
     inHand: (time) => `${time} de margen`,
     short: (time) => `faltan ${time}`,
   },

@@ -17,6 +17,7 @@ const offer: MoveOffer = {
   services: [],
   tasksChanged: 3,
   fatSide: 'up',
+  unlit: null,
 };
 
 let taps: Intent[];

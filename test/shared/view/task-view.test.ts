@@ -26,3 +26,16 @@ describe('the line of a task whose hand is out', () => {
     expect(lineAt(hour).state).toBe('ready');
   });
 });
+
+describe('a line after the day was closed', () => {
+  it('offers no start until the closing is taken back', () => {
+    const telling = new Telling();
+    const state = () => taskView(openLive(telling.state, at), first, new Set()).state;
+    expect(state()).toBe('ready');
+    expect(telling.ask({ kind: 'closeDay' }, at, must(plan.kitchen.crew[0], 'a hand').id).ok).toBe(
+      true,
+    );
+    expect(state()).toBe('waiting');
+    expect(telling.ask({ kind: 'start', task: first }, at).ok).toBe(false);
+  });
+});
