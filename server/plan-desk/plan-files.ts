@@ -3,6 +3,7 @@ import { type CookPlan, type PlanFiles, readCookPlan } from '../../shared/plan/i
 import { type Language, sayPlanRefusal } from '../../shared/words/index.ts';
 import { readFolder } from '../folder/index.ts';
 import { sayIn } from '../why-not-planned.ts';
+import { typedField } from './typed-field.ts';
 
 /** What plans are made from, as the folder has it now. */
 export type PlanSources = {
@@ -45,8 +46,11 @@ export function planSources(folder: string, state: () => DayState): PlanSources 
         return { ok: true, files: { kitchen: its, catalogue, cookPlan: found.value } };
       }
       const say = sayIn(language, its);
-      const faults = found.problems.map((fault) => ({ rule: 'unknown-word', ...fault }) as const);
-      return { ok: false, lines: faults.map((fault) => sayPlanRefusal(fault, say)) };
+      const lines = found.problems.map((fault) => {
+        const path = typedField(fault.path, { plan, catalogue, say });
+        return sayPlanRefusal({ rule: 'unknown-word', ...fault, path }, say);
+      });
+      return { ok: false, lines };
     },
   };
 }
