@@ -38,8 +38,8 @@ describe('the command line', () => {
   it('says all that is wrong at once', async () => {
     const wrong = await complaintsOf('plan', '--jsn', 'a', 'b', '--day', '--language=fr');
     expect(wrong).toEqual([
-      '“--jsn” is not known here; allowed: --json, --kitchen, --catalogue, --day, --language, ' +
-        '--help. Did you mean --json?',
+      '“--jsn” is not known here; allowed: --json, --seconds, --kitchen, --catalogue, --day, ' +
+        '--language, --help. Did you mean --json?',
       '--day wants a value: --day YYYY-MM-DD.',
       '--language: “fr” is not known here; allowed: en, es.',
       '“b” is one too many: plan takes one FILE|DIR.',
