@@ -18,6 +18,8 @@ export default defineConfig({
     environment: 'node',
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // Vitest leaves a core to whoever watches; here nobody does.
+    maxWorkers: '100%',
     sequence: { sequencer: LongestFirst },
   },
 });

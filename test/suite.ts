@@ -7,7 +7,7 @@ import { ensureBrowser } from './browser.ts';
 import { type Count, playwrightCount, vitestCount } from './count.ts';
 
 /** Longest a step may take before it is ended and counted as failed. */
-const STEP_LIMIT_MS = 10 * 60_000;
+const STEP_LIMIT_MS = 20 * 60_000;
 
 type Step = {
   readonly name: string;
