@@ -1,7 +1,7 @@
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
-/** The simulator lives for minutes: it goes first, so that at the end nothing waits for it alone. */
+/** The simulator lives for minutes: it goes first, so that nothing waits for it at the end. */
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     const sorted = await super.sort(files);

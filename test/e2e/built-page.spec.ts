@@ -70,9 +70,8 @@ for (const viewport of sizes) {
 }
 
 for (const path of pages) {
-  test(`${path || 'the start page'} fits, throws nothing and breaks no rule of WCAG 2.2 AA`, async ({
-    browser,
-  }) => {
+  const name = path || 'the start page';
+  test(`${name} fits, throws nothing and breaks no rule of WCAG 2.2 AA`, async ({ browser }) => {
     // Without bypassing, the page's own security policy would keep the checker out.
     const context = await browser.newContext({ viewport: sizes[0] ?? null, bypassCSP: true });
     const page = await context.newPage();
