@@ -10,8 +10,7 @@ import { standing } from './happened.ts';
 import { holdsOf } from './held.ts';
 import { type LeastLag, leastLagsInto } from './least-lags.ts';
 import { isNews, type News, newsOf, seenOn } from './news.ts';
-import type { Outlook } from './outlook.ts';
-import { outlooksOn } from './outlook.ts';
+import { type Outlook, Outlooks } from './outlook.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
 import { groupBy, indexOf } from './plan-index.ts';
@@ -40,7 +39,7 @@ export class Live {
   #state: DayState;
   #now: Instant;
   #timeline: Timeline | null;
-  #outlooks: ReadonlyMap<ServiceId, Outlook> | null = null;
+  readonly #outlooks = new Outlooks();
   #news: News | null = null;
   /** They change only with events, and every line of every wall asks for them. */
   #linksInto: ReadonlyMap<TaskId, readonly Link[]> | null = null;
@@ -85,12 +84,12 @@ export class Live {
   apply(event: Event, folded: DayState = fold(this.#state, event)): void {
     const isBehind = this.#now > event.keptAt;
     this.tick(event.keptAt);
-    const seen = this.#timeline && isNews(event) ? seenOn(this.#timeline, this.index) : null;
+    const seen = this.#timeline && isNews(event) ? this.#seen() : null;
     this.#take(event, folded);
     if (event.kind === 'planAdopted') this.#news = null;
     // What it moved is told as of when it was kept, though the clock went on while it was written.
     else if (seen && isBehind) this.#news = openLive(folded, event.keptAt).news;
-    else if (seen) this.#news = newsOf(event, seen, seenOn(this.timeline, this.index));
+    else if (seen) this.#news = newsOf(event, seen, this.#seen());
   }
 
   /** As `apply`, where later events are the news: what this one moved is not worked out. */
@@ -102,7 +101,7 @@ export class Live {
   #take(event: Event, folded: DayState): void {
     const before = this.#state;
     this.#state = folded;
-    this.#outlooks = null;
+    this.#outlooks.forget();
     // Not a move alone: what is begun out of turn makes the order anew, too.
     this.#linksInto = null;
     this.#leastLags.clear();
@@ -123,7 +122,7 @@ export class Live {
     if (!this.#timeline) return false;
     const isHeld = this.#tellHolds();
     const { changed } = this.#timeline.notBefore(this.nowS);
-    if (isHeld || changed.length > 0) this.#outlooks = null;
+    if (isHeld || changed.length > 0) this.#outlooks.forget();
     return isHeld || changed.length > 0 || Math.floor(this.#now / 60_000) > minuteWas;
   }
 
@@ -156,8 +155,7 @@ export class Live {
 
   /** Null once all that it waited for stands ready. */
   outlookOf(service: ServiceId): Outlook | null {
-    this.#outlooks ??= outlooksOn(this.timeline, this.index);
-    return this.#outlooks.get(service) ?? null;
+    return this.#outlooks.at(this).get(service) ?? null;
   }
 
   /** When a person works, in seconds of the plan; breaks left out. */
@@ -176,6 +174,8 @@ export class Live {
     this.#leastLags.set(task, all);
     return all;
   }
+
+  #seen = () => seenOn(this.timeline, this.index, this.#outlooks.at(this));
 
   #follow(before: DayState, event: Event): void {
     if (!this.#timeline) return;

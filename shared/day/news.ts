@@ -2,7 +2,7 @@ import type { CommandId, Instant, PersonId, Seconds, ServiceId, TaskId } from '.
 import { must, seconds } from '../kernel/index.ts';
 import type { Timeline } from '../schedule/index.ts';
 import type { Event } from './event.ts';
-import { outlooksOn } from './outlook.ts';
+import type { Outlook } from './outlook.ts';
 import type { PlanIndex } from './plan-index.ts';
 import type { Told } from './story.ts';
 import { toldOf } from './story.ts';
@@ -36,12 +36,16 @@ export function isNews(event: Event): boolean {
 }
 
 /** What is to come, as a timeline has it. */
-export function seenOn(timeline: Timeline, index: PlanIndex): Seen {
+export function seenOn(
+  timeline: Timeline,
+  index: PlanIndex,
+  outlooks: ReadonlyMap<ServiceId, Outlook>,
+): Seen {
   const starts = [...index.tasks.keys()].flatMap((id) => {
     const { stage, startS } = timeline.times(id);
     return stage === 'waiting' ? [[id, startS] as const] : [];
   });
-  const inHand = [...outlooksOn(timeline, index)].map(([id, each]) => [id, each.inHandS] as const);
+  const inHand = [...outlooks].map(([id, each]) => [id, each.inHandS] as const);
   return { starts: new Map(starts), inHand: new Map(inHand) };
 }
 

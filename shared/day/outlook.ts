@@ -19,3 +19,21 @@ export function outlooksOn(timeline: Timeline, index: PlanIndex): Map<ServiceId,
   }
   return outlooks;
 }
+
+type Times = { readonly timeline: Timeline; readonly index: PlanIndex; readonly nowS: Seconds };
+
+/** The outlooks as last worked out: every wall asks for them, and so do the news. */
+export class Outlooks {
+  #known: { readonly nowS: Seconds; readonly outlooks: ReadonlyMap<ServiceId, Outlook> } | null =
+    null;
+
+  /** A time may have changed. */
+  forget(): void {
+    this.#known = null;
+  }
+
+  at({ timeline, index, nowS }: Times): ReadonlyMap<ServiceId, Outlook> {
+    if (this.#known?.nowS !== nowS) this.#known = { nowS, outlooks: outlooksOn(timeline, index) };
+    return this.#known.outlooks;
+  }
+}
