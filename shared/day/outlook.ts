@@ -1,23 +1,22 @@
-import type { BatchId, Seconds, ServiceId, TaskId } from '../kernel/index.ts';
+import type { BatchId, Seconds, ServiceId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
-import type { Timeline } from '../schedule/index.ts';
-import type { PlanIndex } from './plan-index.ts';
+import type { InHand, Timeline } from '../schedule/index.ts';
+import { groupBy, type PlanIndex } from './plan-index.ts';
 
 /** How a service's promise stands, by its batch that has least in hand. */
-export type Outlook = { readonly inHandS: Seconds; readonly hangsOn: TaskId | null };
+export type Outlook = InHand;
 
 /** How each service stands that still waits for a batch: as the batch with least in hand does. */
 export function outlooksOn(timeline: Timeline, index: PlanIndex): Map<ServiceId, Outlook> {
-  const outlooks = new Map<ServiceId, Outlook>();
-  for (const { id, activity } of index.plan.built.problem.goals) {
-    if (timeline.times(activity).stage !== 'waiting') continue;
-    // A goal of the schedule is a batch that must stand ready, and has its name.
-    const { service } = must(index.batches.get(id as string as BatchId), id);
-    const { inHandS, hangsOn } = timeline.goal(id);
-    const least = outlooks.get(service);
-    if (!least || inHandS < least.inHandS) outlooks.set(service, { inHandS, hangsOn });
-  }
-  return outlooks;
+  const waiting = index.plan.built.problem.goals.filter(
+    ({ activity }) => timeline.times(activity).stage === 'waiting',
+  );
+  // A goal of the schedule is a batch that must stand ready, and has its name.
+  const byService = groupBy(
+    waiting.map(({ id }) => id),
+    (id) => must(index.batches.get(id as string as BatchId), id).service,
+  );
+  return new Map([...byService].map(([service, goals]) => [service, timeline.inHand(goals)]));
 }
 
 type Times = { readonly timeline: Timeline; readonly index: PlanIndex; readonly nowS: Seconds };

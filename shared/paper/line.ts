@@ -2,7 +2,7 @@ import { currentHands } from '../day/index.ts';
 import { must } from '../kernel/index.ts';
 import type { Task } from '../plan/index.ts';
 import type { TaskView } from '../view/index.ts';
-import { taskView } from '../view/index.ts';
+import { LagsAmong, taskView } from '../view/index.ts';
 import {
   clockTime,
   countPieces,
@@ -26,7 +26,7 @@ const READINGS = 3;
 /** One task as its line on a sheet. */
 export function paperLine(press: Press, task: Task): PaperLine {
   const { live, say, words } = press;
-  const view = taskView(live, task.id, new Set());
+  const view = taskView(live, task.id, new LagsAmong(live, new Set()));
   const byHand = task.work === 'hands';
   const time = (at: TaskView['startAt']) => clockTime(at, say);
   const isDoubtful = task.work === 'fire' && view.endLowAt < view.endHighAt;

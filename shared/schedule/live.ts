@@ -7,7 +7,7 @@ import type { LiveArcs } from './live-arcs.ts';
 import { UNBOUND } from './live-net.ts';
 import { type LiveParts, liveNetOf } from './live-net-of.ts';
 import type { Goal } from './model.ts';
-import { at, otherEnd } from './network.ts';
+import { activityOf, at, endOf, otherEnd, startOf } from './network.ts';
 import type { Published } from './published.ts';
 import { Rule } from './rule.ts';
 import { Turns } from './turns.ts';
@@ -59,28 +59,32 @@ export function copyOf(live: Live): Live {
 }
 
 /**
- * The latest times on account of one goal alone: by node of the mirrored net, and negated; far
- * below nought where the goal does not wait. Maximum lags are not heeded: they make nothing late.
+ * The latest times on account of some goals alone: by node of the mirrored net, and negated; far
+ * below nought where none of them waits. Maximum lags are not heeded: they make nothing late.
  */
-export function latestForGoal(live: Live, goal: Goal): Int32Array {
+export function latestForGoals(live: Live, goals: readonly Goal[]): Int32Array {
   const { published, parts, arcs, facts } = live;
   const hardS = new Int32Array(facts.stage.length * 2).fill(UNBOUND);
-  hardS[otherEnd(nodeOf(goal, published.index))] = -goal.dueS;
+  const nodes = goals.map((goal) => nodeOf(goal, published.index));
+  goals.forEach(({ dueS }, i) => {
+    const mirrored = otherEnd(at(nodes, i));
+    hardS[mirrored] = Math.max(at(hardS, mirrored), -dueS);
+  });
   const net = { ...parts.backward, hardS };
   const rule = new Rule(net, { arcs, facts, floorS: NO_FLOORS, heedsMaxima: false });
-  rise(rule, before(live, nodeOf(goal, published.index) >> 1));
+  rise(rule, before(live, nodes));
   return rule.timeS;
 }
 
-/** What a goal may wait for, with itself, from it backward: nobody else hears of it. */
-function before({ parts, arcs }: Live, activity: number): number[] {
+/** What goals may wait for, with themselves, from them backward: nobody else hears of them. */
+function before({ parts, arcs }: Live, goals: readonly number[]): number[] {
   const isIt = new Uint8Array(parts.net.size);
-  isIt[activity] = 1;
-  const reached = [activity];
+  const reached = [...new Set(goals.map(activityOf))];
+  for (const one of reached) isIt[one] = 1;
   for (const one of reached) {
-    for (const node of [one * 2, one * 2 + 1]) {
+    for (const node of [startOf(one), endOf(one)]) {
       for (let arc = at(arcs.firstInto, node); arc >= 0; arc = at(arcs.nextInto, arc)) {
-        const from = at(arcs.from, arc) >> 1;
+        const from = activityOf(at(arcs.from, arc));
         if (arcs.back[arc] === 1 || arcs.off[arc] === 1 || isIt[from] === 1) continue;
         isIt[from] = 1;
         reached.push(from);

@@ -1,32 +1,48 @@
 import { must, seconds } from '../kernel/index.ts';
 import { nodeOf } from './arcs-of-problem.ts';
 import { DONE, RUNNING, WAITING } from './facts.ts';
-import { type Live, latestForGoal } from './live.ts';
+import { type Live, latestForGoals } from './live.ts';
 import { UNBOUND } from './live-net.ts';
 import type { Goal } from './model.ts';
 import { at } from './network.ts';
-import type { GoalOutlook } from './timeline-types.ts';
+import type { GoalOutlook, InHand } from './timeline-types.ts';
 
 /** How a goal stands: when it will be, and how much may still slip before it is late. */
 export function goalOutlook(live: Live, goal: Goal): GoalOutlook {
-  const { published, earliest } = live;
-  const atS = at(earliest.rule.timeS, nodeOf(goal, published.index));
-  const latestS = latestForGoal(live, goal);
-  let least: { activity: number; spareS: number } | undefined;
-  for (const activity of published.placements.keys()) {
-    if (!isNext(live, activity)) continue;
-    const spareS = spareOf(live, activity, latestS);
-    if (spareS < -UNBOUND / 2 && !(least && least.spareS <= spareS)) least = { activity, spareS };
-  }
-  const aheadS = goal.dueS - atS;
-  const inHandS = aheadS < 0 || !least ? aheadS : Math.max(0, least.spareS);
+  const inHand = inHandOf(live, [goal]);
   return {
     goal: goal.id,
     dueS: goal.dueS,
-    atS: seconds(atS),
-    inHandS: seconds(inHandS),
-    hangsOn: least ? must(published.placements[least.activity], 'placed').activity : null,
+    atS: seconds(goal.dueS - aheadS(live, goal)),
+    ...inHand,
   };
+}
+
+/**
+ * How much may still slip before any of some goals is late: one pass for all of them, since what
+ * is late for the first of them is late for all. Needs at least one goal.
+ */
+export function inHandOf(live: Live, goals: readonly Goal[]): InHand {
+  const { placements } = live.published;
+  const latest = goals.reduce((a, b) => (aheadS(live, b) < aheadS(live, a) ? b : a));
+  const leastAheadS = aheadS(live, latest);
+  const isLate = leastAheadS < 0;
+  // Once one will be late, it is said of that one by how much, and what it hangs on.
+  const latestS = latestForGoals(live, isLate ? [latest] : goals);
+  let least: { activity: number; spareS: number } | undefined;
+  for (const activity of placements.keys()) {
+    const spareS = spareOf(live, activity, latestS);
+    if (spareS >= -UNBOUND / 2 || (least && least.spareS <= spareS)) continue;
+    if (isNext(live, activity)) least = { activity, spareS };
+  }
+  return {
+    inHandS: seconds(isLate || !least ? leastAheadS : Math.max(0, least.spareS)),
+    hangsOn: least ? must(placements[least.activity], 'placed').activity : null,
+  };
+}
+
+function aheadS({ published, earliest }: Live, goal: Goal): number {
+  return goal.dueS - at(earliest.rule.timeS, nodeOf(goal, published.index));
 }
 
 /** Whether it runs, or waits for nothing that has not happened: what may slip now. */

@@ -1,6 +1,7 @@
+import { must } from '../kernel/index.ts';
 import type { Index } from './index-of.ts';
 import { indexOf } from './index-of.ts';
-import type { Link, Placement, Problem } from './model.ts';
+import type { Goal, GoalId, Link, Placement, Problem } from './model.ts';
 import { isLinkOn, type Sharing, sharingsOf } from './sharing.ts';
 
 /** What persons have decided: who does what where, in which order, and the times published. */
@@ -26,6 +27,18 @@ export type DecidedLink = {
   readonly from: number;
   readonly to: number;
 };
+
+/** A Bug where the problem has no such goal. */
+export function goalOf({ problem }: Published, id: GoalId): Goal {
+  return must(
+    problem.goals.find((goal) => goal.id === id),
+    id,
+  );
+}
+
+export function goalsOf(published: Published, ids: readonly GoalId[]): Goal[] {
+  return ids.map((id) => goalOf(published, id));
+}
 
 /** What is published with a schedule. */
 export function publishedOf(

@@ -14,6 +14,8 @@ export type Timeline = {
   /** What an end hangs on, now. */
   reason(activity: ActivityId, end: End): Reason;
   goal(goal: GoalId): GoalOutlook;
+  /** Of some goals together; needs at least one. */
+  inHand(goals: readonly GoalId[]): InHand;
   /** The chain before a goal with the least to spare at each link, first thing first. */
   criticalChain(goal: GoalId): Step[];
   /** Everything that facts have made impossible to keep. */
@@ -107,18 +109,22 @@ export type Step = {
   readonly spareS: Seconds;
 };
 
-export type GoalOutlook = {
+/** What may still slip before goals are late. */
+export type InHand = {
+  /**
+   * By how much what runs or comes next may slip and the goals still hold; below nought, how late
+   * the latest of them will be.
+   */
+  readonly inHandS: Seconds;
+  /** Which of these has the least to spare; null once nothing before the goals is left to do. */
+  readonly hangsOn: ActivityId | null;
+};
+
+export type GoalOutlook = InHand & {
   readonly goal: GoalId;
   readonly dueS: Seconds;
   /** When it will be, as things stand. */
   readonly atS: Seconds;
-  /**
-   * By how much what runs or comes next may slip and the goal still holds; below nought, how late
-   * it will be.
-   */
-  readonly inHandS: Seconds;
-  /** Which of these has the least to spare; null once nothing before the goal is left to do. */
-  readonly hangsOn: ActivityId | null;
 };
 
 /** What is not kept, and by how much; `settled` if it has happened and no time can mend it. */

@@ -9,13 +9,14 @@ import { copyOf, type Live, liveFrom } from './live.ts';
 import { UNBOUND } from './live-net.ts';
 import type { End, GoalId, Placement, Problem, Schedule } from './model.ts';
 import { at } from './network.ts';
-import { goalOutlook } from './outlook.ts';
-import { publishedOf } from './published.ts';
+import { goalOutlook, inHandOf } from './outlook.ts';
+import { goalOf, goalsOf, publishedOf } from './published.ts';
 import { reasonOf } from './reasons.ts';
 import { relinked } from './relink.ts';
 import type {
   Broken,
   GoalOutlook,
+  InHand,
   Move,
   Reason,
   Stage,
@@ -95,11 +96,15 @@ export class LiveTimeline implements Timeline {
   }
 
   goal(id: GoalId): GoalOutlook {
-    return goalOutlook(this.#live, this.#goal(id));
+    return goalOutlook(this.#live, goalOf(this.#live.published, id));
+  }
+
+  inHand(ids: readonly GoalId[]): InHand {
+    return inHandOf(this.#live, goalsOf(this.#live.published, ids));
   }
 
   criticalChain(id: GoalId): Step[] {
-    return criticalChain(this.#live, this.#goal(id));
+    return criticalChain(this.#live, goalOf(this.#live.published, id));
   }
 
   broken(): Broken[] {
@@ -238,12 +243,5 @@ export class LiveTimeline implements Timeline {
 
   #number(id: ActivityId): number {
     return this.#live.published.index.activity(id);
-  }
-
-  #goal(id: GoalId) {
-    return must(
-      this.#live.published.problem.goals.find((goal) => goal.id === id),
-      id,
-    );
   }
 }

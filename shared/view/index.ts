@@ -39,6 +39,7 @@ export type { LogLine } from './day-log.ts';
 export type { DeskView } from './desk-view.ts';
 export { drawnView } from './drawn.ts';
 export { type Face, stationsOf } from './face.ts';
+export { LagsAmong } from './lags-among.ts';
 export { type LaidOut, layOut } from './laid-out.ts';
 export type { Logged } from './logged.ts';
 export type { NewsLine } from './news-line.ts';

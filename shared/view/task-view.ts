@@ -9,12 +9,13 @@ import {
   passagesOf,
   placementOf,
 } from '../day/index.ts';
-import type { Seconds, TaskId } from '../kernel/index.ts';
-import { must, seconds } from '../kernel/index.ts';
+import type { TaskId } from '../kernel/index.ts';
+import { must } from '../kernel/index.ts';
+import type { LagsAmong } from './lags-among.ts';
 import type { TaskState, TaskView } from './view.ts';
 
 /** A task as its line on a wall, with the lags to the others that are shown beside it. */
-export function taskView(live: Live, id: TaskId, shown: ReadonlySet<TaskId>): TaskView {
+export function taskView(live: Live, id: TaskId, among: LagsAmong): TaskView {
   const { index, state } = live;
   const task = must(index.tasks.get(id), id);
   const batch = must(index.groups.get(task.batch), task.batch);
@@ -46,7 +47,7 @@ export function taskView(live: Live, id: TaskId, shown: ReadonlySet<TaskId>): Ta
     counted: facts.counted?.done ?? 0,
     helpAskedAt: facts.helpAskedAt,
     because: because(live, id),
-    after: lagsAmong(live, id, shown),
+    after: among.into(id),
   };
 }
 
@@ -57,27 +58,4 @@ function stateOf(live: Live, id: TaskId): TaskState {
   const { closed } = live.state.happened;
   const isFree = !closed && !holdsOf(live.state).has(id);
   return isFree && mayStart(live, id) ? 'ready' : 'waiting';
-}
-
-/**
- * The lags from shown tasks to this one, also through the smoke and the rests between them, which
- * are not shown: so a screen that is alone can move the times of what it shows.
- */
-function lagsAmong(live: Live, id: TaskId, shown: ReadonlySet<TaskId>): TaskView['after'] {
-  const longest = new Map<TaskId, Seconds>();
-  const walk = (to: TaskId, lagS: number, depth: number) => {
-    for (const lag of live.leastLagsInto(to)) {
-      if (lag.from.end !== 'end' || lag.to.end !== 'start') continue;
-      const from = lag.from.activity;
-      const totalS = seconds(lagS + lag.minS);
-      if (shown.has(from)) {
-        if (totalS > (longest.get(from) ?? -1)) longest.set(from, totalS);
-      } else if (depth > 0) {
-        const { startS, endS } = live.timesOf(from);
-        walk(from, totalS + endS - startS, depth - 1);
-      }
-    }
-  };
-  walk(id, 0, 4);
-  return [...longest].map(([task, lagS]) => ({ task, end: 'end', lagS }));
 }

@@ -6,6 +6,7 @@ import type { Task } from '../plan/index.ts';
 import { deskView } from './desk-view.ts';
 import { type Face, stationsOf } from './face.ts';
 import { viewHead } from './head.ts';
+import { LagsAmong } from './lags-among.ts';
 import { passView } from './pass-view.ts';
 import { smokerDrawing } from './smoker-drawing.ts';
 import { taskView } from './task-view.ts';
@@ -71,8 +72,9 @@ function tasksShown(live: Live, belongs: (task: Task) => boolean): TaskPage {
     .map(({ id }) => ({ id, startS: live.timesOf(id).startS }))
     .sort((a, b) => a.startS - b.startS || (a.id < b.id ? -1 : 1));
   const shown = new Set<TaskId>(open.slice(0, MOST_TASKS).map(({ id }) => id));
+  const among = new LagsAmong(live, shown);
   return {
-    tasks: [...shown].map((id) => taskView(live, id, shown)),
+    tasks: [...shown].map((id) => taskView(live, id, among)),
     later: open.length - shown.size,
   };
 }

@@ -72,6 +72,19 @@ describe('a timeline', () => {
     }, 400);
   });
 
+  it('has for goals together what it has for the one of them that has least', () => {
+    law(({ timeline, problem, news }) => {
+      for (const each of news) {
+        tell(timeline, problem, each);
+        const ahead = problem.goals.filter(({ activity }) => isWaiting(timeline)(activity));
+        if (ahead.length === 0) return;
+        const goals = ahead.map(({ id }) => id);
+        const least = Math.min(...goals.map((id) => timeline.goal(id).inHandS));
+        expect(timeline.inHand(goals).inHandS, JSON.stringify(each)).toBe(least);
+      }
+    }, 400);
+  });
+
   it('changes nothing when it is told the same again', () => {
     law(({ timeline, problem, news }) => {
       for (const each of news) tell(timeline, problem, each);

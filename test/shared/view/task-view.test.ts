@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { currentHand, openLive } from '../../../shared/day/index.ts';
 import { indexOf } from '../../../shared/day/plan-index.ts';
-import { after, minutes, must } from '../../../shared/kernel/index.ts';
-import { taskView } from '../../../shared/view/index.ts';
+import { after, type Instant, minutes, must } from '../../../shared/kernel/index.ts';
+import { LagsAmong, taskView } from '../../../shared/view/index.ts';
 import { handsInOrder, plan, Telling } from '../day/demo.ts';
 
 const first = must(handsInOrder[0], 'a task');
@@ -13,10 +13,15 @@ const { startS } = must(
 const at = after(plan.built.origin, startS);
 const hour = after(at, minutes(60));
 
+function line(telling: Telling, now: Instant) {
+  const live = openLive(telling.state, now);
+  return taskView(live, first, new LagsAmong(live, new Set()));
+}
+
 describe('the line of a task whose hand is out', () => {
   it('offers no start that would be refused, also once the hand is overdue', () => {
     const telling = new Telling();
-    const lineAt = (now: typeof at) => taskView(openLive(telling.state, now), first, new Set());
+    const lineAt = (now: typeof at) => line(telling, now);
     expect(lineAt(at).state).toBe('ready');
     const hand = must(currentHand(telling.state, indexOf(plan), first), 'a hand');
     telling.ask({ kind: 'handOut', hand, backAt: after(at, minutes(30)) }, at);
@@ -30,7 +35,7 @@ describe('the line of a task whose hand is out', () => {
 describe('a line after the day was closed', () => {
   it('offers no start until the closing is taken back', () => {
     const telling = new Telling();
-    const state = () => taskView(openLive(telling.state, at), first, new Set()).state;
+    const state = () => line(telling, at).state;
     expect(state()).toBe('ready');
     expect(telling.ask({ kind: 'closeDay' }, at, must(plan.kitchen.crew[0], 'a hand').id).ok).toBe(
       true,
