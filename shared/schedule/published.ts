@@ -36,6 +36,7 @@ export function goalOf({ problem }: Published, id: GoalId): Goal {
   );
 }
 
+/** The same for several. */
 export function goalsOf(published: Published, ids: readonly GoalId[]): Goal[] {
   return ids.map((id) => goalOf(published, id));
 }
