@@ -7,6 +7,7 @@ import type {
   Seconds,
   TaskId,
 } from '../kernel/index.ts';
+import type { CheckIntent } from './check-event.ts';
 import type { ReadingPlace, SlotMove } from './event.ts';
 import type { HappeningIntent } from './happening.ts';
 
@@ -24,7 +25,7 @@ export type CommandHead = {
   readonly tappedAt: Instant;
 };
 
-export type Intent = TaskIntent | HappeningIntent;
+export type Intent = TaskIntent | HappeningIntent | CheckIntent;
 
 export type TaskIntent =
   | { readonly kind: 'start'; readonly task: TaskId }

@@ -3,6 +3,7 @@ import { hours, must, unreachable } from '../kernel/index.ts';
 import type { Task } from '../plan/index.ts';
 import { currentHand, handsFor } from './arrangement.ts';
 import type { Command, TaskIntent } from './command.ts';
+import { decideCheck } from './decide-check.ts';
 import { decideHappening, whyAbsent } from './decide-happening.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
@@ -37,7 +38,9 @@ export function decide(
   if (!state.plan) return refuse({ rule: 'no-plan' });
   const index = indexOf(state.plan);
   const { closed } = state.happened;
-  if (closed && command.kind !== 'undo') {
+  // What cools over night is looked at after the closing, too.
+  const isAfter = command.kind === 'undo' || command.kind === 'check' || command.kind === 'correct';
+  if (closed && !isAfter) {
     const by = personName(index.plan.kitchen, closed.by);
     return refuse({ rule: 'day-is-closed', at: closed.at, by });
   }
@@ -50,6 +53,9 @@ export function decide(
       );
     case 'note':
       return decideNote(index, command);
+    case 'check':
+    case 'correct':
+      return decideCheck(state, index, command);
     case 'start':
     case 'finish':
     case 'takeBack':

@@ -12,6 +12,7 @@ import type {
 } from '../kernel/index.ts';
 import type { AdoptedForecast } from './adopted-forecast.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
+import type { CheckFact } from './check-event.ts';
 import type { Happening } from './happening.ts';
 import type { WhoFact } from './who.ts';
 
@@ -42,7 +43,7 @@ export type EventHead = {
 
 export type Fact = WhoFact | DayFact;
 
-export type DayFact = TaskFact | Happening | ForecastFact;
+export type DayFact = TaskFact | Happening | ForecastFact | CheckFact;
 
 /** What is foreseen of a load in the fire, where it moves a time; it replaces what was before. */
 export type ForecastFact = {

@@ -1,5 +1,6 @@
 import type { TaskId } from '../kernel/index.ts';
 import { assert, must, seconds, unreachable } from '../kernel/index.ts';
+import { type CheckEntry, type CheckFact, isCheckFact } from './check-event.ts';
 import { recordAfter } from './cook-record.ts';
 import type { Event, EventHead, ForecastFact, TaskFact } from './event.ts';
 import { foldHappening, isHappening, overNight, standing } from './happened.ts';
@@ -35,6 +36,7 @@ export function fold(state: DayState, event: Event): DayState {
   if (event.kind === 'forecastAdopted') {
     return { ...state, ...head, forecasts: foreseenAfter(state, event), sincePlan };
   }
+  if (isCheckFact(event)) return { ...checked(state, event), ...head, sincePlan };
   if (!isHappening(event)) return { ...happen(state, event), ...head, sincePlan };
   if (event.kind === 'undone') {
     const besides = { who: state.who, arrangedSeq: event.seq, atPlan: state.atPlan, sincePlan };
@@ -125,6 +127,21 @@ function replacedAfter(
   if (takesBack !== undefined) return replaced.slice(0, -1);
   if (!before || before.hashes.cookPlan === plan.hashes.cookPlan) return replaced;
   return [...replaced, before.cookPlan];
+}
+
+/** Who throws a batch out leaves nothing of it for the pass. */
+function checked(state: DayState, event: CheckFact & EventHead): DayState {
+  const { at, personId: by, seq, commandId: command } = event;
+  const { kind, on } = event;
+  const said: CheckFact =
+    kind === 'checkRecorded'
+      ? { kind, on, tempC: event.tempC, thermometer: event.thermometer }
+      : { kind, on, action: event.action };
+  const entry: CheckEntry = { ...said, at, by, seq, command };
+  const next = { ...state, checks: [...state.checks, entry] };
+  if (kind !== 'correctionRecorded' || event.action !== 'discard' || !('batch' in on)) return next;
+  const emptied = new Map(state.happened.emptied).set(on.batch, { at, by });
+  return { ...next, happened: { ...state.happened, emptied } };
 }
 
 function withTask(state: DayState, task: TaskId, change: Partial<TaskFacts>): DayState {

@@ -11,6 +11,8 @@ export {
   placementOf,
 } from './arrangement.ts';
 export { type Because, because } from './because.ts';
+export * from './check-event.ts';
+export type { CheckRefusal } from './check-refusal.ts';
 export type * from './command.ts';
 export { type CookAsk, cookAskOf, cookAsks } from './cook-ask.ts';
 export { stayIn } from './cooking.ts';

@@ -29,9 +29,17 @@ export type Seen = {
 
 const MINUTE_S = 60;
 
+/** Counted and written down, and nothing that another wall would act on. */
+const QUIET: ReadonlySet<Event['kind']> = new Set([
+  'portionsSold',
+  'panEmptied',
+  'checkRecorded',
+  'correctionRecorded',
+]);
+
 /** Whether an event is a decision that everybody should hear of; sales are counted, not told. */
 export function isNews(event: Event): boolean {
-  if (event.kind === 'portionsSold' || event.kind === 'panEmptied') return false;
+  if (QUIET.has(event.kind)) return false;
   return event.kind === 'undone' || subjectOf(event) !== null;
 }
 

@@ -1,5 +1,6 @@
 import type { Celsius, Instant, Kilograms, Seconds } from '../kernel/index.ts';
 import type { LimitRow, PersonName, SlotName, TaskName } from '../plan/index.ts';
+import type { CheckRefusal } from './check-refusal.ts';
 import type { HappeningRefusal } from './happening-refusal.ts';
 import type { WhoRefusal } from './who-refusal.ts';
 
@@ -7,6 +8,7 @@ import type { WhoRefusal } from './who-refusal.ts';
 export type Refusal =
   | WhoRefusal
   | HappeningRefusal
+  | CheckRefusal
   | { readonly rule: 'no-plan' }
   | { readonly rule: 'unknown-task' }
   | { readonly rule: 'already-started'; readonly at: Instant; readonly by: PersonName | null }

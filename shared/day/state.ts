@@ -12,6 +12,7 @@ import { instant } from '../kernel/index.ts';
 import type { CookPlan } from '../plan/index.ts';
 import type { AdoptedForecast } from './adopted-forecast.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
+import type { CheckEntry } from './check-event.ts';
 import type { Deed } from './deed.ts';
 import type { Event, ReadingPlace } from './event.ts';
 import { type Happened, type KeptFood, nothingHappened } from './happened.ts';
@@ -43,6 +44,8 @@ export type DayState = {
   readonly slots: ReadonlyMap<LoadKey, SlotId>;
   readonly readings: readonly Reading[];
   readonly notes: readonly Note[];
+  /** What was looked at, and what was done about it. */
+  readonly checks: readonly CheckEntry[];
   /** What was foreseen of each load, the last of it standing. */
   readonly forecasts: ReadonlyMap<TaskId, readonly AdoptedForecast[]>;
   /** How forecasts of earlier days came out here. */
@@ -103,6 +106,7 @@ export function emptyDay(): DayState {
     slots: new Map(),
     readings: [],
     notes: [],
+    checks: [],
     forecasts: new Map(),
     record: [],
     happened: nothingHappened,

@@ -1,4 +1,5 @@
 import type { CommandId, TaskId } from '../kernel/index.ts';
+import { checkKey } from './check-event.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
 import type { Event } from './event.ts';
@@ -47,6 +48,9 @@ export function subjectOf(event: Event): string | null {
       return `carried ${event.batch}`;
     case 'dayClosed':
       return 'day';
+    case 'checkRecorded':
+    case 'correctionRecorded':
+      return `checked ${checkKey(event.on)}`;
     case 'slotsMoved':
       return 'slots';
     case 'taskGiven':

@@ -22,6 +22,8 @@ export type SlotId = Brand<string, 'slot'>;
 export type StationId = Brand<string, 'station'>;
 export type CabinetId = Brand<string, 'cabinet'>;
 export type CoolerId = Brand<string, 'cooler'>;
+/** One that is carried about, as it is marked. */
+export type ThermometerId = Brand<string, 'thermometer'>;
 
 export type ServiceId = Brand<string, 'service'>;
 export type BatchId = Brand<string, 'batch'>;

@@ -1,14 +1,23 @@
-import type { FileFault, FileRead } from '../kernel/index.ts';
+import type { FileFault, FileRead, Reference } from '../kernel/index.ts';
 import { checkReferences, filePath, readEntry, shown } from '../kernel/index.ts';
 import type { Kitchen, Shift, Smoker } from './schema.ts';
 import { kitchenSchema } from './schema.ts';
 
-const ids = ['stations[].id', 'smokers[].id', 'cabinets[].id', 'coolers[].id', 'crew[].id'];
+const ids = [
+  'stations[].id',
+  'smokers[].id',
+  'cabinets[].id',
+  'coolers[].id',
+  'thermometers[].id',
+  'crew[].id',
+];
+/** What is named in one place and described in another. */
+const references: readonly Reference[] = [{ from: 'thermometers[].station', to: 'stations[].id' }];
 
 /** Reads a kitchen, or says all that is wrong with it at once. */
 export function readKitchen(json: unknown): FileRead<Kitchen> {
   const read = readEntry(kitchenSchema, json);
-  const twice = checkReferences(json, { ids, references: [] });
+  const twice = checkReferences(json, { ids, references });
   if (!read.ok) return { ok: false, problems: [...read.problems, ...twice] };
   const kitchen: Kitchen = read.value;
   const problems = [

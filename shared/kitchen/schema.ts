@@ -14,6 +14,7 @@ import type {
   SmokerId,
   StationId,
   StepId,
+  ThermometerId,
 } from '../kernel/index.ts';
 import {
   clockSchema,
@@ -138,6 +139,13 @@ const cooler = entry({
   .transform(({ length, depth, ...rest }) => ({ ...rest, lengthM: length, depthM: depth }))
   .transform(withSetC);
 
+const thermometer = entry({
+  id: idSchema<ThermometerId>(),
+  name: textSchema().describe('As it is marked'),
+  station: idSchema<StationId>().describe('On whose wall its check stands'),
+  measures: z.enum(['food', 'air']).default('food'),
+});
+
 const span = { from: clockSchema(), to: clockSchema() };
 
 const workingDay = z
@@ -186,6 +194,9 @@ export const kitchenSchema = entry({
   smokers: z.array(smoker).min(1),
   cabinets: z.array(cabinet),
   coolers: z.array(cooler),
+  thermometers: z
+    .exactOptional(z.array(thermometer))
+    .describe('Those that are carried about: each is checked once a day in ice water'),
   crew: z.array(person).min(1),
 }).transform(({ $schema: _link, ...kitchen }) => kitchen);
 

@@ -56,6 +56,8 @@ export const rights: Readonly<Record<Command['kind'] | PlanDeed, Right>> = {
   panEmpty: pass,
   carryOver: pass,
   closeDay: desk,
+  check: anybody,
+  correct: anybody,
   undo: anybody,
   draftPlan: { ...desk, needsPin: false },
   takePlan: desk,

@@ -13,6 +13,7 @@ import type {
   TaskId,
 } from '../kernel/index.ts';
 import type { Face } from '../view/index.ts';
+import { checks } from './check-schema.ts';
 import { NAME_MAX, name, number, whole } from './fields.ts';
 import { happenings } from './happening-schema.ts';
 import type { Beat, Hello, Question } from './messages.ts';
@@ -87,6 +88,7 @@ function commandSchema(): z.ZodType<Command> {
   ]);
   return z.discriminatedUnion('kind', [
     ...happenings(head),
+    ...checks(head),
     z.strictObject({ ...head, kind: z.literal('start'), task }),
     z.strictObject({ ...head, kind: z.literal('finish'), task }),
     z.strictObject({ ...head, kind: z.literal('takeBack'), task }),

@@ -1,7 +1,11 @@
 export type {
   Because,
+  CheckKind,
+  CheckOn,
+  CheckRefusal,
   Command,
   CookOffer,
+  CorrectiveAction,
   Intent,
   MovedLoad,
   MoveOffer,
@@ -9,7 +13,7 @@ export type {
   Refusal,
 } from '../day/index.ts';
 export type { Text } from '../kernel/index.ts';
-export type { PersonName, SlotName, SmokerName, TaskName } from '../plan/index.ts';
+export type { Breach, PersonName, SlotName, SmokerName, TaskName } from '../plan/index.ts';
 export { moveTimes } from './alone.ts';
 export {
   barUnder,

@@ -1,5 +1,5 @@
 import type { Happening, Live, ReadingPlace, Role, Told, WhoFact } from '../day/index.ts';
-import { isWhoFact, slotName } from '../day/index.ts';
+import { isCheckFact, isWhoFact, slotName } from '../day/index.ts';
 import type {
   BatchId,
   Celsius,
@@ -18,6 +18,7 @@ import type {
 } from '../kernel/index.ts';
 import { must, unreachable } from '../kernel/index.ts';
 import type { SlotName } from '../plan/index.ts';
+import { type LoggedCheck, loggedCheck } from './logged-check.ts';
 
 /** What was done to a task. */
 type Deed = { readonly title: Text; readonly batch: Text };
@@ -35,6 +36,7 @@ export type Logged =
     }
   | { readonly kind: 'note'; readonly text: string; readonly about: Text | null }
   | LoggedWho
+  | LoggedCheck
   | LoggedHappening;
 
 /** Who was let in and where, and who may prove to be there. */
@@ -130,6 +132,7 @@ export function logged(live: Live, told: Told): Logged {
       return { kind: 'note', text: told.text, about };
     }
     default:
+      if (isCheckFact(told)) return loggedCheck(live, told);
       return isWhoFact(told) ? loggedWho(live, told) : happened(live, told);
   }
 }

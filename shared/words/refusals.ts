@@ -1,6 +1,7 @@
 import { unreachable } from '../kernel/index.ts';
 import type { Refusal } from '../view/index.ts';
 import { clockTime, durationWords, temperature, weight } from './amounts.ts';
+import { isCheckRefusal, sayCheckRefusal } from './check-refusals.ts';
 import { isHappeningRefusal, sayHappeningRefusal } from './happening-refusals.ts';
 import { phrasesOf } from './language.ts';
 import { saySlot } from './reasons.ts';
@@ -12,6 +13,7 @@ import { isWhoRefusal, sayWhoRefusal } from './who-refusals.ts';
 export function sayRefusal(refusal: Refusal, say: Say): string {
   if (isWhoRefusal(refusal)) return sayWhoRefusal(refusal, say);
   if (isHappeningRefusal(refusal)) return sayHappeningRefusal(refusal, say);
+  if (isCheckRefusal(refusal)) return sayCheckRefusal(refusal, say);
   const words = phrasesOf(say).refusal;
   switch (refusal.rule) {
     case 'no-plan':

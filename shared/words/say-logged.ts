@@ -1,6 +1,7 @@
 import { unreachable } from '../kernel/index.ts';
 import type { Logged } from '../view/index.ts';
 import { clockTime, durationWords, temperature, weight } from './amounts.ts';
+import { sayLoggedCheck } from './check-words.ts';
 import { type LogWords, logWords } from './log-words.ts';
 import { saySlot } from './reasons.ts';
 import type { Say } from './say.ts';
@@ -33,6 +34,9 @@ export function sayLogged(said: Logged, say: Say): string {
       return said.moves.map((move) => sayMove(move, words, say)).join('; ');
     case 'note':
       return words.note(said.text, said.about && textIn(said.about, say));
+    case 'checked':
+    case 'corrected':
+      return sayLoggedCheck(said, say);
     case 'screen':
     case 'pin':
       return sayWho(said, words, say);
@@ -53,6 +57,8 @@ type Happening = Exclude<
       | 'read'
       | 'moved'
       | 'note'
+      | 'checked'
+      | 'corrected'
       | 'screen'
       | 'pin';
   }

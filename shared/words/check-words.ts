@@ -1,0 +1,25 @@
+import type { Logged } from '../view/index.ts';
+import { temperature } from './amounts.ts';
+import { type CheckPhrases, checkEnglish, checkSpanish } from './check-phrases.ts';
+import type { Say } from './say.ts';
+import { textIn } from './say.ts';
+
+const phrases: Readonly<Record<Say['language'], CheckPhrases>> = {
+  en: checkEnglish,
+  es: checkSpanish,
+};
+
+/** The words for what is looked at, in one language. */
+export const checkPhrasesOf = ({ language }: Pick<Say, 'language'>): CheckPhrases =>
+  phrases[language];
+
+type Said = Extract<Logged, { kind: 'checked' | 'corrected' }>;
+
+/** What was looked at, or done about it, as a sentence of the log. */
+export function sayLoggedCheck(said: Said, say: Say): string {
+  const words = checkPhrasesOf(say);
+  const what = words.kind[said.check];
+  const on = textIn(said.on, say);
+  if (said.kind === 'corrected') return words.corrected(what, on, words.action[said.action]);
+  return words.checked(what, on, said.tempC === null ? null : temperature(said.tempC, say));
+}
