@@ -13,7 +13,6 @@ import {
   planFrom,
   secondsOption,
 } from './planned.ts';
-import type { Refused } from './refusal.ts';
 
 export const plan: Command = {
   name: 'plan',
@@ -30,8 +29,13 @@ export const plan: Command = {
     const made = planFrom(asked, shell);
     const isJson = asked.options.has('json');
     if (!made.ok) {
-      if (isJson) shell.say(asJson(refusedJson(made)));
-      const sentences = isJson ? [] : made.refusals.map(({ sentence }) => sentence);
+      const { nearest = null, refusals } = made;
+      if (isJson) shell.say(asJson({ ...nothingPlanned, refusals, nearest }));
+      const lines = [
+        ...refusals.map(({ sentence }) => sentence),
+        ...(nearest ? [nearest.line] : []),
+      ];
+      const sentences = isJson ? [] : lines;
       return made.misused ? misused(sentences) : refused(sentences);
     }
     const live = liveFrom(made.plan);
@@ -56,8 +60,6 @@ function betteringJson(bettering: Bettering | null) {
 }
 
 const nothingPlanned = { activities: [], pull: [], mixes: [], tubs: [], services: [] };
-
-const refusedJson = ({ refusals }: Refused) => ({ ...nothingPlanned, refusals });
 
 function planJson(live: Live) {
   const { built, hashes, engine, seed } = live.index.plan;
@@ -92,5 +94,6 @@ function planJson(live: Live) {
     })),
     services: servicesJson(live),
     refusals: [],
+    nearest: null,
   };
 }

@@ -17,6 +17,7 @@ import type { Kitchen } from '../../shared/kitchen/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { makePlan, type PlanMade } from '../adopt.ts';
 import { type Bettered, betterPlan } from '../better-plan.ts';
+import { type Nearest, nearestOf } from '../nearest.ts';
 import { whatCannotBe, whyNotPlanned } from '../why-not-planned.ts';
 import type { Asked, Option, Shell } from './command.ts';
 import { readKitchenFiles } from './kitchen-files.ts';
@@ -29,7 +30,7 @@ export type Planned =
       /** What looking for a better plan came to; null where it was not asked for. */
       readonly bettering: Bettering | null;
     }
-  | Refused;
+  | (Refused & { readonly nearest?: Nearest | null });
 
 /** `better` is null where the first plan was the best that was found. */
 export type Bettering = { readonly seconds: number; readonly better: Bettered | null };
@@ -77,7 +78,12 @@ export function planFrom({ path, options }: Asked, { folder, now }: Shell): Plan
   if (!read.ok) return read;
   const made = makePlan(read.files, 1);
   if (made.ok) return bettered(made.plan, options.get('seconds'));
-  return whyNot(made, read.files.kitchen, languageOf(options, read.files.kitchen));
+  const language = languageOf(options, read.files.kitchen);
+  const why = whyNot(made, read.files.kitchen, language);
+  // A plan that cannot be worked out at all says itself what could.
+  if (made.why === 'refused') return why;
+  const asked = { files: read.files, before: null, state: null, now: now(), language };
+  return { ...why, nearest: nearestOf(asked) };
 }
 
 /** A time that is none, or null where there is nothing to object. */

@@ -1,7 +1,7 @@
 import { parentPort } from 'node:worker_threads';
 import { must } from '../../shared/kernel/index.ts';
+import { type NearestAsk, nearestOf } from '../nearest.ts';
 import { type DraftAsk, draft } from './draft.ts';
-import { type NearestAsk, nearestOf } from './nearest.ts';
 
 /** Runs in a thread of its own: one plan at a time is tried here, and taps are not held up. */
 const port = must(parentPort, 'a thread beside another');

@@ -1,6 +1,6 @@
 import { Worker } from 'node:worker_threads';
+import type { Nearest, NearestAsk } from '../nearest.ts';
 import type { DraftAsk, Drafted } from './draft.ts';
-import type { Nearest, NearestAsk } from './nearest.ts';
 
 /** Tries plans beside the hub's own thread. */
 export type Drafts = {

@@ -85,8 +85,8 @@ export function createPlanDesk(parts: Parts): PlanDesk {
     },
     async nearest(by, plan, language) {
       const read = sources.read(plan, language);
-      const before = read.ok ? sources.planOf(read.files.cookPlan.day) : null;
-      if (!read.ok || !before) return { nearest: null };
+      if (!read.ok) return { nearest: null };
+      const before = sources.planOf(read.files.cookPlan.day);
       const asked = () => ({ ...askOf(parts, read.files, language), before });
       return { nearest: await parts.drafts.nearest(by.caller, asked) };
     },

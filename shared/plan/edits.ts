@@ -1,4 +1,4 @@
-import type { Instant, LocalDay, WallTime } from '../kernel/index.ts';
+import type { Instant, LocalDay, Seconds, WallTime } from '../kernel/index.ts';
 import { after, daysBetween, must, seconds, wallTime } from '../kernel/index.ts';
 import type { Batch, BuiltDay } from './built.ts';
 import { numberOf } from './keeping-batches.ts';
@@ -81,6 +81,45 @@ export function askingFor(plan: CookPlan, at: DishAt, portions: number): CookPla
   });
   return { ...plan, services: services.filter(({ dishes }) => dishes.length > 0) };
 }
+
+/** The plan with a service so much later, and with it all that is to be ready for it. */
+export function openingLater(plan: CookPlan, service: string, byS: Seconds): CookPlan {
+  const later = (time: WallTime) => laterClock(time, byS);
+  const services = plan.services.map((each) =>
+    each.id === service
+      ? {
+          ...each,
+          opens: later(each.opens),
+          closes: later(each.closes),
+          dishes: each.dishes.map((dish) => readyLater(dish, later)),
+        }
+      : each,
+  );
+  return { ...plan, services };
+}
+
+function readyLater({ batches, ...dish }: PlannedDish, later: (time: WallTime) => WallTime) {
+  if (!batches) return dish;
+  return { ...dish, batches: batches.map((each) => ({ ...each, ready: later(each.ready) })) };
+}
+
+/** Whole minutes later; past midnight the hours are counted on. */
+function laterClock(time: WallTime, byS: Seconds): WallTime {
+  const minute = minuteOf(time) + byS / 60;
+  return `${twoDigits(Math.floor(minute / 60))}:${twoDigits(minute % 60)}`;
+}
+
+/** How much later a time of the plan's day is than another, in seconds; past midnight as well. */
+export function clockBetween(from: WallTime, to: WallTime): Seconds {
+  return seconds((minuteOf(to) - minuteOf(from)) * 60);
+}
+
+function minuteOf(time: WallTime): number {
+  const [hour = '', minute = ''] = time.split(':');
+  return Number(hour) * 60 + Number(minute);
+}
+
+const twoDigits = (n: number) => String(n).padStart(2, '0');
 
 function scaled(dish: PlannedDish, portions: number): PlannedDish {
   const { batches } = dish;
@@ -168,5 +207,5 @@ function clockOf(at: Instant, { day, zone }: BuiltDay): WallTime {
   const wall = wallTime(at, zone);
   const [hour = '', minute = ''] = wall.time.split(':');
   const hours = Number(hour) + 24 * daysBetween(day as LocalDay, wall.day);
-  return `${String(hours).padStart(2, '0')}:${must(minute, wall.time)}`;
+  return `${twoDigits(hours)}:${must(minute, wall.time)}`;
 }

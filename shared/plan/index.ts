@@ -2,7 +2,16 @@ export type { Text } from '../kernel/index.ts';
 export { betterDay, type DayBettered } from './better-day.ts';
 export { type BuildOf, build } from './build.ts';
 export type * from './built.ts';
-export { askingFor, type DishAt, edited, type PlanEdit, portionsIn, writtenOut } from './edits.ts';
+export {
+  askingFor,
+  clockBetween,
+  type DishAt,
+  edited,
+  openingLater,
+  type PlanEdit,
+  portionsIn,
+  writtenOut,
+} from './edits.ts';
 export { type Keeping, keepingOf } from './keeping-batches.ts';
 export type { Breach, FoodKind, LimitRow, Limits } from './limits.ts';
 export { mixLine } from './lists.ts';

@@ -9,7 +9,13 @@ export type { Interface } from './interface.ts';
 export { logWords } from './log-words.ts';
 export { sayOffer } from './offers.ts';
 export { type PassWords, passWords } from './pass-words.ts';
-export { sayKept, sayNearestPlan, sayPlanFits, sayPlanOffer } from './plan-desk.ts';
+export {
+  sayKept,
+  sayNearestPlan,
+  sayNearestTimes,
+  sayPlanFits,
+  sayPlanOffer,
+} from './plan-desk.ts';
 export { type PlanEditorWords, planEditorWords } from './plan-editor-words.ts';
 export { sayBecause, sayInHand, saySlot } from './reasons.ts';
 export { sayRefusal } from './refusals.ts';

@@ -20,6 +20,8 @@ type Phrases = {
   readonly notCounted: string;
   nearest(dishes: string): string;
   portions(service: string, dish: string, portions: number): string;
+  earliest(services: string): string;
+  opens(service: string, at: string): string;
 };
 
 const english: Phrases = {
@@ -43,6 +45,8 @@ const english: Phrases = {
   notCounted: 'No plan counts on what was kept: it has to be heated again first.',
   nearest: (dishes) => `The most that was found to fit: ${dishes}.`,
   portions: (service, dish, portions) => `${service}, ${dish}: ${portions} portions`,
+  earliest: (services) => `The earliest that was found to fit: ${services}.`,
+  opens: (service, at) => `${service} opens at ${at}`,
 };
 
 const spanish: Phrases = {
@@ -67,6 +71,8 @@ const spanish: Phrases = {
   notCounted: 'Ningún plan cuenta con lo guardado: antes hay que recalentarlo.',
   nearest: (dishes) => `Lo más que se halló que cabe: ${dishes}.`,
   portions: (service, dish, portions) => `${service}, ${dish}: ${portions} porciones`,
+  earliest: (services) => `Lo más temprano que se halló que cabe: ${services}.`,
+  opens: (service, at) => `${service} abre a las ${at}`,
 };
 
 const languages = { en: english, es: spanish } as const;
@@ -112,6 +118,18 @@ export function sayNearestPlan(
     words.portions(textIn(serviceName, say), textIn(dishName, say), portions),
   );
   return words.nearest(named.join('; '));
+}
+
+/** When services could open that were asked for sooner. */
+export function sayNearestTimes(
+  services: readonly { readonly name: Text; readonly opensAt: Instant }[],
+  say: Say,
+): string {
+  const words = languages[say.language];
+  const named = services.map(({ name, opensAt }) =>
+    words.opens(textIn(name, say), clockTime(opensAt, say)),
+  );
+  return words.earliest(named.join('; '));
 }
 
 /** Food of a day before, when it was made and kept, and the last day on which it may be used. */

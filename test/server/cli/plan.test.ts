@@ -96,7 +96,8 @@ describe('a plan that cannot be', () => {
     const { exit, complaints, said } = await withDish({ hands: { square: 'bea' } });
     expect({ exit, complaints }).toEqual({ exit: 1, complaints: [] });
     const { refusals, ...rest } = JSON.parse(said);
-    expect(rest).toEqual({ activities: [], pull: [], mixes: [], tubs: [], services: [] });
+    const nothing = { activities: [], pull: [], mixes: [], tubs: [], services: [] };
+    expect(rest).toEqual({ ...nothing, nearest: null });
     expect(refusals).toMatchObject([{ rule: 'hand-lacks-skill', hand: 'Bea' }]);
     expect(refusals[0].sentence).toBe(
       'Lunch, Spare ribs, “Square spare ribs” is given to Bea, who has not been shown “Knife”.',

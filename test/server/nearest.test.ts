@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { makePlan } from '../../../server/adopt.ts';
-import { nearestOf } from '../../../server/plan-desk/nearest.ts';
-import { instant, must } from '../../../shared/kernel/index.ts';
-import { type CookPlan, portionsIn } from '../../../shared/plan/index.ts';
-import { filesWith, kitchenEveryDay, onePlan } from '../../shared/plan/three-elms.ts';
+import { makePlan } from '../../server/adopt.ts';
+import { nearestOf } from '../../server/nearest.ts';
+import { instant, must } from '../../shared/kernel/index.ts';
+import { type CookPlan, portionsIn } from '../../shared/plan/index.ts';
+import { filesWith, kitchenEveryDay, onePlan } from '../shared/plan/three-elms.ts';
 
 const files = filesWith({ kitchen: kitchenEveryDay, cookPlan: onePlan({}) });
 const before = files.cookPlan;
@@ -26,6 +26,14 @@ const ask = (cookPlan: CookPlan, language: 'en' | 'es' = 'en') => ({
   language,
 });
 const still = () => 0;
+/** Nobody is there before five in the morning. */
+const kitchenFromFive = {
+  ...kitchenEveryDay,
+  crew: kitchenEveryDay.crew.map((person) => ({
+    ...person,
+    shifts: [{ on: [before.day], from: '05:00', to: '20:00', breaks: [] }],
+  })),
+};
 
 describe('the nearest plan that fits', () => {
   it('asks for more than before and less than does not fit, and can be taken', () => {
@@ -56,5 +64,21 @@ describe('the nearest plan that fits', () => {
       dishes: service.dishes.map((dish) => ({ ...dish, sales })),
     }));
     expect(nearestOf(ask({ ...before, services }), still)).toBeNull();
+  });
+
+  it('opens as early as fits, where the crew is not there for what is asked', () => {
+    const opening = (opens: string, closes: string) =>
+      filesWith({ kitchen: kitchenFromFive, cookPlan: onePlan({}, { opens, closes }) });
+    const early = opening('08:00', '09:30');
+    expect(makePlan(early, 1)).toMatchObject({ ok: false });
+    for (const was of [opening('18:00', '19:30').cookPlan, null]) {
+      const asked = { ...ask(early.cookPlan), files: early, before: was };
+      const { plan, line } = must(nearestOf(asked, still), 'something that fits');
+      const [noon] = plan.services;
+      expect(must(noon, 'a service').opens > '08:00').toBe(true);
+      expect(must(noon, 'a service').opens < '18:00').toBe(true);
+      expect(makePlan({ ...early, cookPlan: plan }, 1)).toMatchObject({ ok: true });
+      expect(line).toMatch(/^The earliest that was found to fit: Noon opens at \d+:\d\d am\.$/);
+    }
   });
 });
