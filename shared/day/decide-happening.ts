@@ -1,6 +1,8 @@
 import type { PersonId } from '../kernel/index.ts';
 import { unreachable } from '../kernel/index.ts';
 import type { CommandHead } from './command.ts';
+import { impossibleAmount, isCount, MOST_KG } from './came-amounts.ts';
+import { decideCutFrom, decideReceive } from './decide-lot.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
 import type { DayClosed } from './happened.ts';
@@ -19,10 +21,6 @@ type Asked<K extends HappeningIntent['kind'] = HappeningIntent['kind']> = {
   readonly command: CommandHead & Extract<HappeningIntent, { kind: K }>;
 };
 
-/** More than any cooler holds of one cut, and than any kitchen sells of one dish. */
-const MOST_PIECES = 10_000;
-const MOST_KG = 20_000;
-
 /** What something that happened to the day makes of it, or why it cannot be. */
 export function decideHappening({ state, index, command }: Asked): Decision {
   switch (command.kind) {
@@ -35,6 +33,10 @@ export function decideHappening({ state, index, command }: Asked): Decision {
       return decideHand({ state, index, command });
     case 'delivery':
       return decideDelivery({ state, index, command });
+    case 'receive':
+      return decideReceive(state, index, command);
+    case 'cutFrom':
+      return decideCutFrom(state, index, command);
     case 'sold':
     case 'soldOut':
       return decideSale({ state, index, command });
@@ -92,9 +94,8 @@ function decideDelivery({ index, command }: Asked<'delivery'>): Decision {
   if (!index.plan.built.pull.some((line) => line.cut === cut)) {
     return refuse({ rule: 'not-of-this-day' });
   }
-  if (!isCount(pieces)) return refuse({ rule: 'impossible-amount', amount: pieces });
-  const isWeight = weightKg >= 0 && weightKg <= MOST_KG && weightKg > 0 === pieces > 0;
-  if (!isWeight) return refuse({ rule: 'impossible-amount', amount: weightKg });
+  const impossible = impossibleAmount(pieces, weightKg);
+  if (impossible) return impossible;
   return happen({ kind: 'deliveryCame', cut, pieces, weightKg });
 }
 
@@ -148,8 +149,6 @@ export function closingNow(state: DayState): Pick<DayClosed, 'goesOn' | 'left'> 
   const left = under.filter(({ hasBegun }) => !hasBegun).map(({ id }) => id);
   return { goesOn, left };
 }
-
-const isCount = (n: number) => Number.isInteger(n) && n >= 0 && n <= MOST_PIECES;
 
 /** Why this hand cannot begin anything now; null while it is here. */
 export function whyAbsent(state: DayState, index: PlanIndex, hand: PersonId | null) {

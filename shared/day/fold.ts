@@ -2,6 +2,7 @@ import type { TaskId } from '../kernel/index.ts';
 import { assert, must, seconds, unreachable } from '../kernel/index.ts';
 import { type CheckEntry, type CheckFact, isCheckFact } from './check-event.ts';
 import { recordAfter } from './cook-record.ts';
+import { lotsLeft } from './draws.ts';
 import type { Event, EventHead, ForecastFact, TaskFact } from './event.ts';
 import { foldHappening, isHappening, overNight, standing } from './happened.ts';
 import { keptBy } from './kept-food.ts';
@@ -68,7 +69,11 @@ function happen(state: DayState, event: TaskFact & EventHead): DayState {
     case 'planAdopted': {
       // Another day begins with nothing done: its tasks may well go by the names of yesterday's.
       const next = {
-        ...{ who: state.who, happened: overNight(state.happened), record: recordAfter(state) },
+        ...{
+          who: state.who,
+          happened: overNight(state.happened, lotsLeft(state)),
+          record: recordAfter(state),
+        },
         kept: keptBy(state),
       };
       const before = event.day === state.day ? state : { ...emptyDay(), ...next };

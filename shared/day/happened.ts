@@ -7,6 +7,7 @@ import type {
   DishId,
   Instant,
   Kilograms,
+  LotId,
   PersonId,
   ServiceId,
   SmokerId,
@@ -16,6 +17,7 @@ import { unreachable } from '../kernel/index.ts';
 import type { Deed } from './deed.ts';
 import type { Event, EventHead } from './event.ts';
 import type { Happening } from './happening.ts';
+import type { Lot } from './lot.ts';
 
 /** What has happened to a day besides its tasks. */
 export type Happened = {
@@ -24,6 +26,10 @@ export type Happened = {
   /** Who is out now. */
   readonly out: ReadonlyMap<PersonId, Absence>;
   readonly deliveries: ReadonlyMap<CutId, Delivery>;
+  /** What came and was not used up before this day, in the order in which it came. */
+  readonly lots: ReadonlyMap<LotId, Lot>;
+  /** Which lots a person said a batch was cut from. */
+  readonly cutFrom: ReadonlyMap<BatchId, readonly LotId[]>;
   readonly sold: ReadonlyMap<SaleKey, number>;
   readonly soldOut: ReadonlyMap<SaleKey, Deed>;
   readonly emptied: ReadonlyMap<BatchId, Deed>;
@@ -71,6 +77,8 @@ export const nothingHappened: Happened = {
   spells: [],
   out: new Map(),
   deliveries: new Map(),
+  lots: new Map(),
+  cutFrom: new Map(),
   sold: new Map(),
   soldOut: new Map(),
   emptied: new Map(),
@@ -78,9 +86,13 @@ export const nothingHappened: Happened = {
   closed: null,
 };
 
-/** What of a day still holds on the next: a smoker that is down stays so over night. */
-export function overNight(happened: Happened): Happened {
-  return { ...nothingHappened, spells: happened.spells.filter(({ until }) => until === null) };
+/**
+ * What of a day still holds on the next: a smoker that is down stays so over night, and of lots
+ * there is what was left of them.
+ */
+export function overNight(happened: Happened, lots: Happened['lots']): Happened {
+  const spells = happened.spells.filter(({ until }) => until === null);
+  return { ...nothingHappened, spells, lots };
 }
 
 const kinds: Readonly<Record<Happening['kind'], true>> = {
@@ -90,6 +102,8 @@ const kinds: Readonly<Record<Happening['kind'], true>> = {
   handWentOut: true,
   handCameIn: true,
   deliveryCame: true,
+  lotCame: true,
+  batchCutFrom: true,
   portionsSold: true,
   panEmptied: true,
   dishSoldOut: true,
@@ -130,6 +144,16 @@ export function foldHappening(
       const delivery: Delivery = { ...deed, pieces, weightKg };
       return { ...before, deliveries: new Map(before.deliveries).set(event.cut, delivery) };
     }
+    case 'lotCame': {
+      const { lot: id, cut, pieces, weightKg, supplier, tempC, useBy, code } = event;
+      const lot: Lot = {
+        ...{ ...deed, id, cut, pieces, weightKg, supplier, tempC, useBy, code },
+        leftPieces: pieces,
+      };
+      return { ...before, lots: new Map(before.lots).set(id, lot) };
+    }
+    case 'batchCutFrom':
+      return { ...before, cutFrom: new Map(before.cutFrom).set(event.batch, event.lots) };
     default:
       return foldSale(before, event, deed);
   }

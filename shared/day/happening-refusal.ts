@@ -1,8 +1,10 @@
 import type { Instant } from '../kernel/index.ts';
+import type { LotRefusal } from './lot.ts';
 import type { PersonName, SmokerName } from '../plan/index.ts';
 
 /** Why what happened could not be kept, or undone, as data. */
 export type HappeningRefusal =
+  | LotRefusal
   | { readonly rule: 'smoker-is-down'; readonly smoker: SmokerName; readonly since: Instant }
   | { readonly rule: 'smoker-is-up'; readonly smoker: SmokerName }
   | { readonly rule: 'hand-is-out'; readonly person: PersonName }

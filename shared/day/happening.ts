@@ -10,9 +10,11 @@ import type {
   ServiceId,
   SmokerId,
 } from '../kernel/index.ts';
+import type { LotFact, LotIntent } from './lot.ts';
 
 /** What happens to a day that nobody planned, and what is counted as it is sold. */
 export type Happening =
+  | LotFact
   /** A decision with its reading; `backAt` where somebody has a time for it. */
   | {
       readonly kind: 'smokerWentDown';
@@ -54,6 +56,7 @@ export type Happening =
 
 /** The same, asked for. */
 export type HappeningIntent =
+  | LotIntent
   | {
       readonly kind: 'smokerDown';
       readonly smoker: SmokerId;

@@ -11,6 +11,7 @@ export {
   placementOf,
 } from './arrangement.ts';
 export { type Because, because } from './because.ts';
+export { type Carry, carryOf, dayFrom } from './carry.ts';
 export * from './check-event.ts';
 export type { CheckRefusal } from './check-refusal.ts';
 export type * from './command.ts';
@@ -22,6 +23,7 @@ export { decideWho, type WhoAction, type WhoActor, whyNoDesk } from './decide-wh
 export type { Decision } from './decision.ts';
 export { cameOf, type DeliveryEffect, deliveryEffect } from './delivery.ts';
 export * from './event.ts';
+export { type Draw, drawsOf, lotsLeft } from './draws.ts';
 export { fold } from './fold.ts';
 export { forecastOf } from './foreseen.ts';
 export type { Delivery, Spell } from './happened.ts';
@@ -33,6 +35,10 @@ export { type IfMoved, ifMoved } from './if-moved.ts';
 export { keptBy } from './kept-food.ts';
 export { type Live, openLive } from './live.ts';
 export type * from './offer.ts';
+export type { Lot, LotRefusal, Received } from './lot.ts';
+export { type Mend, mendOf, stillMends, whyNotMended } from './mend.ts';
+export type { MendChange, MendOffer } from './mend-offer.ts';
+export type { MendFact } from './mended.ts';
 export type { Outlook } from './outlook.ts';
 export { type Passage, passagesOf } from './passage.ts';
 export { type PlanIndex, slotName } from './plan-index.ts';

@@ -35,6 +35,8 @@ const QUIET: ReadonlySet<Event['kind']> = new Set([
   'panEmptied',
   'checkRecorded',
   'correctionRecorded',
+  'lotCame',
+  'batchCutFrom',
 ]);
 
 /** Whether an event is a decision that everybody should hear of; sales are counted, not told. */

@@ -39,6 +39,10 @@ export function decideReading(
 export const isPlausibleAir = (tempC: Celsius): boolean =>
   plausibleC.air.low <= tempC && tempC <= plausibleC.air.high;
 
+/** Whether a thermometer in meat can have shown it. */
+export const isPlausibleCore = (tempC: Celsius): boolean =>
+  plausibleC.core.low <= tempC && tempC <= plausibleC.core.high;
+
 function exists(index: PlanIndex, where: ReadingPlace): boolean {
   if (where.kind === 'core') return index.tasks.get(where.stay)?.work === 'place';
   return index.plan.kitchen.smokers.some((smoker) => smoker.id === where.smoker);

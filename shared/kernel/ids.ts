@@ -8,6 +8,8 @@ export type ScreenId = Brand<string, 'screen'>;
 export type DayId = Brand<string, 'day'>;
 
 export type CutId = Brand<string, 'cut'>;
+/** What came of one cut at one time, `2026-11-28-2`: the day and its number on it. */
+export type LotId = Brand<string, 'lot'>;
 export type DishId = Brand<string, 'dish'>;
 export type RouteId = Brand<string, 'route'>;
 export type StepId = Brand<string, 'step'>;

@@ -7,11 +7,15 @@ import type {
   DishId,
   Instant,
   Kilograms,
+  LotId,
   PersonId,
   ServiceId,
   SmokerId,
 } from '../kernel/index.ts';
-import { name, number, whole } from './fields.ts';
+import { NAME_MAX, name, number, whole } from './fields.ts';
+
+/** Most lots that one batch is cut from; a tray holds fewer. */
+const LOTS_MAX = 20;
 
 /** What happens to a day besides its tasks, each with these fields at its head. */
 export function happenings<Head extends z.core.$ZodShape>(head: Head) {
@@ -25,6 +29,14 @@ export function happenings<Head extends z.core.$ZodShape>(head: Head) {
   const sold = z.int();
   const command = name<CommandId>();
   const cut = name<CutId>();
+  const written = z.string().trim().max(NAME_MAX);
+  const lot = {
+    ...{ cut, pieces: z.int(), weightKg, supplier: written.min(1) },
+    tempC: tempC.nullable(),
+    useBy: z.iso.date().nullable(),
+    code: written.min(1).nullable(),
+  };
+  const lots = z.array(name<LotId>()).min(1).max(LOTS_MAX);
   return [
     z.strictObject({ ...head, kind: z.literal('smokerDown'), smoker, tempC, backAt }),
     z.strictObject({ ...head, kind: z.literal('smokerCold'), smoker, tempC }),
@@ -32,6 +44,8 @@ export function happenings<Head extends z.core.$ZodShape>(head: Head) {
     z.strictObject({ ...head, kind: z.literal('handOut'), hand, backAt }),
     z.strictObject({ ...head, kind: z.literal('handIn'), hand }),
     z.strictObject({ ...head, kind: z.literal('delivery'), cut, pieces: z.int(), weightKg }),
+    z.strictObject({ ...head, kind: z.literal('receive'), ...lot }),
+    z.strictObject({ ...head, kind: z.literal('cutFrom'), batch, lots }),
     z.strictObject({ ...head, kind: z.literal('sold'), ...sale, sold }),
     z.strictObject({ ...head, kind: z.literal('soldOut'), ...sale }),
     z.strictObject({ ...head, kind: z.literal('panEmpty'), batch }),

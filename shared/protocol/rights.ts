@@ -51,6 +51,8 @@ export const rights: Readonly<Record<Command['kind'] | PlanDeed, Right>> = {
   handOut: anybody,
   handIn: anybody,
   delivery: anybody,
+  receive: anybody,
+  cutFrom: anybody,
   sold: pass,
   soldOut: pass,
   panEmpty: pass,

@@ -7,6 +7,7 @@ import type {
   DishId,
   Instant,
   Kilograms,
+  LotId,
   PersonId,
   ScreenId,
   Seconds,
@@ -82,6 +83,16 @@ type LoggedHappening =
       readonly weightKg: Kilograms;
     }
   | { readonly kind: 'portionsSold'; readonly dish: Text; readonly sold: number }
+  | {
+      readonly kind: 'lotCame';
+      readonly lot: LotId;
+      readonly cut: Text;
+      readonly pieces: number;
+      readonly weightKg: Kilograms;
+      readonly supplier: string;
+      readonly tempC: Celsius | null;
+    }
+  | { readonly kind: 'batchCutFrom'; readonly batch: Text; readonly lots: readonly LotId[] }
   | { readonly kind: 'dishSoldOut'; readonly dish: Text }
   | { readonly kind: 'panEmptied'; readonly batch: Text }
   | { readonly kind: 'leftCarriedOver'; readonly batch: Text; readonly weightKg: Kilograms }
@@ -187,6 +198,12 @@ function happened(live: Live, told: Happened): Logged {
     case 'portionsSold':
       return { kind: told.kind, dish: dishOf(live, told.dish), sold: told.sold };
     case 'dishSoldOut':
+    case 'lotCame': {
+      const { kind, lot, pieces, weightKg, supplier, tempC } = told;
+      return { kind, lot, cut: cutOf(live, told.cut), pieces, weightKg, supplier, tempC };
+    }
+    case 'batchCutFrom':
+      return { kind: told.kind, batch: batchOf(live, told.batch), lots: told.lots };
       return { kind: told.kind, dish: dishOf(live, told.dish) };
     case 'panEmptied':
       return { kind: told.kind, batch: batchOf(live, told.batch) };

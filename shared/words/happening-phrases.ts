@@ -6,6 +6,9 @@ export type Named = {
   readonly person: string;
   readonly time: string;
   readonly amount: string;
+  readonly lot: string;
+  readonly cut: string;
+  readonly day: string;
 };
 
 /** Why what happened could not be kept or undone, in one language. */
@@ -24,6 +27,12 @@ export const happeningEnglish: HappeningPhrases = {
   'impossible-amount': ({ amount }) => `${amount} cannot be: count or weigh again.`,
   'day-is-closed': ({ time, person }) =>
     `The day was closed at ${time}${person && ` by ${person}`}: take the closing back first.`,
+  'past-use-by': ({ day }) => `Its use-by, ${day}, is past: it may not be used.`,
+  'unknown-lot': ({ lot }) => `There is no lot ${lot} in the cooler: read the label again.`,
+  'lot-not-here-yet': ({ lot, time }) =>
+    `Lot ${lot} came at ${time}, after that was begun: name the lot that was there.`,
+  'lot-of-another-cut': ({ lot, cut }) => `Lot ${lot} is ${cut}: it cannot be cut into that.`,
+  'lot-used-up': ({ lot }) => `Nothing is left of lot ${lot}: name another.`,
   'nothing-to-undo': () => 'That is undone already, or from an earlier plan.',
   'undone-on-its-line': () => 'That is taken back on its own line: use the box there.',
   'stood-on': ({ time, person }) =>
@@ -41,6 +50,12 @@ export const happeningSpanish: HappeningPhrases = {
   'impossible-amount': ({ amount }) => `${amount} no puede ser: cuente o pese de nuevo.`,
   'day-is-closed': ({ time, person }) =>
     `El día se cerró a las ${time}${person && ` (${person})`}: deshaga antes el cierre.`,
+  'past-use-by': ({ day }) => `Caducó el ${day}: no se puede usar.`,
+  'unknown-lot': ({ lot }) => `No hay ningún lote ${lot} en la cámara: lea otra vez la etiqueta.`,
+  'lot-not-here-yet': ({ lot, time }) =>
+    `El lote ${lot} llegó a las ${time}, después de empezar eso: diga el lote que había.`,
+  'lot-of-another-cut': ({ lot, cut }) => `El lote ${lot} es ${cut}: de ahí no sale eso.`,
+  'lot-used-up': ({ lot }) => `Del lote ${lot} no queda nada: diga otro.`,
   'nothing-to-undo': () => 'Eso ya está deshecho, o es de un plan anterior.',
   'undone-on-its-line': () => 'Eso se deshace en su propia línea: use la casilla de allí.',
   'stood-on': ({ time, person }) =>

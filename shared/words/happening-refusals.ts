@@ -24,5 +24,8 @@ export function sayHappeningRefusal(refusal: HappeningRefusal, say: Say): string
     person: person?.name ?? '',
     time: at === null ? '' : clockTime(at, say),
     amount: 'amount' in refusal ? String(refusal.amount) : '',
+    lot: 'lot' in refusal ? refusal.lot : '',
+    cut: 'cut' in refusal ? textIn(refusal.cut, say) : '',
+    day: 'useBy' in refusal ? refusal.useBy : '',
   });
 }

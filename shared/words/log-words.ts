@@ -35,6 +35,8 @@ export type LogWords = {
     in(hand: string): string;
     delivery(cut: string, pieces: number, weight: string): string;
     sold(dish: string, sold: number): string;
+    lot(lot: string, cut: string, weight: string, supplier: string, temp: string | null): string;
+    cutFrom(batch: string, lots: string): string;
     soldOut(dish: string): string;
     emptied(batch: string): string;
     /** Nothing of it is kept where there is no weight. */
@@ -82,6 +84,9 @@ const english: LogWords = {
     delivery: (cut, pieces, weight) => `delivered: ${cut}, ${pieces} pieces, ${weight}`,
     sold: (dish, sold) => `${sold} sold: ${dish}`,
     soldOut: (dish) => `sold out: ${dish}`,
+    lot: (lot, cut, amount, supplier, temp) =>
+      `lot ${lot} came: ${cut}, ${amount}, from ${supplier}${temp ? `, at ${temp}` : ''}`,
+    cutFrom: (batch, lots) => `${batch} cut from lot ${lots}`,
     emptied: (batch) => `empty: ${batch}`,
     carried: (batch, weight) =>
       weight ? `${weight} kept for another day: ${batch}` : `thrown out: ${batch}`,
@@ -128,6 +133,9 @@ const spanish: LogWords = {
     sold: (dish, sold) => `${sold} vendidas: ${dish}`,
     soldOut: (dish) => `agotado: ${dish}`,
     emptied: (batch) => `vacía: ${batch}`,
+    lot: (lot, cut, amount, supplier, temp) =>
+      `llegó el lote ${lot}: ${cut}, ${amount}, de ${supplier}${temp ? `, a ${temp}` : ''}`,
+    cutFrom: (batch, lots) => `${batch} se cortó del lote ${lots}`,
     carried: (batch, weight) =>
       weight ? `${weight} para otro día: ${batch}` : `a la basura: ${batch}`,
     closed: (goesOn) => `día cerrado${goesOn ? `; sigue: ${goesOn}` : ''}`,

@@ -65,7 +65,7 @@ type Happening = Exclude<
 >;
 
 function sayHappening(said: Happening, { happening: words }: LogWords, say: Say): string {
-  const temp = 'tempC' in said ? temperature(said.tempC, say) : '';
+  const temp = 'tempC' in said && said.tempC !== null ? temperature(said.tempC, say) : '';
   const back = 'backAt' in said && said.backAt !== null ? clockTime(said.backAt, say) : null;
   switch (said.kind) {
     case 'smokerWentDown':
@@ -83,6 +83,13 @@ function sayHappening(said: Happening, { happening: words }: LogWords, say: Say)
     case 'portionsSold':
       return words.sold(textIn(said.dish, say), said.sold);
     case 'dishSoldOut':
+    case 'lotCame': {
+      const amount = weight(said.weightKg, say);
+      const read = said.tempC === null ? null : temp;
+      return words.lot(said.lot, textIn(said.cut, say), amount, said.supplier, read);
+    }
+    case 'batchCutFrom':
+      return words.cutFrom(textIn(said.batch, say), someOf(said.lots, say));
       return words.soldOut(textIn(said.dish, say));
     case 'panEmptied':
       return words.emptied(textIn(said.batch, say));

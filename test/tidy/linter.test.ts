@@ -12,6 +12,7 @@ const FLOORS = [
   ['catalogue', 'kitchen', 'schedule', 'cook', 'safety'],
   ['plan'],
   ['day'],
+  ['record'],
   ['view'],
   ['words', 'protocol'],
   ['paper'],

@@ -15,10 +15,11 @@ const STANDS_ON: Readonly<Record<string, readonly string[]>> = {
   safety: ['kernel'],
   plan: ['catalogue', 'kitchen', 'kernel'],
   day: ['plan', 'catalogue', 'kitchen', 'schedule', 'cook', 'safety', 'kernel'],
+  record: ['day', 'kernel'],
   view: ['day', 'kernel'],
   words: ['view', 'kernel'],
   protocol: ['view', 'kernel'],
-  paper: ['words', 'view', 'day', 'kernel'],
+  paper: ['words', 'view', 'record', 'day', 'kernel'],
 };
 
 const roomOf = (path: string) => /^shared\/([^/]+)\//.exec(path)?.[1];

@@ -35,7 +35,12 @@ export class Telling {
     return this.keep({ kind: 'planAdopted', plan: adopted }, at, null, adopted.built.day);
   }
 
-  keep(fact: Fact, at: Instant, personId: PersonId | null, day: string = plan.built.day): Event {
+  keep(
+    fact: Fact,
+    at: Instant,
+    personId: PersonId | null,
+    day: string = this.state.day ?? plan.built.day,
+  ): Event {
     const seq = this.state.seq + 1;
     const event: Event = {
       ...fact,

@@ -1,0 +1,52 @@
+import type { Outcome } from '../cook/index.ts';
+import type { DayId, Instant, PersonId } from '../kernel/index.ts';
+import { recordAfter } from './cook-record.ts';
+import { lotsLeft } from './draws.ts';
+import { type KeptFood, nothingHappened, overNight, type Spell } from './happened.ts';
+import { keptBy } from './kept-food.ts';
+import type { Lot } from './lot.ts';
+import { type DayState, emptyDay } from './state.ts';
+import type { ScreenRecord } from './who.ts';
+
+/**
+ * What the days up to this entry leave to the next, and nothing else of them: plain data, so that
+ * it can be put away and a log be opened from here.
+ */
+export type Carry = {
+  readonly seq: number;
+  readonly day: DayId | null;
+  readonly keptAt: Instant;
+  readonly spells: readonly Spell[];
+  readonly lots: readonly Lot[];
+  readonly kept: readonly KeptFood[];
+  readonly record: readonly Outcome[];
+  readonly screens: readonly ScreenRecord[];
+  readonly pins: readonly (readonly [PersonId, { readonly isOwner: boolean }])[];
+};
+
+/** What a day leaves to the next. */
+export function carryOf(state: DayState): Carry {
+  const { seq, day, keptAt, who } = state;
+  const { spells, lots } = overNight(state.happened, lotsLeft(state));
+  return {
+    ...{ seq, day, keptAt, spells },
+    lots: [...lots.values()],
+    kept: keptBy(state),
+    record: recordAfter(state),
+    screens: [...who.screens.values()],
+    pins: [...who.pins],
+  };
+}
+
+/** A day that is over, of which nothing is known but what it left: the next plan begins another. */
+export function dayFrom(carry: Carry): DayState {
+  const { seq, day, keptAt, spells, kept, record } = carry;
+  const lots = new Map(carry.lots.map((lot) => [lot.id, lot]));
+  const screens = new Map(carry.screens.map((screen) => [screen.id, screen]));
+  return {
+    ...emptyDay(),
+    ...{ seq, day, keptAt, kept, record },
+    happened: { ...nothingHappened, spells, lots },
+    who: { screens, pins: new Map(carry.pins) },
+  };
+}

@@ -1,0 +1,105 @@
+import type { Kilograms, LotId, Text } from '../kernel/index.ts';
+import { kilograms, wallTime } from '../kernel/index.ts';
+import { impossibleAmount } from './came-amounts.ts';
+import type { CommandHead } from './command.ts';
+import { type Decision, happen, refuse } from './decision.ts';
+import { begunAt, drawsOf } from './draws.ts';
+import type { Fact } from './event.ts';
+import type { Lot, LotIntent } from './lot.ts';
+import type { PlanIndex } from './plan-index.ts';
+import { isPlausibleCore } from './readings.ts';
+import type { DayState } from './state.ts';
+
+type Asked<K extends LotIntent['kind']> = CommandHead & Extract<LotIntent, { kind: K }>;
+
+/**
+ * A lot that came. Where its cut is on the pull list, all that there is of that cut now stands
+ * against the line.
+ */
+export function decideReceive(
+  state: DayState,
+  index: PlanIndex,
+  command: Asked<'receive'>,
+): Decision {
+  const { cut, pieces, weightKg, supplier, tempC, useBy, code, tappedAt } = command;
+  const { catalogue, kitchen, built } = index.plan;
+  const isBought = catalogue.cuts.some(({ id, takenFrom }) => id === cut && !takenFrom);
+  if (!isBought) return refuse({ rule: 'not-of-this-day' });
+  const impossible = impossibleAmount(pieces, weightKg);
+  if (impossible) return impossible;
+  if (pieces === 0) return refuse({ rule: 'impossible-amount', amount: pieces });
+  if (tempC !== null && !isPlausibleCore(tempC)) {
+    return refuse({ rule: 'impossible-temperature', tempC });
+  }
+  if (useBy !== null && useBy < wallTime(tappedAt, kitchen.zone).day) {
+    return refuse({ rule: 'past-use-by', useBy });
+  }
+  const lot = nextLot(state);
+  const received = { cut, pieces, weightKg, supplier, tempC, useBy, code };
+  const came: Fact = { kind: 'lotCame', lot, ...received };
+  if (!built.pull.some((line) => line.cut === cut)) return happen(came);
+  return happen(came, { kind: 'deliveryCame', cut, ...allOf(state, cut, { pieces, weightKg }) });
+}
+
+/**
+ * The day and its number on it, which is never given twice: of what was undone a label may be on
+ * a shelf.
+ */
+function nextLot({ day, story }: DayState): LotId {
+  const before = story.filter(({ kind }) => kind === 'lotCame').length;
+  return `${day}-${before + 1}` as LotId;
+}
+
+type Amount = { readonly pieces: number; readonly weightKg: Kilograms };
+
+/** With what the days before have left of the cut. */
+function allOf({ happened }: DayState, cut: string, more: Amount): Amount {
+  return [...happened.lots.values()]
+    .filter((lot) => lot.cut === cut)
+    .reduce(
+      (sum, { leftPieces, pieces, weightKg }) => ({
+        pieces: sum.pieces + leftPieces,
+        weightKg: kilograms(sum.weightKg + (weightKg * leftPieces) / pieces),
+      }),
+      more,
+    );
+}
+
+/** A person says which lots a batch was cut from, or is to be. */
+export function decideCutFrom(
+  state: DayState,
+  index: PlanIndex,
+  { batch: id, lots, tappedAt }: Asked<'cutFrom'>,
+): Decision {
+  const batch = index.batches.get(id);
+  if (!batch || batch.bought === null) return refuse({ rule: 'not-of-this-day' });
+  const at = begunAt(state, id) ?? tappedAt;
+  const { day } = wallTime(at, index.plan.kitchen.zone);
+  for (const name of lots) {
+    const lot = state.happened.lots.get(name);
+    if (!lot) return refuse({ rule: 'unknown-lot', lot: name });
+    if (lot.cut !== batch.bought) {
+      return refuse({ rule: 'lot-of-another-cut', lot: name, cut: cutName(index, lot) });
+    }
+    if (lot.at > at) return refuse({ rule: 'lot-not-here-yet', lot: name, at: lot.at });
+    if (lot.useBy !== null && lot.useBy < day) {
+      return refuse({ rule: 'past-use-by', useBy: lot.useBy });
+    }
+    if (!isLeftFor(state, name, id)) return refuse({ rule: 'lot-used-up', lot: name });
+  }
+  return happen({ kind: 'batchCutFrom', batch: id, lots });
+}
+
+const cutName = ({ plan }: PlanIndex, { cut }: Lot): Text =>
+  plan.catalogue.cuts.find(({ id }) => id === cut)?.name ?? { en: cut };
+
+/** Whether anything is left of it, but for what others were said to be cut from it. */
+function isLeftFor(state: DayState, lot: LotId, batch: string): boolean {
+  const { cutFrom } = state.happened;
+  const others = drawsOf(state).filter(
+    (draw) =>
+      draw.lot === lot && draw.batch !== batch && (cutFrom.get(draw.batch) ?? []).includes(lot),
+  );
+  const used = others.reduce((sum, { pieces }) => sum + pieces, 0);
+  return (state.happened.lots.get(lot)?.leftPieces ?? 0) > used;
+}

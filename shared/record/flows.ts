@@ -1,0 +1,133 @@
+import { type DayState, drawsOf, passagesOf } from '../day/index.ts';
+import type { BatchId, Instant, Kilograms } from '../kernel/index.ts';
+import { instant, kilograms, must } from '../kernel/index.ts';
+import type { Batch, BuiltDay } from '../plan/index.ts';
+import type { BatchFlow, Source, TubFlow } from './record.ts';
+
+/** A tub of a batch that was begun, with what nobody has been made of yet. */
+type Tub = Omit<TubFlow, 'to'> & {
+  readonly of: BatchId;
+  readonly leftAtMs: number;
+  leftKg: number;
+  readonly to: { batch: BatchId; weightKg: Kilograms }[];
+};
+
+type Way = { readonly from: readonly Source[]; readonly inKg: number };
+
+/** Less than this of anything is a rounding. */
+const DUST_KG = 1e-9;
+
+/**
+ * The way of the weight through every batch that was begun. What is made of trim takes the tubs
+ * that were filled first, as its plan does.
+ */
+export function flowsOf(state: DayState): readonly BatchFlow[] {
+  const { plan } = state;
+  if (!plan) return [];
+  const { built } = plan;
+  const begun = begunBatches(state);
+  const batches = built.batches.filter(({ id }) => begun.has(id));
+  const bought = new Map(batches.map((batch) => [batch.id, boughtFor(state, batch)]));
+  const ways = new Map<BatchId, Way>();
+  const tubs: Tub[] = [];
+  // Only what is made of trim waits for others: so those first that are bought.
+  const inOrder = [...batches].sort(
+    (a, b) => Number(a.bought === null) - Number(b.bought === null),
+  );
+  for (const batch of inOrder) {
+    const from =
+      batch.bought === null ? takenFor(state, batch, tubs) : must(bought.get(batch.id), batch.id);
+    const inKg = from.reduce((sum, { weightKg }) => sum + weightKg, 0);
+    ways.set(batch.id, { from, inKg });
+    tubs.push(...tubsOf(built, batch, inKg, must(begun.get(batch.id), batch.id)));
+  }
+  return batches.map((batch) => {
+    const own = tubs.filter(({ of }) => of === batch.id);
+    return flowOf(state, batch, { ...must(ways.get(batch.id), batch.id), tubs: own, begun });
+  });
+}
+
+function begunBatches(state: DayState): ReadonlyMap<BatchId, Instant> {
+  const passages = passagesOf(state);
+  const begun = new Map<BatchId, Instant>();
+  for (const { id, batch } of state.plan?.built.tasks ?? []) {
+    const at = passages.get(id)?.startedAt ?? null;
+    if (at !== null) begun.set(batch, instant(Math.min(at, begun.get(batch) ?? at)));
+  }
+  return begun;
+}
+
+const boughtFor = (state: DayState, { id }: Batch): Source[] =>
+  drawsOf(state)
+    .filter(({ batch }) => batch === id)
+    .map(({ lot, pieces, weightKg }) => ({ lot, of: null, pieces, weightKg }));
+
+function takenFor({ plan }: DayState, batch: Batch, tubs: readonly Tub[]): Source[] {
+  const cut = plan?.catalogue.cuts.find(({ id }) => id === batch.cut);
+  const cutOf = new Map(plan?.built.batches.map((each) => [each.id, each.cut]));
+  const mayUse = (tub: Tub) =>
+    cut?.takenFrom?.some((taken) => taken.cut === cutOf.get(tub.of) && taken.tub === tub.tub);
+  const taken: Source[] = [];
+  let openKg: number = batch.rawKg;
+  const pieces = (weightKg: number) => (batch.pieces * weightKg) / batch.rawKg;
+  for (const tub of tubs.filter(mayUse).sort((a, b) => a.leftAtMs - b.leftAtMs)) {
+    const weightKg = kilograms(Math.min(openKg, tub.leftKg));
+    if (weightKg <= DUST_KG) continue;
+    tub.leftKg -= weightKg;
+    openKg -= weightKg;
+    tub.to.push({ batch: batch.id, weightKg });
+    taken.push({ lot: null, of: tub.of, pieces: pieces(weightKg), weightKg });
+  }
+  if (openKg <= DUST_KG) return taken;
+  const weightKg = kilograms(openKg);
+  return [...taken, { lot: null, of: null, pieces: pieces(openKg), weightKg }];
+}
+
+/** What the plan has a batch leave, for the weight that it had; never more than it loses. */
+function tubsOf({ tubs }: BuiltDay, batch: Batch, inKg: number, leftAtMs: number): Tub[] {
+  const own = tubs.filter((tub) => tub.batch === batch.id);
+  const plannedKg = own.reduce((sum, { weightKg }) => sum + weightKg, 0);
+  const room = plannedKg > 0 ? (batch.rawKg - batch.trimmedKg) / plannedKg : 1;
+  const scale = (inKg / batch.rawKg) * Math.max(0, Math.min(1, room));
+  return own.map(({ tub, name, goes, weightKg: asPlannedKg }) => {
+    const weightKg = kilograms(asPlannedKg * scale);
+    return { of: batch.id, tub, name, goes, weightKg, leftAtMs, leftKg: weightKg, to: [] };
+  });
+}
+
+function flowOf(
+  state: DayState,
+  batch: Batch,
+  {
+    from,
+    inKg,
+    tubs,
+    begun,
+  }: Way & {
+    readonly tubs: readonly Tub[];
+    readonly begun: ReadonlyMap<BatchId, Instant>;
+  },
+): BatchFlow {
+  const scale = inKg / batch.rawKg;
+  const tubKg = tubs.reduce((sum, { weightKg }) => sum + weightKg, 0);
+  const platedKg = batch.servedKg * scale;
+  const carriedKg = state.happened.carried.get(batch.id) ?? null;
+  const keptKg = Math.min(carriedKg ?? 0, platedKg);
+  const dish = state.plan?.catalogue.dishes.find(({ id }) => id === batch.dish);
+  return {
+    ...{ batch: batch.id, name: batch.name, dish: batch.dish, service: batch.service },
+    dishName: dish?.name ?? { en: batch.dish },
+    begunAt: must(begun.get(batch.id), batch.id),
+    from,
+    inKg: kilograms(inKg),
+    tubs: tubs.map(({ tub, name, goes, weightKg, to }) => ({ tub, name, goes, weightKg, to })),
+    lossKg: {
+      trim: kilograms(Math.max(0, inKg - batch.trimmedKg * scale - tubKg)),
+      cook: kilograms((batch.trimmedKg - batch.cookedKg) * scale),
+      carve: kilograms((batch.cookedKg - batch.servedKg) * scale),
+    },
+    servedKg: kilograms(platedKg - keptKg),
+    keptKg: kilograms(keptKg),
+    isThrownOut: carriedKg === 0,
+  };
+}

@@ -1,0 +1,3 @@
+export type * from './record.ts';
+export { recordOf } from './record-of.ts';
+export { type LotShare, type LotTrace, lotsOfBatch, lotsOfService, traceOf } from './trace.ts';

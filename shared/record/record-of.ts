@@ -1,0 +1,60 @@
+import { type DayState, lotsLeft, soldAt } from '../day/index.ts';
+import type { DayId, PersonId, Text } from '../kernel/index.ts';
+import { kilograms } from '../kernel/index.ts';
+import type { Kitchen } from '../kitchen/index.ts';
+import { flowsOf } from './flows.ts';
+import { type DayRecord, type LotRow, RECORD_VERSION, type ServiceRow } from './record.ts';
+
+/** The record of a day as its events up to now make it; null before it has a plan. */
+export function recordOf(state: DayState): DayRecord | null {
+  const { plan, happened } = state;
+  if (!plan) return null;
+  const { built, kitchen, hashes, version } = plan;
+  const { closed } = happened;
+  const left = [...lotsLeft(state).values()];
+  return {
+    version: RECORD_VERSION,
+    day: built.day as DayId,
+    zone: kitchen.zone,
+    kitchen: kitchen.name,
+    limits: kitchen.limits,
+    planVersion: version,
+    hashes,
+    closed: closed && { at: closed.at, by: personIn(kitchen, closed.by) },
+    lots: lotRows(state, kitchen),
+    left: left.map(({ id, leftPieces, pieces, weightKg }) => ({
+      lot: id,
+      weightKg: kilograms((weightKg * leftPieces) / pieces),
+    })),
+    services: serviceRows(state),
+    flows: flowsOf(state),
+  };
+}
+
+/** How the crew list calls somebody; null where nobody is known. */
+export function personIn({ crew }: Kitchen, person: PersonId | null): string | null {
+  return crew.find(({ id }) => id === person)?.name ?? person;
+}
+
+/** Lots are named by the day on which they came. */
+function lotRows({ plan, happened, day }: DayState, kitchen: Kitchen): LotRow[] {
+  const cuts = new Map(plan?.catalogue.cuts.map(({ id, name }): [string, Text] => [id, name]));
+  return [...happened.lots.values()]
+    .filter(({ id }) => id.startsWith(`${day}-`))
+    .map(({ id, cut, pieces, weightKg, supplier, tempC, useBy, code, at, by }) => ({
+      ...{ id, cut, name: cuts.get(cut) ?? { en: cut }, pieces, weightKg, supplier },
+      ...{ tempC, useBy, code, at, by: personIn(kitchen, by) },
+    }));
+}
+
+function serviceRows(state: DayState): ServiceRow[] {
+  const { built, catalogue } = state.plan ?? {};
+  return (built?.services ?? []).map(({ id, name, opensAt, closesAt, demand }) => ({
+    ...{ id, name, opensAt, closesAt },
+    dishes: demand.map(({ dish }) => ({
+      dish,
+      name: catalogue?.dishes.find((each) => each.id === dish)?.name ?? { en: dish },
+      sold: soldAt(state, id, dish),
+    })),
+  }));
+}
