@@ -10,9 +10,15 @@ import './choice-strip.ts';
 import './note-pad.ts';
 import { Part } from './part.ts';
 import './people-row.ts';
+import { seenChoices } from './seen-choices.ts';
 
 /** A tap on this line that the hub refused. */
-export type LineRefusal = { readonly id: CommandId; readonly refusal: Refusal };
+export type LineRefusal = {
+  readonly id: CommandId;
+  readonly refusal: Refusal;
+  /** How many refusals nobody has read yet on the whole screen, this one among them. */
+  readonly unread: number;
+};
 
 /** What a line can open in place of its small rows. */
 export type Strip = 'late' | 'who' | 'note';
@@ -22,7 +28,7 @@ const LATE_MIN = [5, 10, 15];
 /**
  * What is opened in a line, where the finger is: how much later, to whom, a note; or why a tap was
  * refused, which comes first. It asks for what is chosen (`ask`), tells what to show instead
- * (`show`) and which refusal was read (`seen`).
+ * (`show`), which refusal was read (`seen`), or that all were (`all-seen`).
  */
 @customElement('line-strip')
 export class LineStrip extends Part {
@@ -71,10 +77,10 @@ export class LineStrip extends Part {
     }
   }
 
-  #refusal({ id, refusal }: LineRefusal) {
-    const choices = [{ label: this.words.seen, choose: () => this.tell('seen', id) }];
+  #refusal(refused: LineRefusal) {
+    const choices = seenChoices(refused, this.words, (name, id) => this.tell(name, id));
     return html`<div class="refused">
-      <span>${sayRefusal(refusal, this.say)}</span>
+      <span>${sayRefusal(refused.refusal, this.say)}</span>
       ${this.#choices(this.words.seen, choices)}
     </div>`;
   }

@@ -7,12 +7,15 @@ import { clockTime, sayRefusal } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './choice-strip.ts';
 import { Part } from './part.ts';
+import { seenChoices } from './seen-choices.ts';
 
 /** A refused tap whose line is not on the page. */
 export type StrayRefusal = {
   readonly id: CommandId;
   readonly title: string;
   readonly refusal: Refusal;
+  /** How many refusals nobody has read yet, this one among them. */
+  readonly unread: number;
 };
 
 /**
@@ -74,9 +77,10 @@ export class WallNotice extends Part {
       ${stray ? this.#stray(stray) : nothing}`;
   }
 
-  #stray({ id, title, refusal }: StrayRefusal) {
+  #stray(stray: StrayRefusal) {
     const { words, say } = this;
-    const choices = [{ label: words.seen, choose: () => this.tell('seen', id) }];
+    const { title, refusal } = stray;
+    const choices = seenChoices(stray, words, (name, id) => this.tell(name, id));
     return html`<p class="stray">
       <span>${words.refusedTap(title, sayRefusal(refusal, say))}</span>
       <choice-strip .say=${say} .name=${words.seen} .choices=${choices}></choice-strip>

@@ -5,6 +5,7 @@ import type { Drawn, Mark, View } from '../../shared/view/index.ts';
 import { drawnView } from '../../shared/view/index.ts';
 import type { Language, Say } from '../../shared/words/index.ts';
 import type { Sync, SyncState } from '../sync/index.ts';
+import { OvertakenRefusals } from './overtaken.ts';
 
 const TICK_MS = 1000;
 
@@ -17,6 +18,7 @@ export class DayController<V extends View> implements ReactiveController {
   readonly #host: ReactiveControllerHost;
   readonly #language: Language;
   readonly #isOurs: (view: View) => view is V;
+  readonly #overtaken: OvertakenRefusals;
   #stop: () => void = () => {};
   #ticking: ReturnType<typeof setInterval> | undefined;
 
@@ -28,17 +30,23 @@ export class DayController<V extends View> implements ReactiveController {
     this.sync = parts.sync;
     this.#language = parts.language;
     this.#isOurs = parts.isOurs;
+    this.#overtaken = new OvertakenRefusals(parts.sync);
     host.addController(this);
   }
 
   hostConnected(): void {
     this.#stop = this.sync.subscribe(() => this.#host.requestUpdate());
-    this.#ticking = setInterval(() => this.#host.requestUpdate(), TICK_MS);
+    this.#ticking = setInterval(() => this.#tick(), TICK_MS);
   }
 
   hostDisconnected(): void {
     this.#stop();
     clearInterval(this.#ticking);
+  }
+
+  #tick(): void {
+    this.#overtaken.drop(performance.now());
+    this.#host.requestUpdate();
   }
 
   get state(): SyncState {

@@ -5,7 +5,7 @@ import type { Say } from '../../shared/words/index.ts';
 import '../parts/news-line.ts';
 import '../parts/wall-notice.ts';
 import type { Sync } from '../sync/index.ts';
-import { saidOf, strayRefusal } from './refusals.ts';
+import { readAll, saidOf, strayRefusal } from './refusals.ts';
 
 /** So long news stand on a screen that hears no hub; the hub takes them off by itself. */
 const NEWS_MS = 600_000;
@@ -28,6 +28,7 @@ export function notice(page: Pick<StationPage, 'now'>, { sync, say }: Shown) {
     .stray=${strayRefusal(sync.state, shown, say)}
     .said=${saidOf(sync.state, say)}
     @seen=${({ detail }: CustomEvent<CommandId>) => sync.seen(detail)}
+    @all-seen=${() => readAll(sync)}
   ></wall-notice>
     <news-line
       .say=${say}

@@ -4,12 +4,13 @@ import type { Say } from '../../shared/words/index.ts';
 import { clockTime, sayRefusal, textIn, ui } from '../../shared/words/index.ts';
 import type { LineRefusal } from '../parts/line-strip.ts';
 import type { StrayRefusal } from '../parts/wall-notice.ts';
-import type { RefusedTap, SyncState } from '../sync/index.ts';
+import type { RefusedTap, Sync, SyncState } from '../sync/index.ts';
 
 /** The first unread refusal of a tap on this task. */
 export function refusalOf({ refused }: SyncState, task: TaskId): LineRefusal | null {
   const found = refused.find((tap) => taskOf(tap) === task);
-  return found ? { id: found.command.id, refusal: found.refusal } : null;
+  if (!found) return null;
+  return { id: found.command.id, refusal: found.refusal, unread: refused.length };
 }
 
 /**
@@ -28,7 +29,12 @@ export function strayRefusal(
   const title = task
     ? textIn(task.title, say)
     : words.tapAt(clockTime(stray.command.tappedAt, say));
-  return { id: stray.command.id, title, refusal: stray.refusal };
+  return { id: stray.command.id, title, refusal: stray.refusal, unread: refused.length };
+}
+
+/** Somebody has read them all. */
+export function readAll(sync: Sync): void {
+  for (const { command } of sync.state.refused) sync.seen(command.id);
 }
 
 /** The newest unread refusal as a sentence. */

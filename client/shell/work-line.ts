@@ -6,7 +6,7 @@ import type { Say } from '../../shared/words/index.ts';
 import '../parts/now-line.ts';
 import type { Sync } from '../sync/index.ts';
 import { markOf } from './day-controller.ts';
-import { refusalOf } from './refusals.ts';
+import { readAll, refusalOf } from './refusals.ts';
 import type { Touched } from './touched.ts';
 
 /** What a wall hands to its lines. */
@@ -45,5 +45,6 @@ export function workLine(
     ?brief=${brief}
     @ask=${act}
     @seen=${({ detail }: CustomEvent<CommandId>) => sync.seen(detail)}
+    @all-seen=${() => readAll(sync)}
   ></now-line>`;
 }

@@ -51,6 +51,7 @@ export { type Drawn, type Mark, overlay, type PendingTap } from './overlay.ts';
 export { loadMark } from './overlay-smokers.ts';
 export { type LeftInPan, type PassLine, passLine } from './pass-page.ts';
 export type { PassDish, PassPan, PassService, PassView } from './pass-view.ts';
+export { isOvertaken } from './overtaken.ts';
 export { type PitRule, pitRule, shareOf } from './pit-rule.ts';
 export { type Came, deliveryTyped, type PullRow } from './pull-rows.ts';
 export { type RuledMinutes, ruledMinutes } from './ruled-minutes.ts';

@@ -14,6 +14,7 @@ export const interfaceEnglish: Interface = {
   keep: 'keep',
   close: 'close',
   seen: 'seen',
+  allSeen: (count) => `all ${count} seen`,
   laterBy: (minutes) => `+${minutes} min`,
   doneAbout: 'done ≈',
   doneAt: 'done',

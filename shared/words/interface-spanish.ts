@@ -14,6 +14,7 @@ export const interfaceSpanish: Interface = {
   keep: 'guardar',
   close: 'cerrar',
   seen: 'visto',
+  allSeen: (count) => `los ${count}, vistos`,
   laterBy: (minutes) => `+${minutes} min`,
   doneAbout: 'lista ≈',
   doneAt: 'hecha',

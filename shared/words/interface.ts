@@ -16,6 +16,8 @@ export type Interface = {
   readonly keep: string;
   readonly close: string;
   readonly seen: string;
+  /** Of all the refusals that nobody has read yet. */
+  allSeen(count: number): string;
   laterBy(minutes: number): string;
   readonly doneAbout: string;
 

@@ -121,7 +121,7 @@ describe('a line under Now', () => {
 
   it('says why a tap was refused until it is read', async () => {
     const id = 'tap-1' as CommandId;
-    const refused = { id, refusal: { rule: 'not-started' } } as const;
+    const refused = { id, refusal: { rule: 'not-started' }, unread: 1 } as const;
     const { element } = await line(squareRibs, { refused });
     const read: CommandId[] = [];
     element.addEventListener('seen', (event) => read.push((event as CustomEvent).detail));

@@ -1,0 +1,101 @@
+// @vitest-environment happy-dom
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { StationWall } from '../../../client/station/station-wall.ts';
+import type { Sync } from '../../../client/sync/index.ts';
+import type { CommandId, ScreenId, TaskId } from '../../../shared/kernel/index.ts';
+import type { Refusal, StationView } from '../../../shared/view/index.ts';
+import type { Language } from '../../../shared/words/index.ts';
+import { buttonsOf, drawn, saidOn, tap, tapsWrittenDown } from '../fingers.ts';
+import { injectShoulders, NOW, rubRibs, squareRibs, stationView } from '../fixtures.ts';
+
+type Tap = Sync['state']['refused'][number];
+
+const refused = (task: TaskId, refusal: Refusal, kind: 'start' | 'finish' = 'start'): Tap => ({
+  command: {
+    kind,
+    task,
+    id: `tap on ${task}` as CommandId,
+    personId: null,
+    screenId: 'a-screen' as ScreenId,
+    tappedAt: NOW,
+  },
+  refusal,
+});
+
+const notHere = { rule: 'not-this-screens' } as const;
+
+/** A wall with these refusals, which go once they are read. */
+async function wall(
+  taps: readonly Tap[],
+  view: StationView = stationView,
+  language: Language = 'en',
+) {
+  const { sync } = tapsWrittenDown({ view, refused: taps });
+  const state = sync.state as { view: StationView; refused: readonly Tap[] };
+  const element = Object.assign(new StationWall(), { sync, language });
+  sync.seen = (id) => {
+    state.refused = state.refused.filter(({ command }) => command.id !== id);
+    element.requestUpdate();
+  };
+  document.body.append(element);
+  await drawn();
+  const passes = async (ms: number) => {
+    vi.advanceTimersByTime(ms);
+    await drawn();
+  };
+  return { element, state, passes };
+}
+
+const names = (element: Element) => buttonsOf(element).map(([name]) => name);
+
+beforeEach(() => vi.useFakeTimers({ toFake: ['setInterval', 'setTimeout', 'performance'] }));
+afterEach(() => {
+  vi.useRealTimers();
+  document.body.replaceChildren();
+});
+
+describe('taps that were refused', () => {
+  const three = [rubRibs, injectShoulders, squareRibs].map(({ id }) => refused(id, notHere));
+
+  it('are read one by one, or all of them with one tap', async () => {
+    const { element, state } = await wall(three);
+    await tap(element, 'seen');
+    expect(state.refused).toHaveLength(2);
+    await tap(element, 'all 2 seen');
+    expect(state.refused).toEqual([]);
+    expect(names(element).some((name) => /seen/.test(name))).toBe(false);
+  });
+
+  it('have one box where there is one', async () => {
+    const { element } = await wall(three.slice(0, 1));
+    expect(names(element).filter((name) => /seen/.test(name))).toEqual(['seen']);
+  });
+
+  it('have both boxes in Spanish', async () => {
+    const { element } = await wall(three, stationView, 'es');
+    expect(names(element)).toEqual(expect.arrayContaining(['visto', 'los 3, vistos']));
+  });
+
+  it('go by themselves once they say nothing more, with time to read them', async () => {
+    const start = refused(rubRibs.id, notHere);
+    const { element, state, passes } = await wall([start]);
+    expect(saidOn(element)).toContain('This screen may not do that');
+    await passes(60_000);
+    expect(state.refused).toHaveLength(1);
+    const begun = stationView.tasks.map((task) =>
+      task.id === rubRibs.id ? { ...task, state: 'running' as const } : task,
+    );
+    state.view = { ...stationView, tasks: begun };
+    await passes(1_000);
+    expect(state.refused).toEqual([]);
+    expect(saidOn(element)).not.toContain('This screen may not do that');
+  });
+
+  it('stand so long as it takes to read them, also where they say nothing from the first', async () => {
+    const { state, passes } = await wall([refused(squareRibs.id, notHere)]);
+    await passes(15_000);
+    expect(state.refused).toHaveLength(1);
+    await passes(10_000);
+    expect(state.refused).toEqual([]);
+  });
+});
