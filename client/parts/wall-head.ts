@@ -1,5 +1,5 @@
 import { css, html } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { ServiceOutlook } from '../../shared/view/index.ts';
@@ -10,7 +10,10 @@ import './clock-time.ts';
 import { Part } from './part.ts';
 import './service-line.ts';
 
-/** The head of a wall: what it shows, how the service nearest to its limit stands, and the time. */
+/**
+ * The head of a wall: what it shows, how the service nearest to its limit stands, and the time. Its
+ * name opens boxes under it, and closes them (`toggle`).
+ */
 @customElement('wall-head')
 export class WallHead extends Part {
   static override styles = [
@@ -73,13 +76,11 @@ export class WallHead extends Part {
   /** Boxes beside those that every wall has; where they answer a question, they stand alone. */
   @property({ attribute: false }) others: readonly Choice[] = [];
   @property() asks = '';
-  @state() private isOpen = false;
+  @property({ type: Boolean }) open = false;
 
   protected override draw() {
     const { say, words } = this;
-    const toggle = () => {
-      this.isOpen = !this.isOpen;
-    };
+    const toggle = () => this.tell('toggle', null);
     const always = [
       { label: words.otherScreen, choose: () => location.assign('/') },
       { label: words.close, choose: toggle, leaves: true },
@@ -87,12 +88,12 @@ export class WallHead extends Part {
     const choices = this.asks === '' ? [...this.others, ...always] : this.others;
     const name = this.asks || this.name;
     return html`<h1>
-        <button aria-expanded=${this.isOpen} @click=${toggle}>${this.name}</button>
+        <button aria-expanded=${this.open} @click=${toggle}>${this.name}</button>
       </h1>
       <service-line .say=${say} .outlook=${this.outlook}></service-line>
       <clock-time .say=${say} .at=${this.now}></clock-time>
       ${
-        this.isOpen
+        this.open
           ? html`${this.asks ? html`<p>${this.asks}</p>` : null}
               <choice-strip .say=${say} .name=${name} .choices=${choices}></choice-strip>`
           : null

@@ -113,6 +113,8 @@ export class PassWall extends Part {
         ${this.#page(drawn, columns > 1)}
       </main>`;
   }
+        ?open=${crew.isOpen}
+        @toggle=${this.#crew.toggle}
 
   #name(view: PassView | null): string {
     const { pass } = passWords[this.say.language];

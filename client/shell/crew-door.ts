@@ -1,48 +1,65 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import type { PersonId } from '../../shared/kernel/index.ts';
-import type { Person, View } from '../../shared/view/index.ts';
+import type { Intent, Person, View } from '../../shared/view/index.ts';
 import { clockTime, type Say, ui } from '../../shared/words/index.ts';
 import type { Choice } from '../parts/choice-strip.ts';
 import type { Sync } from '../sync/index.ts';
 import { backChoices } from './back-choices.ts';
 
 /** What the head of a wall offers, and what it asks where a box was tapped that asks further. */
-export type CrewOffer = { readonly asks: string; readonly choices: readonly Choice[] };
+export type CrewOffer = {
+  readonly isOpen: boolean;
+  readonly asks: string;
+  readonly choices: readonly Choice[];
+};
 
-const NOTHING: CrewOffer = { asks: '', choices: [] };
+/** A strip that nobody taps closes again, so that it hides nothing. */
+const STRIP_MS = 30_000;
 
 /**
- * Who goes out, till when, and comes in again. Whoever is named first is asked when that is;
- * nothing is kept before.
+ * The strip under the head of a wall: who goes out, till when, and comes in again. Whoever is named
+ * first is asked when that is; nothing is kept before. It closes once something was taken, and
+ * where another screen has said meanwhile what it asks.
  */
 export class CrewDoor implements ReactiveController {
   readonly #host: ReactiveControllerHost;
-  #leaving: PersonId | null = null;
+  #isOpen = false;
+  /** Who is asked about, as they were when that was asked. */
+  #leaving: Person | null = null;
+  #closing: ReturnType<typeof setTimeout> | undefined;
 
   constructor(host: ReactiveControllerHost) {
     this.#host = host;
     host.addController(this);
   }
 
-  hostConnected(): void {}
+  hostDisconnected(): void {
+    clearTimeout(this.#closing);
+  }
+
+  readonly toggle = (): void => this.#become({ isOpen: !this.#isOpen });
 
   offer(view: View | null, sync: Sync, say: Say): CrewOffer {
-    if (!view) return NOTHING;
-    const leaving = view.people.find(({ id }) => id === this.#leaving);
-    if (leaving) return this.#when(leaving, view, { sync, say });
+    if (!view) return { isOpen: this.#isOpen, asks: '', choices: [] };
+    const asked = this.#leaving;
+    const leaving = view.people.find(({ id }) => id === asked?.id);
+    if (asked && leaving && isSame(asked, leaving)) return this.#when(leaving, view, { sync, say });
+    if (asked) this.#become({ isOpen: false });
     const choices = view.people
       .filter(({ onShift, isOut }) => onShift || isOut)
       .flatMap((person) => this.#boxes(person, { sync, say }));
-    return { asks: '', choices };
+    return { isOpen: this.#isOpen, asks: '', choices };
   }
 
-  #boxes({ id: hand, name, isOut, backAt }: Person, { sync, say }: Way): Choice[] {
+  #boxes(person: Person, { sync, say }: Way): Choice[] {
+    const { id: hand, name, isOut, backAt } = person;
     const words = ui[say.language];
-    if (!isOut) return [{ label: words.goesOut(name), choose: () => this.#ask(hand) }];
+    const ask = () => this.#become({ isOpen: true, leaving: person });
+    if (!isOut) return [{ label: words.goesOut(name), choose: ask }];
     const at = backAt === null ? null : clockTime(backAt, say);
+    const comesIn = () => this.#take(sync, { kind: 'handIn', hand });
     return [
-      { label: words.comesIn(name), choose: () => void sync.tap({ kind: 'handIn', hand }) },
-      { label: words.backAt(name, at), choose: () => this.#ask(hand) },
+      { label: words.comesIn(name), choose: comesIn },
+      { label: words.backAt(name, at), choose: ask },
     ];
   }
 
@@ -52,19 +69,30 @@ export class CrewDoor implements ReactiveController {
       now: sync.hubNow(),
       endsAt,
       say,
-      choose: (backAt) => {
-        sync.tap({ kind: 'handOut', hand, backAt });
-        this.#ask(null);
-      },
+      choose: (backAt) => this.#take(sync, { kind: 'handOut', hand, backAt }),
     });
-    const leave = { label: words.leaveIt, choose: () => this.#ask(null), leaves: true };
-    return { asks: words.whenBack(name), choices: [...choices, leave] };
+    const close = () => this.#become({ isOpen: false });
+    const leave = { label: words.leaveIt, choose: close, leaves: true };
+    const asks = words.whenBack(name);
+    return { isOpen: this.#isOpen, asks, choices: [...choices, leave] };
   }
 
-  #ask(hand: PersonId | null): void {
-    this.#leaving = hand;
+  #take(sync: Sync, intent: Intent): void {
+    // Closed before the tap is drawn: what it changes is no news to this strip.
+    this.#become({ isOpen: false });
+    sync.tap(intent);
+  }
+
+  #become({ isOpen, leaving = null }: { isOpen: boolean; leaving?: Person | null }): void {
+    this.#isOpen = isOpen;
+    this.#leaving = leaving;
+    clearTimeout(this.#closing);
+    if (isOpen) this.#closing = setTimeout(() => this.#become({ isOpen: false }), STRIP_MS);
     this.#host.requestUpdate();
   }
 }
 
 type Way = { readonly sync: Sync; readonly say: Say };
+
+const isSame = (a: Person, b: Person) =>
+  a.isOut === b.isOut && a.backAt === b.backAt && a.onShift === b.onShift;

@@ -90,6 +90,8 @@ export class SmokerWall extends Part {
         .now=${this.sync.hubNow()}
         .others=${crew.choices}
         .asks=${crew.asks}
+        ?open=${crew.isOpen}
+        @toggle=${this.#crew.toggle}
         ?narrow=${this.narrow}
       ></wall-head>
       ${drawn ? this.#page(drawn) : this.#nothing()}`;

@@ -109,6 +109,8 @@ export class StationWall extends Part {
       .now=${this.sync.hubNow()}
       .others=${crew.choices}
       .asks=${crew.asks}
+      ?open=${crew.isOpen}
+      @toggle=${this.#crew.toggle}
       ?narrow=${narrow}
       ?tight=${isTight(this.#size.seen)}
     ></wall-head>`;

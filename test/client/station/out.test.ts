@@ -1,5 +1,5 @@
 // @vitest-environment happy-dom
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { StationWall } from '../../../client/station/station-wall.ts';
 import type { StationView } from '../../../shared/view/index.ts';
 import type { Language } from '../../../shared/words/index.ts';
@@ -8,11 +8,17 @@ import { at, stationView, theo } from '../fixtures.ts';
 
 async function wall(view: StationView = stationView, language: Language = 'en') {
   const { sync, taps } = tapsWrittenDown({ view });
+  const state = sync.state as { view: StationView };
   const element = Object.assign(new StationWall(), { sync, language });
+  const shows = async (next: StationView) => {
+    state.view = next;
+    element.requestUpdate();
+    await drawn();
+  };
   document.body.append(element);
   await drawn();
   await tap(element, 'Trim table');
-  return { element, taps };
+  return { element, taps, shows };
 }
 
 const withTheo = (backAt: StationView['endsAt'] | null): StationView => ({
@@ -24,7 +30,10 @@ const withTheo = (backAt: StationView['endsAt'] | null): StationView => ({
 
 const names = (element: Element) => buttonsOf(element).map(([name]) => name);
 
-afterEach(() => document.body.replaceChildren());
+afterEach(() => {
+  vi.useRealTimers();
+  document.body.replaceChildren();
+});
 
 describe('a hand that goes out, at a wall', () => {
   it('is asked when it is thought to be back before anything is kept', async () => {
@@ -41,12 +50,35 @@ describe('a hand that goes out, at a wall', () => {
     ['1 h', at(60)],
     ['rest of the day · 20:42', stationView.endsAt],
     ['nobody knows', null],
-  ])('is back after %s', async (box, backAt) => {
+  ])('is back after %s, and the strip is gone with it', async (box, backAt) => {
     const { element, taps } = await wall();
     await tap(element, 'Theo goes out');
     await tap(element, box);
     expect(taps).toMatchObject([{ kind: 'handOut', hand: theo, backAt }]);
+    expect(saidOn(element)).not.toContain('back when?');
+    expect(names(element).some((name) => / goes out$|^leave it$/.test(name))).toBe(false);
+    await tap(element, 'Trim table');
     expect(names(element)).toContain('Ines goes out');
+  });
+
+  it('is asked no more once another screen has said it', async () => {
+    const { element, shows } = await wall();
+    await tap(element, 'Theo goes out');
+    await shows({ ...stationView, seq: 41 });
+    expect(saidOn(element)).toContain('Theo: back when?');
+    await shows(withTheo(at(120)));
+    expect(saidOn(element)).not.toContain('back when?');
+    expect(names(element)).not.toContain('30 min · 11:12');
+  });
+
+  it('is asked no more when nobody has answered for a while', async () => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'setInterval'] });
+    const { element, taps } = await wall();
+    await tap(element, 'Theo goes out');
+    vi.advanceTimersByTime(31_000);
+    await drawn();
+    expect(saidOn(element)).not.toContain('back when?');
+    expect(taps).toEqual([]);
   });
 
   it('is left where it is with one tap', async () => {
@@ -60,6 +92,7 @@ describe('a hand that goes out, at a wall', () => {
     const { element, taps } = await wall(withTheo(at(30)));
     await tap(element, 'Theo back: 11:12');
     await tap(element, '2 h');
+    await tap(element, 'Trim table');
     await tap(element, 'Theo is in again');
     expect(taps).toMatchObject([
       { kind: 'handOut', hand: theo, backAt: at(120) },
