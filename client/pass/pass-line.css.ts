@@ -2,6 +2,7 @@ import { css } from 'lit';
 
 export const passLineStyles = css`
   :host {
+    position: relative;
     display: grid;
     grid-template-columns: minmax(0, 1.2fr) 5.7em minmax(0, 1fr) auto;
     align-items: center;

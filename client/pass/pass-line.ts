@@ -52,15 +52,16 @@ export class PassLine extends Part {
   #inShort(line: Line) {
     const { say } = this;
     const words = passWords[say.language];
-    const { dish, ready, held, pans, next, runsOut } = line;
-    const presses = runsOut !== null || dish.soldOutAt !== null || this.#mustCut(line);
+    const { dish, ready, held, pans, next, runsOut, empty } = line;
+    const isOver = dish.soldOutAt !== null || empty === 'after';
+    const presses = runsOut !== null || isOver || this.#mustCut(line);
     const first = pans[0];
     return html`<h2>${textIn(dish.name, say)}</h2>
       <div class="ready"><b>${ready}</b> ${words.ready}</div>
       <div class="then">
         ${presses ? this.#outcome(line) : nothing} ${first ? this.#pan(first) : nothing}
         ${held > 0 ? html`<span>${words.toCut(held)}</span>` : nothing}
-        ${next ? this.#lands(next) : nothing}
+        ${next ? this.#lands(next, line) : nothing}
         ${dish.sold > 0 ? html`<span class="soft">${words.sold(dish.sold)}</span>` : nothing}
       </div>
       <slot></slot>`;
@@ -95,22 +96,27 @@ export class PassLine extends Part {
   #outcome(line: Line) {
     const { say } = this;
     const words = passWords[say.language];
-    const { runsOut, dish } = line;
+    const { runsOut, dish, empty } = line;
     const mind = (said: string) => html`<span class="mind">${said}</span>`;
     if (dish.soldOutAt !== null) return mind(words.soldOutSince(clockTime(dish.soldOutAt, say)));
     if (this.#mustCut(line)) return mind(words.cutNow);
-    if (!runsOut) return html`<span class="soft">${words.lasts}</span>`;
-    return mind(words.runsOut(clockTime(runsOut.at, say), runsOut.missing));
+    if (!runsOut) {
+      return html`<span class="soft">${empty ? words.empty[empty] : words.lasts}</span>`;
+    }
+    const { at, missing } = runsOut;
+    return mind((empty ? words.shortFrom : words.runsOut)(clockTime(at, say), missing));
   }
 
-  #next({ next }: Line) {
-    if (next) return html`<p>${this.#lands(next)}</p>`;
+  #next(line: Line) {
+    const { next } = line;
+    if (next) return html`<p>${this.#lands(next, line)}</p>`;
     return html`<p class="soft">${passWords[this.say.language].noNext}</p>`;
   }
 
-  #lands({ readyLowAt, readyHighAt, portions }: PassPan) {
+  #lands({ readyLowAt, readyHighAt, portions }: PassPan, { empty }: Line) {
+    const { first, next } = passWords[this.say.language];
     const when = clockRange(readyLowAt, readyHighAt, this.say);
-    return html`<span>${passWords[this.say.language].next(portions, when)}</span>`;
+    return html`<span>${(empty === 'before' ? first : next)(portions, when)}</span>`;
   }
 
   #mustCut({ ready, held, dish }: Line): boolean {

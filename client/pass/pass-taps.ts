@@ -9,9 +9,14 @@ import { base } from '../theme/index.ts';
 
 const STEPS = [1, 5] as const;
 
+/** A strip that nobody taps closes again, so that it hides nothing. */
+const STRIP_MS = 20_000;
+
 /**
- * The places to tap of a dish: what is rarer, and so many more sold. Undo takes the first place for
- * some seconds, beside where the finger was, and grows away from it. Asks (`ask`) and tells `undo`.
+ * The places to tap of a dish: what is rarer, and so many more sold, as far as so many stand ready.
+ * Undo takes the first place for some seconds, beside where the finger was. Nothing else moves for
+ * it, nor for the strip of what is rarer, which lies over the lines beside. Asks (`ask`) and tells
+ * `undo`.
  */
 @customElement('pass-taps')
 export class PassTaps extends Part {
@@ -49,21 +54,43 @@ export class PassTaps extends Part {
         border-style: double;
         border-width: max(4px, var(--heavy));
       }
+      .box:disabled {
+        border-color: var(--pencil);
+        color: var(--pencil);
+        cursor: default;
+      }
+      /* As wide as its wider word, whichever of them it shows. */
+      .first {
+        display: grid;
+        place-items: center;
+      }
+      .first > * {
+        grid-area: 1 / 1;
+      }
       .undo {
         border-width: var(--heavy);
       }
+      .undo > :last-child,
+      .more > :first-child {
+        visibility: hidden;
+      }
       choice-strip {
-        grid-column: 1 / -1;
+        position: absolute;
+        z-index: 2;
+        inset: 100% 0 auto 0;
         justify-content: flex-end;
-        padding: 8px var(--edge) 8px 0;
+        padding: 8px var(--edge) 8px 8px;
+        background: var(--ground);
+        border: solid var(--ink);
+        border-width: var(--line) 0;
         font-size: var(--small);
+      }
+      :host([up]) choice-strip {
+        inset: auto 0 100% 0;
       }
       :host([narrow]) .boxes {
         grid-column: 1 / -1;
         padding: 0.2em 0;
-      }
-      :host([narrow]) choice-strip {
-        padding-right: 0;
       }
     `,
   ];
@@ -75,63 +102,61 @@ export class PassTaps extends Part {
   @property({ type: Boolean, reflect: true }) narrow = false;
   /** In one of two columns there is room for one of the steps; the other is behind the dots. */
   @property({ type: Boolean, reflect: true }) short = false;
+  /** The strip opens over the lines above: below are none. */
+  @property({ type: Boolean, reflect: true }) up = false;
   @state() private isOpen = false;
+
+  #closing: ReturnType<typeof setTimeout> | undefined;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.#closing);
+  }
 
   protected override draw() {
     const { line } = this;
     if (!line) return nothing;
     const name = textIn(line.dish.name, this.say);
-    const { words } = this;
     return html`<div class="boxes">
-        ${
-          this.undoable
-            ? html`<button
-                class="box undo"
-                aria-label="${words.undo}: ${name}"
-                @click=${this.#undo}
-              >
-                ${words.undo}
-              </button>`
-            : this.#more(name)
-        }
+        ${this.#first(name)}
         ${(this.short ? STEPS.slice(0, 1) : STEPS).map((step) => this.#step(line, step, name))}
       </div>
       ${this.isOpen ? this.#strip(line, name) : nothing}`;
   }
 
-  #step({ dish }: PassLine, step: number, name: string) {
+  #step({ dish, ready }: PassLine, step: number, name: string) {
     const words = passWords[this.say.language];
     const count = () => this.#ask({ kind: 'sold', dish: dish.dish, sold: dish.sold + step });
     return html`<button
       class="box ${this.mark ?? ''}"
       aria-label=${words.soldMore(step, name)}
+      ?disabled=${step > ready}
       @click=${count}
     >
       +${step}
     </button>`;
   }
 
-  #more(name: string) {
+  #first(name: string) {
     const { more } = passWords[this.say.language];
-    const toggle = () => {
-      this.isOpen = !this.isOpen;
-    };
+    const { undo } = this.words;
+    const [kind, said, tapped] = this.undoable
+      ? ['undo', undo, () => this.tell('undo', null)]
+      : ['more', more, () => this.#show(!this.isOpen)];
     return html`<button
-      class="box"
-      aria-expanded=${this.isOpen}
-      aria-label="${more}: ${name}"
-      @click=${toggle}
+      class="box first ${kind}"
+      aria-expanded=${this.undoable ? nothing : this.isOpen}
+      aria-label="${said}: ${name}"
+      @click=${tapped}
     >
-      …
+      <span>${undo}</span><span>…</span>
     </button>`;
   }
 
-  #strip({ pans, dish }: PassLine, name: string) {
+  #strip({ pans, dish, ready }: PassLine, name: string) {
     const { say } = this;
     const words = passWords[say.language];
-    const close = () => {
-      this.isOpen = false;
-    };
+    const close = () => this.#show(false);
     const empty = pans.map(({ pan, left }) => ({
       label: words.panEmpty(left, pan.heldUntil && clockTime(pan.heldUntil, say)),
       choose: () => this.#ask({ kind: 'panEmpty', batch: pan.batch }),
@@ -144,7 +169,8 @@ export class PassTaps extends Part {
       label: words.soldOut,
       choose: () => this.#ask({ kind: 'soldOut', dish: dish.dish }),
     };
-    const steps = STEPS.slice(this.short ? 1 : STEPS.length).map((step) => ({
+    const behind = STEPS.slice(this.short ? 1 : STEPS.length).filter((step) => step <= ready);
+    const steps = behind.map((step) => ({
       label: `+${step}`,
       name: words.soldMore(step, name),
       choose: () => this.#ask({ kind: 'sold', dish: dish.dish, sold: dish.sold + step }),
@@ -159,13 +185,17 @@ export class PassTaps extends Part {
     return html`<choice-strip .say=${say} .name=${name} .choices=${choices}></choice-strip>`;
   }
 
+  #show(isOpen: boolean): void {
+    this.isOpen = isOpen;
+    clearTimeout(this.#closing);
+    if (isOpen) this.#closing = setTimeout(() => this.#show(false), STRIP_MS);
+  }
+
   #ask(asked: Asked): void {
-    this.isOpen = false;
+    this.#show(false);
     if (asked.kind === 'panEmpty') this.ask(asked);
     else if (this.service) this.ask({ ...asked, service: this.service });
   }
-
-  readonly #undo = () => this.tell('undo', null);
 }
 
 type PassIntent = Extract<Intent, { kind: 'sold' | 'soldOut' | 'panEmpty' }>;

@@ -31,7 +31,7 @@ export class PassWall extends Part {
     css`
       :host {
         display: grid;
-        grid-template-rows: auto auto minmax(0, 1fr);
+        grid-template-rows: auto minmax(0, 1fr) auto;
         height: 100dvh;
         background: var(--ground);
       }
@@ -51,6 +51,11 @@ export class PassWall extends Part {
           minmax(min-content, calc(84px * var(--arcmin)))
         );
       }
+      /* News come and go under the lines, in room that is kept for them: no line moves. */
+      .over {
+        min-height: calc(58px * var(--arcmin));
+        align-content: end;
+      }
       .quiet {
         padding: var(--edge);
         font-weight: 700;
@@ -58,7 +63,14 @@ export class PassWall extends Part {
       :host([narrow]) {
         height: auto;
         min-height: 100dvh;
-        grid-template-rows: auto auto 1fr;
+        grid-template-rows: auto 1fr auto;
+      }
+      :host([narrow]) .over {
+        position: sticky;
+        bottom: 0;
+        min-height: 0;
+        background: var(--ground);
+        z-index: 3;
       }
     `,
   ];
@@ -101,20 +113,20 @@ export class PassWall extends Part {
         .now=${this.sync.hubNow()}
         .others=${crew.choices}
         .asks=${crew.asks}
+        ?open=${crew.isOpen}
+        @toggle=${this.#crew.toggle}
         ?narrow=${this.narrow}
       ></wall-head>
-      ${notice({ now: [] }, this)}
       <main
         tabindex="0"
         class=${columns > 1 ? 'two' : ''}
         aria-label=${this.#name(view)}
         ${styled({ '--lines': `${Math.ceil((view?.dishes.length ?? 1) / columns)}` })}
       >
-        ${this.#page(drawn, columns > 1)}
-      </main>`;
+        ${this.#page(drawn, columns)}
+      </main>
+      ${notice({ now: [] }, this)}`;
   }
-        ?open=${crew.isOpen}
-        @toggle=${this.#crew.toggle}
 
   #name(view: PassView | null): string {
     const { pass } = passWords[this.say.language];
@@ -123,7 +135,7 @@ export class PassWall extends Part {
     return `${pass} · ${textIn(name, this.say)} ${clockRange(opensAt, closesAt, this.say)}`;
   }
 
-  #page(drawn: Drawn<PassView> | null, short: boolean) {
+  #page(drawn: Drawn<PassView> | null, columns: number) {
     const { blank } = this.sync.state;
     if (!drawn) {
       return html`<p class="quiet">${blank ? sayRefusal(blank, this.say) : this.words.looking}</p>`;
@@ -131,10 +143,11 @@ export class PassWall extends Part {
     const { service, dishes } = drawn.view;
     if (!service) return html`<p class="quiet">${passWords[this.say.language].noService}</p>`;
     const now = this.sync.hubNow();
+    const [short, lines] = [columns > 1, Math.ceil(dishes.length / columns)];
     return repeat(
       dishes,
       ({ dish }) => dish,
-      (dish) => {
+      (dish, place) => {
         const line = passLine(dish, service, now);
         return html`<pass-line
           .say=${this.say}
@@ -143,13 +156,17 @@ export class PassWall extends Part {
           ?open=${now >= service.opensAt}
           ?narrow=${this.narrow}
           ?short=${short}
-          >${this.#taps(line, service.id, { mark: markOf(drawn, dish.dish), short })}</pass-line
+          >${this.#taps(line, service.id, {
+            mark: markOf(drawn, dish.dish),
+            short,
+            up: place % lines >= lines / 2,
+          })}</pass-line
         >`;
       },
     );
   }
 
-  #taps(line: PassLine, service: ServiceId, { mark, short }: Shown) {
+  #taps(line: PassLine, service: ServiceId, { mark, short, up }: Shown) {
     const { dish } = line.dish;
     const act = ({ detail }: CustomEvent<Intent>) => {
       const { id } = this.sync.tap(detail);
@@ -167,6 +184,7 @@ export class PassWall extends Part {
       .service=${service}
       .mark=${mark}
       ?short=${short}
+      ?up=${up}
       ?narrow=${this.narrow}
       ?undoable=${this.#justDone.has(dish)}
       @ask=${act}
@@ -175,4 +193,4 @@ export class PassWall extends Part {
   }
 }
 
-type Shown = { readonly mark: Mark | null; readonly short: boolean };
+type Shown = { readonly mark: Mark | null; readonly short: boolean; readonly up: boolean };

@@ -9,6 +9,8 @@ export type PassLine = {
   readonly ready: number;
   /** Portions in the cabinet that are still to be cut or set out. */
   readonly held: number;
+  /** Where neither is there: before the first of it, between two batches, or after the last. */
+  readonly empty: 'before' | 'between' | 'after' | null;
   /** What is left, and what must go first comes first. */
   readonly pans: readonly LeftInPan[];
   readonly next: PassPan | null;
@@ -31,10 +33,16 @@ export function passLine(dish: PassDish, service: PassService, now: Instant): Pa
     dish,
     ready: sumOf('ready'),
     held: sumOf('held'),
+    empty: pans.length > 0 ? null : whenEmpty(dish, coming),
     pans,
     next: coming[0] ?? null,
     runsOut: dish.soldOutAt === null ? runsOut({ dish, pans, coming }, service, now) : null,
   };
+}
+
+function whenEmpty({ pans }: PassDish, coming: readonly PassPan[]): PassLine['empty'] {
+  if (coming.length === 0) return 'after';
+  return coming.length === pans.length ? 'before' : 'between';
 }
 
 /** What is left in each pan after what has been sold, and what must go first comes first. */

@@ -10,7 +10,12 @@ export type PassWords = {
   heldFree(portions: number): string;
   holdOver(portions: number): string;
   next(portions: number, when: string): string;
+  /** The same of the first of a dish. */
+  first(portions: number, when: string): string;
   readonly noNext: string;
+  /** Where nothing of a dish stands there: before its first batch, between two, after the last. */
+  readonly empty: Readonly<Record<'before' | 'between' | 'after', string>>;
+  shortFrom(time: string, missing: number): string;
   runsOut(time: string, missing: number): string;
   readonly lasts: string;
   soldOutSince(time: string): string;
@@ -33,7 +38,10 @@ const english: PassWords = {
   heldFree: (portions) => `${portions} without a limit`,
   holdOver: (portions) => `${portions} too long: check`,
   next: (portions, when) => `next ${portions} at ${when}`,
+  first: (portions, when) => `first ${portions} at ${when}`,
   noNext: 'no more to come',
+  empty: { before: 'nothing ready yet', between: 'nothing ready now', after: 'nothing left' },
+  shortFrom: (time, missing) => `${missing} short from ${time}`,
   runsOut: (time, missing) => `out at ${time}, ${missing} short`,
   lasts: 'lasts to the close',
   soldOutSince: (time) => `sold out since ${time}`,
@@ -55,7 +63,10 @@ const spanish: PassWords = {
   heldFree: (portions) => `${portions} sin límite`,
   holdOver: (portions) => `${portions} pasadas: revise`,
   next: (portions, when) => `luego ${portions} a las ${when}`,
+  first: (portions, when) => `primero ${portions} a las ${when}`,
   noNext: 'no viene más',
+  empty: { before: 'aún nada listo', between: 'ahora nada listo', after: 'no queda nada' },
+  shortFrom: (time, missing) => `faltan ${missing} desde ${time}`,
   runsOut: (time, missing) => `se acaba ${time}, faltan ${missing}`,
   lasts: 'alcanza hasta el cierre',
   soldOutSince: (time) => `agotado desde ${time}`,

@@ -91,6 +91,54 @@ describe('the wall of the pass', () => {
     expect(lines[3]).toMatch(/24 ready +24 till 12:12/);
   });
 
+  const coming = { stage: 'coming', heldUntil: null } as const;
+  const soon = { readyAt: at(58), readyLowAt: at(58), readyHighAt: at(58) };
+
+  it('says of a morning that nothing is ready yet and when the first is', async () => {
+    const early = { ...dish('Early', { ...coming, ...soon }), perQuarter: [0, 0, 0, 0] };
+    const short = dish('Short', { ...coming, ...soon });
+    const { element } = await wall([early, short]);
+    const lines = [...(element.shadowRoot?.querySelectorAll('pass-line') ?? [])].map(saidOn);
+    expect(lines[0]).toMatch(/0 ready nothing ready yet first 24 at 11:40/);
+    expect(lines[1]).toMatch(/0 ready \d short from \d\d:\d\d first 24 at 11:40/);
+    expect(lines.join()).not.toMatch(/lasts to the close|out at/);
+  });
+
+  it('says of what is sold out in fact that nothing is left, or when more lands', async () => {
+    const gone = { ...dish('Gone', { portions: 4 }), sold: 4, perQuarter: [0, 0, 0, 0] };
+    const more = { ...gone, dish: 'more' as DishId, name: { en: 'More' } };
+    const pans = [...gone.pans, pan('More', { ...coming, ...soon, batch: 'more-2' as BatchId })];
+    const { element } = await wall([gone, { ...more, pans }]);
+    const lines = [...(element.shadowRoot?.querySelectorAll('pass-line') ?? [])].map(saidOn);
+    expect(lines[0]).toMatch(/0 ready nothing left.*no more to come/);
+    expect(lines[1]).toMatch(/0 ready nothing ready now.*next 24 at 11:40/);
+  });
+
+  const isOff = (element: Element, name: string) =>
+    buttonsOf(element)
+      .find(([each]) => each.startsWith(name))?.[1]
+      .hasAttribute('disabled');
+
+  it('takes no sale of what is not ready, and no more than is', async () => {
+    const { element, taps } = await wall([
+      dish('None', { ...coming, ...soon }),
+      dish('Whole', { stage: 'held' }),
+      dish('Three', { portions: 3 }),
+    ]);
+    const off = ['1 more sold: None', '1 more sold: Whole', '5 more sold: Three'];
+    expect(off.map((name) => isOff(element, name))).toEqual([true, true, true]);
+    expect(isOff(element, '1 more sold: Three')).toBe(false);
+    await tap(element, '1 more sold: None');
+    expect(taps).toEqual([]);
+  });
+
+  it('keeps the larger step from behind the dots where so many are not ready', async () => {
+    const { element } = await wall([dish('Three', { portions: 3 }), ...thirteen.slice(1)]);
+    await tap(element, 'more: Three');
+    expect(names(element)).not.toContain('5 more sold: Three');
+    expect(names(element)).toContain('sold out');
+  });
+
   it('lets a hand go out till a time, as every wall does', async () => {
     const { element, taps } = await wall(thirteen.slice(0, 2));
     await tap(element, 'Pass · Dinner');

@@ -82,6 +82,22 @@ describe('the portions of a dish', () => {
   });
 });
 
+describe('a dish of which nothing stands there', () => {
+  const emptyOf = (...pans: readonly PassPan[]) =>
+    passLine(dish(pans, { sold: 8 }), service, min(10)).empty;
+
+  it('has not had its first batch, waits for the next, or has had its last', () => {
+    expect(emptyOf(coming(20, min(40)))).toBe('before');
+    expect(emptyOf(pan('a', 8), coming(20, min(40)))).toBe('between');
+    expect(emptyOf(pan('a', 8))).toBe('after');
+  });
+
+  it('is none of this while one portion is left, cut or whole', () => {
+    expect(emptyOf(pan('a', 9), coming(20, min(40)))).toBeNull();
+    expect(emptyOf(pan('a', 8), pan('b', 1, { stage: 'held' }))).toBeNull();
+  });
+});
+
 describe('what runs out', () => {
   const outAt = (pans: readonly PassPan[], now = opensAt, more: Partial<PassDish> = {}) =>
     passLine(dish(pans, more), service, now).runsOut;
