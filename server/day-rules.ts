@@ -18,6 +18,7 @@ import { type Guard, mayAsk, mayShow, OPEN } from './who/index.ts';
 export const guardedRules = (guard: Guard): DayRules<DayState> => ({
   empty: emptyDay,
   mayShow: (state, asker) => mayShow(state, asker, guard),
+  placeOf: ({ who }, screen) => who.screens.get(screen)?.place ?? null,
   mayAsk: (state, asker, command) => mayAsk(state, asker, command, guard),
   personAt: guard.personAt,
   fold,

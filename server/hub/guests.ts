@@ -11,7 +11,8 @@ export type Guests = {
   turnAway(link: ScreenLink, refusal: Refusal): void;
   /**
    * Something happened: whoever may now be shown what it might not before, or the other way round,
-   * is let go at once. A screen comes again by itself, and is then taken as what it now is.
+   * is let go at once. A screen comes again by itself, and is then taken as what it now is. One that
+   * was put up elsewhere is told so, also where it might stay: it is to show what it is for now.
    */
   lookAgain(): void;
   readonly screens: ReadonlySet<ScreenId>;
@@ -19,27 +20,33 @@ export type Guests = {
 
 export function createGuests({
   mayShow,
+  placeOf,
   turnAway,
   report,
 }: {
   readonly mayShow: (hello: ScreenLink['hello']) => Refusal | null;
+  /** Where a screen was put up; only whether it changes is looked at. */
+  readonly placeOf: (hello: ScreenLink['hello']) => unknown;
   /** Tells a screen why it is shown nothing. */
   readonly turnAway: (link: ScreenLink, refusal: Refusal) => void;
   readonly report: Report;
 }): Guests {
-  const guests = new Map<ScreenLink, string>();
+  const guests = new Map<ScreenLink, { readonly refusal: string; readonly place: string }>();
   return {
     come(link) {
       const refusal = mayShow(link.hello);
-      guests.set(link, canonical(refusal));
+      const place = canonical(placeOf(link.hello));
+      guests.set(link, { refusal: canonical(refusal), place });
       return refusal;
     },
     go: (link) => void guests.delete(link),
     turnAway,
     lookAgain() {
       for (const [link, before] of guests) {
-        const refusal = mayShow(link.hello);
-        if (canonical(refusal) === before) continue;
+        const isMoved = canonical(placeOf(link.hello)) !== before.place;
+        const may = mayShow(link.hello);
+        if (canonical(may) === before.refusal && !isMoved) continue;
+        const refusal: Refusal | null = may ?? (isMoved ? { rule: 'screen-elsewhere' } : null);
         guarded(report, 'a link could not be closed', () => {
           if (refusal) turnAway(link, refusal);
           link.close();

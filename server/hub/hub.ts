@@ -94,6 +94,7 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
   });
   const guests = createGuests({
     mayShow: (hello) => rules.mayShow(book.state, hello),
+    placeOf: ({ screenId }) => rules.placeOf(book.state, screenId),
     turnAway: (link, refusal) => link.blank({ epoch, seq: book.seq, refusal }),
     report,
   });

@@ -15,6 +15,8 @@ export type DayRules<State> = {
   decide(state: State, command: Command, now: Instant, running: RunningDay<State>): Decision;
   /** Why this screen may not show what it wants to, or null. Cheap: looked at after every event. */
   mayShow(state: State, asker: Asker): Refusal | null;
+  /** Where a screen was put up, to be compared with itself; null for one that nobody put up. */
+  placeOf(state: State, screen: ScreenId): unknown;
   /**
    * Why this screen may not ask for this, or null. It may hang on more than the day: on who has
    * just proved to be there.

@@ -30,6 +30,20 @@ describe('a screen that may show its face no longer', () => {
     expect(off.blanks).toMatchObject([{ refusal: { rule: 'screen-revoked' } }]);
   });
 
+  it('is told to look for its place where that was changed, though it might stay', async () => {
+    const { hub, clock } = await openNotes(memoryDisk());
+    const [moved, other] = [seenLink(trim, 'moved'), seenLink(trim, 'other')];
+    hub.accept(moved);
+    void hub.accept(other).command(noteCommand('moved goes to trim and mix'));
+    await settle(clock);
+    expect([moved.isClosed, other.isClosed]).toEqual([true, false]);
+    expect(moved.blanks).toMatchObject([{ refusal: { rule: 'screen-elsewhere' } }]);
+    // It comes again with a tap that it has not sent yet, and is heard.
+    const again = seenLink(trim, 'moved');
+    hub.accept(again);
+    expect([again.isClosed, again.views.length]).toEqual([false, 1]);
+  });
+
   it('comes again and is told why, asked nothing and shown nothing of the day', async () => {
     const { hub, clock } = await openNotes(memoryDisk());
     void hub.accept(seenLink(trim, 'on')).command(noteCommand('without off'));

@@ -35,6 +35,9 @@ export const noteRules: DayRules<NoteDay> = {
   // A screen that a note names is shown nothing more.
   mayShow: ({ notes }, { screenId }) =>
     notes.some(({ text }) => text === `without ${screenId}`) ? { rule: 'screen-revoked' } : null,
+  // A screen is put up where the last note that names it so says.
+  placeOf: ({ notes }, screen) =>
+    notes.findLast(({ text }) => text.startsWith(`${screen} goes to `))?.text ?? null,
   mayAsk: (_state, { face }) =>
     face.kind === 'station' && face.station === 'silent' ? { rule: 'not-this-screens' } : null,
   personAt: (screen) => (screen === 'with-mara' ? ('mara' as PersonId) : null),

@@ -154,6 +154,21 @@ describe('a screen that the desk lets in', () => {
     expect(await note(kitchen.screen(station(one), wall.token))).toEqual(refusal('screen-revoked'));
   });
 
+  it('that is given a station more is told at once to look for its place', async () => {
+    const { token, one, two } = await aDesk();
+    const wall = await kitchen.letIn(token, wallAt(one));
+    const socket = kitchen.screen(station(one), wall.token);
+    expect(await first(socket)).toBe('view');
+    const told = new Promise((resolve) => socket.once('blank', resolve));
+    const screen = await screenNamed(token, 'Wall');
+    const place = { role: 'wall', stations: [one, two] };
+    await kitchen.post('move', { screen, place }, { token });
+    expect(await told).toMatchObject({ refusal: { rule: 'screen-elsewhere' } });
+    expect((await kitchen.post('me', {}, { token: wall.token })).body).toMatchObject({
+      place: { path: `/station.html?station=${one},${two}` },
+    });
+  });
+
   it('that is moved is let go, and belongs to the other place from then on', async () => {
     const { token, one, two } = await aDesk();
     const wall = await kitchen.letIn(token, wallAt(one));
