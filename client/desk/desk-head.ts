@@ -3,7 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { DeskView } from '../../shared/view/index.ts';
-import { deskWords } from '../../shared/words/index.ts';
+import { deskWords, sayDay } from '../../shared/words/index.ts';
 import '../parts/clock-time.ts';
 import { Part } from '../parts/part.ts';
 import '../parts/service-line.ts';
@@ -63,7 +63,7 @@ export class DeskHead extends Part {
     const { view, say } = this;
     const words = deskWords[say.language];
     return html`<h1><a href="/">${words.desk}</a></h1>
-      <span class="day">${view ? words.forDay(view.day, view.planVersion) : null}</span>
+      <span class="day">${view ? words.forDay(sayDay(view.day, say), view.planVersion) : null}</span>
       <span class="services">
         ${view?.services.map(
           (outlook) => html`<service-line .say=${say} .outlook=${outlook}></service-line>`,

@@ -1,9 +1,10 @@
 import { html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { PlanShown } from '../../shared/protocol/index.ts';
-import { planEditorWords, sayKept } from '../../shared/words/index.ts';
+import { planEditorWords, sayDay, sayKept } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
+import './day-field.ts';
 import { formStyle } from './form-style.ts';
 import { weekAfter } from './new-in-plan.ts';
 import { planStyle } from './plan-editor.css.ts';
@@ -21,31 +22,25 @@ export class PlanDay extends Part {
   @property({ attribute: false }) kept: PlanShown['kept'] = [];
 
   protected override draw() {
-    const { day, days } = this;
-    const said = planEditorWords[this.say.language];
+    const { day, days, say } = this;
+    const said = planEditorWords[say.language];
     const next = weekAfter(day);
     const others = days.filter((each) => each !== day);
     return html`<div class="row">
-      <label>
-        ${said.day}
-        <input type="date" .value=${day} @change=${this.#to} />
-      </label>
-      <button @click=${() => this.tell('to-day', next)}>${said.copyTo} ${next}</button>
+      <day-field .say=${say} .label=${said.day} .day=${day}></day-field>
+      <button @click=${() => this.tell('to-day', next)}>
+        ${said.copyTo} ${sayDay(next, say)}
+      </button>
       <label>
         ${said.copyFrom}
         <select ?disabled=${others.length === 0} @change=${this.#from}>
           <option value="" selected>–</option>
-          ${others.map((each) => html`<option value=${each}>${each}</option>`)}
+          ${others.map((each) => html`<option value=${each}>${sayDay(each, say)}</option>`)}
         </select>
       </label>
     </div>
-    ${sayKept(this.kept, this.say).map((line) => html`<p>${line}</p>`)}`;
+    ${sayKept(this.kept, say).map((line) => html`<p>${line}</p>`)}`;
   }
-
-  readonly #to = ({ target }: Event) => {
-    const day = (target as HTMLInputElement).value;
-    if (day !== '') this.tell('to-day', day);
-  };
 
   readonly #from = ({ target }: Event) => {
     const select = target as HTMLSelectElement;

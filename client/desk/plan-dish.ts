@@ -1,9 +1,10 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { MenuDish, PlanMenu, PlannedBatch, PlannedDish } from '../../shared/protocol/index.ts';
-import { planEditorWords, textIn } from '../../shared/words/index.ts';
+import { planEditorWords, shownClock, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
+import './clock-field.ts';
 import { formStyle } from './form-style.ts';
 import { planStyle } from './plan-editor.css.ts';
 
@@ -125,9 +126,10 @@ export class PlanDish extends Part {
   }
 
   #batchFields(batch: PlannedBatch) {
-    const { dish, said } = this;
+    const { dish, said, say } = this;
     if (!dish.batches) {
-      return html`<span>${batch.portions} ${said.portions}, ${said.ready} ${batch.ready}</span>`;
+      const ready = shownClock(batch.ready, say);
+      return html`<span>${batch.portions} ${said.portions}, ${said.ready} ${ready}</span>`;
     }
     const change = (changed: Partial<PlannedBatch>) =>
       this.#change({
@@ -140,11 +142,8 @@ export class PlanDish extends Part {
           @input=${(event: Event) => change({ portions: numberIn(event) })} />
         ${said.portions}
       </label>
-      <label>
-        ${said.ready}
-        <input size="5" .value=${batch.ready}
-          @input=${(event: Event) => change({ ready: valueIn(event) })} />
-      </label>`;
+      <clock-field .say=${say} .label=${said.ready} .time=${batch.ready}
+        @clock=${({ detail }: CustomEvent<string>) => change({ ready: detail })}></clock-field>`;
   }
 
   #wishes(item: MenuDish | undefined) {

@@ -4,6 +4,7 @@ import type { BatchShown, CookPlan, PlanMenu, PlannedDish } from '../../shared/p
 import { planEditorWords, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
+import './clock-field.ts';
 import { newDish } from './new-in-plan.ts';
 import './plan-dish.ts';
 import { formStyle } from './form-style.ts';
@@ -54,13 +55,12 @@ export class PlanService extends Part {
 
   #clock(which: 'opens' | 'closes') {
     const { service, said } = this;
-    const typed = (event: Event) => {
-      this.#tell({ ...service, [which]: (event.target as HTMLInputElement).value });
-    };
-    return html`<label>
-      ${said[which]}
-      <input size="5" .value=${service[which]} @input=${typed} />
-    </label>`;
+    return html`<clock-field
+      .say=${this.say}
+      .label=${said[which]}
+      .time=${service[which]}
+      @clock=${({ detail }: CustomEvent<string>) => this.#tell({ ...service, [which]: detail })}
+    ></clock-field>`;
   }
 
   #adding() {

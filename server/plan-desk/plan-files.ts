@@ -1,9 +1,9 @@
 import type { DayState } from '../../shared/day/index.ts';
 import { type CookPlan, type PlanFiles, readCookPlan } from '../../shared/plan/index.ts';
-import { type Language, sayPlanRefusal } from '../../shared/words/index.ts';
+import { type Language, sayTypedFault } from '../../shared/words/index.ts';
 import { readFolder } from '../folder/index.ts';
 import { sayIn } from '../why-not-planned.ts';
-import { typedField } from './typed-field.ts';
+import { typedFault } from './typed-fault.ts';
 
 /** What plans are made from, as the folder has it now. */
 export type PlanSources = {
@@ -46,10 +46,8 @@ export function planSources(folder: string, state: () => DayState): PlanSources 
         return { ok: true, files: { kitchen: its, catalogue, cookPlan: found.value } };
       }
       const say = sayIn(language, its);
-      const lines = found.problems.map((fault) => {
-        const path = typedField(fault.path, { plan, catalogue, say });
-        return sayPlanRefusal({ rule: 'unknown-word', ...fault, path }, say);
-      });
+      const typed = { plan, catalogue, say };
+      const lines = found.problems.map((fault) => sayTypedFault(typedFault(fault, typed), say));
       return { ok: false, lines };
     },
   };

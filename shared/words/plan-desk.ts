@@ -3,6 +3,7 @@ import type { PlanOffer, Text } from '../view/index.ts';
 import { clockTime, durationWords, weight } from './amounts.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
+import { sayDay } from './say-day.ts';
 
 type Phrases = {
   anew(batches: string): string;
@@ -146,9 +147,9 @@ type Kept = {
 export function sayKept(kept: readonly Kept[], say: Say): string[] {
   const words = languages[say.language];
   const lines = kept.map(({ dish, portions, weightKg, at, lastDay, madeOn }) => {
-    const when = `${madeOn}, ${clockTime(at, say)}`;
+    const when = `${sayDay(madeOn, say)}, ${clockTime(at, say)}`;
     const named = words.kept(textIn(dish, say), portions, weight(weightKg, say), when);
-    return lastDay === null ? `${named}.` : `${named}; ${words.until(lastDay)}.`;
+    return lastDay === null ? `${named}.` : `${named}; ${words.until(sayDay(lastDay, say))}.`;
   });
   return lines.length > 0 ? [...lines, words.notCounted] : [];
 }

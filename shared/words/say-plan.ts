@@ -9,6 +9,8 @@ import type { PlanPhrases } from './plan-phrases.ts';
 import { planSpanish } from './plan-spanish.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
+import { sayDay } from './say-day.ts';
+import { shownClock } from './typed-clock.ts';
 
 const languages = { en: planEnglish, es: planSpanish } as const satisfies Record<
   string,
@@ -22,9 +24,13 @@ export function sayPlanRefusal(refusal: PlanRefusal, say: Say): string {
     case 'unknown-word':
       return words.unknownWord(refusal.path, refusal.found, refusal.allowed);
     case 'nobody-there':
-      return words.nobodyThere(refusal.eve, refusal.day);
+      return words.nobodyThere(sayDay(refusal.eve, say), sayDay(refusal.day, say));
     case 'closes-before-opening':
-      return words.closesBeforeOpening(textIn(refusal.service, say), refusal.opens, refusal.closes);
+      return words.closesBeforeOpening(
+        textIn(refusal.service, say),
+        shownClock(refusal.opens, say),
+        shownClock(refusal.closes, say),
+      );
     case 'sales-after-closing':
       return words.salesAfterClosing(dishOf(refusal, say), refusal.counted, refusal.open);
     case 'portion-over-piece':
@@ -48,13 +54,7 @@ export function sayPlanRefusal(refusal: PlanRefusal, say: Say): string {
         durationWords(refusal.allowedS),
       );
     case 'service-too-early':
-      return words.serviceTooEarly(
-        dishOf(refusal, say),
-        refusal.opens,
-        durationWords(refusal.needS),
-        durationWords(refusal.hasS),
-        clockTime(refusal.canOpenAt, say),
-      );
+      return sayTooEarly(refusal, words, say);
     case 'batch-too-large': {
       const { number, pieces, most, portions } = refusal;
       return words.batchTooLarge(dishOf(refusal, say), number, pieces, most, portions);
@@ -81,6 +81,21 @@ export function sayPlanRefusal(refusal: PlanRefusal, say: Say): string {
     default:
       return sayStepRefusal(refusal, words, say);
   }
+}
+
+function sayTooEarly(
+  refusal: Extract<PlanRefusal, { rule: 'service-too-early' }>,
+  words: PlanPhrases,
+  say: Say,
+): string {
+  const { opens, needS, hasS, canOpenAt } = refusal;
+  return words.serviceTooEarly(
+    dishOf(refusal, say),
+    shownClock(opens, say),
+    durationWords(needS),
+    durationWords(hasS),
+    clockTime(canOpenAt, say),
+  );
 }
 
 type StepRule = 'no-skill' | 'hand-lacks-skill' | 'no-shift' | 'no-station' | 'no-room-to-keep';

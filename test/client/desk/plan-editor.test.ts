@@ -169,7 +169,7 @@ describe('the plan editor', () => {
 
   it('copies a plan to the next week, and the plan of another day to this one', async () => {
     const { element, asked } = await editor({ draft: { ok: true, fits: true, lines: [] } });
-    await tap(element, /Copy to 2026-12-02/);
+    await tap(element, /Copy to Wed, Dec 2/);
     await pause();
     expect(asked.at(-1)).toEqual(['draft', planOf(20, '2026-12-02')]);
     const [select] = all<HTMLSelectElement>(element, 'plan-day select');
@@ -192,6 +192,6 @@ describe('the plan editor', () => {
     expect(said(element)).toContain('No cabe:');
     const buttons = all(element, 'button').map((each) => each.textContent?.trim());
     expect(buttons).toContain('Tomar este plan');
-    expect(buttons).toContain('Copiar a 2026-12-02');
+    expect(buttons).toContain('Copiar a mié, 2 dic');
   });
 });

@@ -133,7 +133,7 @@ describe('what came, at the pull list', () => {
     const short = came({ pieces: 9, weightKg: fromPounds(36) }, { lost, longerS: minutes(0) });
     const { element } = await list(short);
     expect(saidOn(element)).toContain('3 pieces short; 16 portions fewer of Ribs 2');
-    expect(saidOn(element)).toContain('9 · 36 lb');
+    expect(saidOn(element)).toContain('9 pieces · 36 lb');
     const heavy = came({ pieces: 12, weightKg: fromPounds(60) }, { lost: [], longerS: minutes(9) });
     const { element: other } = await list(heavy, { ...english, language: 'es' });
     expect(saidOn(other)).toContain('pesada; limpiar lleva 9 min más');
