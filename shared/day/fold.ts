@@ -69,11 +69,8 @@ function happen(state: DayState, event: TaskFact & EventHead): DayState {
     case 'planAdopted': {
       // Another day begins with nothing done: its tasks may well go by the names of yesterday's.
       const next = {
-        ...{
-          who: state.who,
-          happened: overNight(state.happened, lotsLeft(state)),
-          record: recordAfter(state),
-        },
+        ...{ who: state.who, happened: overNight(state.happened, lotsLeft(state)) },
+        record: recordAfter(state),
         kept: keptBy(state),
       };
       const before = event.day === state.day ? state : { ...emptyDay(), ...next };

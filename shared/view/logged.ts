@@ -82,7 +82,6 @@ type LoggedHappening =
       readonly pieces: number;
       readonly weightKg: Kilograms;
     }
-  | { readonly kind: 'portionsSold'; readonly dish: Text; readonly sold: number }
   | {
       readonly kind: 'lotCame';
       readonly lot: LotId;
@@ -93,6 +92,7 @@ type LoggedHappening =
       readonly tempC: Celsius | null;
     }
   | { readonly kind: 'batchCutFrom'; readonly batch: Text; readonly lots: readonly LotId[] }
+  | { readonly kind: 'portionsSold'; readonly dish: Text; readonly sold: number }
   | { readonly kind: 'dishSoldOut'; readonly dish: Text }
   | { readonly kind: 'panEmptied'; readonly batch: Text }
   | { readonly kind: 'leftCarriedOver'; readonly batch: Text; readonly weightKg: Kilograms }
@@ -195,15 +195,15 @@ function happened(live: Live, told: Happened): Logged {
       const { kind, pieces, weightKg } = told;
       return { kind, cut: cutOf(live, told.cut), pieces, weightKg };
     }
-    case 'portionsSold':
-      return { kind: told.kind, dish: dishOf(live, told.dish), sold: told.sold };
-    case 'dishSoldOut':
     case 'lotCame': {
       const { kind, lot, pieces, weightKg, supplier, tempC } = told;
       return { kind, lot, cut: cutOf(live, told.cut), pieces, weightKg, supplier, tempC };
     }
     case 'batchCutFrom':
       return { kind: told.kind, batch: batchOf(live, told.batch), lots: told.lots };
+    case 'portionsSold':
+      return { kind: told.kind, dish: dishOf(live, told.dish), sold: told.sold };
+    case 'dishSoldOut':
       return { kind: told.kind, dish: dishOf(live, told.dish) };
     case 'panEmptied':
       return { kind: told.kind, batch: batchOf(live, told.batch) };

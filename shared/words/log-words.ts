@@ -34,9 +34,9 @@ export type LogWords = {
     out(hand: string, back: string | null): string;
     in(hand: string): string;
     delivery(cut: string, pieces: number, weight: string): string;
-    sold(dish: string, sold: number): string;
     lot(lot: string, cut: string, weight: string, supplier: string, temp: string | null): string;
     cutFrom(batch: string, lots: string): string;
+    sold(dish: string, sold: number): string;
     soldOut(dish: string): string;
     emptied(batch: string): string;
     /** Nothing of it is kept where there is no weight. */
@@ -82,11 +82,11 @@ const english: LogWords = {
     out: (hand, back) => `${hand} is out${back ? `, back ${back}` : ''}`,
     in: (hand) => `${hand} is in again`,
     delivery: (cut, pieces, weight) => `delivered: ${cut}, ${pieces} pieces, ${weight}`,
-    sold: (dish, sold) => `${sold} sold: ${dish}`,
-    soldOut: (dish) => `sold out: ${dish}`,
     lot: (lot, cut, amount, supplier, temp) =>
       `lot ${lot} came: ${cut}, ${amount}, from ${supplier}${temp ? `, at ${temp}` : ''}`,
     cutFrom: (batch, lots) => `${batch} cut from lot ${lots}`,
+    sold: (dish, sold) => `${sold} sold: ${dish}`,
+    soldOut: (dish) => `sold out: ${dish}`,
     emptied: (batch) => `empty: ${batch}`,
     carried: (batch, weight) =>
       weight ? `${weight} kept for another day: ${batch}` : `thrown out: ${batch}`,
@@ -130,12 +130,12 @@ const spanish: LogWords = {
     out: (hand, back) => `${hand} no está${back ? `, vuelve ${back}` : ''}`,
     in: (hand) => `${hand} ha vuelto`,
     delivery: (cut, pieces, weight) => `llegó: ${cut}, ${pieces} piezas, ${weight}`,
-    sold: (dish, sold) => `${sold} vendidas: ${dish}`,
-    soldOut: (dish) => `agotado: ${dish}`,
-    emptied: (batch) => `vacía: ${batch}`,
     lot: (lot, cut, amount, supplier, temp) =>
       `llegó el lote ${lot}: ${cut}, ${amount}, de ${supplier}${temp ? `, a ${temp}` : ''}`,
     cutFrom: (batch, lots) => `${batch} se cortó del lote ${lots}`,
+    sold: (dish, sold) => `${sold} vendidas: ${dish}`,
+    soldOut: (dish) => `agotado: ${dish}`,
+    emptied: (batch) => `vacía: ${batch}`,
     carried: (batch, weight) =>
       weight ? `${weight} para otro día: ${batch}` : `a la basura: ${batch}`,
     closed: (goesOn) => `día cerrado${goesOn ? `; sigue: ${goesOn}` : ''}`,

@@ -80,9 +80,6 @@ function sayHappening(said: Happening, { happening: words }: LogWords, say: Say)
       return words.in(said.hand);
     case 'deliveryCame':
       return words.delivery(textIn(said.cut, say), said.pieces, weight(said.weightKg, say));
-    case 'portionsSold':
-      return words.sold(textIn(said.dish, say), said.sold);
-    case 'dishSoldOut':
     case 'lotCame': {
       const amount = weight(said.weightKg, say);
       const read = said.tempC === null ? null : temp;
@@ -90,6 +87,9 @@ function sayHappening(said: Happening, { happening: words }: LogWords, say: Say)
     }
     case 'batchCutFrom':
       return words.cutFrom(textIn(said.batch, say), someOf(said.lots, say));
+    case 'portionsSold':
+      return words.sold(textIn(said.dish, say), said.sold);
+    case 'dishSoldOut':
       return words.soldOut(textIn(said.dish, say));
     case 'panEmptied':
       return words.emptied(textIn(said.batch, say));
