@@ -11,6 +11,7 @@ import {
 } from '../day/index.ts';
 import type { TaskId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
+import { idleRound } from './idle-round.ts';
 import type { LagsAmong } from './lags-among.ts';
 import type { TaskState, TaskView } from './view.ts';
 
@@ -22,6 +23,8 @@ export function taskView(live: Live, id: TaskId, among: LagsAmong): TaskView {
   const facts = factsOf(state, id);
   const { startS, endS } = live.timesOf(id);
   const { lowS, highS } = live.endRangeOf(id);
+  const known = stateOf(live, id);
+  const idle = known === 'ready' || known === 'waiting' ? idleRound(live, id) : null;
   return {
     id,
     batch: batch.id,
@@ -38,7 +41,7 @@ export function taskView(live: Live, id: TaskId, among: LagsAmong): TaskView {
     weightKg: task.weightKg,
     hand: currentHand(state, index, id),
     slots: loadsOf(state, index, id).map(({ slot }) => slot),
-    state: stateOf(live, id),
+    state: idle ? 'waiting' : known,
     plannedStartAt: live.instantOf(placementOf(state, index, id).startS),
     startAt: live.instantOf(startS),
     endAt: live.instantOf(endS),
@@ -46,7 +49,7 @@ export function taskView(live: Live, id: TaskId, among: LagsAmong): TaskView {
     endHighAt: live.instantOf(highS),
     counted: facts.counted?.done ?? 0,
     helpAskedAt: facts.helpAskedAt,
-    because: because(live, id),
+    because: idle ?? because(live, id),
     after: among.into(id),
   };
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { currentHand, openLive } from '../../../shared/day/index.ts';
 import { indexOf } from '../../../shared/day/plan-index.ts';
-import { after, type Instant, minutes, must } from '../../../shared/kernel/index.ts';
+import { after, celsius, type Instant, minutes, must } from '../../../shared/kernel/index.ts';
 import { LagsAmong, taskView } from '../../../shared/view/index.ts';
 import { handsInOrder, plan, Telling } from '../day/demo.ts';
 
@@ -42,5 +42,37 @@ describe('a line after the day was closed', () => {
     );
     expect(state()).toBe('waiting');
     expect(telling.ask({ kind: 'start', task: first }, at).ok).toBe(false);
+  });
+});
+
+describe('the rounds of a smoker that is down', () => {
+  const rounds = (step: string) =>
+    plan.built.tasks.filter((task) => task.batch.startsWith('keep-') && task.step === step);
+  const views = (telling: Telling, step: string, now: Instant) => {
+    const live = openLive(telling.state, now);
+    return rounds(step).map(({ id }) => taskView(live, id, new LagsAmong(live, new Set())));
+  };
+
+  it('ask for no wood till it is up again, and say why', () => {
+    const telling = new Telling();
+    const wood = must(rounds('wood')[0], 'a round of wood');
+    const smoker = must(
+      plan.kitchen.smokers.find(({ id }) => wood.batch === `keep-${id}`),
+      'its smoker',
+    ).id;
+    const lateAt = after(plan.built.origin, minutes(48 * 60));
+    const ofIt = (step: string) =>
+      views(telling, step, lateAt).filter(({ batch }) => batch === wood.batch);
+    const before = ofIt('wood').map(({ state }) => state);
+    expect(before).toContain('ready');
+    const backAt = after(lateAt, minutes(60));
+    telling.ask({ kind: 'smokerDown', smoker, tempC: celsius(40), backAt }, lateAt);
+    const because = { kind: 'down', smoker: { id: smoker }, backAt };
+    for (const view of ofIt('wood')) expect(view).toMatchObject({ state: 'waiting', because });
+    const other = views(telling, 'wood', lateAt).filter(({ batch }) => batch !== wood.batch);
+    expect(other.map(({ state }) => state)).toContain('ready');
+    expect(ofIt('light').some(({ because: why }) => why?.kind === 'down')).toBe(false);
+    telling.ask({ kind: 'smokerUp', smoker, tempC: celsius(110) }, after(lateAt, minutes(5)));
+    expect(ofIt('wood').map(({ state }) => state)).toEqual(before);
   });
 });
