@@ -15,6 +15,7 @@ import { createDrafts, createPlanDesk } from './plan-desk/index.ts';
 import { createPlanning, type Planning } from './planning.ts';
 import { playDemo } from './play-demo.ts';
 import { type TakeReadings, takeReadings } from './readings/index.ts';
+import { openRecord } from './record/index.ts';
 import type { Report } from './report.ts';
 import { openWho } from './who/index.ts';
 
@@ -54,8 +55,13 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
   const { log } = folder;
   const who = openWho(folder.path, { ...options, clock, closing });
   const rules = guardedRules(who.guard);
-  const hub = await openHub({ log, rules, clock, epoch: randomUUID(), report });
+  const book = openRecord({ folder: folder.path, log, report, closing });
+  const { start, witness } = book;
+  const parts = { log, rules, clock, epoch: randomUUID(), report };
+  const hub = await openHub({ ...parts, start, witness });
   closing.add(hub.close);
+  closing.add(book.rest);
+  book.check(hub);
   const planning = createPlanning(hub, folder.path);
   await begin({ hub, planning, clock, say, isDemo: options.folder.kind === 'demo' });
   const thread = createCookThread();

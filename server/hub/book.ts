@@ -1,7 +1,16 @@
+import type { Event } from '../../shared/day/index.ts';
 import { assert, type CommandId, type Instant } from '../../shared/kernel/index.ts';
 import type { Answer } from '../../shared/protocol/index.ts';
 import type { Report } from '../report.ts';
-import { type Appended, type Broken, type EventLog, fromBytes, walk } from '../store/index.ts';
+import {
+  type Appended,
+  type Broken,
+  type EventLog,
+  fromBytes,
+  type Mark,
+  stands,
+  walk,
+} from '../store/index.ts';
 import type { Ask } from './ask.ts';
 import { type Draft, draft } from './draft.ts';
 import type { DayRules, Kept } from './rules.ts';
@@ -10,6 +19,8 @@ import type { DayRules, Kept } from './rules.ts';
 export type Book<State> = {
   readonly state: State;
   readonly seq: number;
+  /** Entries up to here were not read at its opening: what they come to was vouched for. */
+  readonly openedFrom: Mark | null;
   /** When the last entry was kept that was true at its opening. */
   readonly openedAt: Instant | null;
   readonly broken: Broken | null;
@@ -19,7 +30,18 @@ export type Book<State> = {
   write(asks: readonly Ask<State>[], now: Instant): Promise<readonly Answer[]>;
 };
 
+/** What a log comes to up to a mark, so that it need not be read from its first entry. */
+export type Start<State> = {
+  readonly mark: Mark;
+  readonly state: State;
+  readonly keptAt: Instant;
+};
+
 export type BookParts<State> = {
+  /** Taken where its mark stands in the log; else all of it is read. */
+  readonly start?: Start<State> | null;
+  /** Told of every event that is read at the opening. */
+  readonly onRead?: (kept: Kept<State>) => void;
   readonly log: EventLog;
   readonly rules: DayRules<State>;
   readonly epoch: string;
@@ -38,13 +60,18 @@ export class Fenced extends Error {
  */
 const TRIES = 2;
 
-/** Reads the log through and takes it, unless it is broken: then it is left as it is. */
+/** Reads the log from its start and takes it, unless it is broken: then it is left as it is. */
 export async function openBook<State>(parts: BookParts<State>): Promise<Book<State>> {
-  const { log, rules, epoch, report, onKept } = parts;
-  let state = rules.empty();
-  const walked = await walk(log, (event) => {
+  const { log, rules, epoch, report, onKept, onRead = () => {} } = parts;
+  const asked = parts.start ?? null;
+  const start = asked && (await stands(log, asked.mark)) ? asked : null;
+  if (asked && !start) report({ level: 'warning', what: 'the log is read from its first entry' });
+  let state = start?.state ?? rules.empty();
+  const read = (event: Event) => {
     state = rules.fold(state, event);
-  });
+    onRead({ event, state });
+  };
+  const walked = await walk(log, read, start?.mark);
   let { seq } = walked;
   if (walked.broken === null) {
     const head = await log.claim(epoch);
@@ -105,7 +132,8 @@ export async function openBook<State>(parts: BookParts<State>): Promise<Book<Sta
     get seq() {
       return seq;
     },
-    openedAt: walked.keptAt,
+    openedFrom: start?.mark ?? null,
+    openedAt: walked.keptAt ?? start?.keptAt ?? null,
     broken: walked.broken,
     write,
   };

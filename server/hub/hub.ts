@@ -8,13 +8,13 @@ import type {
 } from '../../shared/protocol/index.ts';
 import type { Clock } from '../clock.ts';
 import { guarded, type Report } from '../report.ts';
-import type { EventLog } from '../store/index.ts';
+import type { Broken, EventLog, Mark } from '../store/index.ts';
 import { acceptLink } from './accept.ts';
 import { type Ask, askOf, askToKeep, type Brought } from './ask.ts';
-import { type Book, openBook } from './book.ts';
+import { type Book, openBook, type Start } from './book.ts';
 import { createDesk } from './desk.ts';
 import { createGuests } from './guests.ts';
-import type { DayRules, RunningDay } from './rules.ts';
+import type { DayRules, Kept, RunningDay } from './rules.ts';
 import { createStage } from './stage.ts';
 import { Walls } from './walls.ts';
 
@@ -37,6 +37,10 @@ export type Hub<State> = {
   bring(brought: Brought): Promise<Answer>;
   /** Tells whenever something was kept; it must not throw, nor take long. */
   heed(listen: () => void): void;
+  /** Entries up to here were not read at the opening; null where all were. */
+  readonly openedFrom: Mark | null;
+  /** What was found of the log since: from now on nothing more is kept, and every screen says so. */
+  damaged(broken: Broken): void;
   /** Anything else that is to be decided on the day as it then is. */
   put(ask: Ask<State>): Promise<Answer>;
   /** Those linked now. */
@@ -61,27 +65,29 @@ export type HubParts<State> = {
   /** Never used before for this log. */
   readonly epoch: string;
   readonly report: Report;
+  /** What the log comes to up to some entry; left out: it is read from its first. */
+  readonly start?: Start<State> | null;
+  /** Told of every event once, in order: those read at the opening, and each that is kept. */
+  readonly witness?: (kept: Kept<State>) => void;
 };
 
 /** Opens the log, folds the day, and goes on from there. */
 export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>> {
-  const { log, rules, clock, epoch, report } = parts;
+  const { log, rules, clock, epoch, report, witness = () => {} } = parts;
+  const see = (kept: Kept<State>) => guarded(report, 'a witness stumbled', () => witness(kept));
   const listeners: (() => void)[] = [];
   const book: Book<State> = await openBook({
     ...parts,
+    onRead: see,
     onKept: (kept) => {
+      kept.forEach(see);
       stage.take(kept);
       guests.lookAgain();
       walls.showAll();
       for (const listen of listeners) guarded(report, 'a listener stumbled', listen);
     },
   });
-  const { openedAt } = book;
-  const now = steady(clock, openedAt);
-  if (openedAt !== null && openedAt > clock.now()) {
-    const last = new Date(openedAt).toISOString();
-    report({ level: 'warning', what: 'the log is ahead of this machine’s clock', last });
-  }
+  const now = steady(clock, book.openedAt, report);
   const stage = createStage({ rules, state: () => book.state, now, report });
   const running = () => stage.running;
   const walls = new Walls({
@@ -124,6 +130,8 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     command: (command) => desk.put(askOf(command, { rules, asker: null, running })),
     bring: (brought) => desk.put(askToKeep(brought)),
     heed: (listen) => void listeners.push(listen),
+    openedFrom: book.openedFrom,
+    damaged: desk.damaged,
     put: desk.put,
     get screens() {
       return guests.screens;
@@ -142,7 +150,11 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
  * The clock's time, but never earlier than it was before: not after the machine's clock was set
  * back, nor last time.
  */
-function steady(clock: Clock, notBefore: Instant | null): () => Instant {
+function steady(clock: Clock, notBefore: Instant | null, report: Report): () => Instant {
+  if (notBefore !== null && notBefore > clock.now()) {
+    const last = new Date(notBefore).toISOString();
+    report({ level: 'warning', what: 'the log is ahead of this machine’s clock', last });
+  }
   let latest = notBefore ?? instant(0);
   return () => {
     latest = instant(Math.max(latest, clock.now()));

@@ -11,4 +11,4 @@ export {
   type WriteStep,
 } from './memory-log.ts';
 export { NotOurLog, openSqliteLog, readSqliteLog } from './sqlite-log.ts';
-export { type Broken, type Walked, walk } from './walk.ts';
+export { type Broken, type Mark, retrace, stands, type Walked, walk } from './walk.ts';

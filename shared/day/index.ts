@@ -38,7 +38,7 @@ export type { Lot, LotRefusal, Received } from './lot.ts';
 export type * from './offer.ts';
 export type { Outlook } from './outlook.ts';
 export { type Passage, passagesOf } from './passage.ts';
-export { type PlanIndex, slotName } from './plan-index.ts';
+export { indexOf, type PlanIndex, slotName } from './plan-index.ts';
 export { type PlanOffer, planOffer } from './plan-offer.ts';
 export { coresOf } from './probe.ts';
 export { lookAtReading, type ReadingFound } from './readings.ts';

@@ -1,3 +1,4 @@
+export { type DayEvidence, evidenceOf } from './evidence.ts';
 export type * from './record.ts';
 export { recordOf } from './record-of.ts';
 export { type LotShare, type LotTrace, lotsOfBatch, lotsOfService, traceOf } from './trace.ts';

@@ -1,0 +1,164 @@
+import {
+  type DayState,
+  factsOf,
+  indexOf,
+  type PlanIndex,
+  passagesOf,
+  type Told,
+} from '../day/index.ts';
+import type { Celsius, Instant, Text } from '../kernel/index.ts';
+import type { Signed } from './record.ts';
+import { personIn } from './record-of.ts';
+
+/** What was done and found on a day, by name, to be shown to somebody who was not there. */
+export type DayEvidence = {
+  readonly work: readonly WorkRow[];
+  readonly readings: readonly ReadingRow[];
+  readonly checks: readonly CheckRow[];
+  readonly amended: readonly AmendedRow[];
+  readonly spells: readonly SpellRow[];
+  readonly notes: readonly (Signed & { readonly text: string })[];
+};
+
+export type WorkRow = {
+  readonly title: Text;
+  readonly batch: Text;
+  readonly pieces: number;
+  readonly startedAt: Instant;
+  readonly finishedAt: Instant | null;
+  readonly by: string | null;
+};
+
+export type ReadingRow = Signed & {
+  readonly of: 'air' | 'core';
+  readonly what: Text;
+  readonly tempC: Celsius;
+};
+
+/** A check, or what was done about one that was not kept. */
+export type CheckRow = Signed & {
+  readonly check: string;
+  /** What it was about, by its name where it has one. */
+  readonly what: Text;
+  readonly tempC: Celsius | null;
+  readonly thermometer: string | null;
+  /** Null where it is the check itself. */
+  readonly action: string | null;
+};
+
+/** What was taken back, beside the event that takes it back. */
+export type AmendedRow = Signed & {
+  readonly what: string;
+  readonly was: Signed & { readonly what: string };
+};
+
+export type SpellRow = {
+  readonly smoker: Text;
+  readonly kind: 'down' | 'cold';
+  readonly from: Instant;
+  readonly until: Instant | null;
+  readonly tempC: Celsius;
+};
+
+/** What was done and found on a day, as its events up to now tell it; null before it has a plan. */
+export function evidenceOf(state: DayState): DayEvidence | null {
+  if (!state.plan) return null;
+  const index = indexOf(state.plan);
+  const { kitchen } = state.plan;
+  const by = (deed: { readonly at: Instant; readonly by: Parameters<typeof personIn>[1] }) => ({
+    ...{ at: deed.at, by: personIn(kitchen, deed.by) },
+  });
+  return {
+    work: workRows(state, index),
+    readings: state.readings.map(({ where, tempC, ...deed }) => ({
+      ...by(deed),
+      of: where.kind,
+      what: where.kind === 'air' ? smokerIn(index, where.smoker) : batchOf(index, where.stay),
+      tempC,
+    })),
+    checks: checkRows(state, index),
+    amended: amendedRows(state),
+    spells: state.happened.spells.map(({ smoker, kind, from, until, tempC }) => ({
+      ...{ smoker: smokerIn(index, smoker), kind, from, until, tempC },
+    })),
+    notes: state.notes.map(({ text, ...deed }) => ({ ...by(deed), text })),
+  };
+}
+
+function workRows(state: DayState, index: PlanIndex): WorkRow[] {
+  const passages = passagesOf(state);
+  return index.plan.built.tasks
+    .flatMap(({ id, work, title, pieces, batch }): WorkRow[] => {
+      const { startedAt = null, finishedAt = null } = passages.get(id) ?? {};
+      if (work !== 'hands' || startedAt === null) return [];
+      const { hand, started } = factsOf(state, id);
+      const by = personIn(index.plan.kitchen, hand ?? started?.by ?? null);
+      const name = index.groups.get(batch)?.name ?? { en: batch };
+      return [{ title, batch: name, pieces, startedAt, finishedAt, by }];
+    })
+    .sort((a, b) => a.startedAt - b.startedAt);
+}
+
+function checkRows({ checks }: DayState, index: PlanIndex): CheckRow[] {
+  const { kitchen } = index.plan;
+  return checks.map((entry) => ({
+    at: entry.at,
+    by: personIn(kitchen, entry.by),
+    check: entry.on.kind,
+    what: checkedThing(entry.on, index),
+    tempC: entry.kind === 'checkRecorded' ? entry.tempC : null,
+    thermometer: entry.kind === 'checkRecorded' ? entry.thermometer : null,
+    action: entry.kind === 'correctionRecorded' ? entry.action : null,
+  }));
+}
+
+function checkedThing(on: DayState['checks'][number]['on'], index: PlanIndex): Text {
+  const { kitchen, catalogue } = index.plan;
+  const named = (found: { readonly name: Text } | undefined, id: string): Text =>
+    found?.name ?? { en: id };
+  if ('batch' in on) return named(index.groups.get(on.batch), on.batch);
+  if ('cut' in on) {
+    return named(
+      catalogue.cuts.find(({ id }) => id === on.cut),
+      on.cut,
+    );
+  }
+  if ('station' in on) {
+    return named(
+      kitchen.stations.find(({ id }) => id === on.station),
+      on.station,
+    );
+  }
+  return { en: 'cooler' in on ? on.cooler : on.thermometer };
+}
+
+/** What was undone, and starts and ends that were taken back on their line. */
+function amendedRows({ story, plan }: DayState): AmendedRow[] {
+  const signed = (told: Told) => ({
+    ...{ at: told.at, by: plan && personIn(plan.kitchen, told.personId), what: told.kind },
+  });
+  return story.flatMap((told, i) => {
+    const was = amendedBy(told, story.slice(0, i));
+    return was ? [{ ...signed(told), was: signed(was) }] : [];
+  });
+}
+
+function amendedBy(told: Told, before: readonly Told[]): Told | undefined {
+  const lastOf = (kind: Told['kind']) =>
+    'task' in told
+      ? before.findLast((each) => each.kind === kind && 'task' in each && each.task === told.task)
+      : undefined;
+  if (told.kind === 'undone') {
+    return before.find(({ commandId, kind }) => commandId === told.command && kind !== 'undone');
+  }
+  if (told.kind === 'startTakenBack') return lastOf('taskStarted');
+  return told.kind === 'finishTakenBack' ? lastOf('taskFinished') : undefined;
+}
+
+const smokerIn = ({ plan }: PlanIndex, id: string): Text =>
+  plan.kitchen.smokers.find((smoker) => smoker.id === id)?.name ?? { en: id };
+
+const batchOf = (index: PlanIndex, stay: Parameters<PlanIndex['tasks']['get']>[0]): Text => {
+  const batch = index.tasks.get(stay)?.batch;
+  return (batch && index.groups.get(batch)?.name) ?? { en: stay };
+};
