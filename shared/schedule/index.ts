@@ -4,7 +4,15 @@ export type { Conflicting, Demand } from './conflicting/index.ts';
 export { construct } from './construct.ts';
 export { type Improved, type ImproveOptions, improve } from './improve.ts';
 export type * from './model.ts';
-export { type Difference, type Repair, type Rung, repair, type Trouble } from './repair/index.ts';
+export {
+  type Difference,
+  type Repair,
+  type Rung,
+  repair,
+  savedS,
+  type Trouble,
+  troubleOf,
+} from './repair/index.ts';
 export { createTimeline } from './timeline.ts';
 export type * from './timeline-types.ts';
 export { validate } from './validate.ts';

@@ -49,24 +49,27 @@ function withLengths(live: Live, placements: readonly Placement[]): Facts {
 
 /**
  * The day after all that waits was decided anew, by a schedule in which it is no later than that
- * says. What is shown keeps its times as far as it can: nothing is later than in the schedule.
+ * says; what that does not name stays as it is shown. What is shown keeps its times as far as it
+ * can: nothing is later than in the schedule.
  */
 export function redecided(live: Live, decided: Schedule): Live {
   const { published, facts } = live;
   const its = new Map(decided.placements.map((placement) => [placement.activity, placement]));
   const shownS = projectedS(live);
+  const anew = published.placements.map((placement, i): Placement => {
+    const stands = { ...placement, ...must(shownS[i], 'shown') };
+    return facts.stage[i] === WAITING ? (its.get(placement.activity) ?? stands) : stands;
+  });
   const placements = published.placements.map((placement, i): Placement => {
-    const anew = must(its.get(placement.activity), placement.activity);
-    const shown = must(shownS[i], 'shown');
     if (facts.stage[i] !== WAITING) return placement;
-    const startS = seconds(Math.min(shown.startS, anew.startS));
-    return { ...anew, startS, endS: seconds(Math.min(shown.endS, anew.endS)) };
+    const [shown, next] = [must(shownS[i], 'shown'), must(anew[i], 'decided')];
+    const startS = seconds(Math.min(shown.startS, next.startS));
+    return { ...next, startS, endS: seconds(Math.min(shown.endS, next.endS)) };
   });
   const isOver = ({ to }: Link) => facts.stage[published.index.activity(to)] === DONE;
   const links = decided.links.filter((link) => !isOver(link));
-  const decidedS = published.placements.map(({ activity }) => must(its.get(activity), activity));
   return liveFrom(
-    withOrders({ ...published, placements, links, decidedS }),
+    withOrders({ ...published, placements, links, decidedS: anew }),
     withLengths(live, placements),
   );
 }

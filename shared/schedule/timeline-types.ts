@@ -42,6 +42,11 @@ export type Timeline = {
    * anew.
    */
   moved(changes: readonly Move[]): Update;
+  /**
+   * Somebody decided that these be done so and then, and everything in that order: as a `repair`
+   * proposed it. What has begun meanwhile stays as it is.
+   */
+  decided(changes: readonly Placement[], links: readonly Link[]): Update;
 
   /** The same day, to try something on. */
   fork(): Timeline;

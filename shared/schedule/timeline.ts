@@ -7,26 +7,24 @@ import { Heap } from './heap.ts';
 import { initialFacts } from './initial-facts.ts';
 import { copyOf, type Live, liveFrom } from './live.ts';
 import { UNBOUND } from './live-net.ts';
-import type { End, GoalId, Placement, Problem, Schedule } from './model.ts';
+import type { End, GoalId, Link, Placement, Problem, Schedule } from './model.ts';
 import { at } from './network.ts';
 import { goalOutlook, inHandOf } from './outlook.ts';
 import { goalOf, goalsOf, publishedOf } from './published.ts';
 import { reasonOf } from './reasons.ts';
-import { relinked } from './relink.ts';
+import { redecided, relinked } from './relink.ts';
 import type {
   Broken,
   GoalOutlook,
   InHand,
   Move,
   Reason,
-  Stage,
   Step,
   Timeline,
   Times,
   Update,
 } from './timeline-types.ts';
-
-const STAGES: readonly Stage[] = ['waiting', 'running', 'done'];
+import { timesOf } from './times-of.ts';
 
 /**
  * Brings a published schedule to life. It must keep the problem (see `check`), for its times are
@@ -73,22 +71,7 @@ export class LiveTimeline implements Timeline {
   }
 
   times(id: ActivityId): Times {
-    const activity = this.#number(id);
-    const { facts, latest } = this.#live;
-    const stage = at(facts.stage, activity);
-    const { startS, endS } = this.#projected(activity);
-    const latestStartS = 0 - at(latest.rule.timeS, activity * 2 + 1);
-    const latestEndS = 0 - at(latest.rule.timeS, activity * 2);
-    const endSlackS = latestEndS - endS;
-    const slackS = stage === WAITING ? Math.min(endSlackS, latestStartS - startS) : endSlackS;
-    return {
-      stage: must(STAGES[stage], 'a stage'),
-      startS,
-      endS,
-      latestStartS: seconds(latestStartS),
-      latestEndS: seconds(latestEndS),
-      slackS: seconds(slackS),
-    };
+    return timesOf(this.#live, this.#number(id));
   }
 
   reason(id: ActivityId, end: End): Reason {
@@ -169,6 +152,10 @@ export class LiveTimeline implements Timeline {
 
   moved(changes: readonly Move[]): Update {
     return this.#replace(relinked(this.#live, changes));
+  }
+
+  decided(placements: readonly Placement[], links: readonly Link[]): Update {
+    return this.#replace(redecided(this.#live, { placements, links }));
   }
 
   fork(): LiveTimeline {

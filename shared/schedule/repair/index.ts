@@ -1,3 +1,3 @@
 export type { Difference } from './differences.ts';
 export { type Repair, type RepairOptions, type Rung, repair } from './ladder.ts';
-export { type Trouble, troubleOf } from './trouble.ts';
+export { savedS, type Trouble, troubleOf } from './trouble.ts';

@@ -1,10 +1,10 @@
 import { type ActivityId, assert, minutes, type Seconds } from '../../kernel/index.ts';
-import type { Schedule } from '../model.ts';
+import type { Placement, Problem, Schedule } from '../model.ts';
 import { LiveTimeline } from '../timeline.ts';
 import type { Timeline } from '../timeline-types.ts';
 import { type Difference, differencesBetween, taxS } from './differences.ts';
 import { movedElsewhere, ordersTurned, plannedAnew } from './tries.ts';
-import { isNone, savedS, type Trouble, troubleOf } from './trouble.ts';
+import { isNone, isSlight, knownIn, savedS, type Trouble, troubleOf } from './trouble.ts';
 
 /**
  * How much had to be changed for a day to hold again, the least first: nothing but times; the
@@ -36,12 +36,28 @@ export type RepairOptions = {
   readonly nearS: Seconds;
   /** Less trouble saved than this is not worth a word: nothing shown is moved for it. */
   readonly leastGainS?: Seconds;
+  /** The day's own, less what nothing may be given to now; left out: all of it. */
+  readonly problem?: Problem;
+  /**
+   * What something outside the schedule would hold, and till when, if the day were done so; left
+   * out: what it holds now.
+   */
+  readonly heldIf?: (placements: readonly Placement[]) => ReadonlyMap<ActivityId, Seconds>;
 };
 
 /** The usual least gain; our choice. */
 const LEAST_GAIN_S = minutes(2);
 
-type Tried = { readonly timeline: LiveTimeline; readonly rung: Rung };
+/** So often one change more is made on one rung, where none was enough by itself; our choice. */
+const ROUNDS = { order: 3, elsewhere: 4 };
+
+type Tried = {
+  readonly rung: Rung;
+  readonly timeline: LiveTimeline;
+  readonly trouble: Trouble;
+  /** What it asks of those who would follow it, as seconds. */
+  readonly taxS: number;
+};
 
 /**
  * Mends a day that will be late, or will break what may still be kept: the first rung that holds
@@ -50,9 +66,7 @@ type Tried = { readonly timeline: LiveTimeline; readonly rung: Rung };
  */
 export function repair(timeline: Timeline, options: RepairOptions): Repair {
   assert(timeline instanceof LiveTimeline, 'there is one kind of timeline');
-  const { seed, nearS, leastGainS = LEAST_GAIN_S } = options;
-  const { problem } = timeline.live.published;
-  const { goals } = problem;
+  const { goals } = timeline.live.published.problem;
   const before = troubleOf(timeline, goals);
   const stands = timeline.schedule;
   const answer = (rung: Rung, mended: LiveTimeline): Repair => {
@@ -61,39 +75,79 @@ export function repair(timeline: Timeline, options: RepairOptions): Repair {
     return { rung, schedule, before, after: troubleOf(mended, goals), differences };
   };
   if (isNone(before)) return answer(usesMargin(timeline) ? 'margin' : 'times', timeline);
-  const nearUntilS = (timeline.nowS ?? 0) + nearS;
-  const isNear = (id: ActivityId) => timeline.times(id).startS < nearUntilS;
-  const rungs: readonly (readonly [Rung, () => LiveTimeline[]])[] = [
-    ['order', () => ordersTurned(timeline, goals)],
-    ['elsewhere', () => movedElsewhere(timeline, problem, goals)],
-    ['later-anew', () => plannedAnew(timeline, problem, isNear, seed)],
-    ['all-anew', () => plannedAnew(timeline, problem, () => false, seed)],
-  ];
-  let best: (Tried & { readonly trouble: Trouble }) | undefined;
-  for (const [rung, tries] of rungs) {
-    for (const mended of leastTaxed(tries(), stands, nearUntilS)) {
-      const trouble = troubleOf(mended, goals);
-      const least = best?.trouble ?? before;
-      if (savedS(least, trouble) >= leastGainS || (isNone(trouble) && !isNone(least))) {
-        best = { timeline: mended, rung, trouble };
-      }
-    }
-    if (best && isNone(best.trouble)) break;
-  }
-  return best && savedS(before, best.trouble) >= leastGainS
-    ? answer(best.rung, best.timeline)
-    : answer('as-it-is', timeline);
+  const best = climbed({ rung: 'as-it-is', timeline, trouble: before, taxS: 0 }, options);
+  return answer(best.rung, best.timeline);
 }
 
-/** What asks least of those who work near comes first. */
-function leastTaxed(tries: readonly LiveTimeline[], stands: Schedule, nearUntilS: number) {
+/** Rung after rung, until one holds; what saves most of all that was tried, if it saves enough. */
+function climbed(stands: Tried, options: RepairOptions): Tried {
+  const { timeline } = stands;
+  const { seed, nearS, leastGainS = LEAST_GAIN_S } = options;
+  const { problem = timeline.live.published.problem } = options;
+  const { goals } = problem;
+  const nearUntilS = (timeline.nowS ?? 0) + nearS;
+  const isNear = (id: ActivityId) => timeline.times(id).startS < nearUntilS;
+  const known = knownIn(timeline);
+  const anew = (isFrozen: typeof isNear) => plannedAnew(timeline, problem, isFrozen, seed);
+  const rungs: readonly Step[] = [
+    { rung: 'order', rounds: ROUNDS.order, tries: (from) => ordersTurned(from, goals) },
+    {
+      rung: 'elsewhere',
+      rounds: ROUNDS.elsewhere,
+      tries: (from) => movedElsewhere(from, problem, goals),
+    },
+    { rung: 'later-anew', rounds: 1, tries: () => anew(isNear) },
+    { rung: 'all-anew', rounds: 1, tries: () => anew(() => false) },
+  ];
+  let best = stands;
+  for (const { rung, rounds, tries } of rungs) {
+    for (let round = 0; round < rounds; round++) {
+      const from = best;
+      for (const mended of leastTaxed(tries(from.timeline), timeline, nearUntilS, options)) {
+        const tried = { ...mended, rung, trouble: troubleOf(mended.timeline, goals, known) };
+        if (isBetter(tried, best, leastGainS)) best = tried;
+      }
+      if (isSlight(best.trouble, leastGainS)) return savedEnough(best, stands, leastGainS);
+      if (best === from) break;
+    }
+  }
+  return savedEnough(best, stands, leastGainS);
+}
+
+type Step = {
+  readonly rung: Rung;
+  readonly rounds: number;
+  readonly tries: (from: LiveTimeline) => LiveTimeline[];
+};
+
+/**
+ * Whether it saves more than the best so far, and enough to be worth a word. What does not hold
+ * either, and stands on another rung, has to pay for what more it asks of people, too.
+ */
+function isBetter(tried: Tried, best: Tried, leastGainS: number): boolean {
+  const saved = savedS(best.trouble, tried.trouble);
+  if (isSlight(tried.trouble, leastGainS) && !isSlight(best.trouble, leastGainS)) return saved > 0;
+  const isOther = best.rung !== 'as-it-is' && best.rung !== tried.rung;
+  return saved >= leastGainS + (isOther ? Math.max(0, tried.taxS - best.taxS) : 0);
+}
+
+const savedEnough = (best: Tried, stands: Tried, leastGainS: number) =>
+  savedS(stands.trouble, best.trouble) >= leastGainS ? best : stands;
+
+/** What asks least of those who work near comes first; each with what holds it if it is taken. */
+function leastTaxed(
+  tries: readonly LiveTimeline[],
+  { schedule: stands }: LiveTimeline,
+  nearUntilS: number,
+  { heldIf }: RepairOptions,
+) {
   return tries
-    .map((mended) => ({
-      mended,
-      taxS: taxS(differencesBetween(stands, mended.schedule), nearUntilS),
-    }))
-    .sort((a, b) => a.taxS - b.taxS)
-    .map(({ mended }) => mended);
+    .map((mended) => {
+      if (heldIf) mended.held(heldIf(mended.schedule.placements));
+      const asked = taxS(differencesBetween(stands, mended.schedule), nearUntilS);
+      return { timeline: mended, taxS: asked };
+    })
+    .sort((a, b) => a.taxS - b.taxS);
 }
 
 /** Whether a wait that is not over is shorter than it was published. */

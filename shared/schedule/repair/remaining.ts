@@ -2,6 +2,13 @@ import { type ActivityId, type Seconds, seconds } from '../../kernel/index.ts';
 import type { Activity, Lag, Length, Mode, Placement, Problem, Use } from '../model.ts';
 import type { Timeline } from '../timeline-types.ts';
 
+export type Leaving = {
+  readonly isFrozen: (activity: ActivityId) => boolean;
+  /** Done by the same hands in the same places, at any time. */
+  readonly stays: (activity: ActivityId) => boolean;
+  readonly lateS: (goal: Problem['goals'][number]) => number;
+};
+
 /**
  * What is left of a day as a problem: facts are pinned, and so is what `isFrozen`; the rest waits
  * for now. What facts have made impossible is asked for no more than as it stands, so that the
@@ -10,33 +17,33 @@ import type { Timeline } from '../timeline-types.ts';
 export function remainingOf(
   problem: Problem,
   timeline: Timeline,
-  isFrozen: (activity: ActivityId) => boolean,
-  lateS: (goal: Problem['goals'][number]) => number,
+  { isFrozen, stays, lateS }: Leaving,
 ): Problem {
   const { placements } = timeline.schedule;
-  const stands = new Map(placements.map((each) => [each.activity, each]));
+  const byActivity = new Map(placements.map((each) => [each.activity, each]));
   const nowS = timeline.nowS ?? 0;
+  const lastS = Math.max(problem.horizonS, ...placements.map(({ endS }) => endS));
   return {
     ...problem,
+    horizonS: seconds(lastS),
     activities: problem.activities.map((activity) => {
-      const placement = stands.get(activity.id);
-      return placement ? left(activity, placement, { timeline, nowS, isFrozen }) : activity;
+      const placement = byActivity.get(activity.id);
+      return placement ? left(activity, placement, { timeline, nowS, isFrozen, stays }) : activity;
     }),
-    lags: problem.lags.map((lag) => asItStands(lag, stands)),
+    lags: problem.lags.map((lag) => asItStands(lag, byActivity)),
     goals: problem.goals.map((goal) => ({ ...goal, dueS: seconds(goal.dueS + lateS(goal)) })),
   };
 }
 
-type Now = {
+type Now = Pick<Leaving, 'isFrozen' | 'stays'> & {
   readonly timeline: Timeline;
   readonly nowS: number;
-  readonly isFrozen: (activity: ActivityId) => boolean;
 };
 
 function left(
   activity: Activity,
   placement: Placement,
-  { timeline, nowS, isFrozen }: Now,
+  { timeline, nowS, isFrozen, stays }: Now,
 ): Activity {
   const { stage } = timeline.times(activity.id);
   const { mode, startS, endS, uses } = placement;
@@ -54,7 +61,8 @@ function left(
   if (stage === 'running' && isWait) return pinned({ startS });
   if (stage !== 'waiting' || isFrozen(activity.id)) return pinned({ startS, endS });
   const releaseS = latest(activity.releaseS ?? seconds(0), seconds(nowS));
-  return { ...activity, modes, ...deadline, releaseS };
+  const its = { ...activity, modes, ...deadline, releaseS };
+  return stays(activity.id) ? { ...its, pin: { mode, uses } } : its;
 }
 
 const latest = (a: Seconds, b: Seconds) => (a > b ? a : b);

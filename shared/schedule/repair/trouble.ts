@@ -1,40 +1,79 @@
 import { type Seconds, seconds } from '../../kernel/index.ts';
 import type { Goal } from '../model.ts';
-import type { Timeline } from '../timeline-types.ts';
+import type { Broken, Timeline } from '../timeline-types.ts';
 
 /** What is wrong with a day as it stands: the less the better, an earlier line before a later. */
 export type Trouble = {
   /** Seconds for which two things that must come one after the other are in one place at once. */
   readonly doubledS: Seconds;
-  /** Seconds by which lags, waits, hours and deadlines will be broken that may still be kept. */
-  readonly brokenS: Seconds;
+  /** Seconds by which something is broken that was kept before, or was broken by less. */
+  readonly worseS: Seconds;
   /** Seconds that goals will be late, each times its weight. */
   readonly lateS: Seconds;
+  /** Seconds by which lags, waits, hours and deadlines will be broken that may still be kept. */
+  readonly brokenS: Seconds;
 };
 
-/** The trouble of a day as it stands. */
-export function troubleOf(timeline: Timeline, goals: readonly Goal[]): Trouble {
-  const open = timeline.broken().filter((each) => !('settled' in each && each.settled));
-  const sumOf = (isLink: boolean) =>
-    open.reduce((sum, { kind, byS }) => sum + ((kind === 'link') === isLink ? byS : 0), 0);
+/** By how much each thing is broken, by its name. */
+type Known = ReadonlyMap<string, number>;
+
+/** The trouble of a day as it stands; nothing of it is worse than before where nothing is known. */
+export function troubleOf(timeline: Timeline, goals: readonly Goal[], known?: Known): Trouble {
+  const open = openIn(timeline);
+  const sumOf = (isLink: boolean, byS: (each: Broken) => number) =>
+    open.reduce((sum, each) => sum + ((each.kind === 'link') === isLink ? byS(each) : 0), 0);
   const lateS = goals.reduce((sum, { activity, end, dueS, weight }) => {
     const times = timeline.times(activity);
     return sum + weight * Math.max(0, times[`${end}S`] - dueS);
   }, 0);
+  const worseS = (each: Broken) =>
+    known ? Math.max(0, each.byS - (known.get(nameOf(each)) ?? 0)) : 0;
   return {
-    doubledS: seconds(sumOf(true)),
-    brokenS: seconds(sumOf(false)),
+    doubledS: seconds(sumOf(true, ({ byS }) => byS)),
+    worseS: seconds(sumOf(false, worseS)),
     lateS: seconds(Math.round(lateS)),
+    brokenS: seconds(sumOf(false, ({ byS }) => byS)),
   };
+}
+
+/** What is broken now, to tell later what is so by more. */
+export const knownIn = (timeline: Timeline): Known =>
+  new Map(openIn(timeline).map((each) => [nameOf(each), each.byS]));
+
+function nameOf(broken: Broken): string {
+  switch (broken.kind) {
+    case 'lag': {
+      const { from, to, reason } = broken.lag;
+      return `lag ${from.activity} ${from.end} ${to.activity} ${to.end} ${reason}`;
+    }
+    case 'link':
+      return `link ${broken.link.from} ${broken.link.to} ${broken.link.resource}`;
+    case 'wait':
+      return `wait ${broken.activity} ${broken.bound}`;
+    default:
+      return `${broken.kind} ${broken.activity}`;
+  }
+}
+
+/** What will not be kept and may still be mended: of two in one place, one has not begun. */
+export function openIn(timeline: Timeline): Broken[] {
+  return timeline.broken().filter((each) => {
+    if (each.kind === 'link') return timeline.times(each.link.to).stage === 'waiting';
+    return !('settled' in each && each.settled);
+  });
 }
 
 /** Whether all holds. */
 export const isNone = ({ doubledS, brokenS, lateS }: Trouble) =>
   doubledS === 0 && brokenS === 0 && lateS === 0;
 
-/** Below nought where the first is better. */
-const compareTrouble = (a: Trouble, b: Trouble) =>
-  a.doubledS - b.doubledS || a.brokenS - b.brokenS || a.lateS - b.lateS;
+/** Whether what is wrong is not worth moving anything for: so much of a line, and no two at once. */
+export const isSlight = ({ doubledS, brokenS, lateS }: Trouble, leastS: number) =>
+  doubledS === 0 && brokenS < leastS && lateS < leastS;
 
 /** How many seconds of trouble are saved, of the first line that differs. */
-export const savedS = (before: Trouble, after: Trouble) => -compareTrouble(after, before);
+export const savedS = (before: Trouble, after: Trouble) =>
+  before.doubledS - after.doubledS ||
+  before.worseS - after.worseS ||
+  before.lateS - after.lateS ||
+  before.brokenS - after.brokenS;

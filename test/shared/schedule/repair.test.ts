@@ -83,7 +83,7 @@ describe('a day that will be late', () => {
     expect(mended).toMatchObject({ rung: 'as-it-is', before: { lateS: 60 }, differences: [] });
   });
 
-  it('is planned anew, without what is near, where no one change is enough', () => {
+  it('is mended by a few changes where one is not enough', () => {
     const ids = ['a', 'b', 'c', 'd'];
     const day = problem({
       horizonS: seconds(90_000),
@@ -93,6 +93,46 @@ describe('a day that will be late', () => {
       ],
       resources: [unit('ana'), unit('ben')],
       goals: ids.map((id) => goal(id, 6_000)),
+    });
+    const timeline = opened(day, [
+      put('wash', 0, 600, 'ana'),
+      ...ids.map((id, i) => put(id, 1_200 * (i + 1), 1_200 * (i + 2), 'ana')),
+    ]);
+    timeline.started(activityId('wash'), seconds(0));
+    timeline.lengthIs(activityId('wash'), seconds(3_000));
+    const mended = repair(timeline, options);
+    expect(mended).toMatchObject({ rung: 'elsewhere', after: { lateS: 0 } });
+    expect(mended.differences.filter(({ isElsewhere }) => isElsewhere)).toHaveLength(2);
+  });
+
+  it('gives nothing to who would hold it, and takes from them what they hold', () => {
+    const timeline = oneHand(['ana', 'ben']);
+    const toBen = (placement: Placement) =>
+      placement.uses.some(({ resource }) => resource === 'ben');
+    const benIsOut = (placements: readonly Placement[]) =>
+      new Map(placements.filter(toBen).map(({ activity: id }) => [id, seconds(50_000)]));
+    timeline.lengthIs(activityId('rub'), seconds(2_400));
+    expect(repair(timeline, { ...options, heldIf: benIsOut }).rung).toBe('order');
+    const anaIsOut = (placements: readonly Placement[]) =>
+      new Map(
+        placements.filter((each) => !toBen(each)).map(({ activity: id }) => [id, seconds(9_000)]),
+      );
+    timeline.held(anaIsOut(timeline.schedule.placements));
+    const mended = repair(timeline, { ...options, heldIf: anaIsOut });
+    expect(mended).toMatchObject({ rung: 'elsewhere', after: { lateS: 0 } });
+    expect(mended.differences.filter(({ after }) => toBen(after))).toHaveLength(1);
+  });
+
+  it('is planned anew, without what is near, where a few changes are not enough', () => {
+    const ids = [...'abcdefghijkl'];
+    const day = problem({
+      horizonS: seconds(90_000),
+      activities: [
+        activity('wash', work(600), [need(['ana'])]),
+        ...ids.map((id) => activity(id, work(1_200), [need(['ana', 'ben'])])),
+      ],
+      resources: [unit('ana'), unit('ben')],
+      goals: ids.map((id) => goal(id, 12_000)),
     });
     const timeline = opened(day, [
       put('wash', 0, 600, 'ana'),
