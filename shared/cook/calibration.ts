@@ -39,16 +39,24 @@ const SHIFT_S = 1200;
  * Outcomes count the more, the nearer to the same share of the way to their target they were made,
  * the nearer alike sure of ever passing it, the nearer the target, and wrapped alike.
  */
-const NEAR_SHARE = 0.12;
+const NEAR_SHARE = 0.08;
 const NEAR_NEVER = 0.25;
 const NEAR_K = 10;
 const OTHER_WRAP = 0.1;
 
 /**
- * The ensemble's own spread counts as one outcome, and is blown up: models think too well of
- * themselves.
+ * Cooks wrapped otherwise stand in while there are few of its own. Together they never count for
+ * more than one: they miss by other amounts, so that many of them would make a range of another
+ * wrap's width.
  */
-const OWN_WEIGHT = 1;
+const OTHER_WRAPS_AT_MOST = 1;
+
+/**
+ * The next cook is as likely as any before to fall beyond all of them, on either side. For that the
+ * ensemble's own spread counts as well, as one outcome and a half since part of it lies within. It
+ * is blown up: models think too well of themselves (both judged).
+ */
+const OWN_WEIGHT = 1.5;
 const OWN_INFLATION = 1.35;
 
 const scaled = (leftS: number) => Math.log(Math.max(leftS, 0) + SHIFT_S);
@@ -80,7 +88,7 @@ type Now = Pick<Outcome, 'target' | 'wrap'> & {
  * The times at which a piece may pass a target, from those of its members and from how far
  * earlier forecasts fell from what came: a conformal predictive distribution (Vovk 2017) on the
  * logarithm of the time left, weighted towards forecasts made at a like stage, with the
- * ensemble's own spread as a few outcomes more. Times and `nowS` in seconds since the piece went
+ * ensemble's own spread as one outcome or two more. Times and `nowS` in seconds since the piece went
  * in; infinity for never.
  */
 export function calibrated(passagesS: readonly Weighted[], now: Now): Weighted[] {
@@ -95,13 +103,35 @@ export function calibrated(passagesS: readonly Weighted[], now: Now): Weighted[]
     value: OWN_INFLATION * (scaled(value - nowS) - middle),
     weight: weight * share,
   }));
-  const seen = outcomes.map((outcome) => ({
-    value: missOf(outcome),
-    weight: likeness(outcome, { ...now, raw }),
-  }));
+  const seen = witnessed(outcomes, { ...now, raw });
   return [...own, ...seen].map((miss) => ({
     value: nowS + unscaled(middle + miss.value),
     weight: miss.weight,
+  }));
+}
+
+/**
+ * By how much earlier forecasts missed, and what each of them counts for. Those of one cook count
+ * together for as much as the likest of them: they missed by the same meat.
+ */
+function witnessed(outcomes: readonly Outcome[], now: Now & { raw: Raw }): Weighted[] {
+  const alike = outcomes.map((outcome) => likeness(outcome, now));
+  const ofCook = new Map<string, { sum: number; most: number }>();
+  for (const [i, { cookId }] of outcomes.entries()) {
+    const { sum, most } = ofCook.get(cookId) ?? { sum: 0, most: 0 };
+    const weight = alike[i] ?? 0;
+    ofCook.set(cookId, { sum: sum + weight, most: Math.max(most, weight) });
+  }
+  const weights = outcomes.map(({ cookId }, i) => {
+    const { sum, most } = ofCook.get(cookId) ?? { sum: 0, most: 0 };
+    return sum === 0 ? 0 : ((alike[i] ?? 0) * most) / sum;
+  });
+  const isOther = (i: number) => outcomes[i]?.wrap !== now.wrap;
+  const others = weights.reduce((sum, weight, i) => sum + (isOther(i) ? weight : 0), 0);
+  const kept = Math.min(1, OTHER_WRAPS_AT_MOST / others);
+  return outcomes.map((outcome, i) => ({
+    value: missOf(outcome),
+    weight: (weights[i] ?? 0) * (isOther(i) ? kept : 1),
   }));
 }
 

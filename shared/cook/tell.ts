@@ -11,7 +11,7 @@ import type { Scene } from './scene.ts';
 import { readAt } from './trace.ts';
 
 /** Goes up with every change after which the same input has another forecast. */
-export const MODEL_VERSION = 1;
+export const MODEL_VERSION = 2;
 
 export type ForecastOptions = {
   readonly nowS: Seconds;

@@ -87,6 +87,41 @@ describe('a past', () => {
     expect(otherStage).toBeLessThan(same);
   });
 
+  it('counts a cook once, however often it was foreseen', () => {
+    const early = cameAfter(spread.slice(0, 20).map((tookH) => tookH - 2));
+    const late = cameAfter(spread.slice(0, 20).map((tookH) => tookH + 2)).map((outcome) => ({
+      ...outcome,
+      cookId: `late ${outcome.cookId}`,
+    }));
+    const often = late.flatMap((outcome) => Array.from({ length: 8 }, () => outcome));
+    const [low = 0, middle = 0, high = 0] = range([...early, ...late]);
+    const [lowOften = 0, middleOften = 0, highOften = 0] = range([...early, ...often]);
+    expect(middleOften).toBeCloseTo(middle, -1);
+    expect([lowOften, highOften]).toEqual([expect.closeTo(low, -1), expect.closeTo(high, -1)]);
+  });
+
+  it('of other wraps, however long, makes no range of its own width', () => {
+    const own = cameAfter(spread.filter((_, i) => i % 8 === 0));
+    const narrow = cameAfter(
+      spread.map(() => 12),
+      { wrap: 'foil' },
+    ).map((outcome) => ({ ...outcome, cookId: `foil ${outcome.cookId}` }));
+    const [p10 = 0, , p90 = 0] = range(own);
+    const [lowBeside = 0, , highBeside = 0] = range([...own, ...narrow]);
+    expect(highBeside - lowBeside).toBeGreaterThan(0.9 * (p90 - p10));
+  });
+
+  it('of ten cooks covers no fewer than three of four that come next', () => {
+    // Each of eleven in turn is the one that comes, as exchangeable ones do (Vovk 2017).
+    const took = Array.from({ length: 11 }, (_, i) => 12 + (i - 5) / 3);
+    const covered = took.filter((tookH, i) => {
+      const others = took.filter((_, j) => j !== i);
+      const [p10 = 0, , p90 = 0] = range(cameAfter(others));
+      return p10 <= hours(tookH) && hours(tookH) <= p90;
+    });
+    expect(covered.length / took.length).toBeGreaterThanOrEqual(0.75);
+  });
+
   it('in which every piece came to its end does not talk down a fire that has gone out', () => {
     const lost = members.map((time, i) => (i % 10 === 0 ? time : Number.POSITIVE_INFINITY));
     const past = cameAfter(spread);
