@@ -1,4 +1,5 @@
 import { AirCurve, type AirPoint } from './air-curve.ts';
+import { type Opening, openingsOf, seenIn } from './openings.ts';
 import type { Smoker } from './piece.ts';
 
 /** From the last entry of the log the air goes to where it is set within half an hour (judged). */
@@ -15,35 +16,18 @@ const REGAINING_S = 300;
 const OUTSIDE_C = 25;
 const DIP_S = 900;
 
-/** An entry so much below what lies between its neighbours was read with the door open. */
-const DIP_K = 8;
-const USUAL_DOOR_S = 120;
-
-type Opened = { readonly atS: number; readonly openS: number };
-
 /** The air of a smoker over the whole cook: as logged, with its doors, and from then on as set. */
 export function airOfSmoker({ log, setC, doors }: Smoker): AirCurve {
-  const steady = log.filter((point, index) => !isDip(point, log[index - 1], log[index + 1]));
+  const { steady, openings } = seenIn(log);
   const last = steady.at(-1);
   const shut: AirPoint[] =
     last === undefined
       ? [{ atS: 0, tempC: setC }]
       : [...steady, { atS: last.atS + SETTLING_S, tempC: setC }];
-  const guessed = log
-    .filter((point) => !steady.includes(point))
-    .map(({ atS }) => ({ atS: atS - USUAL_DOOR_S, openS: USUAL_DOOR_S }))
-    .filter(({ atS }) => !doors.some((door) => Math.abs(door.atS - atS) < DIP_S));
-  return withDoors(shut, [...doors, ...guessed]);
+  return withDoors(shut, openingsOf(doors, openings));
 }
 
-function isDip(point: AirPoint, before?: AirPoint, after?: AirPoint): boolean {
-  if (before === undefined) return false;
-  const next = after ?? before;
-  const share = after === undefined ? 0 : (point.atS - before.atS) / (after.atS - before.atS);
-  return before.tempC + share * (next.tempC - before.tempC) - point.tempC > DIP_K;
-}
-
-function withDoors(shut: readonly AirPoint[], doors: readonly Opened[]): AirCurve {
+function withDoors(shut: readonly AirPoint[], doors: readonly Opening[]): AirCurve {
   const curve = new AirCurve(shut);
   if (doors.length === 0) return curve;
   const knots = doors.flatMap(({ atS }) => [atS - DIP_S, atS, atS + DIP_S]);
@@ -57,7 +41,7 @@ function withDoors(shut: readonly AirPoint[], doors: readonly Opened[]): AirCurv
 }
 
 /** Of the air's warmth, at a time about the door's opening. */
-function lostShare({ atS, openS }: Opened, timeS: number): number {
+function lostShare({ atS, openS }: Opening, timeS: number): number {
   const lost = LOST_AT_MOST * (1 - Math.exp(-openS / LOSING_S));
   const lastingS = openS + REGAINING_S;
   return Math.max(0, 1 - Math.abs(timeS - atS) / DIP_S) * lost * Math.min(1, lastingS / DIP_S);

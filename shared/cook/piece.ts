@@ -2,6 +2,7 @@ import type { Celsius, Seconds } from '../kernel/index.ts';
 import type { AirPoint } from './air-curve.ts';
 import type { Message } from './belief.ts';
 import type { CutPrior } from './cut-priors.ts';
+import type { Opening } from './openings.ts';
 import type { Room, WrapName } from './rooms.ts';
 import type { Sides } from './shape.ts';
 import type { SmokerPrior } from './smoker-priors.ts';
@@ -18,13 +19,12 @@ export type Smoker = {
   readonly setC: Celsius;
   /** The air as it was, in order of time. */
   readonly log: readonly AirPoint[];
-  readonly doors: readonly Door[];
+  /** When its door was opened, and for how long, as far as somebody told. */
+  readonly doors: readonly Opening[];
   readonly pressurePa?: number;
   /** What the other pieces of today say of it. */
   readonly heard?: readonly Message[];
 };
-
-export type Door = { readonly atS: Seconds; readonly openS: Seconds };
 
 /** The smoker that the cook is about, another one it is moved to, or a room. */
 export type Place =

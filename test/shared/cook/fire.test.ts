@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { airOfSmoker } from '../../../shared/cook/fire.ts';
-import type { Smoker } from '../../../shared/cook/index.ts';
+import { openingsOf, type Smoker, seenIn } from '../../../shared/cook/index.ts';
 import { celsius, hours, minutes } from '../../../shared/kernel/index.ts';
 import { smoker } from './shoulder.ts';
 
@@ -69,5 +69,34 @@ describe('the air of a smoker', () => {
     const doors = [{ atS: minutes(58), openS: minutes(2) }];
     const once = lostKS({ log: quarters(110, 110, 110, 110, 110, 110), doors }, hours(2));
     expect(lostKS({ log, doors }, hours(2))).toBeCloseTo(once, 6);
+  });
+});
+
+describe('openings that are read off the air', () => {
+  const minutely = (temps: readonly number[]) =>
+    temps.map((tempC, index) => ({ atS: 60 * index, tempC }));
+  const falling = [110, 110, 84, 78, 82, 88, 93, 97, 100, 103, 105, 107, 109, 110];
+
+  it('begin where it falls suddenly, and last until it is coldest', () => {
+    const { openings, steady } = seenIn(minutely(falling));
+    expect(openings).toEqual([{ atS: 60, openS: 120 }]);
+    expect(steady.every(({ tempC }) => tempC >= 102)).toBe(true);
+  });
+
+  it('are none where a fire fades slowly, however far', () => {
+    const fading = minutely(Array.from({ length: 60 }, (_, i) => 110 - i / 2));
+    expect(seenIn(fading)).toEqual({ steady: fading, openings: [] });
+  });
+
+  it('are none where it falls suddenly and stays down', () => {
+    const down = minutely([110, 110, ...Array.from({ length: 40 }, () => 90)]);
+    expect(seenIn(down)).toEqual({ steady: down, openings: [] });
+  });
+
+  it('of which somebody told are not counted twice', () => {
+    const told = [{ atS: 90, openS: 60 }];
+    const { openings } = seenIn(minutely(falling));
+    expect(openingsOf(told, openings)).toEqual(told);
+    expect(openingsOf([{ atS: 7200, openS: 60 }], openings)).toHaveLength(2);
   });
 });
