@@ -1,9 +1,10 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
-import { instant } from '../../shared/kernel/index.ts';
+import { instant, minutes } from '../../shared/kernel/index.ts';
 import {
   countPieces,
+  durationWords,
   sayOffer,
   sayRefusal,
   temperature,
@@ -16,6 +17,9 @@ import type { Might } from './what-if.ts';
 import '../parts/choice-strip.ts';
 import '../parts/cook-fan.ts';
 import { Part } from '../parts/part.ts';
+
+/** By how much sooner a load that waits may be asked to go in; programs may ask for any. */
+const EARLIER_MIN = [15, 45];
 
 /**
  * What a move does, in words, and the two boxes: take it, leave it. Tells `take`, `leave`, `core`
@@ -72,10 +76,7 @@ export class MoveFoot extends Part {
     if (move.kind === 'none') return null;
     const leave = { label: words.leaveIt, choose: () => this.tell('leave', null), leaves: true };
     const own: readonly Choice[] = {
-      picked: [
-        { label: words.coreReading, choose: () => this.tell('core', move.load) },
-        ...this.#mights(move.load),
-      ],
+      picked: [...this.#core(move.load), ...this.#mights(move.load)],
       offered: [{ label: words.takeIt, choose: () => this.tell('take', null), takes: true }],
       asking: [],
       refused: [],
@@ -91,6 +92,12 @@ export class MoveFoot extends Part {
       ></choice-strip>`;
   }
 
+  /** Only what is in the fire has a core to read. */
+  #core(load: Extract<Move, { load: unknown }>['load']): Choice[] {
+    if (!load.here) return [];
+    return [{ label: this.words.coreReading, choose: () => this.tell('core', load) }];
+  }
+
   /** The whole cook of what is picked. */
   #cook({ cook }: Extract<Move, { load: unknown }>['load']) {
     // What would come of something is more to read, and the picture is of what is.
@@ -98,11 +105,17 @@ export class MoveFoot extends Part {
     return html`<cook-fan .say=${this.say} .cook=${cook} .now=${this.now}></cook-fan>`;
   }
 
-  /** What may be asked about a load that something is foreseen of, before anybody does it. */
+  /** What may be asked about a load that waits, or is foreseen, before anybody does it. */
   #mights(load: Extract<Move, { load: unknown }>['load']): Choice[] {
     const { words, say } = this;
-    if (!load.cook) return [];
     const might = (of: Might) => () => this.tell('might', { load, might: of });
+    if (!load.here) {
+      return EARLIER_MIN.map((by) => ({
+        label: words.inEarlier(durationWords(minutes(by))),
+        choose: might({ earlierByMin: by }),
+      }));
+    }
+    if (!load.cook) return [];
     const by = say.temperature === '°F' ? '15 °F' : '8 °C';
     const hotter = { label: words.fireHotter(by), choose: might({ fireByF: 15 }) };
     const wrap = { label: words.wrapNow, choose: might({ wrapNow: 'foil' }) };

@@ -2,8 +2,11 @@ import type { CookOffer, LoadDrawing, Refusal } from '../../shared/view/index.ts
 import type { Say } from '../../shared/words/index.ts';
 import { sayCookOffer, sayRefusal, ui } from '../../shared/words/index.ts';
 
-/** One thing that might be done about a load in the fire, as the hub's door takes it. */
-export type Might = { readonly fireByF: number } | { readonly wrapNow: 'paper' | 'foil' };
+/** One thing that might be done about a load, as the hub's door takes it. */
+export type Might =
+  | { readonly fireByF: number }
+  | { readonly wrapNow: 'paper' | 'foil' }
+  | { readonly earlierByMin: number };
 
 export type MightAnswer =
   | { readonly ok: true; readonly offer: CookOffer }

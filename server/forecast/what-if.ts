@@ -5,6 +5,7 @@ import {
   type CookOffer,
   cookOffer,
   type DayState,
+  earlierOffer,
   type Refusal,
 } from '../../shared/day/index.ts';
 import type { AskedWhatIf } from '../../shared/protocol/index.ts';
@@ -29,6 +30,8 @@ export function askWhatIf(
   return async ({ stay, whatIf }) => {
     const live = hub.state.plan ? liveOf(hub.running) : null;
     if (!live) return { ok: false, refusal: { rule: 'no-plan' } };
+    // What has not gone in is no matter of the model: the day alone says when it could.
+    if (whatIf.kind === 'earlier') return earlierOffer(live, stay, whatIf.byS);
     const asked = askIf(live, stay, whatIf);
     if (!asked.ok) return asked;
     const found = await thread.foresee(forecasts.withHeard(asked.ask));

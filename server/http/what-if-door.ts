@@ -29,7 +29,7 @@ export function whatIfDoor({ ask, reader, names }: WhatIfDoorParts): Router {
     const asked = schema.safeParse(request.body);
     if (asked.success) return response.status(200).json(await ask(asked.data));
     const where = filePath(asked.error.issues[0]?.path ?? []);
-    const what = 'allowed: stay, and one of fireByF, fireByK, wrapNow, moveTo';
+    const what = 'allowed: stay, and one of fireByF, fireByK, wrapNow, moveTo, earlierByMin';
     const refusal = { rule: 'bad-message', where, what };
     return response.status(400).json({ ok: false, refusal });
   });

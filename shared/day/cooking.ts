@@ -33,6 +33,13 @@ export type CookingStage = {
   readonly wrap: WrapName;
 };
 
+/** The stages of a load's cook, whether it is in or waits; none where its cut is not foreseen. */
+export function cookStagesOf(state: DayState, index: PlanIndex, stay: TaskId): CookingStage[] {
+  const task = must(index.tasks.get(stay), stay);
+  const within = stepsWithin(index, task);
+  return within ? stagesAmong(state, index, within) : [];
+}
+
 /** A load that is in the fire now; null for any other, and where a cut is not known so well. */
 export function cookingOf(state: DayState, index: PlanIndex, stay: TaskId): Cooking | null {
   const task = index.tasks.get(stay);

@@ -16,6 +16,7 @@ export type { CheckRefusal } from './check-refusal.ts';
 export { type Carry, carryOf, dayFrom } from './carry.ts';
 export type * from './command.ts';
 export { type CookAsk, cookAskOf, cookAsks } from './cook-ask.ts';
+export { type CookOffer, cookOffer, earlierOffer } from './cook-offer.ts';
 export { stayIn } from './cooking.ts';
 export { decide } from './decide.ts';
 export { closingNow } from './decide-happening.ts';
@@ -48,7 +49,7 @@ export { shutIn } from './shut.ts';
 export { standingOf, startedIn } from './standing.ts';
 export { type DayState, emptyDay, factsOf, type TaskFacts } from './state.ts';
 export type { Told } from './story.ts';
-export { askIf, type CookOffer, cookOffer, type WhatIf } from './what-if.ts';
+export { askIf, type WhatIf } from './what-if.ts';
 export {
   isUnclaimed,
   isWhoFact,

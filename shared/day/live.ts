@@ -1,11 +1,11 @@
 import type { Instant, PersonId, Seconds, ServiceId, Span, TaskId } from '../kernel/index.ts';
-import { after, instant, must, seconds, since } from '../kernel/index.ts';
+import { after, instant, must, since } from '../kernel/index.ts';
 import { resourceId } from '../plan/index.ts';
 import type { Link, Reason, Timeline } from '../schedule/index.ts';
-import { modeOf, movesTo, placementOf, sameArrangement } from './arrangement.ts';
+import { movesTo, placementOf, sameArrangement } from './arrangement.ts';
+import { endRangeOn } from './end-range.ts';
 import type { Event } from './event.ts';
 import { fold } from './fold.ts';
-import { foreseenRange } from './foreseen.ts';
 import { standing } from './happened.ts';
 import { holdsOf } from './held.ts';
 import { type LeastLag, leastLagsInto } from './least-lags.ts';
@@ -136,17 +136,8 @@ export class Live {
 
   /** The doubt of its end, from the spread of its length; none for what is done. */
   endRangeOf(task: TaskId): { readonly lowS: Seconds; readonly highS: Seconds } {
-    const { stage, startS, endS } = this.timeline.times(task);
-    const { length } = modeOf(this.index, placementOf(this.#state, this.index, task));
-    if (stage === 'done' || length.kind === 'wait') return { lowS: endS, highS: endS };
-    const foreseen = foreseenRange(this.#state, this.index, { task, endS, now: this.#now });
-    if (foreseen) return foreseen;
-    const notBeforeS = stage === 'running' ? this.nowS : startS;
-    const lasting = (lengthS: Seconds) => {
-      const share = (endS - startS) * (lengthS / length.typicalS);
-      return seconds(Math.max(startS + Math.round(share), notBeforeS));
-    };
-    return { lowS: lasting(length.lowS), highS: lasting(length.highS) };
+    const then = { state: this.#state, index: this.index, now: this.#now };
+    return endRangeOn(this.timeline, then, task);
   }
 
   reasonFor(task: TaskId): Reason {

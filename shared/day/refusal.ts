@@ -60,6 +60,13 @@ export type Refusal =
       readonly row: LimitRow;
     }
   | { readonly rule: 'off-already' }
+  | { readonly rule: 'in-already'; readonly at: Instant }
+  /** So much at most, since it then comes after something; 0 where it cannot be earlier at all. */
+  | {
+      readonly rule: 'not-so-early';
+      readonly mostS: Seconds;
+      readonly before: TaskName | null;
+    }
   /** Of what is not in the fire, or has not been read, or whose cut is not known so well. */
   | { readonly rule: 'nothing-foreseen' }
   /** The plan changed between the question and the taking. */

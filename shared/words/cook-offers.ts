@@ -9,10 +9,10 @@ import { textIn } from './say.ts';
 type Range = CookOffer['stages'][number]['after'];
 
 /**
- * What would come of it, in short sentences: each target's range as it would be and as it stands,
- * then the services that gain or lose.
+ * What would come of it, in short sentences: when it would be loaded, of what waits; each target's
+ * range as it would be and as it stands; then the services that gain or lose.
  */
-export function sayCookOffer({ stages, services }: CookOffer, say: Say): string[] {
+export function sayCookOffer({ goesIn, stages, services }: CookOffer, say: Say): string[] {
   const { offer } = phrasesOf(say);
   const range = ({ p10At, p90At, p50At }: Range) => {
     if (p10At === null || p50At === null) return '–';
@@ -28,5 +28,14 @@ export function sayCookOffer({ stages, services }: CookOffer, say: Say): string[
     if (Math.abs(afterS - beforeS) < 60) return offer.serviceSame(service, after);
     return offer.serviceChange(service, sayMargin(beforeS, say), after);
   });
-  return [cooks.join('; '), ...served];
+  return [[...sayGoesIn(goesIn, say), ...cooks].join('; '), ...served];
+}
+
+function sayGoesIn(goesIn: CookOffer['goesIn'], say: Say): string[] {
+  if (goesIn === null) return [];
+  const { offer } = phrasesOf(say);
+  const { at, first } = goesIn;
+  const loaded = offer.goesIn(clockTime(at, say));
+  if (first === null) return [loaded];
+  return [loaded, offer.begins(textIn(first.task.title, say), clockTime(first.at, say))];
 }

@@ -29,6 +29,8 @@ export const english: Phrases = {
     tasksChange: (count) =>
       count === 1 ? '1 task changes its time' : `${count} tasks change their time`,
     insteadOf: (then, now) => `${then}, now ${now}`,
+    goesIn: (at) => `Loaded from ${at}`,
+    begins: (task, at) => `“${task}” from ${at} for that`,
     nothingElse: 'nothing else moves',
     fatDown: 'fat side down there',
     fatUp: 'fat side up there',
@@ -64,6 +66,13 @@ export const english: Phrases = {
     fireDiffers: (slot, need, is) =>
       `${slot} is kept at ${is} and this load cooks at ${need}: pick a rack with its heat.`,
     offAlready: 'That load is off already: pick one that is in a smoker.',
+    inAlready: (at) => `That load went in at ${at}: it cannot go in earlier.`,
+    notSoEarly: (most, before) => {
+      const why = before === null ? '' : `: it comes after ${before}`;
+      return most === null
+        ? `It cannot go in earlier than planned${why}.`
+        : `It can go in ${most} earlier at most${why}.`;
+    },
     nothingForeseen: 'Nothing is foreseen of that load: read its core first.',
     outOfDate: 'The plan has changed since: look at what the move does now.',
     nothingMoves: 'That load is there already: pick another rack.',

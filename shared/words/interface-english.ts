@@ -78,6 +78,7 @@ export const interfaceEnglish: Interface = {
   notCalibrated: 'not yet calibrated here',
   fireHotter: (by) => `if ${by} hotter`,
   wrapNow: 'if wrapped now',
+  inEarlier: (by) => `if in ${by} earlier`,
   airReading: 'air reading',
   whereTo: 'Where to? Tap a rack.',
   moveTo: (place) => `move to ${place}`,

@@ -78,6 +78,7 @@ export const interfaceSpanish: Interface = {
   notCalibrated: 'aún sin calibrar aquí',
   fireHotter: (by) => `si ${by} más caliente`,
   wrapNow: 'si se envuelve ya',
+  inEarlier: (by) => `si entra ${by} antes`,
   airReading: 'lectura del aire',
   whereTo: '¿Adónde? Toque una parrilla.',
   moveTo: (place) => `mover a ${place}`,

@@ -83,6 +83,7 @@ export type Interface = {
   readonly notCalibrated: string;
   fireHotter(by: string): string;
   readonly wrapNow: string;
+  inEarlier(by: string): string;
   readonly airReading: string;
   readonly whereTo: string;
   moveTo(place: string): string;

@@ -29,6 +29,8 @@ export type Phrases = {
     serviceSame(service: string, time: string): string;
     tasksChange(count: number): string;
     insteadOf(then: string, now: string): string;
+    goesIn(at: string): string;
+    begins(task: string, at: string): string;
     readonly nothingElse: string;
     readonly fatDown: string;
     readonly fatUp: string;
@@ -59,6 +61,9 @@ export type Phrases = {
     rackTooWeak(slot: string, need: string, free: string): string;
     drips(slot: string, other: string, limit: string): string;
     readonly offAlready: string;
+    inAlready(at: string): string;
+    /** Nothing for `most` where it cannot be earlier at all, for `before` where nothing is. */
+    notSoEarly(most: string | null, before: string | null): string;
     readonly nothingForeseen: string;
     readonly outOfDate: string;
     readonly nothingMoves: string;

@@ -58,6 +58,8 @@ type PlaceRule =
   | 'rack-too-weak'
   | 'drips'
   | 'off-already'
+  | 'in-already'
+  | 'not-so-early'
   | 'nothing-foreseen'
   | 'out-of-date'
   | 'nothing-moves'
@@ -104,6 +106,13 @@ function sayPlaceRefusal(refusal: Extract<Refusal, { rule: PlaceRule }>, say: Sa
       );
     case 'off-already':
       return words.offAlready;
+    case 'in-already':
+      return words.inAlready(clockTime(refusal.at, say));
+    case 'not-so-early': {
+      const { mostS, before } = refusal;
+      const most = mostS < 60 ? null : durationWords(mostS);
+      return words.notSoEarly(most, before && `“${textIn(before.title, say)}”`);
+    }
     case 'nothing-foreseen':
       return words.nothingForeseen;
     case 'out-of-date':

@@ -30,6 +30,8 @@ export const spanish: Phrases = {
     tasksChange: (count) =>
       count === 1 ? '1 tarea cambia de hora' : `${count} tareas cambian de hora`,
     insteadOf: (then, now) => `${then}, ahora ${now}`,
+    goesIn: (at) => `Se carga desde las ${at}`,
+    begins: (task, at) => `para eso, «${task}» desde las ${at}`,
     nothingElse: 'nada más se mueve',
     fatDown: 'allí con la grasa abajo',
     fatUp: 'allí con la grasa arriba',
@@ -67,6 +69,13 @@ export const spanish: Phrases = {
     fireDiffers: (slot, need, is) =>
       `${slot} está a ${is} y esta carga se cocina a ${need}: elija una parrilla con su calor.`,
     offAlready: 'Esa carga ya salió: elija una que esté en un ahumador.',
+    inAlready: (at) => `Esa carga entró a las ${at}: ya no puede entrar antes.`,
+    notSoEarly: (most, before) => {
+      const why = before === null ? '' : `: va después de ${before}`;
+      return most === null
+        ? `No puede entrar antes de lo previsto${why}.`
+        : `Puede entrar ${most} antes como mucho${why}.`;
+    },
     nothingForeseen: 'De esa carga no se prevé nada: tome antes la lectura del centro.',
     outOfDate: 'El plan ha cambiado: mire qué hace ahora el cambio.',
     nothingMoves: 'Esa carga ya está ahí: elija otra parrilla.',

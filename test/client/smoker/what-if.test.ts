@@ -23,6 +23,7 @@ const answer: MightAnswer = {
   ok: true,
   offer: {
     basedOnSeq: 1,
+    goesIn: null,
     stages: [
       {
         stage: 'ribs-1/smoke' as TaskId,
@@ -62,6 +63,21 @@ describe('what might be done about a load', () => {
     expect(flow.said[1]).toContain('Lunch 12:00');
     expect(flow.said[1]).toContain('25 min');
     expect(changes).toBe(2);
+  });
+
+  it('is said of what waits with when it goes in, and what hands begin first for that', async () => {
+    const title = { en: 'Rub spare ribs' };
+    const first = { task: { id: 'ribs-1/rub' as TaskId, title }, at: at(100) };
+    const goesIn = { at: at(150), first };
+    const flow = new MightFlow(
+      async () => ({ ...answer, offer: { ...answer.offer, goesIn } }),
+      () => {},
+    );
+    await flow.ask(load, { earlierByMin: 15 }, say);
+    expect(flow.said[0]).toBe(
+      'Loaded from 02:30; “Rub spare ribs” from 01:40 for that; ' +
+        '160 °F: 09:30–11:20, now 10:00–12:00',
+    );
   });
 
   it('says why not, and that no hub answered, and nothing once it is let go', async () => {

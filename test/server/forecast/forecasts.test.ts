@@ -12,8 +12,10 @@ import {
   type CommandId,
   celsius,
   hours,
+  minutes,
   must,
   seconds,
+  type TaskId,
 } from '../../../shared/kernel/index.ts';
 import { plan, task } from '../../shared/day/demo.ts';
 
@@ -120,6 +122,15 @@ describe('what would come of it', () => {
     expect(
       await askWhatIf(hub, thread, forecasts)({ stay, whatIf: { kind: 'fire', byK: 8 } }),
     ).toEqual({ ok: false, refusal: { rule: 'nothing-foreseen' } });
+  });
+
+  it('is told of a load that waits by the day alone, when it would go in sooner', async () => {
+    const earlier = (of: TaskId) =>
+      askWhatIf(hub, thread, forecasts)({ stay: of, whatIf: { kind: 'earlier', byS: minutes(2) } });
+    expect(await earlier(stay)).toMatchObject({ refusal: { rule: 'in-already' } });
+    const waiting = await earlier(task('lunch-ribs-1', 'stay'));
+    if (waiting.ok) expect(waiting.offer.goesIn).not.toBeNull();
+    else expect(waiting.refusal.rule).toBe('not-so-early');
   });
 
   it('is told for the load and for the services, and nothing of it is kept', async () => {
