@@ -17,7 +17,7 @@ type Run = (by: Planner, body: unknown) => Promise<object | null> | object | nul
 /** The doors under /api/plan: the desk looks at a plan, tries a change of it, and takes it. */
 export function planDoors({ desk, planner, names }: PlanDoorParts): Router {
   const router = express.Router();
-  const { show, draft, edit, undo } = planSchemas();
+  const { show, draft, edit, undo, mend, takeMend } = planSchemas();
   router.use((request, response, next) => {
     response.set('Cache-Control', 'no-store');
     const { origin, host } = request.headers;
@@ -63,6 +63,11 @@ export function planDoors({ desk, planner, names }: PlanDoorParts): Router {
   door('/undo', 'undoPlan', (by, body) => {
     const asked = undo.safeParse(body);
     return asked.success ? desk.undo(by, asked.data.language) : null;
+  });
+  door('/mend', 'draftPlan', (by, body) => (mend.safeParse(body).success ? desk.mend(by) : null));
+  door('/mend/take', 'takePlan', (by, body) => {
+    const asked = takeMend.safeParse(body);
+    return asked.success ? desk.takeMend(by, asked.data.id) : null;
   });
   return router;
 }

@@ -1,6 +1,8 @@
 import { Worker } from 'node:worker_threads';
+import type { Mend } from '../../shared/day/index.ts';
 import type { Nearest, NearestAsk } from '../nearest.ts';
 import type { DraftAsk, Drafted } from './draft.ts';
+import type { MendAsk, StillAsk } from './mend.ts';
 
 /** Tries plans beside the hub's own thread. */
 export type Drafts = {
@@ -11,13 +13,24 @@ export type Drafts = {
   try(screen: string, asked: () => DraftAsk): Promise<Drafted | null>;
   /** What would fit; null also where the same screen asks for something else meanwhile. */
   nearest(screen: string, asked: () => NearestAsk): Promise<Nearest | null>;
+  /** What would mend the day. */
+  mend(screen: string, asked: () => MendAsk): Promise<Mend | null>;
+  /** Whether what was offered still does. */
+  stillMends(screen: string, asked: () => StillAsk): Promise<boolean | null>;
   close(): Promise<void>;
 };
+
+/** What the thread is told to work out. */
+export type Asked =
+  | { readonly kind: 'draft'; readonly ask: DraftAsk }
+  | { readonly kind: 'nearest'; readonly ask: NearestAsk }
+  | { readonly kind: 'mend'; readonly ask: MendAsk }
+  | { readonly kind: 'still-mends'; readonly ask: StillAsk };
 
 type Waiting = {
   readonly screen: string;
   /** Read when its turn comes: the day goes on meanwhile. */
-  readonly asked: () => DraftAsk | NearestAsk;
+  readonly asked: () => Asked;
   /** It takes long, and nobody waits for it who has typed on. */
   readonly givesWay: boolean;
   readonly resolve: (found: unknown) => void;
@@ -87,24 +100,18 @@ export function createDrafts(): Drafts {
     settle((each) => each.resolve(null));
   }
 
-  function put<Found>(
-    screen: string,
-    asked: Waiting['asked'],
-    givesWay: boolean,
-  ): Promise<Found | null> {
+  const put: Put = (screen, asked, givesWay) => {
     for (const old of waiting.filter((each) => each.screen === screen)) old.resolve(null);
     waiting = waiting.filter((each) => each.screen !== screen);
     return new Promise((resolve, reject) => {
-      const found = (its: unknown) => resolve(its as Found | null);
-      waiting.push({ screen, asked, givesWay, resolve: found, reject });
+      waiting.push({ screen, asked, givesWay, resolve, reject });
       giveWay(screen);
       next();
     });
-  }
+  };
 
   return {
-    try: (screen, asked) => put<Drafted>(screen, asked, false),
-    nearest: (screen, asked) => put<Nearest>(screen, asked, true),
+    ...drafting(put),
     async close() {
       for (const each of waiting) each.resolve(null);
       waiting = [];
@@ -112,5 +119,21 @@ export function createDrafts(): Drafts {
       worker = null;
       await last?.terminate();
     },
+  };
+}
+
+type Put = (screen: string, asked: () => Asked, givesWay: boolean) => Promise<unknown>;
+
+/** What can be asked of the thread, with the answer that belongs to each. */
+function drafting(put: Put): Omit<Drafts, 'close'> {
+  const asking =
+    <Ask, Found>(kind: Asked['kind'], givesWay: boolean) =>
+    (screen: string, asked: () => Ask) =>
+      put(screen, () => ({ kind, ask: asked() }) as Asked, givesWay) as Promise<Found | null>;
+  return {
+    try: asking<DraftAsk, Drafted>('draft', false),
+    nearest: asking<NearestAsk, Nearest>('nearest', true),
+    mend: asking<MendAsk, Mend>('mend', true),
+    stillMends: asking<StillAsk, boolean>('still-mends', false),
   };
 }

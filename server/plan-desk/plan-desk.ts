@@ -17,6 +17,7 @@ import { sayIn } from '../why-not-planned.ts';
 import type { Drafted } from './draft.ts';
 import type { Drafts } from './drafts.ts';
 import { keptFor } from './kept-for.ts';
+import { createMendDesk, type MendDesk } from './mend-desk.ts';
 import { menuOf } from './menu.ts';
 import { planSources } from './plan-files.ts';
 
@@ -36,7 +37,7 @@ export type PlanDesk = {
   take(by: Planner, plan: unknown, language: Language): Promise<Taken>;
   /** Takes back what was taken last on the day that runs: the plan before is the next version. */
   undo(by: Planner, language: Language): Promise<Taken>;
-};
+} & MendDesk;
 
 type Taken = PlanTried | { readonly refusal: Refusal };
 
@@ -59,6 +60,7 @@ export function createPlanDesk(parts: Parts): PlanDesk {
   const sources = planSources(folder, () => hub.state);
 
   return {
+    ...createMendDesk(parts),
     show(day) {
       const of = sources.kitchen();
       const { days } = sources;

@@ -21,10 +21,10 @@ const SLOT_NEED = 0;
 
 /**
  * Who does a task and where its loads are, as it now stands: the schedule's choice, but for what
- * persons have decided since. Its times are the plan's; the live times come from the timeline.
+ * persons have decided since, the last of it first. Its times are the plan's; the live times come from the timeline.
  */
 export function placementOf(state: DayState, index: PlanIndex, task: TaskId): Placement {
-  const planned = must(index.placements.get(task), task);
+  const planned = { ...must(index.placements.get(task), task), ...state.arranged.get(task) };
   const slot = state.slots.get(loadKey(task, SLOT_NEED));
   const lying = slot && modeIn(index, task, slot);
   if (lying) return { ...planned, mode: lying.id, uses: usesOf(lying) };

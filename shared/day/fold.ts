@@ -6,6 +6,7 @@ import { lotsLeft } from './draws.ts';
 import type { Event, EventHead, ForecastFact, TaskFact } from './event.ts';
 import { foldHappening, isHappening, overNight, standing } from './happened.ts';
 import { keptBy } from './kept-food.ts';
+import { afterMend } from './mended.ts';
 import type { DayState, TaskFacts } from './state.ts';
 import { emptyDay, factsOf, loadKey } from './state.ts';
 import { toldOf } from './story.ts';
@@ -38,6 +39,9 @@ export function fold(state: DayState, event: Event): DayState {
     return { ...state, ...head, forecasts: foreseenAfter(state, event), sincePlan };
   }
   if (isCheckFact(event)) return { ...checked(state, event), ...head, sincePlan };
+  if (event.kind === 'dayMended') {
+    return { ...afterMend(state, event), ...head, arrangedSeq: event.seq, sincePlan };
+  }
   if (!isHappening(event)) return { ...happen(state, event), ...head, sincePlan };
   if (event.kind === 'undone') {
     const besides = { who: state.who, arrangedSeq: event.seq, atPlan: state.atPlan, sincePlan };
@@ -69,13 +73,17 @@ function happen(state: DayState, event: TaskFact & EventHead): DayState {
     case 'planAdopted': {
       // Another day begins with nothing done: its tasks may well go by the names of yesterday's.
       const next = {
-        ...{ who: state.who, happened: overNight(state.happened, lotsLeft(state)) },
-        record: recordAfter(state),
+        ...{
+          who: state.who,
+          happened: overNight(state.happened, lotsLeft(state)),
+          record: recordAfter(state),
+        },
         kept: keptBy(state),
       };
       const before = event.day === state.day ? state : { ...emptyDay(), ...next };
       const replaced = event.day === state.day ? replacedAfter(state, event) : [];
-      return { ...before, plan: event.plan, replaced, arrangedSeq: event.seq };
+      const arranged: DayState['arranged'] = new Map();
+      return { ...before, plan: event.plan, replaced, arranged, arrangedSeq: event.seq };
     }
     case 'taskStarted':
       return withTask(state, event.task, { started: deed, finished: null, hand: event.hand });

@@ -180,6 +180,7 @@ export class Live {
         tellLength(this.#timeline, this.#state, event.task, this.#now);
       }
     }
+    if (event.kind === 'dayMended') this.#timeline.decided(event.changes, event.links);
     if (event.kind === 'deliveryCame') {
       for (const task of weighed(this.#state)) {
         tellLength(this.#timeline, this.#state, task, this.#now);

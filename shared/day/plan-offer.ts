@@ -52,7 +52,7 @@ export function planOffer(live: Live, plan: AdoptedPlan, planned: ReadonlySet<st
   };
 }
 
-function servicesIn(live: Live, next: Live): PlanOffer['services'] {
+export function servicesIn(live: Live, next: Live): PlanOffer['services'] {
   const services = new Map(
     [...live.index.plan.built.services, ...next.index.plan.built.services].map((service) => [
       service.id,

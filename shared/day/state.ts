@@ -10,6 +10,7 @@ import type {
 } from '../kernel/index.ts';
 import { instant } from '../kernel/index.ts';
 import type { CookPlan } from '../plan/index.ts';
+import type { Placement } from '../schedule/index.ts';
 import type { AdoptedForecast } from './adopted-forecast.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
 import type { CheckEntry } from './check-event.ts';
@@ -42,6 +43,11 @@ export type DayState = {
   readonly tasks: ReadonlyMap<TaskId, TaskFacts>;
   /** Slots that a person gave to a load, by `loadKey`; the others are as the schedule has them. */
   readonly slots: ReadonlyMap<LoadKey, SlotId>;
+  /**
+   * Who does what where, of what a repair decided since the plan; what a person gave or moved
+   * after that stands over it.
+   */
+  readonly arranged: ReadonlyMap<TaskId, Pick<Placement, 'mode' | 'uses'>>;
   readonly readings: readonly Reading[];
   readonly notes: readonly Note[];
   /** What was looked at, and what was done about it. */
@@ -104,6 +110,7 @@ export function emptyDay(): DayState {
     arrangedSeq: 0,
     tasks: new Map(),
     slots: new Map(),
+    arranged: new Map(),
     readings: [],
     notes: [],
     checks: [],

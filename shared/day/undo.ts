@@ -55,6 +55,8 @@ export function subjectOf(event: Event): string | null {
     case 'checkRecorded':
     case 'correctionRecorded':
       return `checked ${checkKey(event.on)}`;
+    case 'dayMended':
+      return 'mended';
     case 'slotsMoved':
       return 'slots';
     case 'taskGiven':
@@ -74,11 +76,29 @@ function standsOn(state: DayState, index: PlanIndex, later: Event, done: Event):
       return isTaskOf(later, done.task);
     case 'lotCame':
       return later.kind === 'batchCutFrom' && later.lots.includes(done.lot);
+    // What was begun, given or moved since is so on the day as it was mended.
+    case 'dayMended':
+      return done.changes.some(({ activity }) => isUpon(index, later, activity));
     // What was loaded since lies where the move, or the fire, let it.
     case 'slotsMoved':
       return done.moves.some(({ stay }) => isLoading(index, later, stay));
     case 'smokerCameUp':
       return later.kind === 'taskStarted' && heldBy(state, index, done.smoker).has(later.task);
+    default:
+      return false;
+  }
+}
+
+/** Whether it was begun, given to somebody or moved, or loaded where it lies. */
+function isUpon(index: PlanIndex, later: Event, task: TaskId): boolean {
+  switch (later.kind) {
+    case 'taskStarted':
+      if (later.task === task) return true;
+      return index.tasks.get(task)?.work === 'place' && isLoading(index, later, task);
+    case 'taskGiven':
+      return later.task === task;
+    case 'slotsMoved':
+      return later.moves.some(({ stay }) => stay === task);
     default:
       return false;
   }

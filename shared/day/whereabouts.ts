@@ -3,6 +3,7 @@ import { must } from '../kernel/index.ts';
 import { loadsOf } from './arrangement.ts';
 import type { PlanIndex } from './plan-index.ts';
 import type { DayState } from './state.ts';
+import type { Told } from './story.ts';
 
 /** The slots a load has been in since `startedAt`, the first from then on; undone moves not. */
 export function slotsOf(
@@ -15,9 +16,9 @@ export function slotsOf(
     state.story.flatMap((told) => (told.kind === 'undone' ? told.command : [])),
   );
   const moves = state.story.flatMap((told) => {
-    if (told.kind !== 'slotsMoved' || undone.has(told.commandId)) return [];
-    const own = told.moves.find((move) => move.stay === stay);
-    return own ? [{ at: told.at, slot: own.to }] : [];
+    if (undone.has(told.commandId)) return [];
+    const slot = slotGiven(told, stay);
+    return slot ? [{ at: told.at, slot }] : [];
   });
   const now = must(loadsOf(state, index, stay)[0], stay).slot;
   const planned = must(index.placements.get(stay), stay).mode as string as SlotId;
@@ -25,4 +26,11 @@ export function slotsOf(
   const since = moves.filter(({ at }) => at > startedAt);
   const first = before ?? (since.length > 0 ? planned : now);
   return [{ at: startedAt, slot: first }, ...since];
+}
+
+/** Where a load was moved to by that; a way of lying has the name of its slot. */
+function slotGiven(told: Told, stay: TaskId): SlotId | undefined {
+  if (told.kind === 'slotsMoved') return told.moves.find((move) => move.stay === stay)?.to;
+  if (told.kind !== 'dayMended') return undefined;
+  return told.changes.find(({ activity }) => activity === stay)?.mode as SlotId | undefined;
 }

@@ -34,7 +34,7 @@ export {
   type PlannedDish,
   type Sales,
 } from './schema.ts';
-export type { Shut } from './shut.ts';
+export { type Shut, withShut } from './shut.ts';
 export { taskId } from './task-id.ts';
 export { unknownInKitchen } from './unknown.ts';
 export { rawFor, type Weights, weightsOf } from './weights.ts';

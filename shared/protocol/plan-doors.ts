@@ -1,6 +1,6 @@
-import type { Instant, Kilograms, LocalDay } from '../kernel/index.ts';
+import type { CommandId, Instant, Kilograms, LocalDay } from '../kernel/index.ts';
 import type { CookPlan } from '../plan/index.ts';
-import type { Refusal, Text } from '../view/index.ts';
+import type { MendOffer, Refusal, Text } from '../view/index.ts';
 
 export type { CookPlan, PlanEdit, PlannedBatch, PlannedDish } from '../plan/index.ts';
 
@@ -74,6 +74,17 @@ export type PlanTried = {
 export type PlanNearest = {
   readonly nearest: { readonly line: string; readonly plan: CookPlan } | null;
 };
+
+/**
+ * What would mend the day that runs. `id` takes it; null where there is nothing to take. Null
+ * altogether where no day runs.
+ */
+export type MendShown = {
+  readonly mend: { readonly id: string | null; readonly offer: MendOffer } | null;
+};
+
+/** That it was taken, and by which command: that takes it back. */
+export type MendTaken = { readonly command: CommandId };
 
 export type PlanAnswer<Found> =
   | ({ readonly ok: true } & Found)

@@ -9,6 +9,8 @@ export function planSchemas() {
     draft: z.strictObject({ plan: z.unknown(), language }),
     edit: z.strictObject({ plan: z.unknown(), edit: editSchema(), language }),
     undo: z.strictObject({ language }),
+    mend: z.strictObject({}),
+    takeMend: z.strictObject({ id: z.string().max(40) }),
   };
 }
 

@@ -7,6 +7,8 @@ export type {
   CookOffer,
   CorrectiveAction,
   Intent,
+  MendChange,
+  MendOffer,
   MovedLoad,
   MoveOffer,
   PlanOffer,

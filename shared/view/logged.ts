@@ -35,6 +35,7 @@ export type Logged =
       readonly kind: 'moved';
       readonly moves: readonly { readonly batch: Text; readonly to: SlotName }[];
     }
+  | { readonly kind: 'mended'; readonly tasks: number }
   | { readonly kind: 'note'; readonly text: string; readonly about: Text | null }
   | LoggedWho
   | LoggedCheck
@@ -139,6 +140,8 @@ export function logged(live: Live, told: Told): Logged {
         })),
       };
     case 'noteWritten': {
+    case 'dayMended':
+      return { kind: 'mended', tasks: told.changes.filter(isByHand(live)).length };
       const about = told.task && deedOn(live, told.task).title;
       return { kind: 'note', text: told.text, about };
     }
@@ -229,6 +232,11 @@ function undoneBy(live: Live, { command }: Extract<Happened, { kind: 'undone' }>
 /** A task may be gone from the plan since; then its id must do. */
 function deedOn({ index }: Live, id: TaskId): Deed {
   const task = index.tasks.get(id);
+const isByHand =
+  ({ index }: Live) =>
+  ({ activity }: { readonly activity: TaskId }) =>
+    index.tasks.get(activity)?.work === 'hands';
+
   const batch = task && index.groups.get(task.batch)?.name;
   return { title: task?.title ?? { en: id }, batch: batch ?? { en: id } };
 }

@@ -14,6 +14,7 @@ export {
   sayNearestPlan,
   sayNearestTimes,
   sayPlanFits,
+export { mendWords, sayMendChange, sayMendServices } from './mend-words.ts';
   sayPlanOffer,
 } from './plan-desk.ts';
 export { type PlanEditorWords, planEditorWords } from './plan-editor-words.ts';

@@ -18,6 +18,7 @@ export type LogWords = {
   given(task: string, to: string): string;
   read(where: string, temp: string): string;
   moved(batch: string, to: string): string;
+  mended(tasks: number): string;
   note(text: string, about: string | null): string;
   readonly who: {
     paired(name: string, place: string): string;
@@ -67,6 +68,7 @@ const english: LogWords = {
   moved: (batch, to) => `${batch} moved to ${to}`,
   note: (text, about) => (about ? `note on “${about}”: ${text}` : `note: ${text}`),
   who: {
+  mended: (tasks) => `the day mended: ${tasks} ${tasks === 1 ? 'task' : 'tasks'} otherwise`,
     paired: (name, place) => `screen “${name}” let in as ${place}`,
     moved: (name, place) => `screen “${name}” is now ${place}`,
     renamed: (name) => `screen now called “${name}”`,
@@ -117,6 +119,7 @@ const spanish: LogWords = {
   who: {
     paired: (name, place) => `pantalla «${name}» admitida como ${place}`,
     moved: (name, place) => `la pantalla «${name}» es ahora ${place}`,
+  mended: (tasks) => `el día arreglado: ${tasks} ${tasks === 1 ? 'tarea' : 'tareas'} de otro modo`,
     renamed: (name) => `la pantalla se llama ahora «${name}»`,
     revoked: (name) => `pantalla «${name}» dada de baja`,
     pinSet: (person, isOwner) =>

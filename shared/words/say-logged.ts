@@ -32,6 +32,8 @@ export function sayLogged(said: Logged, say: Say): string {
       return words.read(textIn(said.where, say), temperature(said.tempC, say));
     case 'moved':
       return said.moves.map((move) => sayMove(move, words, say)).join('; ');
+    case 'mended':
+      return words.mended(said.tasks);
     case 'note':
       return words.note(said.text, said.about && textIn(said.about, say));
     case 'checked':
@@ -56,6 +58,7 @@ type Happening = Exclude<
       | 'given'
       | 'read'
       | 'moved'
+      | 'mended'
       | 'note'
       | 'checked'
       | 'corrected'
