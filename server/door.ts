@@ -3,6 +3,7 @@ import { hostname } from 'node:os';
 import { resolve } from 'node:path';
 import express from 'express';
 import type { DayState } from '../shared/day/index.ts';
+import { standardsOf } from '../shared/view/index.ts';
 import { CannotStart } from './cannot-start.ts';
 import type { Closing } from './closing.ts';
 import type { AskWhatIf } from './forecast/index.ts';
@@ -52,7 +53,12 @@ export async function openDoor(
     .use('/readings', readingsDoor({ take, reader: who.reader, names }))
     .use('/what-if', whatIfDoor({ ask: whatIf, reader: who.reader, names }))
     .use(whoDoors({ who, names, report }));
-  const app = createApp({ dist: DIST, health: () => hub.health, screens, doors, report });
+  const health = () => hub.health;
+  const standards = () => {
+    const { plan } = hub.state;
+    return plan && standardsOf(plan.catalogue, plan.kitchen);
+  };
+  const app = createApp({ dist: DIST, health, screens, standards, doors, report });
   const http = createServer(app);
   const accept = seenBy(who, hub.accept);
   const edge = openEdge(http, { accept, screenOf: who.screenOf, names, report });

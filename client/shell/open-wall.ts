@@ -1,3 +1,4 @@
+import { showStandards } from '../standard/show-standards.ts';
 import type { Reader } from '../theme/index.ts';
 import { lay } from '../theme/index.ts';
 import type { Settings } from './settings.ts';
@@ -12,5 +13,6 @@ export function openWall(reader: Reader = 'standing'): {
   const settings = readSettings(address);
   document.documentElement.lang = settings.language;
   lay(settings, reader);
+  showStandards();
   return { settings, address };
 }

@@ -1,5 +1,6 @@
 import { join, sep } from 'node:path';
 import express, { type ErrorRequestHandler, type Express, type RequestHandler } from 'express';
+import type { StandardsShown } from '../../shared/view/index.ts';
 import type { Health } from '../hub/index.ts';
 import type { Report } from '../report.ts';
 import type { ScreenAddress } from '../screens.ts';
@@ -11,13 +12,15 @@ export type AppParts = {
   readonly health: () => Health;
   /** For the page that lists the screens. */
   readonly screens: () => readonly ScreenAddress[];
+  /** How every cut is trimmed; null before there is a kitchen. */
+  readonly standards: () => StandardsShown | null;
   /** The doors under /api. */
   readonly doors: RequestHandler;
   readonly report: Report;
 };
 
 /** The pages of the screens, a word on how the hub is, and the doors for who may do what. */
-export function createApp({ dist, health, screens, doors, report }: AppParts): Express {
+export function createApp({ dist, health, screens, standards, doors, report }: AppParts): Express {
   const app = express();
   app.disable('x-powered-by');
   app.use(safeHeaders);
@@ -30,6 +33,9 @@ export function createApp({ dist, health, screens, doors, report }: AppParts): E
   });
   app.get('/screens.json', (_request, response) => {
     response.set('Cache-Control', 'no-store').json(screens());
+  });
+  app.get('/standards.json', (_request, response) => {
+    response.set('Cache-Control', 'no-store').json(standards());
   });
   app.use('/api', doors);
   app.use(

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { CutId, Frozen, Kilograms, Metres, Seconds } from '../kernel/index.ts';
 import { entry, idSchema, quantitySchema, rangeSchema, textSchema } from '../kernel/index.ts';
+import { standardSchema } from './standard-schema.ts';
 
 const piece = entry({
   one: textSchema().describe('What one is called: "slab"'),
@@ -63,6 +64,7 @@ export const cutSchema = entry({
   footprint: footprint.describe('What one trimmed piece takes up on a rack'),
   cooks: z.exactOptional(cooks).describe('Left out: no forecast is made of how it cooks'),
   yields,
+  standard: z.exactOptional(standardSchema).describe('How it is trimmed; left out: by its steps'),
   tubs: z.array(tub).describe('What trimming takes off, kept apart and weighed once a batch'),
 }).transform(({ weight, keeps, ...cut }) => ({
   ...cut,

@@ -12,6 +12,7 @@ import { routeFaults } from './route-faults.ts';
 import type { Choice, Route } from './route-schema.ts';
 import type { Catalogue } from './schema.ts';
 import { catalogueSchema } from './schema.ts';
+import { drawnParts } from './standard-schema.ts';
 
 const ids = [
   'skills[].id',
@@ -61,6 +62,7 @@ export function readCatalogue(json: unknown): FileRead<Catalogue> {
     ...catalogue.routes.flatMap(choiceFaults),
     ...dishFaults(catalogue),
     ...tubFaults(catalogue),
+    ...standardFaults(catalogue),
     ...amountFaults(catalogue),
   ];
   if (problems.length > 0) return { ok: false, problems };
@@ -142,6 +144,19 @@ function tubFaults({ cuts }: Catalogue): FileFault[] {
       if (donor === undefined || tubs.includes(taken.tub)) return [];
       return [unknownWord(['cuts', index, 'takenFrom', n, 'tub'], taken.tub, tubs)];
     }),
+  );
+}
+
+/** What is named of a drawing is a part of it. */
+function standardFaults({ cuts }: Catalogue): FileFault[] {
+  return cuts.flatMap(({ standard }, index) =>
+    (['off', 'stays'] as const).flatMap((list) =>
+      (standard?.[list] ?? []).flatMap(({ part }, n) => {
+        const parts: readonly string[] = standard?.drawing ? drawnParts[standard.drawing] : [];
+        if (part === undefined || parts.includes(part)) return [];
+        return [unknownWord(['cuts', index, 'standard', list, n, 'part'], part, parts)];
+      }),
+    ),
   );
 }
 

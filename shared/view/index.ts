@@ -63,3 +63,12 @@ export { taskView } from './task-view.ts';
 export type * from './view.ts';
 export { viewOf } from './view-of.ts';
 export { isWork, type View, type WorkView } from './views.ts';
+export {
+  type CutStandard,
+  type Drawing,
+  SHEET,
+  type StandardMove,
+  type StandardPart,
+  type StandardsShown,
+  standardsOf,
+} from './standard/index.ts';

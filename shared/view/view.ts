@@ -91,12 +91,16 @@ export type TaskView = {
   readonly batch: BatchId;
   readonly batchName: Text;
   readonly service: ServiceId;
+  /** Which smoker, table or cabinet a round is for; other work has none. */
+  readonly thing?: Text;
   readonly work: Work;
   readonly title: Text;
   readonly mind?: Text;
   readonly caution?: Text;
   readonly check?: Check;
   readonly mix?: { readonly name: Text; readonly weightKg: Kilograms };
+  /** Whose standard it is done to; null where it is about no food. */
+  readonly cut: CutId | null;
   readonly pieces: number;
   readonly piece: { readonly one: Text; readonly many: Text };
   readonly weightKg: Kilograms;

@@ -32,6 +32,7 @@ export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
 export { sayReadings } from './say-readings.ts';
 export { sayBar, sayWhy } from './say-why.ts';
 export { scaleWeight } from './scale-weight.ts';
+export { type StandardWords, standardWords } from './standard-words.ts';
 export { ui } from './ui.ts';
 export { shownClock, typedClock } from './typed-clock.ts';
 export { sayTypedFault, type TypedFault, type Wanted } from './typed-fault.ts';

@@ -68,6 +68,7 @@ export function task(
     service: 'dinner' as ServiceId,
     work: 'hands',
     title: { en: title },
+    cut: 'spare-ribs' as CutId,
     pieces: 20,
     piece: slab,
     weightKg: kilograms(27),

@@ -22,7 +22,14 @@ beforeEach(async () => {
   health = { epoch: 'e1', seq: 7, screens: 2, readOnly: null };
   const screens = () => [{ path: '/smoker.html', name: { en: 'Smokers' } }];
   server = createServer(
-    createApp({ dist, health: () => health, screens, doors: express.Router(), report: () => {} }),
+    createApp({
+      dist,
+      health: () => health,
+      screens,
+      standards: () => null,
+      doors: express.Router(),
+      report: () => {},
+    }),
   );
   server.listen(0, '127.0.0.1');
   await once(server, 'listening');

@@ -1,0 +1,8 @@
+import { openWall } from '../shell/open-wall.ts';
+import { StandardsPage } from './standards-page.ts';
+
+const { settings, address } = openWall('sitting');
+const page = new StandardsPage();
+page.language = settings.language;
+page.only = address.get('cut');
+document.body.append(page);
