@@ -29,6 +29,7 @@ const pages = [
   'desk.html#close',
   'station.html?station=trim,mix',
   'desk.html#log',
+  'standards.html',
   'desk.html?ground=night&language=es',
   '',
 ];
@@ -68,6 +69,22 @@ for (const viewport of sizes) {
     await page.close();
   });
 }
+
+test('a tap on a task lays the standard of its cut over the wall, and a tap takes it away', async ({
+  browser,
+}) => {
+  const context = await browser.newContext({ bypassCSP: true });
+  const page = await context.newPage();
+  await page.goto(`${hub.address}/station.html?station=trim`);
+  await page.locator('now-line .title').first().click();
+  const sheet = page.getByRole('dialog');
+  await expect(sheet.locator('h2')).toBeVisible();
+  const { violations } = await new AxeBuilder({ page }).include('standard-sheet').analyze();
+  expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+  await sheet.getByRole('button', { name: 'Close' }).click();
+  await expect(sheet).toHaveCount(0);
+  await context.close();
+});
 
 for (const path of pages) {
   const name = path || 'the start page';

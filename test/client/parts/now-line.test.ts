@@ -51,6 +51,19 @@ const names = (element: NowLine) => buttons(element.shadowRoot).map(([name]) => 
 afterEach(() => document.body.replaceChildren());
 
 describe('a line under Now', () => {
+  it('asks for the standard of its cut when its title is tapped', async () => {
+    const { element } = await line(squareRibs);
+    const asked: unknown[] = [];
+    element.addEventListener('standard', (event) => asked.push((event as CustomEvent).detail));
+    await tap(element, 'Square spare ribs');
+    expect(asked).toMatchObject([{ cut: 'spare-ribs', say: { language: 'en' } }]);
+  });
+
+  it('has no such place to tap where the work is about no food', async () => {
+    const { element } = await line({ ...squareRibs, cut: null });
+    expect(names(element)).not.toContain('Square spare ribs');
+  });
+
   it('is started by the first tap, named for whoever hears it', async () => {
     const { element, asked } = await line(injectShoulders);
     await tap(element, 'start: Inject six shoulders, Theo');
