@@ -15,7 +15,8 @@ const HIGH = 100;
 
 /**
  * The cook of a load: what its core has shown as dots on a line, what it may show as a hatched fan
- * about its middle, a line for each target with its range, where it was wrapped, and now in brick.
+ * about its middle, a line for each target with its range, where it was wrapped, a notch below for
+ * each time that its door was opened, and now in brick.
  */
 @customElement('cook-fan')
 export class CookFan extends Part {
@@ -63,6 +64,9 @@ export class CookFan extends Part {
       .wrapped {
         stroke-dasharray: 2 3;
       }
+      .opened {
+        stroke-width: var(--heavy);
+      }
       .now {
         stroke: var(--brick);
         stroke-width: var(--heavy);
@@ -98,6 +102,7 @@ export class CookFan extends Part {
         <path class="middle" d=${pathOf(lines.middle)} />`}
         ${lines.targets.map(targetLine)}
         ${lines.wrapped === null ? nothing : upright('wrapped', lines.wrapped)}
+        ${lines.opened.map((x) => svg`<path class="opened" d=${notchAt(x)} />`)}
         ${svg`<path class="core" d=${pathOf(lines.cores)} />`} ${upright('now', lines.now)}
       </svg>
       ${this.small ? nothing : lines.targets.map((target) => this.#label(target))}
@@ -118,6 +123,8 @@ const pathOf = (points: readonly (readonly [number, number])[]) =>
 
 const upright = (kind: string, x: number) =>
   svg`<path class=${kind} d=${`M${at(x, 0)}L${at(x, 1)}`} />`;
+
+const notchAt = (x: number) => `M${at(x, 1)}L${at(x, 0.9)}`;
 
 const strokeAt = (x: number, y: number) => `M${at(x, y - 0.05)}L${at(x, y + 0.05)}`;
 

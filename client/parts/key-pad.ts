@@ -4,6 +4,7 @@ import type { Celsius } from '../../shared/kernel/index.ts';
 import { celsius, fahrenheit, toCelsius } from '../../shared/kernel/index.ts';
 import { temperature } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
+import type { Choice } from './choice-strip.ts';
 import './choice-strip.ts';
 import './digit-keys.ts';
 import { Part } from './part.ts';
@@ -81,6 +82,8 @@ export class KeyPad extends Part {
   @property({ type: Number }) highC: Celsius = celsius(450);
   /** Boxes that keep the reading as something more than one; their `way` is told beside it. */
   @property({ attribute: false }) ways: readonly Way[] = [];
+  /** Boxes for what needs no reading. */
+  @property({ attribute: false }) besides: readonly Choice[] = [];
   @state() private digits = '';
   @state() private isWrong = false;
 
@@ -95,6 +98,7 @@ export class KeyPad extends Part {
     const choices = [
       { label: words.keep, choose: () => this.#keep(null), takes: true },
       ...this.ways.map(({ label, way }) => ({ label, choose: () => this.#keep(way) })),
+      ...this.besides,
       { label: words.leaveIt, choose: () => this.tell('close', null), leaves: true },
     ];
     const low = temperature(this.lowC, say);

@@ -1,9 +1,10 @@
 import { html } from 'lit';
-import type { Celsius, Instant, SmokerId } from '../../shared/kernel/index.ts';
-import { celsius } from '../../shared/kernel/index.ts';
+import type { Celsius, Instant, Seconds, SmokerId } from '../../shared/kernel/index.ts';
+import { celsius, minutes, seconds } from '../../shared/kernel/index.ts';
 import type { Intent, LoadDrawing, SmokerDrawing } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
-import { countPieces, textIn, ui } from '../../shared/words/index.ts';
+import { countPieces, durationWords, textIn, ui } from '../../shared/words/index.ts';
+import type { Choice } from '../parts/choice-strip.ts';
 import '../parts/choice-strip.ts';
 import '../parts/key-pad.ts';
 import { backChoices } from '../shell/back-choices.ts';
@@ -16,6 +17,15 @@ export type Reading =
       readonly name: string;
       readonly smokerName: string;
       readonly spell: SmokerDrawing['spell'];
+      readonly openedAt: Instant | null;
+    }
+  /** Its door was open: for how long? */
+  | {
+      readonly kind: 'door';
+      readonly smoker: SmokerId;
+      readonly name: string;
+      /** When it was last, lately. */
+      readonly openedAt: Instant | null;
     }
   | { readonly kind: 'core'; readonly load: LoadDrawing; readonly name: string }
   /** It was read and is down: when is it thought to be back? */
@@ -42,10 +52,10 @@ const PLAUSIBLE_C = {
   core: { low: celsius(-30), high: celsius(105) },
 } as const;
 
-export function airOf({ id, name, spell }: SmokerDrawing, say: Say): Reading {
+export function airOf({ id, name, spell, openedAt }: SmokerDrawing, say: Say): Reading {
   const smokerName = textIn(name, say);
   const said = `${smokerName}: ${ui[say.language].airReading}`;
-  return { kind: 'air', smoker: id, name: said, smokerName, spell };
+  return { kind: 'air', smoker: id, name: said, smokerName, spell, openedAt };
 }
 
 export function coreOf(load: LoadDrawing, say: Say): Reading {
@@ -56,6 +66,7 @@ export function coreOf(load: LoadDrawing, say: Say): Reading {
 /** The keys for a reading, or the boxes for when a smoker is back. */
 export function readingPad(reading: Reading, asking: Asking) {
   if (reading.kind === 'back') return backStrip(reading, asking);
+  if (reading.kind === 'door') return doorStrip(reading, asking);
   const { say, keep, next } = asking;
   const { low, high } = PLAUSIBLE_C[reading.kind];
   const read = ({ detail }: CustomEvent<Celsius>) => {
@@ -78,6 +89,7 @@ export function readingPad(reading: Reading, asking: Asking) {
     .lowC=${low}
     .highC=${high}
     .ways=${waysOf(reading, say)}
+    .besides=${besidesOf(reading, asking)}
     @read=${read}
     @read-as=${readAs}
     @close=${() => next(null)}
@@ -104,8 +116,47 @@ function backStrip(
   </div>`;
 }
 
+/** How long a door was open; few are for longer. */
+const OPEN_FOR = [minutes(1), minutes(2), minutes(5)] as const;
+
+/** What was said so lately may still be taken back; the hub keeps to less. */
+const LATELY_MS = minutes(9) * 1000;
+
+function doorStrip(
+  { smoker, name, openedAt }: Extract<Reading, { kind: 'door' }>,
+  { say, now, keep, next }: Asking,
+) {
+  const words = ui[say.language];
+  const box = (label: string, openS: Seconds) => ({
+    label,
+    choose: () => {
+      keep({ kind: 'doorOpen', smoker, openS });
+      next(null);
+    },
+  });
+  const isLate = openedAt !== null && now - openedAt < LATELY_MS;
+  const choices = [
+    ...OPEN_FOR.map((openS) => box(durationWords(openS), openS)),
+    ...(isLate ? [box(words.doorShut, seconds(0))] : []),
+    { label: words.leaveIt, choose: () => next(null), leaves: true },
+  ];
+  return html`<div class="back">
+    <p>${name}</p>
+    <choice-strip .say=${say} .name=${name} .choices=${choices}></choice-strip>
+  </div>`;
+}
+
+/** Of the air's smoker the door may have been open, too, without a reading. */
+function besidesOf(reading: Thermometer, { say, next }: Asking): Choice[] {
+  if (reading.kind !== 'air' || reading.spell?.kind === 'down') return [];
+  const words = ui[say.language];
+  const { smoker, smokerName, openedAt } = reading;
+  const name = words.doorFor(smokerName);
+  return [{ label: words.doorOpen, choose: () => next({ kind: 'door', smoker, name, openedAt }) }];
+}
+
 type ReadAs = { readonly tempC: Celsius; readonly way: 'smokerDown' | 'smokerCold' | 'smokerUp' };
-type Thermometer = Exclude<Reading, { kind: 'back' }>;
+type Thermometer = Exclude<Reading, { kind: 'back' | 'door' }>;
 
 /**
  * A smoker that burns may go down or run cold; one that is down may come up, or be thought to be

@@ -4,6 +4,7 @@ import type { Celsius, Instant, SlotId, TaskId } from '../kernel/index.ts';
 import { after, celsius, minutes, must, seconds, since } from '../kernel/index.ts';
 import { findSlot } from '../kitchen/index.ts';
 import { type Cooking, cookingOf } from './cooking.ts';
+import { readAir, toldDoors } from './doors.ts';
 import { spellOf } from './happened-to.ts';
 import type { PlanIndex } from './plan-index.ts';
 import { indexOf } from './plan-index.ts';
@@ -135,9 +136,9 @@ function smokerAt(state: DayState, index: PlanIndex, cooking: Cooking, slot: Slo
   const { startedAt, setC } = cooking;
   const spells = state.happened.spells.filter((spell) => spell.smoker === smoker.id);
   const log: readonly AirPoint[] = [
-    ...state.readings
-      .filter(({ where }) => where.kind === 'air' && where.smoker === smoker.id)
-      .map(({ at, tempC }) => ({ atS: since(startedAt, at), tempC: tempC + rack.warmerK })),
+    ...readAir(state, smoker.id, startedAt).map(({ atS, tempC }) => ({
+      ...{ atS, tempC: tempC + rack.warmerK },
+    })),
     ...spells.map(({ from, tempC }) => ({
       atS: since(startedAt, from),
       tempC: tempC + rack.warmerK,
@@ -151,7 +152,7 @@ function smokerAt(state: DayState, index: PlanIndex, cooking: Cooking, slot: Slo
     prior: smokerPriors.draught,
     setC: cold?.kind === 'cold' ? celsius(cold.tempC + rack.warmerK) : setC,
     log,
-    doors: [],
+    doors: toldDoors(state, smoker.id, startedAt),
   };
 }
 

@@ -5,6 +5,7 @@ import { impossibleAmount, isCount, MOST_KG } from './came-amounts.ts';
 import { decideCutFrom, decideReceive } from './decide-lot.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
+import { decideDoor } from './doors.ts';
 import type { DayClosed } from './happened.ts';
 import { spellOf } from './happened-to.ts';
 import type { HappeningIntent } from './happening.ts';
@@ -28,6 +29,8 @@ export function decideHappening({ state, index, command }: Asked): Decision {
     case 'smokerCold':
     case 'smokerUp':
       return decideSmoker({ state, index, command });
+    case 'doorOpen':
+      return decideDoor(index, command);
     case 'handOut':
     case 'handIn':
       return decideHand({ state, index, command });

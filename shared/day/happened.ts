@@ -15,6 +15,7 @@ import type {
 } from '../kernel/index.ts';
 import { unreachable } from '../kernel/index.ts';
 import type { Deed } from './deed.ts';
+import { type Door, doorsAfter } from './door.ts';
 import type { Event, EventHead } from './event.ts';
 import type { Happening } from './happening.ts';
 import type { Lot } from './lot.ts';
@@ -23,6 +24,8 @@ import type { Lot } from './lot.ts';
 export type Happened = {
   /** When smokers were down or cold, in the order it was said. */
   readonly spells: readonly Spell[];
+  /** When smokers' doors were opened, as somebody told. */
+  readonly doors: readonly Door[];
   /** Who is out now. */
   readonly out: ReadonlyMap<PersonId, Absence>;
   readonly deliveries: ReadonlyMap<CutId, Delivery>;
@@ -75,6 +78,7 @@ export const saleKey = (service: ServiceId, dish: DishId): SaleKey => `${service
 
 export const nothingHappened: Happened = {
   spells: [],
+  doors: [],
   out: new Map(),
   deliveries: new Map(),
   lots: new Map(),
@@ -99,6 +103,7 @@ const kinds: Readonly<Record<Happening['kind'], true>> = {
   smokerWentDown: true,
   smokerRunsCold: true,
   smokerCameUp: true,
+  doorOpened: true,
   handWentOut: true,
   handCameIn: true,
   deliveryCame: true,
@@ -130,6 +135,8 @@ export function foldHappening(
     case 'smokerRunsCold':
     case 'smokerCameUp':
       return { ...before, spells: spellsAfter(before.spells, event) };
+    case 'doorOpened':
+      return { ...before, doors: doorsAfter(before.doors, event) };
     case 'handWentOut': {
       const absence: Absence = { since: event.at, backAt: event.backAt };
       return { ...before, out: new Map(before.out).set(event.hand, absence) };

@@ -10,11 +10,13 @@ import type {
   ServiceId,
   SmokerId,
 } from '../kernel/index.ts';
+import type { DoorFact, DoorIntent } from './door.ts';
 import type { LotFact, LotIntent } from './lot.ts';
 
 /** What happens to a day that nobody planned, and what is counted as it is sold. */
 export type Happening =
   | LotFact
+  | DoorFact
   /** A decision with its reading; `backAt` where somebody has a time for it. */
   | {
       readonly kind: 'smokerWentDown';
@@ -57,6 +59,7 @@ export type Happening =
 /** The same, asked for. */
 export type HappeningIntent =
   | LotIntent
+  | DoorIntent
   | {
       readonly kind: 'smokerDown';
       readonly smoker: SmokerId;

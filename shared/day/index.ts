@@ -25,6 +25,8 @@ export type { Decision } from './decision.ts';
 export { cameOf, type DeliveryEffect, deliveryEffect } from './delivery.ts';
 export { type Draw, drawsOf, lotsLeft } from './draws.ts';
 export * from './event.ts';
+export type { Door } from './door.ts';
+export { doorsOf, openedOn } from './doors.ts';
 export { fold } from './fold.ts';
 export { forecastOf } from './foreseen.ts';
 export type { Delivery, Spell } from './happened.ts';

@@ -9,6 +9,7 @@ import type {
   Kilograms,
   LotId,
   PersonId,
+  Seconds,
   ServiceId,
   SmokerId,
 } from '../kernel/index.ts';
@@ -41,6 +42,7 @@ export function happenings<Head extends z.core.$ZodShape>(head: Head) {
     z.strictObject({ ...head, kind: z.literal('smokerDown'), smoker, tempC, backAt }),
     z.strictObject({ ...head, kind: z.literal('smokerCold'), smoker, tempC }),
     z.strictObject({ ...head, kind: z.literal('smokerUp'), smoker, tempC }),
+    z.strictObject({ ...head, kind: z.literal('doorOpen'), smoker, openS: whole<Seconds>() }),
     z.strictObject({ ...head, kind: z.literal('handOut'), hand, backAt }),
     z.strictObject({ ...head, kind: z.literal('handIn'), hand }),
     z.strictObject({ ...head, kind: z.literal('delivery'), cut, pieces: z.int(), weightKg }),

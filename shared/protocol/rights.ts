@@ -48,6 +48,7 @@ export const rights: Readonly<Record<Command['kind'] | PlanDeed, Right>> = {
   smokerDown: pit,
   smokerCold: pit,
   smokerUp: pit,
+  doorOpen: pit,
   handOut: anybody,
   handIn: anybody,
   delivery: anybody,

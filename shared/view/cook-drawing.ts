@@ -1,5 +1,5 @@
 import type { ForeseenCore, ForeseenStage, Live } from '../day/index.ts';
-import { coresOf, forecastOf } from '../day/index.ts';
+import { coresOf, forecastOf, openedOn } from '../day/index.ts';
 import type { Celsius, Instant, TaskId } from '../kernel/index.ts';
 
 /** The cook of a load, to be drawn: what its core has shown, and what it may. */
@@ -10,6 +10,8 @@ export type CookDrawing = {
   readonly stages: readonly Pick<ForeseenStage, 'tempC' | 'p10At' | 'p50At' | 'p90At' | 'never'>[];
   /** Where something was put round it. */
   readonly wrappedAt: Instant | null;
+  /** When the door was opened on it, as somebody told or as the air showed. */
+  readonly openedAt: readonly Instant[];
   readonly isCalibrated: boolean;
 };
 
@@ -32,6 +34,7 @@ export function cookDrawing(live: Live, stay: TaskId): CookDrawing | null {
       ...{ tempC, p10At, p50At, p90At, never },
     })),
     wrappedAt: wrappedAt(live, stay),
+    openedAt: openedOn(live.state, live.index, stay, startedAt),
   };
 }
 
@@ -64,6 +67,7 @@ export type CookLines = {
     readonly high: number | null;
   }[];
   readonly wrapped: number | null;
+  readonly opened: readonly number[];
   readonly now: number;
 };
 
@@ -93,6 +97,7 @@ export function cookLines(cook: CookDrawing, now: Instant): CookLines {
       high: p90At && x(p90At),
     })),
     wrapped: cook.wrappedAt && x(cook.wrappedAt),
+    opened: cook.openedAt.map(x),
     now: x(now),
   };
 }

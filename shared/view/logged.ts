@@ -75,6 +75,7 @@ type LoggedHappening =
       readonly smoker: Text;
       readonly tempC: Celsius;
     }
+  | { readonly kind: 'doorOpened'; readonly smoker: Text; readonly openS: Seconds }
   | { readonly kind: 'handWentOut'; readonly hand: string; readonly backAt: Instant | null }
   | { readonly kind: 'handCameIn'; readonly hand: string }
   | {
@@ -190,6 +191,8 @@ function happened(live: Live, told: Happened): Logged {
     case 'smokerRunsCold':
     case 'smokerCameUp':
       return { kind: told.kind, smoker: smokerOf(live, told.smoker), tempC: told.tempC };
+    case 'doorOpened':
+      return { kind: told.kind, smoker: smokerOf(live, told.smoker), openS: told.openS };
     case 'handWentOut':
       return { kind: told.kind, hand: nameOf(live, told.hand), backAt: told.backAt };
     case 'handCameIn':

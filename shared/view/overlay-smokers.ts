@@ -1,5 +1,6 @@
 import type { Command, SlotMove } from '../day/index.ts';
 import type { SlotId, TaskId } from '../kernel/index.ts';
+import { after, seconds } from '../kernel/index.ts';
 import type { LoadDrawing, SmokerDrawing } from './view.ts';
 
 type WithSmokers = { readonly smokers: readonly SmokerDrawing[] };
@@ -25,6 +26,19 @@ export function layReading<V extends WithSmokers>(
     smoker.id === where.smoker
       ? { ...smoker, lastAir: { tempC, at, trendCPerHour: smoker.lastAir?.trendCPerHour ?? 0 } }
       : smoker,
+  );
+  return { ...view, smokers };
+}
+
+/** An opened door, where it will be shown; what was not open is the hub's to take off. */
+export function layDoor<V extends WithSmokers>(
+  view: V,
+  { smoker: id, openS, tappedAt }: Extract<Command, { kind: 'doorOpen' }>,
+): V {
+  if (openS === 0) return view;
+  const openedAt = after(tappedAt, seconds(-openS));
+  const smokers = view.smokers.map((smoker) =>
+    smoker.id === id ? { ...smoker, openedAt } : smoker,
   );
   return { ...view, smokers };
 }

@@ -4,7 +4,7 @@ import { instant, unreachable } from '../kernel/index.ts';
 import { layCarried } from './day-end.ts';
 import { layPass } from './overlay-pass.ts';
 import { layPeople } from './overlay-people.ts';
-import { layMoves, layReading, loadMark } from './overlay-smokers.ts';
+import { layDoor, layMoves, layReading, loadMark } from './overlay-smokers.ts';
 import { layDelivery } from './pull-rows.ts';
 import type { TaskView } from './view.ts';
 import type { View } from './views.ts';
@@ -57,6 +57,8 @@ function touched(command: Command): readonly string[] {
       return [command.where.kind === 'air' ? command.where.smoker : command.where.stay];
     case 'moveSlots':
       return command.moves.map(({ stay, need }) => loadMark(stay, need));
+    case 'doorOpen':
+      return [command.smoker];
     case 'note':
       return command.task === null ? [] : [command.task];
     case 'sold':
@@ -79,6 +81,8 @@ function lay(view: View, command: Command, hub: View): View {
   switch (command.kind) {
     case 'reading':
       return 'smokers' in view ? layReading(view, command) : view;
+    case 'doorOpen':
+      return 'smokers' in view ? layDoor(view, command) : view;
     case 'moveSlots':
       return 'smokers' in view ? layMoves(view, command.moves) : view;
     case 'sold':

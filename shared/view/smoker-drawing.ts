@@ -1,7 +1,15 @@
 import type { Live, Spell } from '../day/index.ts';
-import { coresOf, heatNeededC, loadsOf, passagesOf, slotName, spellOf } from '../day/index.ts';
+import {
+  coresOf,
+  doorsOf,
+  heatNeededC,
+  loadsOf,
+  passagesOf,
+  slotName,
+  spellOf,
+} from '../day/index.ts';
 import type { Instant, SlotId, SmokerId, TaskId } from '../kernel/index.ts';
-import { must } from '../kernel/index.ts';
+import { instant, minutes, must } from '../kernel/index.ts';
 import type { Smoker } from '../kitchen/index.ts';
 import { cookDrawing } from './cook-drawing.ts';
 import type { LoadDrawing, SmokerDrawing } from './view.ts';
@@ -15,6 +23,7 @@ export function smokerDrawing(live: Live, smoker: Smoker): SmokerDrawing {
     heat: smoker.heat,
     setC: fireNow(live, smoker),
     lastAir: lastAir(live, smoker.id),
+    openedAt: lastOpened(live, smoker.id),
     spell: spellDrawn(live, smoker.id),
     racks: smoker.racks.map((rack) => ({
       slot: must(slotName(kitchen, rack.slot), rack.slot),
@@ -23,6 +32,14 @@ export function smokerDrawing(live: Live, smoker: Smoker): SmokerDrawing {
       loads: loadsIn(live, rack.slot),
     })),
   };
+}
+
+/** Air tells of an opening for so long; then it is as it was. */
+const LATELY_MS = minutes(30) * 1000;
+
+function lastOpened({ state, now }: Live, smoker: SmokerId): Instant | null {
+  const last = doorsOf(state, smoker, instant(now - LATELY_MS)).at(-1);
+  return last ?? null;
 }
 
 function spellDrawn({ state }: Live, smoker: SmokerId): SmokerDrawing['spell'] {

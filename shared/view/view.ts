@@ -139,6 +139,8 @@ export type SmokerDrawing = {
     readonly at: Instant;
     readonly trendCPerHour: number;
   } | null;
+  /** When its door was last opened, within the last half hour. */
+  readonly openedAt: Instant | null;
   /** While it is down, or runs cold: since when, and when somebody has it back. */
   readonly spell: {
     readonly kind: 'down' | 'cold';

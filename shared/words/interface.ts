@@ -55,6 +55,10 @@ export type Interface = {
   readonly smokerDown: string;
   readonly smokerStillDown: string;
   readonly smokerCold: string;
+  readonly doorOpen: string;
+  readonly doorShut: string;
+  doorFor(smoker: string): string;
+  doorAt(time: string): string;
   readonly smokerUp: string;
   downSince(time: string, back: string | null): string;
   /** Once the time at which somebody expected it back has passed. */

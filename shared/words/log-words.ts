@@ -32,6 +32,8 @@ export type LogWords = {
     down(smoker: string, temp: string, back: string | null): string;
     cold(smoker: string, temp: string): string;
     up(smoker: string, temp: string): string;
+    /** Nothing where it was not open after all. */
+    door(smoker: string, lasted: string | null): string;
     out(hand: string, back: string | null): string;
     in(hand: string): string;
     delivery(cut: string, pieces: number, weight: string): string;
@@ -81,6 +83,8 @@ const english: LogWords = {
     down: (smoker, temp, back) => `${smoker} is down at ${temp}${back ? `, back ${back}` : ''}`,
     cold: (smoker, temp) => `${smoker} runs cold: ${temp}`,
     up: (smoker, temp) => `${smoker} is up again: ${temp}`,
+    door: (smoker, lasted) =>
+      lasted ? `door of ${smoker} open for ${lasted}` : `door of ${smoker} was not open`,
     out: (hand, back) => `${hand} is out${back ? `, back ${back}` : ''}`,
     in: (hand) => `${hand} is in again`,
     delivery: (cut, pieces, weight) => `delivered: ${cut}, ${pieces} pieces, ${weight}`,
@@ -130,6 +134,8 @@ const spanish: LogWords = {
     down: (smoker, temp, back) => `${smoker} apagado a ${temp}${back ? `, vuelve ${back}` : ''}`,
     cold: (smoker, temp) => `${smoker} va frío: ${temp}`,
     up: (smoker, temp) => `${smoker} otra vez en marcha: ${temp}`,
+    door: (smoker, lasted) =>
+      lasted ? `puerta de ${smoker} abierta ${lasted}` : `la puerta de ${smoker} no se abrió`,
     out: (hand, back) => `${hand} no está${back ? `, vuelve ${back}` : ''}`,
     in: (hand) => `${hand} ha vuelto`,
     delivery: (cut, pieces, weight) => `llegó: ${cut}, ${pieces} piezas, ${weight}`,

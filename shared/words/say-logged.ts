@@ -77,6 +77,10 @@ function sayHappening(said: Happening, { happening: words }: LogWords, say: Say)
       return words.cold(textIn(said.smoker, say), temp);
     case 'smokerCameUp':
       return words.up(textIn(said.smoker, say), temp);
+    case 'doorOpened': {
+      const lasted = said.openS === 0 ? null : durationWords(said.openS);
+      return words.door(textIn(said.smoker, say), lasted);
+    }
     case 'handWentOut':
       return words.out(said.hand, back);
     case 'handCameIn':

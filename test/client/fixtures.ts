@@ -202,6 +202,7 @@ export const smokerView: SmokerView = {
       heat: 'below',
       setC: celsius(107.2),
       lastAir: { tempC: celsius(95), at: at(-4), trendCPerHour: -14 },
+      openedAt: null,
       spell: null,
       racks: [
         rack('a', 1, [shoulders('shoulder-1/stay', 0, [68, 95, 128])]),
@@ -216,6 +217,7 @@ export const smokerView: SmokerView = {
       heat: 'above',
       setC: celsius(135),
       lastAir: { tempC: celsius(135.5), at: at(-6), trendCPerHour: 0 },
+      openedAt: null,
       spell: null,
       racks: [
         rack('b', 1, []),

@@ -16,6 +16,7 @@ async function drawn(isSmall: boolean) {
     fan: [{ at: at(4), p10C: celsius(60), p50C: celsius(62), p90C: celsius(64) }],
     stages: [{ tempC: celsius(96), p10At: at(8), p50At: at(9), p90At: at(11), never: 0 }],
     wrappedAt: at(3),
+    openedAt: [at(1)],
     isCalibrated: false,
   };
   document.body.append(part);
@@ -25,9 +26,9 @@ async function drawn(isSmall: boolean) {
 
 afterEach(() => document.body.replaceChildren());
 
-it('draws the fan, the core, the targets, the wrap and now', async () => {
+it('draws the fan, the core, the targets, the wrap, an opened door and now', async () => {
   const root = await drawn(false);
-  for (const kind of ['fan', 'middle', 'core', 'target', 'range', 'wrapped', 'now']) {
+  for (const kind of ['fan', 'middle', 'core', 'target', 'range', 'wrapped', 'opened', 'now']) {
     expect(root?.querySelector(`path.${kind}`)?.getAttribute('d')).toMatch(/^M[\d. LM-]+Z?$/);
   }
 });

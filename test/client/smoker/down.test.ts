@@ -91,3 +91,21 @@ describe('the smokers at the desk', () => {
     expect(buttonsOf(element).map(([name]) => name)).toContain('1 h · 11:42');
   });
 });
+
+describe('a door that was open, at the wall of the pit', () => {
+  it('is told by two taps without a reading, and shown with its time', async () => {
+    const { element, taps } = await wall();
+    await tap(element, 'Smoker A');
+    await tap(element, 'door was open');
+    expect(saidOn(element)).toContain('Smoker A: door open for how long?');
+    await tap(element, '2 min');
+    expect(taps).toMatchObject([{ kind: 'doorOpen', smoker: a.id, openS: 120 }]);
+    const lately = { ...a, openedAt: at(-3) };
+    const again = await wall({ ...smokerView, smokers: [lately, b] });
+    expect(saidOn(again.element)).toContain('door 10:39');
+    await tap(again.element, 'Smoker A');
+    await tap(again.element, 'door was open');
+    await tap(again.element, 'it was not open');
+    expect(again.taps).toMatchObject([{ kind: 'doorOpen', openS: 0 }]);
+  });
+});

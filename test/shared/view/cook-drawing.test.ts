@@ -28,6 +28,7 @@ const cook: CookDrawing = {
     { tempC: celsius(96), p10At: at(8), p50At: at(9), p90At: null, never: 0.2 },
   ],
   wrappedAt: null,
+  openedAt: [at(2)],
   isCalibrated: false,
 };
 
@@ -39,6 +40,7 @@ describe('the picture of a cook', () => {
     expect(lines.cores.at(-1)?.[0]).toBeCloseTo(4 / 9, 9);
     expect(lines.targets.map(({ mid }) => mid)).toEqual([6 / 9, 1]);
     expect(lines.targets[1]?.high).toBeNull();
+    expect(lines.opened).toEqual([2 / 9]);
   });
 
   it('has what is hotter further up, and everything within its frame', () => {
