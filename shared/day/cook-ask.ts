@@ -149,7 +149,7 @@ function smokerAt(state: DayState, index: PlanIndex, cooking: Cooking, slot: Slo
   const cold = spellOf(state, smoker.id);
   return {
     id: smoker.id,
-    prior: smokerPriors.draught,
+    prior: smokerPriors[smoker.air ?? 'draught'],
     setC: cold?.kind === 'cold' ? celsius(cold.tempC + rack.warmerK) : setC,
     log,
     doors: toldDoors(state, smoker.id, startedAt),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demoLog } from '../../../server/demo/index.ts';
-import { forecast, MODEL_VERSION } from '../../../shared/cook/index.ts';
+import { forecast, MODEL_VERSION, smokerPriors } from '../../../shared/cook/index.ts';
 import { foreseenLengthS } from '../../../shared/day/foreseen.ts';
 import {
   type AdoptedForecast,
@@ -112,6 +112,21 @@ describe('what is asked about a load in the fire', () => {
     const moved = piece.stays.find(({ place }) => place.kind === 'smoker');
     expect(moved?.from).toEqual({ by: 'time', atS: hours(3) });
     expect(moved?.place).toMatchObject({ smoker: { id: other.id } });
+  });
+
+  it('begins from the air of a fan where the kitchen says that its smoker has one', () => {
+    const { telling, startedAt } = loaded();
+    read(telling, after(startedAt, hours(2)), 40);
+    const at = after(startedAt, hours(2));
+    const { smoker } = askAt(telling, at);
+    expect(smoker.prior).toBe(smokerPriors.draught);
+    const smokers = plan.kitchen.smokers.map((each) =>
+      each.id === smoker.id ? { ...each, air: 'fan' as const } : each,
+    );
+    const fanned = { ...plan, kitchen: { ...plan.kitchen, smokers } };
+    const state = { ...telling.state, plan: fanned };
+    const ask = must(cookAskOf(state, indexOf(fanned), stay, at), 'something to ask');
+    expect(ask.smoker.prior).toBe(smokerPriors.fan);
   });
 
   it('is the same while only the clock goes on', () => {
