@@ -3,11 +3,17 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { DeskView } from '../../shared/view/index.ts';
-import { deskWords, sayDay } from '../../shared/words/index.ts';
+import { deskWords, mendWords, sayDay } from '../../shared/words/index.ts';
 import '../parts/clock-time.ts';
 import { Part } from '../parts/part.ts';
 import '../parts/service-line.ts';
 import { base } from '../theme/index.ts';
+
+/** A service that will be later than this is offered to be mended. */
+const LATE_S = 120;
+
+const isInNeed = ({ services, overlong }: DeskView) =>
+  overlong > 0 || services.some(({ inHandS }) => inHandS < -LATE_S);
 
 /** The head of the desk: for which day, how every service stands, and the time. */
 @customElement('desk-head')
@@ -49,6 +55,9 @@ export class DeskHead extends Part {
           display: none;
         }
       }
+      .mend {
+        text-decoration: underline;
+      }
       clock-time {
         font-size: var(--strong);
         font-weight: 800;
@@ -70,6 +79,7 @@ export class DeskHead extends Part {
         )}
         ${view?.services.length === 0 ? words.allReady : null}
       </span>
+      ${view && isInNeed(view) ? html`<a class="mend" href="#mend">${mendWords[say.language].ask}</a>` : null}
       <clock-time .say=${say} .at=${this.now}></clock-time>`;
   }
 }

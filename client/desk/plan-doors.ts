@@ -1,5 +1,7 @@
 import type {
   CookPlan,
+  MendShown,
+  MendTaken,
   PlanAnswer,
   PlanEdit,
   PlanNearest,
@@ -17,6 +19,8 @@ export type PlanDoors = {
   nearest(plan: CookPlan): Promise<PlanAnswer<PlanNearest>>;
   take(plan: CookPlan): Promise<PlanAnswer<PlanTried>>;
   undo(): Promise<PlanAnswer<PlanTried>>;
+  mend(): Promise<PlanAnswer<MendShown>>;
+  takeMend(id: string): Promise<PlanAnswer<MendTaken>>;
 };
 
 type Device = { readonly token: string | null; readonly language: () => Language };
@@ -45,6 +49,8 @@ export function planDoors({ token, language }: Device, ask: typeof fetch = fetch
     nearest: (plan) => at('nearest', { plan, language: language() }),
     take: (plan) => at('take', { plan, language: language() }),
     undo: () => at('undo', { language: language() }),
+    mend: () => at('mend', {}),
+    takeMend: (id) => at('mend/take', { id }),
   };
   return doors;
 }

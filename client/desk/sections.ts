@@ -5,6 +5,7 @@ import type { Sync } from '../sync/index.ts';
 import './day-close.ts';
 import './day-log.ts';
 import './desk-smokers.ts';
+import './mend-day.ts';
 import './plan-editor.ts';
 import './pull-list.ts';
 import './time-chart.ts';
@@ -43,6 +44,10 @@ export const sections: readonly Section[] = [
     name: 'plan',
     draw: ({ view, say }) =>
       html`<plan-editor .version=${view.planVersion} .say=${say}></plan-editor>`,
+  },
+  {
+    name: 'mend',
+    draw: ({ view, say }) => html`<mend-day .view=${view} .say=${say}></mend-day>`,
   },
   {
     name: 'pull',

@@ -47,6 +47,7 @@ export { type Passage, passagesOf } from './passage.ts';
 export { indexOf, type PlanIndex, slotName } from './plan-index.ts';
 export { type PlanOffer, planOffer } from './plan-offer.ts';
 export { coresOf } from './probe.ts';
+export { overlongIn } from './overlong.ts';
 export { lookAtReading, type ReadingFound } from './readings.ts';
 export { mayStart } from './ready.ts';
 export type * from './refusal.ts';

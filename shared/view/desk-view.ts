@@ -1,4 +1,5 @@
-import type { Live } from '../day/index.ts';
+import type { Calibration, Live } from '../day/index.ts';
+import { calibrationOf, overlongIn } from '../day/index.ts';
 import type { MixLine } from '../plan/index.ts';
 import type { DayChart } from './day-chart.ts';
 import { dayChart } from './day-chart.ts';
@@ -19,8 +20,12 @@ export type DeskView = ViewHead & {
   readonly day: string;
   /** Each edit of a running day makes the next. */
   readonly planVersion: number;
+  /** How many rests and holds will last longer than they may, as things stand. */
+  readonly overlong: number;
   readonly chart: DayChart;
   readonly smokers: readonly SmokerDrawing[];
+  /** By how many cooks of this kitchen its forecasts go. */
+  readonly calibration: Calibration;
   readonly log: readonly LogLine[];
   readonly pull: readonly PullRow[];
   readonly mixes: readonly MixLine[];
@@ -35,8 +40,10 @@ export function deskView(live: Live): DeskView {
     ...viewHead(live),
     day: built.day,
     planVersion: version,
+    overlong: overlongIn(live),
     chart: dayChart(live),
     smokers: kitchen.smokers.map((smoker) => smokerDrawing(live, smoker)),
+    calibration: calibrationOf(live.state),
     log: dayLog(live),
     pull: pullRows(live),
     mixes: built.mixes,

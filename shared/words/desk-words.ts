@@ -31,7 +31,15 @@ export type DeskWords = {
 };
 
 /** @see deskWords, in this order on the page */
-export type DeskSectionName = 'day' | 'smokers' | 'plan' | 'pull' | 'close' | 'log' | 'who';
+export type DeskSectionName =
+  | 'day'
+  | 'smokers'
+  | 'plan'
+  | 'mend'
+  | 'pull'
+  | 'close'
+  | 'log'
+  | 'who';
 
 const english: DeskWords = {
   desk: 'Desk',
@@ -39,6 +47,7 @@ const english: DeskWords = {
     day: 'Day',
     smokers: 'Smokers',
     plan: 'Plan',
+    mend: 'Mend',
     pull: 'Pull list',
     close: 'Close',
     log: 'Log',
@@ -73,6 +82,7 @@ const spanish: DeskWords = {
     day: 'Día',
     smokers: 'Ahumadores',
     plan: 'Plan',
+    mend: 'Arreglo',
     pull: 'Lista de saque',
     close: 'Cierre',
     log: 'Registro',

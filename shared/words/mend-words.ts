@@ -13,6 +13,10 @@ export type MendWords = {
   readonly leave: string;
   readonly taken: string;
   readonly away: string;
+  readonly goneOn: string;
+  readonly people: string;
+  times(tasks: number): string;
+  overlong(waits: number): string;
   /** What to do with it, before anybody has asked. */
   readonly about: string;
   readonly rungs: Readonly<Record<MendOffer['rung'], string>>;
@@ -31,6 +35,13 @@ const english: MendWords = {
   leave: 'Leave it',
   taken: 'The day goes on like this. It can be taken back in the line above.',
   away: 'The hub does not answer.',
+  goneOn: 'The day has gone on since. Ask again.',
+  people: 'Other hands and places',
+  times: (tasks) => `Other times: ${tasks}`,
+  overlong: (waits) =>
+    waits === 1
+      ? 'A rest or a hold will last longer than it may.'
+      : `${waits} rests and holds will last longer than they may.`,
   about: 'Times move by themselves. Who does what, and where, changes here when you say so.',
   rungs: {
     times: 'The day holds as it is. Nothing needs to be mended.',
@@ -56,6 +67,13 @@ const spanish: MendWords = {
   leave: 'Dejarlo',
   taken: 'El día sigue así. Se puede deshacer en la línea de arriba.',
   away: 'El centro no responde.',
+  goneOn: 'El día ha seguido desde entonces. Pregunte otra vez.',
+  people: 'Otras personas y lugares',
+  times: (tasks) => `Otras horas: ${tasks}`,
+  overlong: (waits) =>
+    waits === 1
+      ? 'Un reposo o una espera durará más de lo que puede.'
+      : `${waits} reposos y esperas durarán más de lo que pueden.`,
   about: 'Las horas se mueven solas. Quién hace qué, y dónde, cambia aquí cuando usted lo dice.',
   rungs: {
     times: 'El día se cumple como está. No hay nada que arreglar.',

@@ -1,0 +1,177 @@
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { MendShown, MendTaken, PlanAnswer } from '../../shared/protocol/index.ts';
+import type { DeskView, MendChange, MendOffer, Refusal } from '../../shared/view/index.ts';
+import {
+  deskWords,
+  durationWords,
+  mendWords,
+  sayMendChange,
+  sayMendServices,
+  sayRefusal,
+  textIn,
+} from '../../shared/words/index.ts';
+import { Part } from '../parts/part.ts';
+import { readSettings } from '../shell/settings.ts';
+import { base } from '../theme/index.ts';
+import { formStyle } from './form-style.ts';
+import { mendStyle } from './mend-day.css.ts';
+import { type PlanDoors, planDoors } from './plan-doors.ts';
+
+type Doors = Pick<PlanDoors, 'mend' | 'takeMend'>;
+type Proposed = NonNullable<MendShown['mend']>;
+
+/** Less than this and a service is on time. */
+const LATE_S = 60;
+
+/**
+ * What would mend a day that will be late: who would do what instead, where and when, from and to.
+ * It is looked for when somebody asks, and done only when somebody takes it.
+ */
+@customElement('mend-day')
+export class MendDay extends Part {
+  static override styles = [base, formStyle, mendStyle];
+
+  @property({ attribute: false }) view!: DeskView;
+  /** Left out: those of the hub that this page came from, with this device's own token. */
+  @property({ attribute: false }) doors: Doors = planDoors({
+    token: readSettings(new URLSearchParams()).token,
+    language: () => this.say.language,
+  });
+  @state() private phase: 'still' | 'looking' | 'away' | 'taken' = 'still';
+  @state() private proposed: Proposed | null = null;
+  @state() private refusal: Refusal | null = null;
+
+  private get said() {
+    return mendWords[this.say.language];
+  }
+
+  protected override draw() {
+    const { phase, said, proposed, refusal } = this;
+    const isGone = proposed !== null && proposed.offer.basedOnSeq < this.view.arrangedSeq;
+    return html`<ul>
+        ${this.#needs().map((line) => html`<li>${line}</li>`)}
+      </ul>
+      <p class="soft">${said.about}</p>
+      <div class="buttons">
+        <button ?disabled=${phase === 'looking'} @click=${() => this.#look()}>${said.ask}</button>
+      </div>
+      <div role="status">
+        ${phase === 'looking' ? html`<p>${said.looking}</p>` : nothing}
+        ${phase === 'away' ? html`<p>${said.away}</p>` : nothing}
+        ${phase === 'taken' ? html`<p class="strong">${said.taken}</p>` : nothing}
+        ${refusal ? this.#refused(refusal) : nothing}
+        ${proposed ? html`<p class="strong">${said.rungs[proposed.offer.rung]}</p>` : nothing}
+        ${proposed && isGone ? html`<p class="strong">${said.goneOn}</p>` : nothing}
+      </div>
+      ${proposed ? this.#offer(proposed, isGone) : nothing}`;
+  }
+
+  /** What speaks for asking, in a sentence each. */
+  #needs(): string[] {
+    const { said, say, view } = this;
+    const late = view.services.filter(({ inHandS }) => inHandS <= -LATE_S);
+    return [
+      ...late.map(({ name, inHandS }) =>
+        said.willBeLate(textIn(name, say), durationWords(inHandS)),
+      ),
+      ...(view.overlong > 0 ? [said.overlong(view.overlong)] : []),
+    ];
+  }
+
+  /** Where a PIN is asked for, with the way to where it is typed. */
+  #refused(refusal: Refusal) {
+    const { say } = this;
+    const { who } = deskWords[say.language].sections;
+    return html`<p class="strong">
+      ${sayRefusal(refusal, say)}
+      ${refusal.rule === 'needs-pin' ? html`<a href="#who">${who}</a>` : nothing}
+    </p>`;
+  }
+
+  #offer({ id, offer }: Proposed, isGone: boolean) {
+    if (id === null) return nothing;
+    const { said } = this;
+    const people = offer.changes.filter(({ hands, slot, place }) => hands || slot || place);
+    const times = offer.changes.filter((each) => !people.includes(each));
+    return html`<ul class="services">
+        ${sayMendServices(offer, this.say).map((line) => html`<li>${line}</li>`)}
+      </ul>
+      <div class="buttons">
+        <button class="takes" ?disabled=${isGone} @click=${() => this.#take(id)}>
+          ${said.take}
+        </button>
+        <button class="leaves" @click=${() => this.#leave()}>${said.leave}</button>
+      </div>
+      ${people.length > 0 ? html`<h2>${said.people}</h2>${this.#rows(people)}` : nothing}
+      ${times.length > 0 ? this.#times(times, people.length === 0) : nothing}
+      ${offer.others > 0 ? html`<p class="soft">${said.others(offer.others)}</p>` : nothing}`;
+  }
+
+  #times(times: MendOffer['changes'], isOpen: boolean) {
+    return html`<details ?open=${isOpen}>
+      <summary>${this.said.times(times.length)}</summary>
+      ${this.#rows(times)}
+    </details>`;
+  }
+
+  #rows(changes: MendOffer['changes']) {
+    return html`<ul class="changes">
+      ${repeat(
+        changes,
+        ({ task }) => task,
+        (change) => this.#row(change),
+      )}
+    </ul>`;
+  }
+
+  #row(change: MendChange) {
+    const { say } = this;
+    return html`<li>
+      <span class="what">
+        ${textIn(change.title, say)} <span class="soft">${textIn(change.batch, say)}</span>
+      </span>
+      ${sayMendChange(change, say).map((line) => html`<span>${line}</span>`)}
+    </li>`;
+  }
+
+  async #look(): Promise<void> {
+    this.#leave();
+    this.phase = 'looking';
+    await this.#hear(this.doors.mend(), ({ mend }) => {
+      this.proposed = mend;
+      this.phase = 'still';
+    });
+  }
+
+  async #take(id: string): Promise<void> {
+    this.phase = 'looking';
+    await this.#hear(this.doors.takeMend(id), () => {
+      this.proposed = null;
+      this.phase = 'taken';
+    });
+  }
+
+  #leave(): void {
+    this.proposed = null;
+    this.refusal = null;
+    this.phase = 'still';
+  }
+
+  async #hear<Found extends MendShown | MendTaken>(
+    asked: Promise<PlanAnswer<Found>>,
+    found: (answer: Found) => void,
+  ): Promise<void> {
+    try {
+      const answer = await asked;
+      if (answer.ok) found(answer);
+      else {
+        this.refusal = answer.refusal;
+        this.phase = 'still';
+      }
+    } catch {
+      this.phase = 'away';
+    }
+  }
+}
