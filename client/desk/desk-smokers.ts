@@ -51,6 +51,12 @@ export class DeskSmokers extends Part {
         font-weight: 800;
         padding-bottom: var(--gap);
       }
+      .known {
+        padding: var(--gap) var(--edge);
+        font-size: var(--small);
+        color: var(--soft);
+        border-top: var(--line) solid var(--ink);
+      }
       move-foot {
         border-top: var(--heavy) solid var(--ink);
         min-height: calc(var(--touch) + 2 * var(--gap));
@@ -91,7 +97,7 @@ export class DeskSmokers extends Part {
     const { view } = this;
     if (!view) return nothing;
     return html`<div class="smokers">${this.#smokers(view)}</div>
-      ${this.reading ? this.#pad(this.reading, view) : this.#move()}`;
+      ${this.reading ? this.#pad(this.reading, view) : this.#move(view)}`;
   }
 
   #pad(reading: Reading, { endsAt }: DeskView) {
@@ -104,9 +110,14 @@ export class DeskSmokers extends Part {
     return html`<div class="pad">${pad}</div>`;
   }
 
-  #move() {
+  /** How far its forecasts may be believed. */
+  #known({ calibration: { cooks, enough } }: DeskView) {
+    return html`<p class="known">${this.words.cooksOnRecord(cooks, enough)}</p>`;
+  }
+
+  #move(view: DeskView) {
     const { move } = this.#moving;
-    if (move.kind === 'none') return nothing;
+    if (move.kind === 'none') return this.#known(view);
     return html`<move-foot
       .say=${this.say}
       .move=${move}

@@ -62,10 +62,13 @@ const OWN_INFLATION = 1.35;
 const scaled = (leftS: number) => Math.log(Math.max(leftS, 0) + SHIFT_S);
 const unscaled = (value: number) => Math.max(0, Math.exp(value) - SHIFT_S);
 
+/** How many finished cooks a record is of. */
+export const cooksIn = (outcomes: readonly Outcome[]): number =>
+  new Set(outcomes.map(({ cookId }) => cookId)).size;
+
 /** Whether the kitchen has finished cooks enough for its forecasts to be called its own. */
-export function isKnown(outcomes: readonly Outcome[]): boolean {
-  return new Set(outcomes.map(({ cookId }) => cookId)).size >= COOKS_TO_BE_KNOWN;
-}
+export const isKnown = (outcomes: readonly Outcome[]): boolean =>
+  cooksIn(outcomes) >= COOKS_TO_BE_KNOWN;
 
 /**
  * What the passages of an ensemble's members say by themselves; nothing where none of them

@@ -1,6 +1,6 @@
 export type { AirPoint } from './air-curve.ts';
 export type { Message } from './belief.ts';
-export { COOKS_TO_BE_KNOWN, isKnown, type Outcome } from './calibration.ts';
+export { COOKS_TO_BE_KNOWN, cooksIn, isKnown, type Outcome } from './calibration.ts';
 export { type CutPrior, cutPriors } from './cut-priors.ts';
 export type { Fault } from './faults.ts';
 export { beginForecast, type Forecasting, forecast } from './forecast.ts';

@@ -1,4 +1,4 @@
-import type { Outcome } from '../cook/index.ts';
+import { COOKS_TO_BE_KNOWN, cooksIn, type Outcome } from '../cook/index.ts';
 import type { Instant } from '../kernel/index.ts';
 import { since } from '../kernel/index.ts';
 import type { AdoptedForecast, ForeseenStage } from './adopted-forecast.ts';
@@ -11,6 +11,13 @@ const KEPT = 600;
 
 /** Of one load so many forecasts, spread over its cook: more would be the same witness again. */
 const OF_ONE = 8;
+
+/** How many finished cooks of this kitchen its forecasts go by, of how many are enough. */
+export type Calibration = { readonly cooks: number; readonly enough: number };
+
+export const calibrationOf = ({ record }: Pick<DayState, 'record'>): Calibration => ({
+  ...{ cooks: cooksIn(record), enough: COOKS_TO_BE_KNOWN },
+});
 
 /** What a kitchen has on record once this day is over: what was foreseen, and how it came. */
 export function recordAfter(state: DayState): readonly Outcome[] {

@@ -17,6 +17,7 @@ export { type Carry, carryOf, dayFrom } from './carry.ts';
 export type * from './command.ts';
 export { type CookAsk, cookAskOf, cookAsks } from './cook-ask.ts';
 export { type CookOffer, cookOffer, earlierOffer } from './cook-offer.ts';
+export { type Calibration, calibrationOf } from './cook-record.ts';
 export { stayIn } from './cooking.ts';
 export { decide } from './decide.ts';
 export { closingNow } from './decide-happening.ts';

@@ -79,6 +79,10 @@ export const interfaceEnglish: Interface = {
   off: 'off',
   core: (temp) => `core ${temp}`,
   coreReading: 'core reading',
+  cooksOnRecord: (cooks, enough) =>
+    cooks < enough
+      ? `Forecasts of cooks are not yet calibrated here: ${cooks} of ${enough} cooks are on record.`
+      : `Forecasts of cooks are calibrated here, by the last ${cooks} cooks on record.`,
   notCalibrated: 'not yet calibrated here',
   fireHotter: (by) => `if ${by} hotter`,
   wrapNow: 'if wrapped now',

@@ -79,6 +79,10 @@ export const interfaceSpanish: Interface = {
   off: 'sale',
   core: (temp) => `centro ${temp}`,
   coreReading: 'lectura del centro',
+  cooksOnRecord: (cooks, enough) =>
+    cooks < enough
+      ? `Las previsiones aún no están calibradas aquí: constan ${cooks} de ${enough} cocciones.`
+      : `Las previsiones están calibradas aquí con las últimas ${cooks} cocciones.`,
   notCalibrated: 'aún sin calibrar aquí',
   fireHotter: (by) => `si ${by} más caliente`,
   wrapNow: 'si se envuelve ya',

@@ -84,6 +84,8 @@ export type Interface = {
   readonly off: string;
   core(temp: string): string;
   readonly coreReading: string;
+  /** By how many finished cooks of this kitchen forecasts go, and how many are enough. */
+  cooksOnRecord(cooks: number, enough: number): string;
   readonly notCalibrated: string;
   fireHotter(by: string): string;
   readonly wrapNow: string;

@@ -79,10 +79,13 @@ describe('a smoker that goes down, at the wall of the pit', () => {
 
 describe('the smokers at the desk', () => {
   it('take a reading as the wall of the pit does', async () => {
-    const view = { ...smokerView, face: 'desk' } as unknown as DeskView;
+    const calibration = { cooks: 12, enough: 30 };
+    const view = { ...smokerView, face: 'desk', calibration } as unknown as DeskView;
     const { sync, taps } = tapsWrittenDown({ view });
     const say = { language: 'en', ...smokerView } as const;
     const element = await shown(Object.assign(new DeskSmokers(), { sync, view, say }));
+    // While nothing is asked it says how far forecasts may be believed.
+    expect(saidOn(element)).toContain('not yet calibrated here: 12 of 30 cooks are on record');
     await reads(element, 'Smoker A', '212');
     await tap(element, 'keep');
     expect(taps).toMatchObject([{ kind: 'reading', where: { smoker: a.id }, tempC: 100 }]);

@@ -6,6 +6,7 @@ import {
   type AdoptedForecast,
   adoptedFrom,
   type CookAsk,
+  calibrationOf,
   cookAskOf,
   decideForecast,
   forecastOf,
@@ -322,5 +323,6 @@ describe('a kitchen’s record', () => {
       expect(outcome.madeAtS).toBeLessThan(hours(7));
     }
     expect(new Set(record.map(({ cookId }) => cookId)).size).toBe(1);
+    expect(calibrationOf(telling.state)).toEqual({ cooks: 1, enough: 30 });
   });
 });
