@@ -1,6 +1,6 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const root = at('client');
@@ -12,8 +12,29 @@ const pages = existsSync(root)
       .map((name) => at(`client/${name}`))
   : [];
 
+/**
+ * Screens speak by web socket alone (see client/sync/socket-link.ts): the other transports of the
+ * client library would be a tenth of what a wall loads.
+ */
+const webSocketAlone: Plugin = {
+  name: 'web-socket-alone',
+  enforce: 'pre',
+  resolveId(source, importer = '') {
+    const isTheirs = importer.includes('/engine.io-client/') && importer.endsWith('/socket.js');
+    return isTheirs && source === './transports/index.js' ? `\0transports:${importer}` : null;
+  },
+  load(id) {
+    if (!id.startsWith('\0transports:')) return null;
+    const socket = JSON.stringify(
+      id.replace('\0transports:', '').replace(/socket\.js$/, 'transports/websocket.js'),
+    );
+    return `import { WS } from ${socket}; export const transports = { websocket: WS };`;
+  },
+};
+
 export default defineConfig({
   root,
+  plugins: [webSocketAlone],
   base: '/',
   publicDir: at('client/public'),
   build: {

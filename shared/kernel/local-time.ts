@@ -1,4 +1,4 @@
-import { TZDate } from '@date-fns/tz';
+import { tzOffset } from '@date-fns/tz';
 import { assert } from './assert.ts';
 import { meant } from './fault.ts';
 import type { Instant } from './instant.ts';
@@ -48,12 +48,8 @@ export function resolveLocal(
  * @example wallTime(instant(0), 'UTC') //=> { day: '1970-01-01', time: '00:00' }
  */
 export function wallTime(at: Instant, zone: string): { day: LocalDay; time: WallTime } {
-  const local = new TZDate(at, zone);
-  const two = (n: number) => String(n).padStart(2, '0');
-  return {
-    day: `${local.getFullYear()}-${two(local.getMonth() + 1)}-${two(local.getDate())}`,
-    time: `${two(local.getHours())}:${two(local.getMinutes())}`,
-  };
+  const asUtc = new Date(at + offsetMs(at, zone)).toISOString();
+  return { day: asUtc.slice(0, 10), time: asUtc.slice(11, 16) };
 }
 
 /**
@@ -74,5 +70,5 @@ export function nearestZone(written: string): string | undefined {
 const dayMs = 86_400_000;
 
 function offsetMs(at: number, zone: string): number {
-  return -new TZDate(at, zone).getTimezoneOffset() * 60_000;
+  return tzOffset(zone, new Date(at)) * 60_000;
 }

@@ -4,10 +4,10 @@ import { clockTime, durationWords, temperature, weight } from './amounts.ts';
 import { sayLoggedCheck } from './check-words.ts';
 import { type LogWords, logWords } from './log-words.ts';
 import { saySlot } from './reasons.ts';
+import { roleWords } from './role-words.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
 import { someOf } from './some-of.ts';
-import { whoWords } from './who-words.ts';
 
 /**
  * What happened, as a sentence.
@@ -123,7 +123,7 @@ function sayWho(said: Who, { who: words }: LogWords, say: Say): string {
     case 'screenPaired':
     case 'screenMoved': {
       const named = said.stations.map((station) => textIn(station, say)).join(', ');
-      const place = [whoWords[say.language].roles[said.role], named].filter(Boolean).join(', ');
+      const place = [roleWords[say.language][said.role], named].filter(Boolean).join(', ');
       return said.what === 'screenPaired'
         ? words.paired(said.name, place)
         : words.moved(said.name, place);

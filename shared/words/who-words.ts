@@ -1,6 +1,5 @@
+import { type RoleName, roleWords } from './role-words.ts';
 import type { Language } from './say.ts';
-
-type RoleName = 'wall' | 'pit' | 'pass' | 'desk';
 
 /** The fixed words of letting screens in and of people with a PIN. */
 export type WhoWords = {
@@ -79,7 +78,7 @@ const english: WhoWords = {
   letIn: 'let it in',
   screens: 'Screens',
   role: 'As',
-  roles: { wall: 'wall', pit: 'pit', pass: 'pass', desk: 'desk' },
+  roles: roleWords.en,
   stations: 'Stations',
   here: 'here now',
   thisOne: 'this one',
@@ -129,7 +128,7 @@ const spanish: WhoWords = {
   letIn: 'admitir',
   screens: 'Pantallas',
   role: 'Como',
-  roles: { wall: 'tablero', pit: 'fuego', pass: 'pase', desk: 'escritorio' },
+  roles: roleWords.es,
   stations: 'Estaciones',
   here: 'aquí ahora',
   thisOne: 'esta',
