@@ -1,10 +1,8 @@
 import { type Celsius, seconds } from '../shared/kernel/index.ts';
 import type { Breach, Limits } from '../shared/plan/index.ts';
 import {
-  type Amount,
-  type Broken,
+  breachOf,
   celsiusOf,
-  type Judgement,
   judgeAbove,
   judgeCleaning,
   judgeColdHold,
@@ -15,6 +13,7 @@ import {
   limitOf,
   type Profile,
   profiles,
+  rowBroken,
   rowsOf,
   secondsOf,
 } from '../shared/safety/index.ts';
@@ -52,33 +51,18 @@ export function planLimits(profile: Profile): Limits {
 const HOT_C = 100 as Celsius;
 const LONG_S = seconds(86_400);
 
-function breachOf(judgement: Judgement): Breach | null {
-  return judgement.ok ? null : breach(judgement, judgement);
-}
-
-function breach({ row }: Pick<Broken, 'row'>, miss: Pick<Broken, 'measured' | 'limit'>): Breach {
-  const { id, what, section, source, edition } = row;
-  return {
-    row: { id, what, section, source, edition },
-    asked: miss.limit && inWords(miss.limit),
-    found: miss.measured && inWords(miss.measured),
-  };
-}
-
-const inWords = ({ value, unit }: Amount) => `${Math.round(value * 10) / 10} ${unit}`;
-
 /** Each stage of each row needs one of the route's that is as cold and as soon. */
 function coolingBreach(profile: Profile, stages: Parameters<Limits['cooling']>[0]): Breach | null {
   for (const row of rowsOf(profile, 'cooling')) {
     if (row.severity !== 'refuse') continue;
-    if (row.limit === null) return breach({ row }, { measured: null, limit: null });
+    if (row.limit === null) return rowBroken({ row }, { measured: null, limit: null });
     const missed = row.limit.stages.find(
       ({ to, within }) =>
         !stages.some((stage) => stage.toC <= celsiusOf(to) && stage.withinS <= secondsOf(within)),
     );
     if (missed) {
       const asked = `${missed.to}, ${missed.within}`;
-      return { ...breach({ row }, { measured: null, limit: null }), asked };
+      return { ...rowBroken({ row }, { measured: null, limit: null }), asked };
     }
   }
   return null;

@@ -10,12 +10,8 @@ const SEED = 1;
  * Has the invented crew tap what it would have tapped since last night, through the same door as
  * everybody.
  */
-export async function playDemo(
-  hub: Hub<DayState>,
-  { built, schedule }: AdoptedPlan,
-  now: Instant,
-): Promise<void> {
-  const taps = demoLog({ built, schedule }, { now, seed: SEED });
+export async function playDemo(hub: Hub<DayState>, plan: AdoptedPlan, now: Instant): Promise<void> {
+  const taps = demoLog(plan, { now, seed: SEED });
   const answers = await Promise.all(
     taps.map(({ at, intent, personId }, n) => {
       const head = { id: `demo-${n + 1}` as CommandId, personId, screenId: null };

@@ -1,4 +1,3 @@
-import type { Intent } from '../../shared/day/index.ts';
 import {
   after,
   type Celsius,
@@ -13,29 +12,20 @@ import {
 } from '../../shared/kernel/index.ts';
 import { type BuiltDay, fireOf, kitchenResource } from '../../shared/plan/index.ts';
 import type { Activity, Mode, Placement, Schedule } from '../../shared/schedule/index.ts';
-
-/** What somebody of the invented crew tapped. */
-export type DemoTap = {
-  readonly at: Instant;
-  readonly intent: Intent;
-  /** Null for what a thermometer sent by itself. */
-  readonly personId: PersonId | null;
-};
+import { type DemoPlan, type DemoTap, withChecks } from './demo-checks.ts';
 
 type Planned = { readonly built: BuiltDay; readonly schedule: Schedule };
 
 /**
  * What the crew would have tapped up to `now` if it followed the schedule the way people do: a
- * little after the time, a little faster or slower, never before what must come first. A function
- * of the schedule and the seed alone.
+ * little after the time, a little faster or slower, never before what must come first, and every
+ * check in its time. A function of the plan and the seed alone.
  */
-export function demoLog(
-  planned: Planned,
-  { now, seed }: { now: Instant; seed: number },
-): DemoTap[] {
+export function demoLog(plan: DemoPlan, { now, seed }: { now: Instant; seed: number }): DemoTap[] {
   const random = seeded(seed);
-  const taps = [...handTaps(planned, random), ...airReadings(planned, random)];
-  return taps.filter(({ at }) => at <= now).sort((a, b) => a.at - b.at);
+  const taps = [...handTaps(plan, random), ...airReadings(plan, random)];
+  const done = taps.filter(({ at }) => at <= now).sort((a, b) => a.at - b.at);
+  return withChecks(plan, done, { now, seed });
 }
 
 type Passage = { readonly startS: number; readonly endS: number };

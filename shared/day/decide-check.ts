@@ -1,10 +1,13 @@
 import type { Celsius } from '../kernel/index.ts';
-import { type Profile, plausibleCoreC, type Rule, rowsOf } from '../safety/index.ts';
-import type { CheckIntent, CheckKind, CheckOn, CorrectiveAction } from './check-event.ts';
+import { plausibleCoreC } from '../safety/index.ts';
+import { whyOpen } from './barred.ts';
+import { type CheckIntent, type CheckOn, checkKey } from './check-event.ts';
+import { hasReading } from './check-limits.ts';
 import type { CommandHead } from './command.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
 import { limitsOf } from './limits-of.ts';
+import { openChecks } from './open-checks.ts';
 import type { PlanIndex } from './plan-index.ts';
 import type { DayState } from './state.ts';
 
@@ -13,7 +16,7 @@ import type { DayState } from './state.ts';
  * taken, whether it keeps the limit or not.
  */
 export function decideCheck(
-  _state: DayState,
+  state: DayState,
   index: PlanIndex,
   command: CommandHead & CheckIntent,
 ): Decision {
@@ -21,12 +24,9 @@ export function decideCheck(
   if (command.personId === null) return refuse({ rule: 'who-checked' });
   const profile = limitsOf(index.plan);
   if (!profile || !exists(index, on)) return refuse({ rule: 'nothing-to-check' });
-  if (command.kind === 'correct') {
-    const allowed = actionsFor(profile, on.kind);
-    const { action } = command;
-    if (!allowed.includes(action)) return refuse({ rule: 'correction-not-allowed', allowed });
-    return happen({ kind: 'correctionRecorded', on, action });
-  }
+  if (command.kind === 'correct') return decideCorrection(state, on, command);
+  // How long it has stood no look at it changes: what is done about it is said.
+  if (!hasReading(on.kind) && on.kind !== 'clean') return refuse({ rule: 'nothing-to-check' });
   const { tempC, thermometer } = command;
   if (tempC === null && hasReading(on.kind)) return refuse({ rule: 'reading-missing' });
   if (tempC !== null && !isPlausible(tempC)) {
@@ -35,30 +35,22 @@ export function decideCheck(
   if (thermometer !== null && !knows(index, thermometer)) {
     return refuse({ rule: 'nothing-to-check' });
   }
-  return happen({ kind: 'checkRecorded', on, tempC, thermometer });
+  const shown = on.kind === 'clean' ? null : tempC;
+  return happen({ kind: 'checkRecorded', on, tempC: shown, thermometer });
 }
 
-/** Which rule of the limits speaks of a check. */
-const ruleOf: Readonly<Record<CheckKind, Rule>> = {
-  receiving: 'receiving',
-  'end-temperature': 'end-temperature',
-  'hot-hold': 'hot-hold',
-  'cold-hold': 'cold-hold',
-  cooling: 'cooling',
-  reheat: 'reheat',
-  'discard-time': 'time-control',
-  'out-of-temperature': 'out-of-temperature',
-  thermometer: 'thermometer',
-  clean: 'clean-interval',
-};
-
-/** Whether a thermometer has to be read for it. */
-const hasReading = (kind: CheckKind): boolean =>
-  kind !== 'discard-time' && kind !== 'out-of-temperature' && kind !== 'clean';
-
-/** All that the rows of its rule allow to be done. */
-function actionsFor(profile: Profile, kind: CheckKind): CorrectiveAction[] {
-  return [...new Set(rowsOf(profile, ruleOf[kind]).flatMap(({ corrective }) => corrective))];
+/** Only what is wrong can be put right, and only as its row allows. */
+function decideCorrection(
+  state: DayState,
+  on: CheckOn,
+  { action, tappedAt }: CommandHead & Extract<CheckIntent, { kind: 'correct' }>,
+): Decision {
+  const check = openChecks(state).find(({ key }) => key === checkKey(on));
+  const isWrong = check && (on.kind === 'discard-time' || whyOpen(check, tappedAt) !== null);
+  if (!isWrong) return refuse({ rule: 'nothing-to-correct' });
+  const { allowed } = check;
+  if (!allowed.includes(action)) return refuse({ rule: 'correction-not-allowed', allowed });
+  return happen({ kind: 'correctionRecorded', on, action });
 }
 
 const isPlausible = (tempC: Celsius): boolean =>

@@ -1,7 +1,7 @@
 import type { PersonId } from '../kernel/index.ts';
 import { unreachable } from '../kernel/index.ts';
-import type { CommandHead } from './command.ts';
 import { impossibleAmount, isCount, MOST_KG } from './came-amounts.ts';
+import type { CommandHead } from './command.ts';
 import { decideCutFrom, decideReceive } from './decide-lot.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';

@@ -2,6 +2,7 @@ import type { Instant, PersonId } from '../kernel/index.ts';
 import { hours, must, unreachable } from '../kernel/index.ts';
 import type { Task } from '../plan/index.ts';
 import { currentHand, handsFor } from './arrangement.ts';
+import { whyBarred } from './barred.ts';
 import type { Command, TaskIntent } from './command.ts';
 import { decideCheck } from './decide-check.ts';
 import { decideHappening, whyAbsent } from './decide-happening.ts';
@@ -118,7 +119,8 @@ function decideStart(asked: AskedFor<'start'>): Decision {
     return refuse({ rule: 'already-started', at: started.at, by });
   }
   const hand = command.personId ?? currentHand(state, index, task.id);
-  return whyHeld(asked, hand) ?? happen({ kind: 'taskStarted', task: task.id, hand });
+  const held = whyHeld(asked, hand) ?? refuseIfBarred(asked);
+  return held ?? happen({ kind: 'taskStarted', task: task.id, hand });
 }
 
 function decideFinish(asked: Asked): Decision {
@@ -153,7 +155,7 @@ function decideCount(asked: AskedFor<'count'>): Decision {
   const waiting = refuseIfWaiting(asked);
   if (waiting) return waiting;
   const hand = command.personId ?? currentHand(state, index, task.id);
-  const held = whyHeld(asked, hand);
+  const held = whyHeld(asked, hand) ?? refuseIfBarred(asked);
   return held ?? happen({ kind: 'taskStarted', task: task.id, hand }, counted);
 }
 
@@ -206,6 +208,12 @@ function refuseIfDone({ state, index, task }: Asked): Decision | null {
   if (finished === null) return null;
   const by: PersonId | null = factsOf(state, task.id).finished?.by ?? null;
   return refuse({ rule: 'already-done', at: finished, by: personName(index.plan.kitchen, by) });
+}
+
+/** Food that a limit was not kept with goes no further. */
+function refuseIfBarred({ state, index, task, command }: Asked): Decision | null {
+  const barred = whyBarred(state, index, { task: task.id, at: command.tappedAt });
+  return barred && refuse(barred);
 }
 
 function refuseIfWaiting({ state, index, task }: Asked): Decision | null {

@@ -1,6 +1,6 @@
 import type { Instant } from '../kernel/index.ts';
-import type { LotRefusal } from './lot.ts';
 import type { PersonName, SmokerName } from '../plan/index.ts';
+import type { LotRefusal } from './lot.ts';
 
 /** Why what happened could not be kept, or undone, as data. */
 export type HappeningRefusal =

@@ -11,9 +11,9 @@ export {
   placementOf,
 } from './arrangement.ts';
 export { type Because, because } from './because.ts';
+export { type Carry, carryOf, dayFrom } from './carry.ts';
 export * from './check-event.ts';
 export type { CheckRefusal } from './check-refusal.ts';
-export { type Carry, carryOf, dayFrom } from './carry.ts';
 export type * from './command.ts';
 export { type CookAsk, cookAskOf, cookAsks } from './cook-ask.ts';
 export { type CookOffer, cookOffer, earlierOffer } from './cook-offer.ts';
@@ -35,11 +35,14 @@ export { emptiedAt, isDown, isUnsettled, soldAt, soldOutAt, spellOf } from './ha
 export type * from './happening.ts';
 export type { HappeningRefusal } from './happening-refusal.ts';
 export { type Hold, holdsOf } from './held.ts';
+export { keptNow } from './holds.ts';
 export { type IfMoved, ifMoved } from './if-moved.ts';
 export { keptBy } from './kept-food.ts';
 export { type Live, openLive } from './live.ts';
 export type { Lot, LotRefusal, Received } from './lot.ts';
 export type * from './offer.ts';
+export type { OpenCheck } from './open-check.ts';
+export { openChecks } from './open-checks.ts';
 export type { Outlook } from './outlook.ts';
 export { type Mend, mendOf, stillMends, whyNotMended } from './mend.ts';
 export type { MendChange, MendOffer } from './mend-offer.ts';

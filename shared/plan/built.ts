@@ -167,6 +167,8 @@ export type Check = {
   readonly coreAtMostC?: Celsius;
   /** Left out: as long as a reading takes. */
   readonly heldS?: Seconds;
+  /** Whose limit it must keep; left out: of the cook, if it names a core. */
+  readonly of?: 'the cook' | 'reheating' | 'cooling' | 'holding';
 };
 
 export type PullLine = {

@@ -13,6 +13,7 @@ export {
   writtenOut,
 } from './edits.ts';
 export { type Keeping, keepingOf } from './keeping-batches.ts';
+export { A_READING_S } from './lethality.ts';
 export type { Breach, FoodKind, LimitRow, Limits } from './limits.ts';
 export { mixLine } from './lists.ts';
 export type * from './names.ts';

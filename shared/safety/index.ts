@@ -1,3 +1,4 @@
+export { breachOf, type RowBroken, rowBroken } from './breach.ts';
 export { type Cooling, type CoolingStage, coolingsOf, decidingCooling } from './cooling.ts';
 export { type ExpectedStage, projectCooling } from './cooling-projection.ts';
 export {

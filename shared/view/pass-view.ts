@@ -1,10 +1,9 @@
 import type { Live } from '../day/index.ts';
-import { emptiedAt, passagesOf, soldAt, soldOutAt } from '../day/index.ts';
+import { emptiedAt, keptNow, passagesOf, soldAt, soldOutAt } from '../day/index.ts';
 import type { BatchId, DishId, Instant, ServiceId, Text } from '../kernel/index.ts';
 import { after, must } from '../kernel/index.ts';
 import type { Batch, PlannedService, Task } from '../plan/index.ts';
 import { viewHead } from './head.ts';
-import { holdOf } from './kept.ts';
 import { readyRange } from './ready-range.ts';
 import type { ViewHead } from './view.ts';
 
@@ -104,7 +103,8 @@ export function passPan(live: Live, batch: Batch): PassPan {
     batch.id,
   );
   const { startedAt } = must(passagesOf(live.state).get(goal.activity), goal.activity);
-  const hold = holdOf(live, tasks, goal.activity);
+  const { state, index, now } = live;
+  const hold = keptNow(state, index, { tasks, serve: goal.activity, now });
   const range = readyRange(live, goal.activity);
   return {
     batch: batch.id,
