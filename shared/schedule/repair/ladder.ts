@@ -85,10 +85,10 @@ function climbed(stands: Tried, options: RepairOptions): Tried {
   const { seed, nearS, leastGainS = LEAST_GAIN_S } = options;
   const { problem = timeline.live.published.problem } = options;
   const { goals } = problem;
-  const nearUntilS = (timeline.nowS ?? 0) + nearS;
+  const nowS = timeline.nowS ?? 0;
+  const nearUntilS = nowS + nearS;
   const isNear = (id: ActivityId) => timeline.times(id).startS < nearUntilS;
   const known = knownIn(timeline);
-  const anew = (isFrozen: typeof isNear) => plannedAnew(timeline, problem, isFrozen, seed);
   const rungs: readonly Step[] = [
     { rung: 'order', rounds: ROUNDS.order, tries: (from) => ordersTurned(from, goals) },
     {
@@ -96,8 +96,16 @@ function climbed(stands: Tried, options: RepairOptions): Tried {
       rounds: ROUNDS.elsewhere,
       tries: (from) => movedElsewhere(from, problem, goals),
     },
-    { rung: 'later-anew', rounds: 1, tries: () => anew(isNear) },
-    { rung: 'all-anew', rounds: 1, tries: () => anew(() => false) },
+    {
+      rung: 'later-anew',
+      rounds: 1,
+      tries: () => plannedAnew(timeline, problem, { isFrozen: isNear, fromS: nearUntilS, seed }),
+    },
+    {
+      rung: 'all-anew',
+      rounds: 1,
+      tries: () => plannedAnew(timeline, problem, { isFrozen: () => false, fromS: nowS, seed }),
+    },
   ];
   let best = stands;
   for (const { rung, rounds, tries } of rungs) {

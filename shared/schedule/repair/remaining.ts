@@ -6,6 +6,8 @@ export type Leaving = {
   readonly isFrozen: (activity: ActivityId) => boolean;
   /** Done by the same hands in the same places, at any time. */
   readonly stays: (activity: ActivityId) => boolean;
+  /** Nothing else begins sooner. */
+  readonly fromS: number;
   readonly lateS: (goal: Problem['goals'][number]) => number;
 };
 
@@ -17,33 +19,29 @@ export type Leaving = {
 export function remainingOf(
   problem: Problem,
   timeline: Timeline,
-  { isFrozen, stays, lateS }: Leaving,
+  { isFrozen, stays, fromS, lateS }: Leaving,
 ): Problem {
   const { placements } = timeline.schedule;
   const byActivity = new Map(placements.map((each) => [each.activity, each]));
-  const nowS = timeline.nowS ?? 0;
   const lastS = Math.max(problem.horizonS, ...placements.map(({ endS }) => endS));
   return {
     ...problem,
     horizonS: seconds(lastS),
     activities: problem.activities.map((activity) => {
       const placement = byActivity.get(activity.id);
-      return placement ? left(activity, placement, { timeline, nowS, isFrozen, stays }) : activity;
+      return placement ? left(activity, placement, { timeline, fromS, isFrozen, stays }) : activity;
     }),
     lags: problem.lags.map((lag) => asItStands(lag, byActivity)),
     goals: problem.goals.map((goal) => ({ ...goal, dueS: seconds(goal.dueS + lateS(goal)) })),
   };
 }
 
-type Now = Pick<Leaving, 'isFrozen' | 'stays'> & {
-  readonly timeline: Timeline;
-  readonly nowS: number;
-};
+type Now = Omit<Leaving, 'lateS'> & { readonly timeline: Timeline };
 
 function left(
   activity: Activity,
   placement: Placement,
-  { timeline, nowS, isFrozen, stays }: Now,
+  { timeline, fromS, isFrozen, stays }: Now,
 ): Activity {
   const { stage } = timeline.times(activity.id);
   const { mode, startS, endS, uses } = placement;
@@ -60,7 +58,7 @@ function left(
   });
   if (stage === 'running' && isWait) return pinned({ startS });
   if (stage !== 'waiting' || isFrozen(activity.id)) return pinned({ startS, endS });
-  const releaseS = latest(activity.releaseS ?? seconds(0), seconds(nowS));
+  const releaseS = latest(activity.releaseS ?? seconds(0), seconds(fromS));
   const its = { ...activity, modes, ...deadline, releaseS };
   return stays(activity.id) ? { ...its, pin: { mode, uses } } : its;
 }

@@ -7,7 +7,7 @@ import { LiveTimeline } from '../timeline.ts';
 import type { Broken, Move, Reason, Step } from '../timeline-types.ts';
 import { validate } from '../validate.ts';
 import { type Question, why } from '../why.ts';
-import { remainingOf } from './remaining.ts';
+import { type Leaving, remainingOf } from './remaining.ts';
 import { openIn } from './trouble.ts';
 
 /** So many orders are turned round, and so many moves tried, at the most. */
@@ -156,6 +156,9 @@ const asBefore = ({ needs }: Mode, used: readonly ResourceId[]): ResourceId[] =>
     return must(oneOf.find((resource) => used.includes(resource)) ?? oneOf[0], 'a resource');
   });
 
+/** What is left as it is, from when on the rest is planned, and by which seed. */
+export type Anew = Pick<Leaving, 'isFrozen' | 'fromS'> & { readonly seed: number };
+
 /**
  * All that is not frozen planned anew: with every goal as little late as it can be, or else with
  * those that are late less so. First who and what is not on the way to what is late stays where it
@@ -164,8 +167,7 @@ const asBefore = ({ needs }: Mode, used: readonly ResourceId[]): ResourceId[] =>
 export function plannedAnew(
   timeline: LiveTimeline,
   problem: Problem,
-  isFrozen: (activity: ActivityId) => boolean,
-  seed: number,
+  { seed, ...anew }: Anew,
 ): LiveTimeline[] {
   const onTheWay = new Set(
     chainsOf(timeline, problem.goals).flatMap(({ activity, reason }) => [
@@ -176,14 +178,14 @@ export function plannedAnew(
   const isHeld = heldIn(timeline);
   const staysThere = (id: ActivityId) => !onTheWay.has(id) && !isHeld(id);
   return [staysThere, () => false].flatMap((stays) => {
-    const leastS = leastLateS(remainingOf(problem, timeline, { isFrozen, stays, lateS: () => 0 }));
+    const leastS = leastLateS(remainingOf(problem, timeline, { ...anew, stays, lateS: () => 0 }));
     for (const part of PARTS_LATE) {
       const lateS = ({ id, activity, end, dueS }: Goal) => {
         const nowS = Math.max(0, timeline.times(activity)[`${end}S`] - dueS);
         const provenS = Math.min(nowS, leastS.get(id) ?? 0);
         return Math.ceil(provenS + part * (nowS - provenS));
       };
-      const left = remainingOf(problem, timeline, { isFrozen, stays, lateS });
+      const left = remainingOf(problem, timeline, { ...anew, stays, lateS });
       const planned = construct(left, { seed, attempts: ATTEMPTS, isTrial: true });
       if (planned.ok) return [new LiveTimeline(redecided(timeline.live, planned.schedule))];
     }
