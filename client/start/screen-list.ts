@@ -2,7 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Text } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
-import { textIn } from '../../shared/words/index.ts';
+import { standardWords, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 
@@ -69,8 +69,15 @@ export class ScreenList extends Part {
           ${shown?.map(
             ({ path, name }) => html`<li><a href=${path}>${textIn(name, this.say)}</a></li>`,
           )}
+          ${isForStations ? nothing : this.#standards()}
         </ul>
       </nav>`;
+  }
+
+  /** No screen of the day, but where whoever is new begins. */
+  #standards() {
+    const { standards } = standardWords[this.say.language];
+    return html`<li><a href="/standards.html">${standards}</a></li>`;
   }
 
   async #load(): Promise<void> {

@@ -25,7 +25,7 @@ export type StandardWords = {
 
 const english: StandardWords = {
   standard: (cut) => `${cut}: the standard`,
-  standards: 'Standards',
+  standards: 'Standards: how each cut is trimmed',
   off: 'Comes off',
   stays: 'Stays on',
   right: 'Right when',
@@ -47,7 +47,7 @@ const english: StandardWords = {
 
 const spanish: StandardWords = {
   standard: (cut) => `${cut}: la norma`,
-  standards: 'Normas',
+  standards: 'Normas: cómo se limpia cada corte',
   off: 'Se quita',
   stays: 'Se queda',
   right: 'Está bien cuando',
