@@ -30,7 +30,8 @@ export function readArguments(command: Words, words: readonly string[]): Argumen
   }
   wrong.push(...placeFaults(command, places));
   if (wrong.length > 0) return { ok: false, help: false, wrong };
-  return { ok: true, asked: { path: places[0] ?? '', options } };
+  const [path = '', ...also] = places;
+  return { ok: true, asked: { path, also, options } };
 }
 
 /** The sentence for a word that is not known, with those that are and the one likely meant. */
@@ -60,8 +61,10 @@ function takeValue(
 }
 
 function placeFaults({ name, takes }: Words, places: readonly string[]): string[] {
-  const [first, second] = places;
+  const [first] = places;
   if (takes === null) return first === undefined ? [] : [`“${first}”: ${name} takes nothing more.`];
-  if (first === undefined) return [`${name} wants to know what about: ${name} ${takes}.`];
-  return second === undefined ? [] : [`“${second}” is one too many: ${name} takes one ${takes}.`];
+  const wanted = takes.split(' ').length;
+  if (places.length < wanted) return [`${name} wants to know what about: ${name} ${takes}.`];
+  const more = places[wanted];
+  return more === undefined ? [] : [`“${more}” is one too many: ${name} takes one ${takes}.`];
 }

@@ -3,7 +3,7 @@ import type { Instant } from '../../shared/kernel/index.ts';
 /** One word of `npm run -s coalface -- WORD …`: a file of its own, and a line in `commands.ts`. */
 export type Command = {
   readonly name: string;
-  /** What it wants after its name, as help shows it: `FILE|DIR`. Null: nothing. */
+  /** What it wants after its name, as help shows it: `FILE|DIR`, `LOT DIR`. Null: nothing. */
   readonly takes: string | null;
   /** One line for the list of commands. */
   readonly about: string;
@@ -25,6 +25,8 @@ export type Option = {
 /** A command line that made sense: `path` is what it is about, and '' where nothing was wanted. */
 export type Asked = {
   readonly path: string;
+  /** What else was wanted, in its order. */
+  readonly also: readonly string[];
   readonly options: ReadonlyMap<string, string>;
 };
 

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import Database from 'better-sqlite3';
 import type { Carry } from '../../shared/day/index.ts';
 import { canonical } from '../../shared/kernel/index.ts';
@@ -58,6 +59,17 @@ export function openRecordStore(file: string): RecordStore {
 /** The same, to be read and left as it is. */
 export function readRecordStore(file: string): RecordStore {
   return storeIn(new Database(file, { readonly: true, fileMustExist: true }));
+}
+
+/** The seals in a file; none where there is no such file. */
+export function sealsIn(file: string): readonly Seal[] {
+  if (!existsSync(file)) return [];
+  const store = readRecordStore(file);
+  try {
+    return store.seals();
+  } finally {
+    store.close();
+  }
 }
 
 function storeIn(db: Database.Database): RecordStore {

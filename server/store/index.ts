@@ -1,4 +1,4 @@
-export { EMPTY_HEAD } from './chain.ts';
+export { EMPTY_HEAD, linkHash } from './chain.ts';
 export { fromBytes, toBytes } from './entry-bytes.ts';
 export type { Appended, Batch, Entry, EventLog, Head } from './event-log.ts';
 export { type Holder, type Locked, lockFolder } from './lock.ts';

@@ -1,4 +1,6 @@
+export { dayRecordPage, type PrintedDay } from './day-record.ts';
 export { firstWanted } from './list-sheet.ts';
+export { labelsPage, lotRecordPage } from './lot-record.ts';
 export { paperPage } from './page.ts';
 export type * from './paper.ts';
 export { paperOf } from './paper-of.ts';

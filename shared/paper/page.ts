@@ -61,7 +61,8 @@ function sheetMarkup({ name, title, body }: Sheet, paper: Paper, words: PaperWor
   );
 }
 
-function fontFace(address: string | null): string {
+/** The letters of the sheets, where their address is known. */
+export function fontFace(address: string | null): string {
   if (address === null) return '';
   const source = `url(${address}) format('woff2')`;
   return `@font-face { font-family: Sheet; font-weight: 200 800; src: ${source}; }`;

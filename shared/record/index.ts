@@ -1,4 +1,6 @@
+export { csvOf } from './csv.ts';
 export { type DayEvidence, evidenceOf } from './evidence.ts';
 export type * from './record.ts';
 export { recordOf } from './record-of.ts';
+export { type DayTold, type TableName, tables, traceTable } from './tables.ts';
 export { type LotShare, type LotTrace, lotsOfBatch, lotsOfService, traceOf } from './trace.ts';

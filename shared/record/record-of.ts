@@ -16,7 +16,7 @@ export function recordOf(state: DayState): DayRecord | null {
     version: RECORD_VERSION,
     day: built.day as DayId,
     zone: kitchen.zone,
-    kitchen: kitchen.name,
+    ...{ kitchen: kitchen.name, languages: kitchen.languages, units: kitchen.units },
     limits: kitchen.limits,
     planVersion: version,
     hashes,

@@ -11,6 +11,7 @@ import type {
   ServiceId,
   Text,
 } from '../kernel/index.ts';
+import type { Kitchen } from '../kitchen/index.ts';
 
 /** The shape of records that this program writes. */
 export const RECORD_VERSION = 1;
@@ -24,6 +25,9 @@ export type DayRecord = {
   readonly day: DayId;
   readonly zone: string;
   readonly kitchen: string;
+  /** How it has things said. */
+  readonly languages: Kitchen['languages'];
+  readonly units: Kitchen['units'];
   /** The profile of limits that the day was held to. */
   readonly limits: string;
   readonly planVersion: number;

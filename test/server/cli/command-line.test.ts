@@ -29,8 +29,8 @@ describe('the command line', () => {
     const { exit, complaints } = await typed(here, 'reply', 'my-kitchen');
     expect(exit).toBe(2);
     expect(complaints).toEqual([
-      '“reply” is not known here; allowed: plan, replay, print, forecast, safety, help. ' +
-        'Did you mean replay?',
+      '“reply” is not known here; allowed: plan, replay, print, forecast, safety, ' +
+        'record, trace, verify, help. Did you mean replay?',
     ]);
     expect(await complaintsOf('help', 'dance')).toHaveLength(1);
   });

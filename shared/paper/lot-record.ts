@@ -1,0 +1,105 @@
+import type { LotRow, LotTrace } from '../record/index.ts';
+import { type Say, sayDay, temperature, textIn, weight } from '../words/index.ts';
+import { element, escaped } from './markup.ts';
+import { part, recordPage, ruledTable } from './record-page.ts';
+import { recordWords } from './record-words.ts';
+
+/** Where a lot went, as a sheet to print; its weights add up to what came. */
+export function lotRecordPage(
+  { lot, ...trace }: LotTrace,
+  { kitchen, say }: { readonly kitchen: string; readonly say: Say },
+  font: string | null = null,
+): string {
+  const words = recordWords[say.language];
+  const on = (day: string) => sayDay(day, say);
+  const rows = [
+    ...trace.services.map((each) => [
+      ...[on(each.day), textIn(each.name, say), textIn(each.dishName, say)],
+      weight(each.weightKg, say),
+    ]),
+    ...trace.kept.map((each) => [
+      ...[on(each.day), words.kept, textIn(each.dishName, say), weight(each.weightKg, say)],
+    ]),
+    ...trace.tubs
+      .filter(({ weightKg }) => weightKg > 0.0005)
+      .map((each) => [
+        ...[on(each.day), each.goes, textIn(each.name, say), weight(each.weightKg, say)],
+      ]),
+    ['', words.lost, '', weight(trace.lossKg, say)],
+    ['', words.left, '', weight(trace.leftKg, say)],
+    ['', words.whole, '', weight(lot.weightKg, say)],
+  ];
+  const fed = trace.kept.flatMap(({ dishName, mayHaveFed }) =>
+    mayHaveFed.map(({ day, name }) => [on(day), textIn(name, say), textIn(dishName, say)]),
+  );
+  const batches = trace.batches.map(({ day, name, weightKg }) => [
+    ...[on(day), textIn(name, say), weight(weightKg, say)],
+  ]);
+  const sheet = [
+    element(
+      'header',
+      'head',
+      `<h1>${escaped(`${words.lotRecord}: ${lot.id}`)}</h1>${element('p', 'day', escaped(textIn(lot.name, say)))}`,
+    ),
+    element('p', 'lead', escaped(factsOf(lot, say).join(' · '))),
+    part(
+      words.batches,
+      batches.length === 0,
+      words.none,
+      ruledTable([words.day, words.batch, words.weight], batches, [2]),
+    ),
+    part(
+      words.where,
+      false,
+      words.none,
+      ruledTable([words.day, words.where, words.what, words.weight], rows, [3]),
+    ),
+    ...(fed.length > 0
+      ? [part(words.mayHaveFed, false, '', ruledTable([words.day, words.where, words.what], fed))]
+      : []),
+  ].join('\n');
+  return recordPage({
+    ...{ language: say.language, page: words.page, sheets: [sheet], font },
+    title: `${words.lotRecord}: ${lot.id}`,
+    foot: [kitchen, lot.id].join(' · '),
+  });
+}
+
+/** What is known of a lot, a word or two each. */
+function factsOf(lot: LotRow, say: Say): string[] {
+  const words = recordWords[say.language];
+  return [
+    `${words.came} ${sayDay(lot.id.slice(0, 10), say)}`,
+    `${lot.pieces} ${words.pieces}`,
+    weight(lot.weightKg, say),
+    lot.supplier,
+    ...(lot.code === null ? [] : [`${words.code} ${lot.code}`]),
+    ...(lot.tempC === null ? [] : [temperature(lot.tempC, say)]),
+    ...(lot.useBy === null ? [] : [`${words.useBy} ${sayDay(lot.useBy, say)}`]),
+  ];
+}
+
+/** Labels for the lots of a day, to be cut out and put on their cases. */
+export function labelsPage(
+  lots: readonly LotRow[],
+  { kitchen, say }: { readonly kitchen: string; readonly say: Say },
+  font: string | null = null,
+): string {
+  const words = recordWords[say.language];
+  const label = (lot: LotRow) =>
+    element(
+      'div',
+      'label',
+      [
+        element('p', 'number', escaped(lot.id)),
+        element('p', 'name', escaped(textIn(lot.name, say))),
+        ...factsOf(lot, say).map((fact) => element('p', 'fact', escaped(fact))),
+      ].join(''),
+    );
+  return recordPage({
+    ...{ language: say.language, page: words.page, font },
+    title: words.label,
+    foot: kitchen,
+    sheets: [element('div', 'labels', lots.map(label).join('\n'))],
+  });
+}

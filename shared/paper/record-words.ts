@@ -1,0 +1,181 @@
+import type { Language } from '../words/index.ts';
+
+/** The words of the sheets of a record. */
+export type RecordWords = {
+  readonly record: string;
+  readonly lotRecord: string;
+  readonly limits: string;
+  readonly closedBy: (who: string, at: string) => string;
+  readonly notClosed: string;
+  readonly lots: string;
+  readonly lot: string;
+  readonly cut: string;
+  readonly pieces: string;
+  readonly weight: string;
+  readonly supplier: string;
+  readonly code: string;
+  readonly useBy: string;
+  readonly came: string;
+  readonly temp: string;
+  readonly batches: string;
+  readonly batch: string;
+  readonly begun: string;
+  readonly of: string;
+  readonly trimOf: (batch: string) => string;
+  readonly nobodyKnows: string;
+  readonly forService: string;
+  readonly forAnother: string;
+  readonly checks: string;
+  readonly found: string;
+  readonly correction: string;
+  readonly amended: string;
+  readonly was: string;
+  readonly readings: string;
+  readonly place: string;
+  readonly count: string;
+  readonly lowest: string;
+  readonly highest: string;
+  readonly work: string;
+  readonly task: string;
+  readonly from: string;
+  readonly to: string;
+  readonly by: string;
+  readonly at: string;
+  readonly down: string;
+  readonly none: string;
+  readonly head: string;
+  readonly signature: string;
+  readonly key: string;
+  readonly notSigned: string;
+  readonly howToCheck: string;
+  readonly page: string;
+  readonly where: string;
+  readonly what: string;
+  readonly day: string;
+  readonly kept: string;
+  readonly mayHaveFed: string;
+  readonly lost: string;
+  readonly left: string;
+  readonly whole: string;
+  readonly label: string;
+};
+
+const english: RecordWords = {
+  record: 'Record of the kitchen',
+  lotRecord: 'Where a lot went',
+  limits: 'Limits',
+  closedBy: (who, at) => `Closed by ${who}, ${at}`,
+  notClosed: 'Nobody has closed this day.',
+  lots: 'Lots received',
+  lot: 'lot',
+  cut: 'cut',
+  pieces: 'pieces',
+  weight: 'weight',
+  supplier: 'supplier',
+  code: 'their code',
+  useBy: 'use by',
+  came: 'came',
+  temp: 'temperature',
+  batches: 'Batches and what they were made of',
+  batch: 'batch',
+  begun: 'begun',
+  of: 'of',
+  trimOf: (batch) => `trim of ${batch}`,
+  nobodyKnows: 'nobody knows which lot',
+  forService: 'for its service',
+  forAnother: 'for another day',
+  checks: 'Checks and corrections',
+  found: 'found',
+  correction: 'what was done',
+  amended: 'Taken back',
+  was: 'what it was',
+  readings: 'Temperatures',
+  place: 'place',
+  count: 'readings',
+  lowest: 'lowest',
+  highest: 'highest',
+  work: 'Work',
+  task: 'task',
+  from: 'from',
+  to: 'to',
+  by: 'by',
+  at: 'at',
+  down: 'Smokers that were down or cold',
+  none: 'None.',
+  head: 'Head of the chain',
+  signature: 'Signed',
+  key: 'Key',
+  notSigned: 'Not signed yet: the day is not over.',
+  howToCheck: 'npm run -s coalface -- verify tells whether a record with this head is as it was.',
+  page: 'page',
+  where: 'where',
+  what: 'what',
+  day: 'day',
+  kept: 'kept for another day',
+  mayHaveFed: 'may have been served at',
+  lost: 'lost in trimming, cooking and carving',
+  left: 'left in the cooler',
+  whole: 'all of it',
+  label: 'Labels',
+};
+
+const spanish: RecordWords = {
+  record: 'Registro de la cocina',
+  lotRecord: 'Adónde fue un lote',
+  limits: 'Límites',
+  closedBy: (who, at) => `Cerró ${who}, ${at}`,
+  notClosed: 'Nadie ha cerrado este día.',
+  lots: 'Lotes recibidos',
+  lot: 'lote',
+  cut: 'corte',
+  pieces: 'piezas',
+  weight: 'peso',
+  supplier: 'proveedor',
+  code: 'su código',
+  useBy: 'caduca',
+  came: 'llegó',
+  temp: 'temperatura',
+  batches: 'Tandas y de qué se hicieron',
+  batch: 'tanda',
+  begun: 'empezada',
+  of: 'de',
+  trimOf: (batch) => `recortes de ${batch}`,
+  nobodyKnows: 'nadie sabe de qué lote',
+  forService: 'para su servicio',
+  forAnother: 'para otro día',
+  checks: 'Controles y correcciones',
+  found: 'hallado',
+  correction: 'qué se hizo',
+  amended: 'Deshecho',
+  was: 'lo que era',
+  readings: 'Temperaturas',
+  place: 'lugar',
+  count: 'lecturas',
+  lowest: 'la más baja',
+  highest: 'la más alta',
+  work: 'Trabajo',
+  task: 'tarea',
+  from: 'desde',
+  to: 'hasta',
+  by: 'quién',
+  at: 'cuándo',
+  down: 'Ahumadores apagados o fríos',
+  none: 'Nada.',
+  head: 'Cabeza de la cadena',
+  signature: 'Firmado',
+  key: 'Clave',
+  notSigned: 'Aún sin firmar: el día no ha acabado.',
+  howToCheck: 'npm run -s coalface -- verify dice si un registro con esta cabeza está como estaba.',
+  page: 'página',
+  where: 'adónde',
+  what: 'qué',
+  day: 'día',
+  kept: 'guardado para otro día',
+  mayHaveFed: 'pudo servirse en',
+  lost: 'perdido al limpiar, asar y trinchar',
+  left: 'queda en la cámara',
+  whole: 'todo',
+  label: 'Etiquetas',
+};
+
+export const recordWords: Readonly<Record<Language, RecordWords>> = { en: english, es: spanish };
