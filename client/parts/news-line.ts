@@ -1,12 +1,19 @@
+import type { PropertyValues } from 'lit';
 import { css, html, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { NewsLine } from '../../shared/view/index.ts';
-import { sayNews } from '../../shared/words/index.ts';
+import { sayNews, sayNewsInShort } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './choice-strip.ts';
 import { Part } from './part.ts';
 
-/** The last decision and what it moved, in one line with its way back. Tells `back`. */
+/** So long the whole of it stands over a wall once it was tapped. */
+const WHOLE_MS = 20_000;
+
+/**
+ * The last decision and what it moved most, in one line with its way back (`back`); a tap says the
+ * rest for a while.
+ */
 @customElement('news-line')
 export class NewsLinePart extends Part {
   static override styles = [
@@ -28,6 +35,16 @@ export class NewsLinePart extends Part {
       }
       p {
         flex: 1;
+        min-width: 0;
+      }
+      p button {
+        width: 100%;
+        overflow: hidden;
+        text-overflow: ellipsis;
+        white-space: nowrap;
+      }
+      [aria-expanded='true'] {
+        white-space: normal;
         /* A line too long breaks in its middle: a lone figure on the second says nothing. */
         text-wrap: balance;
       }
@@ -36,8 +53,20 @@ export class NewsLinePart extends Part {
 
   @property({ attribute: false }) news: NewsLine | null = null;
 
-  protected override willUpdate(): void {
+  @state() private isWhole = false;
+
+  #closing: ReturnType<typeof setTimeout> | undefined;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.#closing);
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
     this.hidden = this.news === null;
+    const before: NewsLine | null | undefined = changed.get('news');
+    if (before && before.command !== this.news?.command) this.isWhole = false;
   }
 
   protected override draw() {
@@ -45,11 +74,21 @@ export class NewsLinePart extends Part {
     if (!news) return nothing;
     const name = words.takeBack;
     const back = { label: name, choose: () => this.tell('back', news.command) };
-    return html`<p role="status">${sayNews(news, say)}</p>
+    const { isWhole } = this;
+    const said = (isWhole ? sayNews : sayNewsInShort)(news, say);
+    return html`<p role="status">
+        <button aria-expanded=${isWhole} @click=${() => this.#show(!isWhole)}>${said}</button>
+      </p>
       ${
         news.canBeUndone
           ? html`<choice-strip .say=${say} .name=${name} .choices=${[back]}></choice-strip>`
           : nothing
       }`;
+  }
+
+  #show(isWhole: boolean): void {
+    this.isWhole = isWhole;
+    clearTimeout(this.#closing);
+    if (isWhole) this.#closing = setTimeout(() => this.#show(false), WHOLE_MS);
   }
 }

@@ -43,12 +43,24 @@ export class NextRow extends Part {
       :host([first]) .what {
         border-top-color: transparent;
       }
+      /* What has no room leaves whole, into a line that is not seen: how many before the title. */
       b {
         font-weight: 700;
+        flex: 0 1 auto;
+        min-width: 0;
+        max-width: 66%;
+        display: flex;
+        flex-wrap: wrap;
+        column-gap: 0.35em;
+        height: 1.2em;
+        line-height: 1.2;
+        overflow: hidden;
+      }
+      b > * {
+        max-width: 100%;
         overflow: hidden;
         text-overflow: ellipsis;
         white-space: nowrap;
-        flex: 0 1 auto;
       }
       .many {
         font-weight: 600;
@@ -58,14 +70,11 @@ export class NextRow extends Part {
         font-size: var(--small);
         color: var(--soft);
         text-align: right;
-        flex: 1 1 0;
-        min-width: 0;
-        overflow: hidden;
-        text-overflow: ellipsis;
-        white-space: nowrap;
+        flex: 1 1 34%;
+        text-wrap: balance;
       }
       :host([narrow]) button {
-        grid-template-columns: calc(126px * var(--arcmin)) minmax(0, 1fr);
+        grid-template-columns: calc(142px * var(--arcmin)) minmax(0, 1fr);
         padding: calc(6px * var(--arcmin)) var(--edge) calc(6px * var(--arcmin)) 0;
       }
       :host([narrow]) .what {
@@ -75,14 +84,15 @@ export class NextRow extends Part {
         justify-content: center;
         gap: 0;
       }
-      :host([narrow]) .many {
-        display: none;
-      }
       :host([narrow]) b,
       :host([narrow]) .why {
         max-width: 100%;
+        height: auto;
         flex: none;
         text-align: left;
+      }
+      :host([narrow]) b > * {
+        white-space: normal;
       }
     `,
   ];
@@ -94,18 +104,23 @@ export class NextRow extends Part {
   protected override draw() {
     const { task, say } = this;
     if (!task) return null;
-    const many = countPieces(task.pieces, task.piece, say);
+    const many = [countPieces(task.pieces, task.piece, say), task.thing && textIn(task.thing, say)];
     return html`<button @click=${() => this.tell('pick', task.id)}>
       <clock-time .say=${say} .at=${task.startAt}></clock-time>
       <span class="what">
-        <b>${textIn(task.title, say)} <span class="many">${many}</span></b>
+        <b>
+          <span>${textIn(task.title, say)}</span>
+          <span class="many">${many.filter(Boolean).join(' · ')}</span>
+        </b>
         <span class="why">${this.#why(task)}</span>
       </span>
     </button>`;
   }
 
   #why({ state, because, hand }: TaskView): string {
-    if (state === 'waiting' && because?.kind === 'hand') return sayBecause(because, this.say);
+    // A reason that names who it hangs on, or what nobody can help, needs no other name beside it.
+    const isWhole = because !== null && ['hand', 'out', 'down', 'shift'].includes(because.kind);
+    if (state === 'waiting' && isWhole) return sayBecause(because, this.say);
     // The time of the plan is at the left already.
     const isTold = state === 'waiting' && because !== null && because.kind !== 'plan';
     const waitsFor = isTold ? sayBecause(because, this.say) : '';

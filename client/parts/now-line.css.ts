@@ -56,10 +56,8 @@ export const nowLineStyles = css`
     grid-row: 1;
     min-width: 0;
     overflow: hidden;
-    margin: calc(4px * var(--arcmin)) calc(12px * var(--arcmin)) calc(4px * var(--arcmin)) 0;
-  }
-  .ruled {
-    margin-bottom: calc(16px * var(--arcmin));
+    /* Room for the ruled minutes, also where they are not drawn yet: titles keep one size. */
+    margin: calc(4px * var(--arcmin)) calc(12px * var(--arcmin)) calc(16px * var(--arcmin)) 0;
   }
   .page {
     height: 100%;
@@ -83,6 +81,13 @@ export const nowLineStyles = css`
       min((100cqh - var(--rows) * var(--row)) / 1.08, 100cqw / (var(--chars) * 0.52)),
       var(--highest)
     );
+  }
+  .title {
+    width: 100%;
+    text-align: start;
+    font: inherit;
+    letter-spacing: inherit;
+    line-height: inherit;
   }
   .page {
     --row-size: var(--body);

@@ -3,16 +3,10 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Instant, PersonId } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { Intent, Mark, Person, TaskView } from '../../shared/view/index.ts';
-import {
-  countPieces,
-  sayBecause,
-  scaleWeight,
-  temperature,
-  textIn,
-  weight,
-} from '../../shared/words/index.ts';
+import { sayBecause, textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './clock-time.ts';
+import { amountsOf } from './line-amounts.ts';
 import type { LineHeight } from './line-height.ts';
 import { MeasuredLine } from './line-height.ts';
 import type { LineRefusal, Strip } from './line-strip.ts';
@@ -49,6 +43,8 @@ export class NowLine extends Part {
   @property({ attribute: false }) undo: 'start' | 'finish' | null = null;
   @property({ attribute: false }) refused: LineRefusal | null = null;
   @property({ type: Boolean, reflect: true }) narrow = false;
+  /** Letters of the longest title on the wall: all are written in one size, whatever their state. */
+  @property({ type: Number }) longest = 0;
   /** Beside another line: the title, one row, the ring; the rest is behind the name. */
   @property({ type: Boolean, reflect: true }) brief = false;
   /** So low that the rows are written small, or so high that they can be larger. */
@@ -73,7 +69,7 @@ export class NowLine extends Part {
     if (!task) return nothing;
     return html`<span class="bar"></span>
       ${this.#side(task)}
-      <div class=${task.state === 'running' ? 'what ruled' : 'what'}>${this.#what(task)}</div>
+      <div class="what">${this.#what(task)}</div>
       ${this.#place(task)}
       ${
         task.state === 'running'
@@ -92,7 +88,7 @@ export class NowLine extends Part {
     const [under, at] = {
       waiting: [words.waits, null],
       ready: [words.ready, null],
-      running: [words.doneAbout, Math.max(task.endAt, this.now)],
+      running: [this.brief ? '≈' : words.doneAbout, Math.max(task.endAt, this.now)],
       done: [words.doneAt, task.endAt],
     }[task.state] as [string, Instant | null];
     return html`<button
@@ -115,35 +111,37 @@ export class NowLine extends Part {
     );
     const strip = this.refused || this.open ? this.#strip(task) : nothing;
     const size = styled({
-      '--chars': String(title.length),
-      // As if every line had its two rows, so that the letters of neighbours are alike.
-      '--rows': String(Math.max(2, rows.length)),
+      '--chars': String(Math.max(title.length, this.longest)),
+      // As if every line had all its rows, so that the letters of neighbours are alike.
+      '--rows': String(this.height === 'low' || this.brief ? 2 : 3),
     });
     return html`<div class="page" ${size}>
-      <h2>${title}</h2>
+      <h2>${this.#title(task, title)}</h2>
       ${strip === nothing ? rows : strip}
     </div>`;
   }
 
-  #how(task: TaskView) {
+  /** A tap on what is to be done shows to which standard. */
+  #title({ cut }: TaskView, title: string) {
     const { say } = this;
-    const words = [
-      countPieces(task.pieces, task.piece, say),
-      task.weightKg > 0 && weight(task.weightKg, say),
-      task.mix && `${textIn(task.mix.name, say)}, ${scaleWeight(task.mix.weightKg, say)}`,
-      task.check?.coreAtLeastC && `≥ ${temperature(task.check.coreAtLeastC, say)}`,
-    ].filter(Boolean);
+    if (cut === null) return title;
+    return html`<button class="title" @click=${() => this.tell('standard', { cut, say })}>
+      ${title}
+    </button>`;
+  }
+
+  #how(task: TaskView) {
     const counts = task.pieces > 1 && task.state === 'running';
     return html`<p class="row">
-      <span>${words.join(' · ')}</span>
+      <span>${amountsOf(task, this.say)}</span>
       ${
         counts
           ? html`<tally-strokes
-              .say=${say}
+              .say=${this.say}
               .done=${task.counted}
               .kept=${this.kept}
               .pieces=${task.pieces}
-              .piece=${textIn(task.piece.one, say)}
+              .piece=${textIn(task.piece.one, this.say)}
               @count=${({ detail }: CustomEvent<number>) =>
                 this.ask({ kind: 'count', task: task.id, done: detail })}
             ></tally-strokes>`

@@ -37,6 +37,13 @@ export const rackLaneStyles = css`
     overflow: hidden;
     text-overflow: ellipsis;
   }
+  /* How many is always there; their names, and what comes then, where there is room for them. */
+  .here-now {
+    display: flex;
+    flex-wrap: wrap;
+    column-gap: 0.35em;
+    height: 1.1em;
+  }
   /* When is what counts: there is what for only where both have room. */
   .next {
     display: flex;

@@ -9,6 +9,7 @@ import {
   clockRange,
   clockTime,
   countPieces,
+  type Say,
   saySlot,
   temperature,
   textIn,
@@ -74,8 +75,8 @@ export class RackLane extends Part {
     const { words, say } = this;
     const [first, second] = loads;
     if (!first) return html`<p class="words"><span>${words.free}</span></p>`;
-    const many = countPieces(first.pieces, first.piece, say);
     if (!first.here) {
+      const many = countPieces(first.pieces, first.piece, say);
       const at = clockTime(first.inAt, say);
       return html`<p class="words to-come">
         <span class="coming">${words.comesAt(many, at)}</span>
@@ -87,12 +88,15 @@ export class RackLane extends Part {
       at: clockTime(second.inAt, say),
     };
     const { what, when } = this.#next(first);
+    const beside = loads.filter(({ here }) => here);
     return html`<p class="words">
-      <span>
-        ${many}${
+      <span class="here-now">
+        <span>${beside.map(({ pieces }) => pieces).join(' + ')}</span>
+        <span>${beside.map((load) => nameOf(load, say)).join(', ')}</span>
+        ${
           then && !second.here
-            ? html` <span class="coming">${words.thenComes(then.many, then.at)}</span>`
-            : then && html`, ${then.many}`
+            ? html`<span class="coming">${words.thenComes(then.many, then.at)}</span>`
+            : nothing
         }
       </span>
       <span class=${when.length > LONG_RANGE ? 'next long' : 'next'}>
@@ -188,6 +192,10 @@ export class RackLane extends Part {
     ></button>`;
   }
 }
+
+/** What its pieces are called, without how many. */
+const nameOf = ({ pieces, piece }: LoadDrawing, say: Say) =>
+  textIn(pieces === 1 ? piece.one : piece.many, say);
 
 /** What is to come is drawn first, so that what is there stands before it. */
 const fromBehind = (laid: readonly LaidOut[]) =>

@@ -10,6 +10,7 @@ import './clock-time.ts';
 import { Part } from './part.ts';
 import type { Picked } from './rack-lane.ts';
 import './rack-lane.ts';
+import './rule-hours.ts';
 
 /** Less than this in an hour is the smoker's own breathing, not a trend. */
 const TREND_C_PER_HOUR = 8;
@@ -24,7 +25,7 @@ export class SmokerCutaway extends Part {
     css`
       :host {
         display: grid;
-        grid-template-rows: auto minmax(0, 1fr);
+        grid-template-rows: auto minmax(0, 1fr) auto;
         padding: 0 var(--edge) calc(4px * var(--arcmin));
         min-height: 0;
         min-width: 0;
@@ -52,7 +53,11 @@ export class SmokerCutaway extends Part {
         font-weight: 700;
         text-align: left;
       }
-      .fire clock-time {
+      .air {
+        font-size: var(--small);
+        font-weight: 800;
+      }
+      .air clock-time {
         color: var(--soft);
         font-weight: 600;
       }
@@ -67,6 +72,7 @@ export class SmokerCutaway extends Part {
         overflow: hidden auto;
       }
       .heat {
+        flex-basis: 100%;
         display: flex;
         align-items: center;
         gap: 0.35em;
@@ -100,7 +106,8 @@ export class SmokerCutaway extends Part {
     if (!smoker) return nothing;
     return html`<button class="title" @click=${() => this.tell('air', smoker.id)}>
         <h2>${textIn(smoker.name, this.say)}</h2>
-        ${this.#heat(smoker)}
+        <span class="air">${this.#air(smoker)}</span>
+        ${smoker.spell?.kind === 'down' ? nothing : this.#heat(smoker)}
         <span class="fire">${this.#fire(smoker)}</span>
       </button>
       <div class="racks">
@@ -118,20 +125,35 @@ export class SmokerCutaway extends Part {
             ?asked=${this.askedSlot === rack.slot.id}
           ></rack-lane>`,
         )}
-      </div>`;
+      </div>
+      ${this.#hours(smoker)}`;
   }
 
-  #fire({ id, setC, lastAir, spell }: SmokerDrawing) {
+  /** Which hours the rules under the racks hold. */
+  #hours({ racks }: SmokerDrawing) {
+    const { rule, say } = this;
+    if (!rule || racks.every(({ loads }) => loads.length === 0)) return nothing;
+    return html`<rule-hours .say=${say} .rule=${rule}></rule-hours>`;
+  }
+
+  /** What its air was read at last, and when where that is long ago. */
+  #air({ id, lastAir }: SmokerDrawing) {
     const { words, say } = this;
-    const out = spell ? `${this.#spell(spell)} · ` : '';
-    const set = `${out}${setC === null ? '' : `${words.setTo(temperature(setC, say))} · `}`;
-    if (!lastAir) return html`${set}${words.noReading}`;
-    const { trendCPerHour: trend } = lastAir;
+    if (!lastAir) return words.noReading;
+    const { trendCPerHour: trend, tempC, at } = lastAir;
     const way = Math.abs(trend) < TREND_C_PER_HOUR ? '' : trend > 0 ? words.rising : words.falling;
-    const is = [words.airIs(temperature(lastAir.tempC, say)), way].filter(Boolean).join(', ');
-    const isOld = this.now - lastAir.at > OLD_MS;
-    return html`${set}<span class=${this.marks.has(id) ? 'here' : ''}>${is}</span>
-      ${isOld ? html`<clock-time .say=${say} .at=${lastAir.at}></clock-time>` : nothing}`;
+    const is = [temperature(tempC, say), way].filter(Boolean).join(' ');
+    const isOld = this.now - at > OLD_MS;
+    return html`<span class=${this.marks.has(id) ? 'here' : ''}>${is}</span>
+      ${isOld ? html`<clock-time .say=${say} .at=${at}></clock-time>` : nothing}`;
+  }
+
+  /** What it is set to, or why it is not so: what it was set to says nothing while it is out. */
+  #fire({ setC, spell, openedAt }: SmokerDrawing) {
+    const { words, say } = this;
+    const set = setC !== null && words.setTo(temperature(setC, say));
+    const door = openedAt !== null && words.doorAt(clockTime(openedAt, say));
+    return [spell ? this.#spell(spell) : set, door].filter(Boolean).join(' · ');
   }
 
   #spell({ kind, since, backAt }: NonNullable<SmokerDrawing['spell']>): string {

@@ -2,6 +2,7 @@ import { css, html, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { base } from '../theme/index.ts';
 import { Part } from './part.ts';
+import { styled } from './styled.ts';
 
 /**
  * Thin: may start. Heavy: running. Dashed: tapped, on its way to this device's disk. Hollow: kept
@@ -30,7 +31,7 @@ export class TapRing extends Part {
         align-items: center;
         justify-content: center;
         gap: 2cqh;
-        font-size: var(--word, var(--strong));
+        font-size: min(var(--word, var(--strong)), 96cqw / (var(--letters, 5) * 0.64));
         font-weight: 800;
         line-height: 1;
         text-align: center;
@@ -60,7 +61,8 @@ export class TapRing extends Part {
   #tappedAtMs = Number.NEGATIVE_INFINITY;
 
   protected override draw() {
-    return html`<button aria-label=${this.name} @click=${this.#tap}>
+    const letters = styled({ '--letters': String(Math.max(5, this.word.length)) });
+    return html`<button aria-label=${this.name} @click=${this.#tap} ${letters}>
       <svg viewBox="0 0 100 100" aria-hidden="true">${drawing(this.ring)}</svg>
       <span>${this.word}</span>
       ${this.under ? html`<small>${this.under}</small>` : null}

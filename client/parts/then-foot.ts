@@ -29,10 +29,27 @@ export class ThenFoot extends Part {
         font-weight: 800;
         color: var(--ink);
       }
+      /* What it is done to leaves whole, into a line that is not seen, where there is no room. */
       .task {
+        display: flex;
+        align-items: center;
+        gap: 0.3em;
+        flex: 0 1 auto;
+        min-width: 0;
+      }
+      .what {
+        display: flex;
+        flex-wrap: wrap;
+        column-gap: 0.3em;
+        height: 1.2em;
+        line-height: 1.2;
+        min-width: 0;
+        overflow: hidden;
+      }
+      .what > * {
+        max-width: 100%;
         overflow: hidden;
         text-overflow: ellipsis;
-        min-width: 0;
       }
     `,
   ];
@@ -46,7 +63,11 @@ export class ThenFoot extends Part {
     return html`<b>${words.thenBand}</b>
       ${this.tasks.map(
         (task) => html`<button class="task" @click=${() => this.tell('pick', task.id)}>
-          <clock-time .say=${say} .at=${task.startAt}></clock-time> ${textIn(task.title, say)}
+          <clock-time .say=${say} .at=${task.startAt}></clock-time>
+          <span class="what">
+            <span>${textIn(task.title, say)}</span>
+            ${task.thing ? html`<span>· ${textIn(task.thing, say)}</span>` : null}
+          </span>
         </button>`,
       )}
       ${this.later > 0 ? html`<span>${words.later(this.later)}</span>` : null}`;

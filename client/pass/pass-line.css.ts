@@ -4,8 +4,10 @@ export const passLineStyles = css`
   :host {
     position: relative;
     display: grid;
-    grid-template-columns: minmax(0, 1.2fr) 5.7em minmax(0, 1fr) auto;
+    grid-template-columns: minmax(0, 1fr) 5em minmax(0, 1fr) auto;
     align-items: center;
+    align-content: center;
+    --boxes-row: 1 / span 2;
     column-gap: calc(14px * var(--arcmin));
     padding: 0.1em 0 0.1em calc(var(--edge) - 10px * var(--arcmin));
     border-left: calc(10px * var(--arcmin)) solid transparent;
@@ -22,12 +24,23 @@ export const passLineStyles = css`
     text-overflow: ellipsis;
     white-space: nowrap;
   }
+  small {
+    font-size: var(--small);
+    font-weight: 700;
+  }
+  .pans {
+    grid-area: 2 / 1 / 3 / 3;
+  }
+  .then {
+    grid-area: 1 / 3 / 3 / 4;
+  }
   p {
     font-size: var(--small);
     font-weight: 600;
     text-wrap: balance;
   }
   .ready {
+    line-height: 0.86;
     text-align: right;
     white-space: nowrap;
   }
@@ -48,8 +61,11 @@ export const passLineStyles = css`
     grid-template-columns: minmax(0, 1fr) auto;
     padding-right: var(--edge);
   }
-  :host([narrow]) .then {
-    grid-column: 1 / -1;
+  :host([narrow]) :is(.pans, .then) {
+    grid-area: auto / 1 / auto / -1;
+  }
+  :host([narrow]) {
+    --boxes-row: auto;
   }
   /* Two columns of dishes: how many are ready over that word, the rest in small under the name. */
   :host([short]) {

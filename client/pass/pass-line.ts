@@ -36,15 +36,10 @@ export class PassLine extends Part {
     if (!line) return nothing;
     if (this.short) return this.#inShort(line);
     const words = passWords[say.language];
-    const { dish, ready, held } = line;
-    return html`<div>
-        <h2>${textIn(dish.name, say)}</h2>
-        ${this.#pans(line)}
-      </div>
-      <div class="ready">
-        <b>${ready}</b> <span>${words.ready}</span>
-        ${held > 0 ? html`<p>${words.toCut(held)}</p>` : nothing}
-      </div>
+    const { dish, ready } = line;
+    return html`<h2>${textIn(dish.name, say)}</h2>
+      <div class="ready"><b>${ready}</b> <small>${words.ready}</small></div>
+      <div class="pans">${this.#pans(line)}</div>
       <div class="then">${this.#runsOut(line)} ${this.#next(line)}</div>
       <slot></slot>`;
   }
@@ -52,7 +47,7 @@ export class PassLine extends Part {
   #inShort(line: Line) {
     const { say } = this;
     const words = passWords[say.language];
-    const { dish, ready, held, pans, next, runsOut, empty } = line;
+    const { dish, ready, pans, next, runsOut, empty } = line;
     const isOver = dish.soldOutAt !== null || empty === 'after';
     const presses = runsOut !== null || isOver || this.#mustCut(line);
     const first = pans[0];
@@ -60,7 +55,7 @@ export class PassLine extends Part {
       <div class="ready"><b>${ready}</b> ${words.ready}</div>
       <div class="then">
         ${presses ? this.#outcome(line) : nothing} ${first ? this.#pan(first) : nothing}
-        ${held > 0 ? html`<span>${words.toCut(held)}</span>` : nothing}
+        ${pans.slice(1, 2).map((left) => this.#pan(left))}
         ${next ? this.#lands(next, line) : nothing}
         ${dish.sold > 0 ? html`<span class="soft">${words.sold(dish.sold)}</span>` : nothing}
       </div>
@@ -71,17 +66,31 @@ export class PassLine extends Part {
     const shown = pans.slice(0, MOST_PANS);
     const more = pans.length - shown.length;
     return html`<p>
-      ${shown.map((left, i) => html`${i > 0 ? ' · ' : nothing}${this.#pan(left)}`)}
+      ${shown.map((left, i) => html`${i > 0 ? ' · ' : nothing}${this.#pan(left, shown[i + 1])}`)}
       ${more > 0 ? this.words.later(more) : nothing}
     </p>`;
   }
 
-  #pan({ pan: { heldUntil }, left }: LeftInPan) {
+  #pan({ pan: { heldUntil, stage }, left }: LeftInPan, next?: LeftInPan) {
     const words = passWords[this.say.language];
+    if (stage === 'held' && (heldUntil === null || heldUntil > this.now)) {
+      const till = heldUntil && this.#till(heldUntil, next);
+      const isSoon = heldUntil !== null && heldUntil - this.now < SOON_MS;
+      return html`<span class=${isSoon ? 'mind' : ''}>${words.toCut(left, till)}</span>`;
+    }
     if (heldUntil === null) return html`<span class="soft">${words.heldFree(left)}</span>`;
     if (heldUntil <= this.now) return html`<span class="mind">${words.holdOver(left)}</span>`;
-    const said = words.heldTill(left, clockTime(heldUntil, this.say));
+    const said = words.heldTill(left, this.#till(heldUntil, next));
     return html`<span class=${heldUntil - this.now < SOON_MS ? 'mind' : 'soft'}>${said}</span>`;
+  }
+
+  /** The half of the day is said once, behind the last time that lies in it. */
+  #till(at: Instant, next: LeftInPan | undefined): string {
+    const { say } = this;
+    const { heldUntil = null } = next?.pan ?? {};
+    if (heldUntil === null || heldUntil < at) return clockTime(at, say);
+    const [range = ''] = clockRange(at, heldUntil, say).split('–');
+    return range;
   }
 
   #runsOut(line: Line) {

@@ -32,15 +32,16 @@ export class PassTaps extends Part {
         justify-content: flex-end;
         gap: 8px;
         padding-right: var(--edge);
-        grid-row: var(--boxes-row, auto);
+        grid-row: var(--boxes-row);
+        align-items: center;
       }
       :host([short]) .boxes {
         grid-column: 3;
         align-self: center;
       }
       .box {
-        min-width: max(var(--touch), 1.6em);
-        height: max(var(--touch), 1.55em);
+        min-width: max(var(--touch), calc(1.6 * var(--body)));
+        height: max(var(--touch), calc(1.55 * var(--body)));
         padding: 0 0.15em;
         border: var(--line) solid var(--ink);
         text-align: center;
@@ -61,6 +62,7 @@ export class PassTaps extends Part {
       }
       /* As wide as its wider word, whichever of them it shows. */
       .first {
+        font-size: var(--small);
         display: grid;
         place-items: center;
       }
@@ -138,8 +140,7 @@ export class PassTaps extends Part {
   }
 
   #first(name: string) {
-    const { more } = passWords[this.say.language];
-    const { undo } = this.words;
+    const { more, undo } = passWords[this.say.language];
     const [kind, said, tapped] = this.undoable
       ? ['undo', undo, () => this.tell('undo', null)]
       : ['more', more, () => this.#show(!this.isOpen)];

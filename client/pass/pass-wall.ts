@@ -53,8 +53,7 @@ export class PassWall extends Part {
       }
       /* News come and go under the lines, in room that is kept for them: no line moves. */
       .over {
-        min-height: calc(58px * var(--arcmin));
-        align-content: end;
+        min-height: calc(var(--touch) + var(--line));
       }
       .quiet {
         padding: var(--edge);
@@ -116,6 +115,7 @@ export class PassWall extends Part {
         ?open=${crew.isOpen}
         @toggle=${this.#crew.toggle}
         ?narrow=${this.narrow}
+        tight
       ></wall-head>
       <main
         tabindex="0"
@@ -132,7 +132,8 @@ export class PassWall extends Part {
     const { pass } = passWords[this.say.language];
     if (!view?.service) return pass;
     const { name, opensAt, closesAt } = view.service;
-    return `${pass} · ${textIn(name, this.say)} ${clockRange(opensAt, closesAt, this.say)}`;
+    const named = `${pass} · ${textIn(name, this.say)}`;
+    return this.narrow ? named : `${named} ${clockRange(opensAt, closesAt, this.say)}`;
   }
 
   #page(drawn: Drawn<PassView> | null, columns: number) {

@@ -17,12 +17,14 @@ export type Work = {
   readonly say: Say;
   readonly narrow: boolean;
   readonly brief?: boolean;
+  /** Letters of the longest title beside it. */
+  readonly longest?: number;
 };
 
 /** A line under *Now*, with all that its taps do. */
 export function workLine(
   { task, isDue }: NowTask,
-  { sync, drawn, touched, say, narrow, brief = false }: Work,
+  { sync, drawn, touched, say, narrow, brief = false, longest = 0 }: Work,
 ) {
   const refused = refusalOf(sync.state, task.id);
   const { view } = sync.state;
@@ -43,6 +45,7 @@ export function workLine(
     .refused=${refused}
     ?narrow=${narrow}
     ?brief=${brief}
+    .longest=${longest}
     @ask=${act}
     @seen=${({ detail }: CustomEvent<CommandId>) => sync.seen(detail)}
     @all-seen=${() => readAll(sync)}

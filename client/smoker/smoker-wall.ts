@@ -1,5 +1,5 @@
 import type { PropertyValues } from 'lit';
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { SlotId, TaskId } from '../../shared/kernel/index.ts';
@@ -23,7 +23,7 @@ import { base } from '../theme/index.ts';
 import { followDrag } from './drag.ts';
 import './move-foot.ts';
 import { MoveFlow } from './move-flow.ts';
-import { isNarrow, pitLines } from './pit-room.ts';
+import { hasThen, isNarrow, pitLines } from './pit-room.ts';
 import type { Reading } from './reading.ts';
 import { airOf, coreOf, readingPad } from './reading.ts';
 import { smokerWallStyles } from './smoker-wall.css.ts';
@@ -109,12 +109,18 @@ export class SmokerWall extends Part {
     return html`${notice(page, this)}
       <main class="smokers">${this.#smokers(drawn)}</main>
       <section class="foot">${this.#foot(page, drawn)}</section>
-      <then-foot
-        .say=${this.say}
-        .tasks=${[...page.next, ...page.further]}
-        .later=${page.laterCount}
-        @pick=${({ detail }: CustomEvent<TaskId>) => this.#touched.picked(detail)}
-      ></then-foot>`;
+      ${this.#then(page, drawn.view)}`;
+  }
+
+  #then(page: StationPage, { smokers }: SmokerView) {
+    const racks = Math.max(0, ...smokers.map((smoker) => smoker.racks.length));
+    if (!this.narrow && !hasThen(this.#size.seen, racks)) return nothing;
+    return html`<then-foot
+      .say=${this.say}
+      .tasks=${[...page.next, ...page.further]}
+      .later=${page.laterCount}
+      @pick=${({ detail }: CustomEvent<TaskId>) => this.#touched.picked(detail)}
+    ></then-foot>`;
   }
 
   #work(view: SmokerView): StationPage {

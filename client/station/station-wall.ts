@@ -169,7 +169,8 @@ export class StationWall extends Part {
   #now(page: StationPage, drawn: Drawn<StationView>) {
     if (page.now.length === 0) return html`<p class="quiet">${this.words.nothingLeft}</p>`;
     const { sync, say, narrow } = this;
-    const work = { sync, say, narrow, drawn, touched: this.#touched };
+    const longest = Math.max(...page.now.map(({ task }) => textIn(task.title, say).length));
+    const work = { sync, say, narrow, drawn, touched: this.#touched, longest };
     return repeat(
       page.now,
       ({ task }) => task.id,

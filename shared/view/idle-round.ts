@@ -23,6 +23,6 @@ export function idleRound({ state, index }: Live, id: TaskId): Because | null {
     racks.some(({ slot }) => slots.includes(slot)),
   );
   const spell = smoker && spellOf(state, smoker.id);
-  if (spell?.kind !== 'down') return null;
+  if (!smoker || spell?.kind !== 'down') return null;
   return { kind: 'down', smoker: { id: smoker.id, name: smoker.name }, backAt: spell.backAt };
 }

@@ -16,6 +16,15 @@ export function clockTime(at: Instant, say: Pick<Say, 'zone' | 'clock'>): string
 }
 
 /**
+ * A full hour of the kitchen's clock; one that falls on no full hour there keeps its minutes.
+ * @example clockHour(at, { ...say, clock: '12 h' }) //=> '5 pm'
+ */
+export function clockHour(at: Instant, say: Pick<Say, 'zone' | 'clock'>): string {
+  const time = clockTime(at, say);
+  return say.clock === '12 h' ? time.replace(':00', '') : time;
+}
+
+/**
  * A length of time in whole minutes, as a cook says it.
  * @example durationWords(seconds(5460)) //=> '1 h 31 min'
  */

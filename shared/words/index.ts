@@ -1,5 +1,12 @@
 export { sayAllergen } from './allergens.ts';
-export { clockTime, countPieces, durationWords, temperature, weight } from './amounts.ts';
+export {
+  clockHour,
+  clockTime,
+  countPieces,
+  durationWords,
+  temperature,
+  weight,
+} from './amounts.ts';
 export { clockRange } from './clock-range.ts';
 export { closingWords, sayClosed, sayPanEnd, sayStillOpen } from './closing-words.ts';
 export { sayCookOffer } from './cook-offers.ts';
@@ -7,6 +14,7 @@ export { deliveryWords, sayAmount, sayCame } from './delivery-words.ts';
 export { type DeskSectionName, type DeskWords, deskWords } from './desk-words.ts';
 export type { Interface } from './interface.ts';
 export { logWords } from './log-words.ts';
+export { mendWords, sayMendChange, sayMendServices } from './mend-words.ts';
 export { sayOffer } from './offers.ts';
 export { type PassWords, passWords } from './pass-words.ts';
 export {
@@ -14,7 +22,6 @@ export {
   sayNearestPlan,
   sayNearestTimes,
   sayPlanFits,
-export { mendWords, sayMendChange, sayMendServices } from './mend-words.ts';
   sayPlanOffer,
 } from './plan-desk.ts';
 export { type PlanEditorWords, planEditorWords } from './plan-editor-words.ts';
@@ -25,15 +32,15 @@ export { type Language, type Say, textIn } from './say.ts';
 export { sayBettering } from './say-bettering.ts';
 export { sayConflicting } from './say-conflicting.ts';
 export { sayCookDoubts, sayCookFault, sayForecast } from './say-cook.ts';
-export { sayLogged } from './say-logged.ts';
 export { sayDay } from './say-day.ts';
-export { sayNews } from './say-news.ts';
+export { sayLogged } from './say-logged.ts';
+export { sayNews, sayNewsInShort } from './say-news.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
 export { sayReadings } from './say-readings.ts';
 export { sayBar, sayWhy } from './say-why.ts';
 export { scaleWeight } from './scale-weight.ts';
 export { type StandardWords, standardWords } from './standard-words.ts';
-export { ui } from './ui.ts';
 export { shownClock, typedClock } from './typed-clock.ts';
 export { sayTypedFault, type TypedFault, type Wanted } from './typed-fault.ts';
+export { ui } from './ui.ts';
 export { type WhoWords, whoWords } from './who-words.ts';

@@ -63,7 +63,6 @@ export const interfaceEnglish: Interface = {
 
   smokers: 'Smokers',
   setTo: (temp) => `set ${temp}`,
-  airIs: (temp) => `is ${temp}`,
   rising: 'rising',
   falling: 'falling',
   noReading: 'no reading yet',
@@ -79,11 +78,11 @@ export const interfaceEnglish: Interface = {
   off: 'off',
   core: (temp) => `core ${temp}`,
   coreReading: 'core reading',
+  notCalibrated: 'not yet calibrated here',
   cooksOnRecord: (cooks, enough) =>
     cooks < enough
       ? `Forecasts of cooks are not yet calibrated here: ${cooks} of ${enough} cooks are on record.`
       : `Forecasts of cooks are calibrated here, by the last ${cooks} cooks on record.`,
-  notCalibrated: 'not yet calibrated here',
   fireHotter: (by) => `if ${by} hotter`,
   wrapNow: 'if wrapped now',
   inEarlier: (by) => `if in ${by} earlier`,

@@ -63,9 +63,8 @@ export const interfaceSpanish: Interface = {
 
   smokers: 'Ahumadores',
   setTo: (temp) => `fijo ${temp}`,
-  airIs: (temp) => `ahora ${temp}`,
-  rising: 'subiendo',
-  falling: 'bajando',
+  rising: 'sube',
+  falling: 'baja',
   noReading: 'aún sin lectura',
   heatBelow: 'calor de abajo: grasa abajo',
   heatAbove: 'calor de arriba: grasa arriba',
@@ -74,16 +73,16 @@ export const interfaceSpanish: Interface = {
   fatUp: 'grasa arriba',
   free: 'libre',
   freeTill: (time) => `libre hasta ${time}`,
-  comesAt: (pieces, time) => `${pieces} a las ${time}`,
+  comesAt: (pieces, time) => `${pieces}, ${time}`,
   thenComes: (pieces, time) => `luego ${pieces}, ${time}`,
   off: 'sale',
   core: (temp) => `centro ${temp}`,
   coreReading: 'lectura del centro',
+  notCalibrated: 'aún sin calibrar aquí',
   cooksOnRecord: (cooks, enough) =>
     cooks < enough
       ? `Las previsiones aún no están calibradas aquí: constan ${cooks} de ${enough} cocciones.`
       : `Las previsiones están calibradas aquí con las últimas ${cooks} cocciones.`,
-  notCalibrated: 'aún sin calibrar aquí',
   fireHotter: (by) => `si ${by} más caliente`,
   wrapNow: 'si se envuelve ya',
   inEarlier: (by) => `si entra ${by} antes`,

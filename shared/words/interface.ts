@@ -67,7 +67,6 @@ export type Interface = {
 
   readonly smokers: string;
   setTo(temp: string): string;
-  airIs(temp: string): string;
   readonly rising: string;
   readonly falling: string;
   readonly noReading: string;
@@ -84,9 +83,9 @@ export type Interface = {
   readonly off: string;
   core(temp: string): string;
   readonly coreReading: string;
+  readonly notCalibrated: string;
   /** By how many finished cooks of this kitchen forecasts go, and how many are enough. */
   cooksOnRecord(cooks: number, enough: number): string;
-  readonly notCalibrated: string;
   fireHotter(by: string): string;
   readonly wrapNow: string;
   inEarlier(by: string): string;

@@ -4,7 +4,9 @@ import type { Language } from './say.ts';
 export type PassWords = {
   readonly pass: string;
   readonly ready: string;
-  toCut(portions: number): string;
+  /** In place of one of two places to tap: no longer than it has to be. */
+  readonly undo: string;
+  toCut(portions: number, till: string | null): string;
   readonly cutNow: string;
   heldTill(portions: number, time: string): string;
   heldFree(portions: number): string;
@@ -32,7 +34,8 @@ export type PassWords = {
 const english: PassWords = {
   pass: 'Pass',
   ready: 'ready',
-  toCut: (portions) => `+ ${portions} to cut`,
+  undo: 'undo',
+  toCut: (portions, till) => `${portions} to cut${till ? ` till ${till}` : ''}`,
   cutNow: 'cut now',
   heldTill: (portions, time) => `${portions} till ${time}`,
   heldFree: (portions) => `${portions} without a limit`,
@@ -57,13 +60,14 @@ const english: PassWords = {
 const spanish: PassWords = {
   pass: 'Pase',
   ready: 'listas',
-  toCut: (portions) => `+ ${portions} por cortar`,
+  undo: 'atrás',
+  toCut: (portions, till) => `${portions} por cortar${till ? `, ${till}` : ''}`,
   cutNow: 'corte ya',
   heldTill: (portions, time) => `${portions} hasta ${time}`,
   heldFree: (portions) => `${portions} sin límite`,
   holdOver: (portions) => `${portions} pasadas: revise`,
-  next: (portions, when) => `luego ${portions} a las ${when}`,
-  first: (portions, when) => `primero ${portions} a las ${when}`,
+  next: (portions, when) => `luego ${portions}: ${when}`,
+  first: (portions, when) => `primero ${portions}: ${when}`,
   noNext: 'no viene más',
   empty: { before: 'aún nada listo', between: 'ahora nada listo', after: 'no queda nada' },
   shortFrom: (time, missing) => `faltan ${missing} desde ${time}`,

@@ -45,16 +45,34 @@ const MOVES_NOTHING: ReadonlySet<Logged['kind']> = new Set([
   'dayClosed',
 ]);
 
-/** Who decided what, and what it moved, in one line. */
+/** Who decided what, and all that it moved. */
 export function sayNews(news: NewsLine, say: Say): string {
-  const { person, said, tasks, more, services } = news;
+  return withMoves(news, movesOf(news, say), say);
+}
+
+/** The same in one line: what it cost or gained most, and how much more there is to say. */
+export function sayNewsInShort(news: NewsLine, say: Say): string {
+  const [most, ...others] = movesOf(news, say);
+  const more = others.length - (news.more > 0 ? 1 : 0) + news.more;
+  return withMoves(news, most ? [more > 0 ? `${most} … +${more}` : most] : [], say);
+}
+
+function withMoves(news: NewsLine, moved: readonly string[], say: Say): string {
+  const { person, said } = news;
+  const whole = person ? `${person}: ${sayLogged(said, say)}` : sayLogged(said, say);
+  if (moved.length === 0 && MOVES_NOTHING.has(said.kind)) return whole;
+  return `${whole} → ${moved.join('; ') || words[say.language].nothing}`;
+}
+
+/** What it moved, what matters most first: portions, then services, those that lose first. */
+function movesOf({ lost, longerS, services, tasks, more }: NewsLine, say: Say): string[] {
   const { later, earlier, gains, loses, ...rest } = words[say.language];
-  const moved = [
-    ...news.lost.map(({ batch, portions }) => rest.lost(textIn(batch, say), portions)),
-    ...(news.longerS >= 60 ? [rest.longer(durationWords(news.longerS))] : []),
-    ...services.map(({ name, byS }) =>
-      (byS > 0 ? gains : loses)(textIn(name, say), durationWords(byS)),
-    ),
+  return [
+    ...lost.map(({ batch, portions }) => rest.lost(textIn(batch, say), portions)),
+    ...(longerS >= 60 ? [rest.longer(durationWords(longerS))] : []),
+    ...[...services]
+      .sort((a, b) => a.byS - b.byS)
+      .map(({ name, byS }) => (byS > 0 ? gains : loses)(textIn(name, say), durationWords(byS))),
     ...tasks.map(({ title, batch, byS }) =>
       (byS > 0 ? later : earlier)(
         `${textIn(title, say)} (${textIn(batch, say)})`,
@@ -63,7 +81,4 @@ export function sayNews(news: NewsLine, say: Say): string {
     ),
     ...(more > 0 ? [rest.more(more)] : []),
   ];
-  const whole = person ? `${person}: ${sayLogged(said, say)}` : sayLogged(said, say);
-  if (moved.length === 0 && MOVES_NOTHING.has(said.kind)) return whole;
-  return `${whole} → ${moved.join('; ') || rest.nothing}`;
 }

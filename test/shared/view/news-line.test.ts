@@ -3,7 +3,7 @@ import { deliveryEffect, type Event, type Intent, openLive } from '../../../shar
 import { indexOf } from '../../../shared/day/plan-index.ts';
 import { after, celsius, kilograms, minutes, must, seconds } from '../../../shared/kernel/index.ts';
 import { viewOf } from '../../../shared/view/index.ts';
-import { type Say, sayNews } from '../../../shared/words/index.ts';
+import { type Say, sayNews, sayNewsInShort } from '../../../shared/words/index.ts';
 import { plan, Telling } from '../day/demo.ts';
 
 const english: Say = {
@@ -39,6 +39,19 @@ describe('the news of a day', () => {
     expect(sentence).toContain(`${person.name}: `);
     expect(sentence).toMatch(/loses .* (min|h)/);
     expect(sayNews(said, { ...english, language: 'es' })).toMatch(/pierde .* (min|h)/);
+  });
+
+  it('in one line says what it cost most, and how much more there is to say', () => {
+    const backAt = after(start, seconds(20 * 3600));
+    const said = must(newsAfter({ ...down, backAt } as Intent).news, 'news');
+    const { services, tasks, more } = said;
+    const short = sayNewsInShort(said, english);
+    const worst = must([...services].sort((a, b) => a.byS - b.byS)[0], 'a service');
+    expect(short).toContain(`→ ${worst.name.en} loses `);
+    expect(short).toMatch(new RegExp(`… \\+${services.length + tasks.length - 1 + more}$`));
+    expect(short.split(';')).toHaveLength(1);
+    const one = { ...said, services: [worst], tasks: [], more: 0 };
+    expect(sayNewsInShort(one, english)).toBe(sayNews(one, english));
   });
 
   it('is gone ten minutes later', () => {

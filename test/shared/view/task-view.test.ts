@@ -45,6 +45,18 @@ describe('a line after the day was closed', () => {
   });
 });
 
+describe('the line of a round', () => {
+  it('says which smoker or table it is for, as no batch of meat does', () => {
+    const live = openLive(new Telling().state, at);
+    const view = (id: (typeof plan.built.tasks)[number]['id']) =>
+      taskView(live, id, new LagsAmong(live, new Set()));
+    const hands = plan.built.tasks.filter(({ work }) => work === 'hands');
+    const things = new Map(plan.built.upkeep.map(({ id, name }) => [id, name]));
+    for (const { id, batch } of hands) expect(view(id).thing).toEqual(things.get(batch));
+    expect(hands.some(({ batch }) => things.has(batch))).toBe(true);
+  });
+});
+
 describe('the rounds of a smoker that is down', () => {
   const rounds = (step: string) =>
     plan.built.tasks.filter((task) => task.batch.startsWith('keep-') && task.step === step);

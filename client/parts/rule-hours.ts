@@ -1,0 +1,61 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { PitRule } from '../../shared/view/index.ts';
+import { shareOf } from '../../shared/view/index.ts';
+import { clockHour } from '../../shared/words/index.ts';
+import { base } from '../theme/index.ts';
+import { Part } from './part.ts';
+import { styled } from './styled.ts';
+
+/** Every so many hours a rule has a longer stroke, and here its hour. */
+const APART = 3;
+
+/** The hours of the rules above it, under their longer strokes. */
+@customElement('rule-hours')
+export class RuleHours extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: block;
+        position: relative;
+        height: 1.15em;
+        margin-left: calc(24px * var(--arcmin));
+        font-size: var(--small);
+        font-weight: 700;
+        color: var(--soft);
+        line-height: 1.15;
+      }
+      span {
+        position: absolute;
+        white-space: nowrap;
+        transform: translateX(-50%);
+      }
+      .first {
+        transform: none;
+      }
+      .last {
+        transform: translateX(-100%);
+      }
+      small {
+        font-size: 0.62em;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) rule: PitRule | null = null;
+
+  protected override draw() {
+    const { rule, say } = this;
+    if (!rule) return nothing;
+    const shown = rule.hours.filter((_, i) => i % APART === 0);
+    return shown.map((hour) => {
+      const share = shareOf(rule, hour);
+      const end = share === 0 ? 'first' : share > 0.95 ? 'last' : '';
+      const [figure, half] = clockHour(hour, say).split(' ');
+      return html`<span class=${end} ${styled({ left: `${(share * 100).toFixed(2)}%` })}>
+        ${figure}${half ? html`<small> ${half}</small>` : nothing}
+      </span>`;
+    });
+  }
+}
