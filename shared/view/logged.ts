@@ -140,9 +140,9 @@ export function logged(live: Live, told: Told): Logged {
           to: slotOf(live, to),
         })),
       };
-    case 'noteWritten': {
     case 'dayMended':
       return { kind: 'mended', tasks: told.changes.filter(isByHand(live)).length };
+    case 'noteWritten': {
       const about = told.task && deedOn(live, told.task).title;
       return { kind: 'note', text: told.text, about };
     }
@@ -232,14 +232,14 @@ function undoneBy(live: Live, { command }: Extract<Happened, { kind: 'undone' }>
   return found ? logged(live, found) : null;
 }
 
-/** A task may be gone from the plan since; then its id must do. */
-function deedOn({ index }: Live, id: TaskId): Deed {
-  const task = index.tasks.get(id);
 const isByHand =
   ({ index }: Live) =>
   ({ activity }: { readonly activity: TaskId }) =>
     index.tasks.get(activity)?.work === 'hands';
 
+/** A task may be gone from the plan since; then its id must do. */
+function deedOn({ index }: Live, id: TaskId): Deed {
+  const task = index.tasks.get(id);
   const batch = task && index.groups.get(task.batch)?.name;
   return { title: task?.title ?? { en: id }, batch: batch ?? { en: id } };
 }

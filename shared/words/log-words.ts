@@ -68,9 +68,9 @@ const english: LogWords = {
   given: (task, to) => `given to ${to}: ${task}`,
   read: (where, temp) => `${where} read ${temp}`,
   moved: (batch, to) => `${batch} moved to ${to}`,
+  mended: (tasks) => `the day mended: ${tasks} ${tasks === 1 ? 'task' : 'tasks'} otherwise`,
   note: (text, about) => (about ? `note on “${about}”: ${text}` : `note: ${text}`),
   who: {
-  mended: (tasks) => `the day mended: ${tasks} ${tasks === 1 ? 'task' : 'tasks'} otherwise`,
     paired: (name, place) => `screen “${name}” let in as ${place}`,
     moved: (name, place) => `screen “${name}” is now ${place}`,
     renamed: (name) => `screen now called “${name}”`,
@@ -119,11 +119,11 @@ const spanish: LogWords = {
   given: (task, to) => `dada a ${to}: ${task}`,
   read: (where, temp) => `${where}: se leyó ${temp}`,
   moved: (batch, to) => `${batch} pasa a ${to}`,
+  mended: (tasks) => `el día arreglado: ${tasks} ${tasks === 1 ? 'tarea' : 'tareas'} de otro modo`,
   note: (text, about) => (about ? `nota sobre «${about}»: ${text}` : `nota: ${text}`),
   who: {
     paired: (name, place) => `pantalla «${name}» admitida como ${place}`,
     moved: (name, place) => `la pantalla «${name}» es ahora ${place}`,
-  mended: (tasks) => `el día arreglado: ${tasks} ${tasks === 1 ? 'tarea' : 'tareas'} de otro modo`,
     renamed: (name) => `la pantalla se llama ahora «${name}»`,
     revoked: (name) => `pantalla «${name}» dada de baja`,
     pinSet: (person, isOwner) =>
