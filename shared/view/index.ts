@@ -58,11 +58,6 @@ export { type PitRule, pitRule, shareOf } from './pit-rule.ts';
 export { type Came, deliveryTyped, type PullRow } from './pull-rows.ts';
 export { type RuledMinutes, ruledMinutes } from './ruled-minutes.ts';
 export type { RunsOut } from './runs-out.ts';
-export { type NowTask, type Room, type StationPage, stationPage } from './station-page.ts';
-export { taskView } from './task-view.ts';
-export type * from './view.ts';
-export { viewOf } from './view-of.ts';
-export { isWork, type View, type WorkView } from './views.ts';
 export {
   type CutStandard,
   type Drawing,
@@ -72,3 +67,8 @@ export {
   type StandardsShown,
   standardsOf,
 } from './standard/index.ts';
+export { type NowTask, type Room, type StationPage, stationPage } from './station-page.ts';
+export { taskView } from './task-view.ts';
+export type * from './view.ts';
+export { viewOf } from './view-of.ts';
+export { isWork, type View, type WorkView } from './views.ts';
