@@ -9,6 +9,7 @@ import {
   type Instant,
 } from '../shared/kernel/index.ts';
 import {
+  type Better,
   type BuiltDay,
   build,
   type Keeping,
@@ -44,11 +45,18 @@ export type PlanMade =
       readonly conflicts: readonly Conflict[];
     };
 
-/** A trial says sooner whether there is a plan; it is none that anybody would follow. */
-export type Effort = { readonly isTrial?: boolean };
+/**
+ * A trial says sooner whether there is a plan; it is none that anybody would follow. `better` goes
+ * on from the first one of a running day.
+ */
+export type Effort = { readonly isTrial?: boolean; readonly better?: Better };
 
 /** Works a cook plan out into tasks and a schedule, or says why it cannot be. */
-export function makePlan(files: PlanFiles, version: number, effort: Effort = {}): PlanMade {
+export function makePlan(
+  files: PlanFiles,
+  version: number,
+  effort: Pick<Effort, 'isTrial'> = {},
+): PlanMade {
   const made = built(files);
   if (!made.ok) return made;
   const planned = planDay(made.day, construct, { seed: SEED, ...effort });
@@ -70,7 +78,11 @@ export type PlanRevised =
   | Extract<PlanMade, { ok: false }>;
 
 /** The next version of the plan of a running day: what has started stands. */
-export function revisePlan(files: PlanFiles, live: Live, effort: Effort = {}): PlanRevised {
+export function revisePlan(
+  files: PlanFiles,
+  live: Live,
+  { better, ...effort }: Effort = {},
+): PlanRevised {
   const { plan } = live.index;
   const made = built(files, keepingOf(plan, files.cookPlan, startedIn(live)));
   if (!made.ok) return made;
@@ -82,7 +94,7 @@ export function revisePlan(files: PlanFiles, live: Live, effort: Effort = {}): P
     shut: shutIn(live),
     came: cameOf(live.state, live.index),
   };
-  const revised = revise(revision, construct, { seed: SEED, ...effort });
+  const revised = revise(revision, construct, { seed: SEED, ...effort }, better);
   if (!revised.ok) {
     if (revised.why === 'refused') return revised;
     const { conflicts } = revised;

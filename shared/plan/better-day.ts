@@ -13,13 +13,18 @@ import type { BuiltDay } from './built.ts';
 import { type DayPlanned, pinned, wishesOf } from './plan-day.ts';
 import { withRounds } from './rounds.ts';
 
-/** A better plan of a day, how much better, and how far it may be from the best. */
-export type DayBettered = Extract<DayPlanned, { ok: true }> & {
+/** How good a plan was and is, and how far it may be from the best. */
+export type Bettering = {
   readonly before: Worth;
   readonly after: Worth;
   /** No plan that keeps the same wishes has an `aheadS` below this. */
   readonly aheadLeastS: number;
+  /** What `aheadS` is divided by for how far ahead one activity is, in the mean. */
+  readonly weight: number;
 };
+
+/** A better plan of a day, how much better, and how far it may be from the best. */
+export type DayBettered = Extract<DayPlanned, { ok: true }> & Bettering;
 
 /** What the engine does for it; it knows no kitchens. */
 export type BetterEngine = {
@@ -37,20 +42,38 @@ export type BetterEngine = {
 export function betterDay(
   day: BuiltDay,
   planned: Extract<DayPlanned, { ok: true }>,
-  { planner, improve, chain, check }: BetterEngine,
+  engine: BetterEngine,
   options: ImproveOptions,
 ): DayBettered | null {
   const known = new Set(day.problem.activities.map(({ id }) => id));
   const placements = planned.schedule.placements.filter(({ activity }) => known.has(activity));
+  const better = bettered(day, placements, engine, options);
+  if (!better.schedule) return null;
+  const whole = withRounds(day, better.schedule);
+  const { planner } = engine;
+  const settled = planner(pinned(whole.day.problem, whole.schedule), { seed: options.seed });
+  if (!settled.ok) return null;
+  return { ok: true, day: whole.day, schedule: settled.schedule, ...better.bettering };
+}
+
+/**
+ * The same for what is placed so, without its rounds; no schedule where none that is better was
+ * found.
+ */
+export function bettered(
+  day: BuiltDay,
+  placements: readonly Placement[],
+  { improve, chain, check }: Omit<BetterEngine, 'planner'>,
+  options: ImproveOptions,
+): { readonly schedule: Schedule | null; readonly bettering: Bettering } {
   const keeps = (wish: Problem) =>
     check(wish, { placements, links: chain(wish, placements) }).length === 0;
   const wish = wishesOf(day).find(keeps) ?? day.problem;
   const schedule = { placements, links: chain(wish, placements) };
   const better = improve(wish, schedule, options);
-  if (better.schedule === schedule) return null;
-  const whole = withRounds(day, better.schedule);
-  const settled = planner(pinned(whole.day.problem, whole.schedule), { seed: options.seed });
-  if (!settled.ok) return null;
-  const { worth: after, before, aheadLeastS } = better;
-  return { ok: true, day: whole.day, schedule: settled.schedule, before, after, aheadLeastS };
+  const { worth: after, before, aheadLeastS, weight } = better;
+  return {
+    schedule: better.schedule === schedule ? null : better.schedule,
+    bettering: { before, after, aheadLeastS, weight },
+  };
 }

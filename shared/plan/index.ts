@@ -1,5 +1,5 @@
 export type { Text } from '../kernel/index.ts';
-export { betterDay, type DayBettered } from './better-day.ts';
+export { type Bettering, betterDay, bettered, type DayBettered } from './better-day.ts';
 export { type BuildOf, build } from './build.ts';
 export type * from './built.ts';
 export {
@@ -27,7 +27,7 @@ export {
   kitchenResource,
   resourceId,
 } from './resources.ts';
-export { type Revised, type Revision, revise, type Standing } from './revise.ts';
+export { type Better, type Revised, type Revision, revise, type Standing } from './revise.ts';
 export {
   type CookPlan,
   cookPlanSchema,

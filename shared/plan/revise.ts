@@ -1,10 +1,9 @@
 import type { BatchId, CutId, Seconds, TaskId } from '../kernel/index.ts';
-import { canonical, seconds } from '../kernel/index.ts';
+import { seconds } from '../kernel/index.ts';
 import type {
   Activity,
   Conflict,
   Lag,
-  Mode,
   Placement,
   Planner,
   Problem,
@@ -16,6 +15,7 @@ import { planAround } from './plan-day.ts';
 import type { PlanRefusal } from './refusal.ts';
 import { type Rounds, withRounds } from './rounds.ts';
 import { type Shut, withShut } from './shut.ts';
+import { touchedIn } from './touched.ts';
 
 /** How a task of the running day stands: by whom, where, and when it was, is or will be. */
 export type Standing = Placement & { readonly stage: 'waiting' | 'running' | 'done' };
@@ -45,6 +45,9 @@ export type Revised =
   | { readonly ok: false; readonly why: 'refused'; readonly refusals: readonly PlanRefusal[] }
   | { readonly ok: false; readonly why: 'no-room'; readonly conflicts: readonly Conflict[] };
 
+/** Goes on from the first schedule of what is planned anew, round what stands; to the same one. */
+export type Better = (day: BuiltDay, schedule: Schedule) => Schedule;
+
 /**
  * A running day after an edit of its plan. What has started keeps its way of work, its hands, its
  * places and its times; a batch that the edit does not touch stays where it is, and gives way in
@@ -54,22 +57,29 @@ export function revise(
   asked: Revision,
   planner: Planner,
   options: Parameters<Planner>[1],
+  better: Better = (_day, schedule) => schedule,
 ): Revised {
   const revision = withoutLateDonors(asked);
   const refusals = [...lostBatches(revision), ...outOfTurn(revision), ...notDelivered(revision)];
   if (refusals.length > 0) return { ok: false, why: 'refused', refusals };
   const touched = touchedIn(revision);
-  const still = around(revision, touched, 'still', planner, options);
-  const made = still.ok ? still : around(revision, touched, 'yielding', planner, options);
+  const anew = (others: 'still' | 'yielding') =>
+    around({ ...revision, touched, others, better }, planner, options);
+  const still = anew('still');
+  const made = still.ok ? still : anew('yielding');
   if (made.ok) return { ...made, planned: [...touched] };
   // Why what is planned anew does not fit says more than why it does not even if others give way.
   return { ...(still.ok ? made : still), why: 'no-room' };
 }
 
+type Around = Revision & {
+  readonly touched: ReadonlySet<BatchId>;
+  readonly others: 'still' | 'yielding';
+  readonly better: Better;
+};
+
 function around(
-  { before, after, standing, nowS, shut }: Revision,
-  touched: ReadonlySet<BatchId>,
-  others: 'still' | 'yielding',
+  { before, after, standing, nowS, shut, touched, others, better }: Around,
   planner: Planner,
   options: Parameters<Planner>[1],
 ) {
@@ -102,7 +112,8 @@ function around(
   );
   const planned = planAround({ ...day, problem: frozen.problem }, planner, options);
   if (!planned.ok) return planned;
-  const whole = withRounds({ ...day, problem: frozen.problem }, planned.schedule, {
+  const found = better({ ...day, problem: frozen.problem }, planned.schedule);
+  const whole = withRounds({ ...day, problem: frozen.problem }, found, {
     given: past.given,
     nowS,
   });
@@ -154,41 +165,6 @@ function pastRounds(
     placements,
     given: placements,
   };
-}
-
-/** Batches that are new, or that are otherwise than they were. */
-function touchedIn({ before, after }: Revision): Set<BatchId> {
-  const was = shapesOf(before);
-  const is = shapesOf(after);
-  return new Set([...is].flatMap(([id, shape]) => (was.get(id) === shape ? [] : [id])));
-}
-
-/** All that the schedule must know of each batch, as text. */
-function shapesOf({ batches, tasks, problem }: BuiltDay): Map<BatchId, string> {
-  const batchOf = new Map(tasks.map(({ id, batch }) => [id, batch]));
-  const activities = grouped(problem.activities, ({ id }) => batchOf.get(id));
-  const lags = grouped(problem.lags, ({ to }) => batchOf.get(to.activity));
-  return new Map(
-    batches.map(({ id, pieces, neededS }) => {
-      const its = activities.get(id)?.map((each) => ({ ...each, modes: unordered(each.modes) }));
-      return [id, canonical({ pieces, neededS, activities: its, lags: lags.get(id) })];
-    }),
-  );
-}
-
-/** Which way is preferred hangs on the rest of the day, and is none of the batch's own. */
-function unordered(modes: readonly Mode[]) {
-  const needs = (mode: Mode) =>
-    mode.needs.map((need) => ({ ...need, oneOf: need.oneOf.toSorted() }));
-  return modes
-    .map((mode) => ({ ...mode, needs: needs(mode) }))
-    .sort((a, b) => (a.id < b.id ? -1 : 1));
-}
-
-function grouped<Item, Key>(items: readonly Item[], keyOf: (item: Item) => Key): Map<Key, Item[]> {
-  const groups = new Map<Key, Item[]>();
-  for (const item of items) groups.set(keyOf(item), [...(groups.get(keyOf(item)) ?? []), item]);
-  return groups;
 }
 
 /** Begun batches that the edited plan does not have. */

@@ -28,6 +28,8 @@ export type Improved = {
   readonly worth: Worth;
   /** No schedule whose waits are as long has an `aheadS` below this. */
   readonly aheadLeastS: number;
+  /** What `aheadS` is divided by for how far ahead one activity is, in the mean. */
+  readonly weight: number;
   /** Whether that is reached: by a bound that meets it, or because all else was tried. */
   readonly isProven: boolean;
   readonly steps: number;
@@ -124,7 +126,8 @@ class Improvement {
   #answer(aheadLeastS: number): Improved {
     const [schedule, before, worth] = [this.#best, this.#before, this.#worth];
     const isProven = worth.aheadS <= aheadLeastS;
-    return { schedule, before, worth, aheadLeastS, isProven, steps: this.#steps };
+    const weight = this.#measure.weights.reduce((sum, each) => sum + each, 0);
+    return { schedule, before, worth, aheadLeastS, weight, isProven, steps: this.#steps };
   }
 
   /** Whether the schedule that stands is now as good as any with waits of its length. */
