@@ -1,7 +1,10 @@
 import type { AdoptedPlan, DayState } from '../shared/day/index.ts';
 import { type CommandId, type Instant, must } from '../shared/kernel/index.ts';
-import { demoLog } from './demo/index.ts';
+import type { Clock } from './clock.ts';
+import type { Closing } from './closing.ts';
+import { demoLog, demoReadings, SENDS_EVERY_S, sentUntil } from './demo/index.ts';
 import type { Hub } from './hub/index.ts';
+import type { TakeReadings } from './readings/index.ts';
 
 /** Other seeds give other demos; this one is as good as any. */
 const SEED = 1;
@@ -23,4 +26,28 @@ export async function playDemo(hub: Hub<DayState>, plan: AdoptedPlan, now: Insta
     refused < 0 ? 'none' : null,
     `a demo without refusals: ${JSON.stringify(taps[refused])} ${JSON.stringify(answers[refused])}`,
   );
+}
+
+type Thermometers = {
+  readonly hub: Hub<DayState>;
+  readonly take: TakeReadings;
+  readonly clock: Clock;
+  readonly closing: Closing;
+};
+
+/**
+ * The thermometers of the invented kitchen: what they have sent since last night, and what they go
+ * on to send, through the door that real ones use.
+ */
+export async function readThermometers({ hub, take, clock, closing }: Thermometers): Promise<void> {
+  if (hub.health.readOnly) return;
+  const isNew = hub.state.readings.every(({ where }) => where.kind === 'air');
+  const now = clock.now();
+  const sent = isNew ? sentUntil(hub.state, now).flatMap((at) => demoReadings(hub.state, at)) : [];
+  await take(
+    sent.filter(({ where }) => where.kind === 'core'),
+    null,
+  );
+  const send = () => void take(demoReadings(hub.state, clock.now()), null);
+  closing.add(clock.every(SENDS_EVERY_S * 1000, send));
 }

@@ -1,3 +1,4 @@
 export { catalogue } from './catalogue.ts';
 export { demoDay, demoFiles } from './demo-day.ts';
 export { demoLog } from './demo-log.ts';
+export { demoReadings, SENDS_EVERY_S, sentUntil } from './demo-thermometers.ts';

@@ -18,7 +18,7 @@ export type * from './command.ts';
 export { type CookAsk, cookAskOf, cookAsks } from './cook-ask.ts';
 export { type CookOffer, cookOffer, earlierOffer } from './cook-offer.ts';
 export { type Calibration, calibrationOf } from './cook-record.ts';
-export { stayIn } from './cooking.ts';
+export { type CookingStage, cookStagesOf, stayIn } from './cooking.ts';
 export { decide } from './decide.ts';
 export { closingNow } from './decide-happening.ts';
 export { decideWho, type WhoAction, type WhoActor, whyNoDesk } from './decide-who.ts';
