@@ -7,11 +7,19 @@ import { standardsOf } from '../shared/view/index.ts';
 import { CannotStart } from './cannot-start.ts';
 import type { Closing } from './closing.ts';
 import type { AskWhatIf } from './forecast/index.ts';
-import { createApp, planDoors, readingsDoor, whatIfDoor, whoDoors } from './http/index.ts';
+import {
+  createApp,
+  planDoors,
+  readingsDoor,
+  recordDoors,
+  whatIfDoor,
+  whoDoors,
+} from './http/index.ts';
 import type { Hub } from './hub/index.ts';
 import { addresses, listen } from './listen.ts';
 import type { PlanDesk } from './plan-desk/index.ts';
 import type { TakeReadings } from './readings/index.ts';
+import type { RecordDesk } from './record/index.ts';
 import type { Report } from './report.ts';
 import { screensOf } from './screens.ts';
 import { openEdge } from './socket/index.ts';
@@ -28,6 +36,7 @@ export type Door = {
 type DoorTools = {
   readonly who: Who;
   readonly planDesk: PlanDesk;
+  readonly recordDesk: RecordDesk;
   readonly take: TakeReadings;
   readonly whatIf: AskWhatIf;
   readonly closing: Closing;
@@ -38,7 +47,7 @@ type DoorTools = {
 export async function openDoor(
   hub: Hub<DayState>,
   { host, port }: { readonly host: string; readonly port: number | null },
-  { who, planDesk, take, whatIf, closing, report }: DoorTools,
+  { who, planDesk, recordDesk, take, whatIf, closing, report }: DoorTools,
 ): Promise<Door> {
   const kitchen = () => hub.state.plan?.kitchen;
   const screens = () => {
@@ -52,6 +61,7 @@ export async function openDoor(
     .use('/plan', planDoors({ desk: planDesk, planner: who.planner, names }))
     .use('/readings', readingsDoor({ take, reader: who.reader, names }))
     .use('/what-if', whatIfDoor({ ask: whatIf, reader: who.reader, names }))
+    .use('/record', recordDoors({ desk: recordDesk, planner: who.planner, names }))
     .use(whoDoors({ who, names, report }));
   const health = () => hub.health;
   const standards = () => {

@@ -4,6 +4,7 @@ import { isLocalDay } from '../../shared/kernel/index.ts';
 import { dayRecordPage, labelsPage } from '../../shared/paper/index.ts';
 import { csvOf, type TableName, tables } from '../../shared/record/index.ts';
 import type { Say } from '../../shared/words/index.ts';
+import { lettersAddress } from '../letters.ts';
 import { type ArchivedDay, exportText, printedDay, type ReadArchive } from '../record/index.ts';
 import {
   type Asked,
@@ -14,7 +15,6 @@ import {
   refused,
   type Shell,
 } from './command.ts';
-import { lettersAddress } from './letters.ts';
 import { daysAsked, openArchive } from './open-archive.ts';
 import { LANGUAGES, languageOption } from './planned.ts';
 

@@ -35,7 +35,13 @@ export function archiveOf(store: RecordStore, running: () => DayState): Archive 
     const sealed = store.days();
     return now === null || sealed.includes(now) ? sealed : [...sealed, now].sort();
   };
-  const record = (day: string) => (day === runs() ? recordOf(running()) : store.record(day));
+  let last: { readonly state: DayState; readonly record: DayRecord | null } | null = null;
+  function recordNow() {
+    const state = running();
+    if (last?.state !== state) last = { state, record: recordOf(state) };
+    return last.record;
+  }
+  const record = (day: string) => (day === runs() ? recordNow() : store.record(day));
   function told(day: string): ArchivedDay | null {
     const isRunning = day === runs();
     const found = record(day);

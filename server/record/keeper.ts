@@ -4,7 +4,7 @@ import { evidenceOf, recordOf } from '../../shared/record/index.ts';
 import type { Kept, Start } from '../hub/index.ts';
 import type { Report } from '../report.ts';
 import type { EventLog } from '../store/index.ts';
-import type { RecordStore } from './record-store.ts';
+import type { Drawn, RecordStore } from './record-store.ts';
 import { type Seal, sealed } from './seal.ts';
 import { digestOf, type Signer } from './signing.ts';
 
@@ -39,14 +39,23 @@ export function startFrom(store: RecordStore, { publicKey }: Signer): Start<DayS
 
 /** A keeper that goes on after the seals that are there. */
 export function createKeeper(parts: KeeperParts): Keeper {
-  const { report } = parts;
+  const { report, store } = parts;
   let before: DayState | null = parts.start?.state ?? null;
+  let seals: readonly Seal[] | null = null;
   let work = Promise.resolve();
 
   function seal(why: Seal['why'], state: DayState) {
+    seals ??= store.seals();
+    // Seen again at an opening that had to read from the first entry.
+    const isKnown = seals.some((each) => each.lastSeq === state.seq && each.why === why);
+    if (isKnown || (seals.at(-1)?.lastSeq ?? 0) > state.seq) return;
+    // At once, so that no day has to be held on to till its turn comes.
+    const drawn = drawnFrom(state);
     work = work.then(async () => {
       try {
-        await sealDay(parts, why, state);
+        const made = await sealOf(parts, why, drawn, seals ?? []);
+        store.add(made, drawn);
+        seals = [...(seals ?? []), made];
       } catch (fault) {
         report({ level: 'fault', what: 'a day could not be sealed', day: state.day, fault });
       }
@@ -67,34 +76,32 @@ export function createKeeper(parts: KeeperParts): Keeper {
 const isTurn = (event: Event, before: DayState) =>
   event.kind === 'planAdopted' && event.day !== before.day;
 
-async function sealDay(parts: KeeperParts, why: Seal['why'], state: DayState): Promise<void> {
-  const { log, store, signer, nowMs } = parts;
-  // Never in the turn in which a tap is answered.
-  await new Promise((resolve) => setImmediate(resolve));
-  const seals = store.seals();
-  const last = seals.at(-1) ?? null;
-  // Seen again at an opening that had to read from the first entry.
-  if (seals.some((each) => isSame(each, why, state)) || (last?.lastSeq ?? 0) > state.seq) return;
-  const record = must(recordOf(state), 'a record of a planned day');
-  const evidence = must(evidenceOf(state), 'what was done on a planned day');
-  const carry = carryOf(state);
+const drawnFrom = (state: DayState): Drawn => ({
+  record: must(recordOf(state), 'a record of a planned day'),
+  evidence: must(evidenceOf(state), 'what was done on a planned day'),
+  carry: carryOf(state),
+});
+
+async function sealOf(
+  { log, signer, nowMs }: KeeperParts,
+  why: Seal['why'],
+  { record, evidence, carry }: Drawn,
+  seals: readonly Seal[],
+): Promise<Seal> {
   const turned = seals.findLast((each) => each.why === 'turned');
   const body = {
     ...{ day: record.day as string, why },
     firstSeq: (turned?.lastSeq ?? 0) + 1,
-    lastSeq: state.seq,
-    hash: await hashOf(log, state.seq),
+    lastSeq: carry.seq,
+    hash: await hashOf(log, carry.seq),
     sealedAt: new Date(nowMs()).toISOString(),
     closedBy: record.closed?.by ?? null,
     record: digestOf(canonical(record)),
     evidence: digestOf(canonical(evidence)),
     carry: digestOf(canonical(carry)),
   };
-  store.add(sealed(body, last, signer), { record, evidence, carry });
+  return sealed(body, seals.at(-1) ?? null, signer);
 }
-
-const isSame = (seal: Seal, why: Seal['why'], { seq }: DayState) =>
-  seal.lastSeq === seq && seal.why === why;
 
 async function hashOf(log: EventLog, seq: number): Promise<string> {
   for await (const entry of log.read(seq)) if (entry.seq === seq) return entry.hash;

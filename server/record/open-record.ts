@@ -2,10 +2,12 @@ import { join } from 'node:path';
 import type { DayState } from '../../shared/day/index.ts';
 import type { Closing } from '../closing.ts';
 import type { Hub, Kept, Start } from '../hub/index.ts';
+import { lettersAddress } from '../letters.ts';
 import type { Report } from '../report.ts';
 import type { EventLog } from '../store/index.ts';
 import { type ChainCheck, checkChain } from './check-chain.ts';
 import { createKeeper, startFrom } from './keeper.ts';
+import { createRecordDesk, type RecordDesk } from './record-desk.ts';
 import { openRecordStore, type RecordStore } from './record-store.ts';
 import { openSigner, type Signer } from './signing.ts';
 
@@ -17,6 +19,7 @@ export type OpenRecord = {
   readonly witness: (kept: Kept<DayState>) => void;
   /** Looks through what the hub did not read, while it works. */
   check(hub: Hub<DayState>): ChainCheck;
+  desk(hub: Hub<DayState>, chain: ChainCheck): RecordDesk;
   /** Resolves when every day that is over is sealed. */
   rest(): Promise<void>;
 };
@@ -49,6 +52,11 @@ export function openRecord({
       closing.add(chain.stop);
       return chain;
     },
+    desk: (hub, chain) =>
+      createRecordDesk({
+        ...{ log, store, signer, chain, nowMs: Date.now, font: lettersAddress },
+        state: () => hub.state,
+      }),
     rest: keeper.rest,
   };
 }

@@ -3,6 +3,8 @@ export * from './messages.ts';
 export type * from './plan-doors.ts';
 export { planSchemas } from './plan-schema.ts';
 export { readingsOfCsv, readingsSchema, type SentReading } from './readings-schema.ts';
+export type * from './record-doors.ts';
+export { recordSchemas } from './record-schema.ts';
 export { type PlanDeed, type Right, rights, roleOf, whyNotShown } from './rights.ts';
 export { messageSchemas } from './schema.ts';
 export { type AskedWhatIf, whatIfSchema } from './what-if-schema.ts';

@@ -26,8 +26,8 @@ const pass: Right = { roles: ['pass', 'desk'], isOwnWork: false, needsPin: false
 const desk: Right = { roles: ['desk'], isOwnWork: false, needsPin: true };
 const pit: Right = { roles: ['pit', 'desk'], isOwnWork: false, needsPin: false };
 
-/** What is asked of a plan at the doors under /api/plan. */
-export type PlanDeed = 'draftPlan' | 'takePlan' | 'undoPlan';
+/** What is asked at the doors of the desk: under /api/plan, and under /api/record. */
+export type PlanDeed = 'draftPlan' | 'takePlan' | 'undoPlan' | 'readRecord';
 
 /**
  * Who may ask for what, all of it. The hub looks here before it decides anything; docs/who.md shows
@@ -65,6 +65,7 @@ export const rights: Readonly<Record<Command['kind'] | PlanDeed, Right>> = {
   draftPlan: { ...desk, needsPin: false },
   takePlan: desk,
   undoPlan: desk,
+  readRecord: { ...desk, needsPin: false },
 };
 
 /**

@@ -1,5 +1,5 @@
 export { csvOf } from './csv.ts';
-export { type DayEvidence, evidenceOf } from './evidence.ts';
+export { type AmendedRow, type CheckRow, type DayEvidence, evidenceOf } from './evidence.ts';
 export type * from './record.ts';
 export { recordOf } from './record-of.ts';
 export { type DayTold, type TableName, tables, traceTable } from './tables.ts';

@@ -33,6 +33,7 @@ export const happeningEnglish: HappeningPhrases = {
     `Lot ${lot} came at ${time}, after that was begun: name the lot that was there.`,
   'lot-of-another-cut': ({ lot, cut }) => `Lot ${lot} is ${cut}: it cannot be cut into that.`,
   'lot-used-up': ({ lot }) => `Nothing is left of lot ${lot}: name another.`,
+  'not-on-record': () => 'No day knows that: read the label, or the date, again.',
   'nothing-to-undo': () => 'That is undone already, or from an earlier plan.',
   'undone-on-its-line': () => 'That is taken back on its own line: use the box there.',
   'stood-on': ({ time, person }) =>
@@ -56,6 +57,7 @@ export const happeningSpanish: HappeningPhrases = {
     `El lote ${lot} llegó a las ${time}, después de empezar eso: diga el lote que había.`,
   'lot-of-another-cut': ({ lot, cut }) => `El lote ${lot} es ${cut}: de ahí no sale eso.`,
   'lot-used-up': ({ lot }) => `Del lote ${lot} no queda nada: diga otro.`,
+  'not-on-record': () => 'Ningún día conoce eso: lea otra vez la etiqueta o la fecha.',
   'nothing-to-undo': () => 'Eso ya está deshecho, o es de un plan anterior.',
   'undone-on-its-line': () => 'Eso se deshace en su propia línea: use la casilla de allí.',
   'stood-on': ({ time, person }) =>
