@@ -1,7 +1,9 @@
 import { html } from 'lit';
-import type { CommandId } from '../../shared/kernel/index.ts';
-import type { StationPage } from '../../shared/view/index.ts';
+import type { CommandId, PersonId } from '../../shared/kernel/index.ts';
+import type { CheckView, Intent, PendingTap, StationPage, View } from '../../shared/view/index.ts';
+import { layChecked } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
+import '../parts/check-band.ts';
 import '../parts/news-line.ts';
 import '../parts/wall-notice.ts';
 import type { Sync } from '../sync/index.ts';
@@ -10,6 +12,14 @@ import { readAll, saidOf, strayRefusal } from './refusals.ts';
 /** So long news stand on a screen that hears no hub; the hub takes them off by itself. */
 const NEWS_MS = 600_000;
 
+/** What this screen has looked at stands no longer, though the hub has not said so yet. */
+const openOf = ({ checks }: View, pending: readonly PendingTap[]): readonly CheckView[] =>
+  pending.reduce(
+    (open, { command }) =>
+      command.kind === 'check' || command.kind === 'correct' ? layChecked(open, command) : open,
+    checks,
+  );
+
 type Shown = { readonly sync: Sync; readonly say: Say };
 
 /** What a screen has to say of itself, over what it shows. */
@@ -17,6 +27,7 @@ export function notice(page: Pick<StationPage, 'now'>, { sync, say }: Shown) {
   const { aloneSince, pending, isOutboxFailing, readOnly, view } = sync.state;
   const shown = page.now.map(({ task }) => task.id);
   const news = view?.news ?? null;
+  const checks = view && view.face !== 'desk' ? openOf(view, pending) : [];
   const isNew = news !== null && sync.hubNow() < news.at + NEWS_MS;
   return html`<div class="over"><wall-notice
     .say=${say}
@@ -34,5 +45,12 @@ export function notice(page: Pick<StationPage, 'now'>, { sync, say }: Shown) {
       .say=${say}
       .news=${isNew ? news : null}
       @back=${({ detail }: CustomEvent<CommandId>) => sync.tap({ kind: 'undo', command: detail })}
-    ></news-line></div>`;
+    ></news-line>
+    <check-band
+      .say=${say}
+      .checks=${checks}
+      .people=${view?.people ?? []}
+      .now=${sync.hubNow()}
+      .tap=${(intent: Intent, person: PersonId | null) => sync.tap(intent, person)}
+    ></check-band></div>`;
 }

@@ -77,7 +77,7 @@ export function whyBarred(
 }
 
 /** Whether somebody said that a batch was thrown out since a limit was not kept. */
-export const isDiscarded = ({ checks }: DayState, batch: BatchId): boolean =>
+const isDiscarded = ({ checks }: DayState, batch: BatchId): boolean =>
   checks.some(
     (entry) =>
       entry.kind === 'correctionRecorded' &&

@@ -3,8 +3,11 @@ import { must, seconds, unreachable } from '../kernel/index.ts';
 import type { PersonName, SlotName, SmokerName, TaskName } from '../plan/index.ts';
 import { kitchenResource } from '../plan/index.ts';
 import type { Reason } from '../schedule/index.ts';
+import { whyBarred } from './barred.ts';
+import type { CheckKind } from './check-event.ts';
 import { holdsOf } from './held.ts';
 import type { Live } from './live.ts';
+import { passagesOf } from './passage.ts';
 import { personName, slotName, smokerName, taskName } from './plan-index.ts';
 import { undoneBefore } from './ready.ts';
 
@@ -24,11 +27,21 @@ export type Because =
   | { readonly kind: 'now' }
   /** What nobody planned: a smoker is out, or who was to do it. */
   | { readonly kind: 'down'; readonly smoker: SmokerName; readonly backAt: Instant | null }
-  | { readonly kind: 'out'; readonly person: PersonName; readonly backAt: Instant | null };
+  | { readonly kind: 'out'; readonly person: PersonName; readonly backAt: Instant | null }
+  /** A limit was not kept, or nobody looked in time. */
+  | { readonly kind: 'barred'; readonly check: CheckKind };
 
 /** What the start of a task hangs on; null once it has started. */
 export function because(live: Live, task: TaskId): Because | null {
-  return heldBecause(live, task) ?? saidOf(live, task, live.reasonFor(task));
+  return (
+    barredBecause(live, task) ?? heldBecause(live, task) ?? saidOf(live, task, live.reasonFor(task))
+  );
+}
+
+function barredBecause({ state, index, now }: Live, task: TaskId): Because | null {
+  if (passagesOf(state).get(task)?.startedAt != null) return null;
+  const bar = whyBarred(state, index, { task, at: now });
+  return bar?.rule === 'barred' ? { kind: 'barred', check: bar.check } : null;
 }
 
 function heldBecause({ state, index }: Live, task: TaskId): Because | null {

@@ -10,9 +10,11 @@ export {
   modeOf,
   placementOf,
 } from './arrangement.ts';
+export { barsOf, breachOfCheck, whyBarred, whyOpen } from './barred.ts';
 export { type Because, because } from './because.ts';
 export { type Carry, carryOf, dayFrom } from './carry.ts';
 export * from './check-event.ts';
+export { hasReading } from './check-limits.ts';
 export type { CheckRefusal } from './check-refusal.ts';
 export type * from './command.ts';
 export { type CookAsk, cookAskOf, cookAsks } from './cook-ask.ts';

@@ -1,11 +1,16 @@
 import type { Live } from '../day/index.ts';
+import type { StationId } from '../kernel/index.ts';
 import { instant, must } from '../kernel/index.ts';
+import { checksAt } from './check-view.ts';
 import { newsLine } from './news-line.ts';
 import { peopleOf } from './people.ts';
 import type { ClosedDay, ServiceOutlook, ViewHead } from './view.ts';
 
-/** What every face shows: whose kitchen, how it says things, what its services are promised. */
-export function viewHead(live: Live): ViewHead {
+/**
+ * What every face shows: whose kitchen, how it says things, what its services are promised, and
+ * what is to be looked at at its stations; at all where none are named.
+ */
+export function viewHead(live: Live, stations: ReadonlySet<StationId> | null = null): ViewHead {
   const { kitchen, built } = live.index.plan;
   return {
     seq: live.state.seq,
@@ -23,6 +28,7 @@ export function viewHead(live: Live): ViewHead {
     endsAt: instant(Math.max(...built.services.map(({ closesAt }) => closesAt))),
     closed: closedDay(live),
     people: peopleOf(live),
+    checks: checksAt(live, stations),
   };
 }
 

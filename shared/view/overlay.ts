@@ -1,6 +1,7 @@
 import type { Command, CommandHead, TaskIntent } from '../day/index.ts';
 import type { Instant, TaskId } from '../kernel/index.ts';
 import { instant, unreachable } from '../kernel/index.ts';
+import { layChecked } from './check-view.ts';
 import { layCarried } from './day-end.ts';
 import { layPass } from './overlay-pass.ts';
 import { layPeople } from './overlay-people.ts';
@@ -93,6 +94,9 @@ function lay(view: View, command: Command, hub: View): View {
       return view.face === 'desk' ? { ...view, pull: layDelivery(view.pull, command) } : view;
     case 'carryOver':
       return view.face === 'desk' ? { ...view, end: layCarried(view.end, command) } : view;
+    case 'check':
+    case 'correct':
+      return { ...view, checks: layChecked(view.checks, command) };
     case 'handOut':
     case 'handIn':
       return layPeople(view, command);

@@ -27,7 +27,9 @@ export type LeftInPan = { readonly pan: PassPan; readonly left: number };
 export function passLine(dish: PassDish, service: PassService, now: Instant): PassLine {
   const pans = leftInPans(dish);
   const sumOf = (stage: PassPan['stage']) =>
-    pans.filter(({ pan }) => pan.stage === stage).reduce((sum, { left }) => sum + left, 0);
+    pans
+      .filter(({ pan }) => pan.stage === stage && !pan.barred)
+      .reduce((sum, { left }) => sum + left, 0);
   const coming = dish.pans.filter(({ stage, isEmptied }) => stage === 'coming' && !isEmptied);
   return {
     dish,

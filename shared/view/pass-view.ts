@@ -1,6 +1,6 @@
-import type { Live } from '../day/index.ts';
-import { emptiedAt, keptNow, passagesOf, soldAt, soldOutAt } from '../day/index.ts';
-import type { BatchId, DishId, Instant, ServiceId, Text } from '../kernel/index.ts';
+import type { CheckKind, Live } from '../day/index.ts';
+import { barsOf, emptiedAt, keptNow, passagesOf, soldAt, soldOutAt } from '../day/index.ts';
+import type { BatchId, DishId, Instant, ServiceId, StationId, Text } from '../kernel/index.ts';
 import { after, must } from '../kernel/index.ts';
 import type { Batch, PlannedService, Task } from '../plan/index.ts';
 import { viewHead } from './head.ts';
@@ -49,6 +49,8 @@ export type PassPan = {
   readonly heldUntil: Instant | null;
   /** A hand has said that nothing is left of it. */
   readonly isEmptied: boolean;
+  /** What keeps it from being sold: a limit that was not kept, or that nobody looked at. */
+  readonly barred: { readonly why: 'failed' | 'missed'; readonly check: CheckKind } | null;
 };
 
 /** The pass at the live day's now. */
@@ -68,7 +70,19 @@ export function passView(live: Live): PassView {
         .sort((a, b) => a.readyAt - b.readyAt),
     };
   });
-  return { face: 'pass', ...viewHead(live), service: service && onlyTimes(service), dishes };
+  return {
+    face: 'pass',
+    ...viewHead(live, passStations(live)),
+    service: service && onlyTimes(service),
+    dishes,
+  };
+}
+
+/** Where what is sold is cut and set out. */
+function passStations({ index }: Live): Set<StationId> {
+  const { tasks, problem } = index.plan.built;
+  const serving = new Set(problem.goals.map(({ activity }) => activity));
+  return new Set(tasks.filter(({ id }) => serving.has(id)).map(({ station }) => station));
 }
 
 /** What was counted of a dish at this service, and at those before it. */
@@ -105,6 +119,7 @@ export function passPan(live: Live, batch: Batch): PassPan {
   const { startedAt } = must(passagesOf(live.state).get(goal.activity), goal.activity);
   const { state, index, now } = live;
   const hold = keptNow(state, index, { tasks, serve: goal.activity, now });
+  const bar = barsOf(state, now).get(batch.id);
   const range = readyRange(live, goal.activity);
   return {
     batch: batch.id,
@@ -118,6 +133,7 @@ export function passPan(live: Live, batch: Batch): PassPan {
     readyLowAt: startedAt ?? live.instantOf(range.lowS),
     readyHighAt: startedAt ?? live.instantOf(range.highS),
     heldUntil: hold && after(hold.since, hold.mostS),
+    barred: bar ? { why: bar.why, check: bar.check.on.kind } : null,
     isEmptied:
       emptiedAt(live.state, batch.id) !== null || live.state.happened.carried.has(batch.id),
   };

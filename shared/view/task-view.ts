@@ -8,6 +8,7 @@ import {
   mayStart,
   passagesOf,
   placementOf,
+  whyBarred,
 } from '../day/index.ts';
 import type { TaskId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
@@ -61,6 +62,7 @@ function stateOf(live: Live, id: TaskId): TaskState {
   if (passage.finishedAt !== null) return 'done';
   if (passage.startedAt !== null) return 'running';
   const { closed } = live.state.happened;
-  const isFree = !closed && !holdsOf(live.state).has(id);
+  const isBarred = whyBarred(live.state, live.index, { task: id, at: live.now }) !== null;
+  const isFree = !closed && !isBarred && !holdsOf(live.state).has(id);
   return isFree && mayStart(live, id) ? 'ready' : 'waiting';
 }

@@ -44,7 +44,7 @@ function stationView(live: Live, ids: readonly StationId[]): StationView {
     return { id, name: must(station, id).name };
   });
   const page = tasksShown(live, (task) => task.station !== null && ids.includes(task.station));
-  return { face: 'station', ...viewHead(live), stations, ...page };
+  return { face: 'station', ...viewHead(live, new Set(ids)), stations, ...page };
 }
 
 function smokerView(live: Live): SmokerView {
@@ -54,7 +54,7 @@ function smokerView(live: Live): SmokerView {
   const page = tasksShown(live, (task) => pits.has(task.station));
   return {
     face: 'smoker',
-    ...viewHead(live),
+    ...viewHead(live, pits),
     smokers: live.index.plan.kitchen.smokers.map((smoker) => smokerDrawing(live, smoker)),
     ...page,
   };

@@ -16,6 +16,7 @@ import type {
   Text,
 } from '../kernel/index.ts';
 import type { Check, SlotName, Work } from '../plan/index.ts';
+import type { CheckView } from './check-view.ts';
 import type { CookDrawing } from './cook-drawing.ts';
 import type { NewsLine } from './news-line.ts';
 
@@ -37,6 +38,8 @@ export type ViewHead = {
   /** That somebody has closed the day, and by which command. */
   readonly closed: ClosedDay | null;
   readonly people: readonly Person[];
+  /** What has to be looked at, or put right, where this face belongs: what is wrong first. */
+  readonly checks: readonly CheckView[];
 };
 
 export type ClosedDay = {

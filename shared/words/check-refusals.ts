@@ -95,7 +95,7 @@ function sayBarred(refusal: Extract<CheckRefusal, { rule: 'barred' }>, say: Say)
 }
 
 /** A row with what it asks and what was found. */
-function sayBreach({ row, asked, found }: Breach, say: Say): string {
+export function sayBreach({ row, asked, found }: Breach, say: Say): string {
   const source = [row.section, row.source].filter((word) => word !== 'none').join(', ');
   return words[say.language].row(textIn(row.what, say), found, asked, source);
 }

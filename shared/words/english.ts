@@ -20,6 +20,7 @@ export const english: Phrases = {
     plan: (at) => `planned for ${at}`,
     now: 'can start',
     down: (smoker, back) => `${smoker} is down${back ? ` till about ${back}` : ''}`,
+    barred: (check) => `barred: ${check}`,
     out: (person, back) => `needs a hand: ${person} is out${back ? ` till about ${back}` : ''}`,
   },
   offer: {

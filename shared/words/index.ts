@@ -7,6 +7,14 @@ export {
   temperature,
   weight,
 } from './amounts.ts';
+export {
+  type CheckWords,
+  checkWords,
+  sayAction,
+  sayCheck,
+  sayCheckRow,
+  sayCheckTime,
+} from './check-band-words.ts';
 export { clockRange } from './clock-range.ts';
 export { closingWords, sayClosed, sayPanEnd, sayStillOpen } from './closing-words.ts';
 export { sayCookOffer } from './cook-offers.ts';

@@ -22,6 +22,7 @@ export type Phrases = {
     readonly now: string;
     down(smoker: string, back: string | null): string;
     out(person: string, back: string | null): string;
+    barred(check: string): string;
   };
   readonly offer: {
     moves(pieces: string, from: string, to: string): string;

@@ -1,6 +1,7 @@
 import { unreachable } from '../kernel/index.ts';
 import type { Because, ServiceOutlook, SlotName, TaskName } from '../view/index.ts';
 import { clockTime, durationWords } from './amounts.ts';
+import { checkPhrasesOf } from './check-words.ts';
 import { phrasesOf } from './language.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
@@ -53,6 +54,8 @@ export function sayBecause(because: Because, say: Say): string {
         textIn(because.smoker.name, say),
         because.backAt && clockTime(because.backAt, say),
       );
+    case 'barred':
+      return words.barred(checkPhrasesOf(say).kind[because.check]);
     case 'out':
       return words.out(because.person.name, because.backAt && clockTime(because.backAt, say));
     default:

@@ -20,6 +20,7 @@ export const spanish: Phrases = {
     plan: (at) => `previsto a las ${at}`,
     now: 'puede empezar',
     down: (smoker, back) => `${smoker} está apagado${back ? ` hasta cerca de las ${back}` : ''}`,
+    barred: (check) => `no puede salir: ${check}`,
     out: (person, back) =>
       `falta alguien: ${person} no está${back ? ` hasta cerca de las ${back}` : ''}`,
   },

@@ -30,6 +30,7 @@ const head = {
   temperature: '°F',
   weight: 'lb',
   news: null,
+  checks: [],
   endsAt: at(600),
   closed: null,
   services: [

@@ -68,6 +68,7 @@ const viewMessage = (seq: number): ViewMessage => ({
     weight: 'kg',
     services: [],
     news: null,
+    checks: [],
     endsAt: 1_795_640_000_000 as Instant,
     closed: null,
     people: [],

@@ -22,6 +22,7 @@ const pan = (dish: string, more: Partial<PassPan>): PassPan => ({
   readyHighAt: at(-30),
   heldUntil: at(90),
   isEmptied: false,
+  barred: null,
   ...more,
 });
 

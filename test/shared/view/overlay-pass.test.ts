@@ -41,6 +41,7 @@ const view: PassView = {
           readyHighAt: at(-90),
           heldUntil: at(120),
           isEmptied: false,
+          barred: null,
         },
       ],
     },

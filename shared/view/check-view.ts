@@ -1,0 +1,93 @@
+import type { CheckOn, Command, CorrectiveAction, Live } from '../day/index.ts';
+import { breachOfCheck, hasReading, type OpenCheck, openChecks, whyOpen } from '../day/index.ts';
+import type { Celsius, Instant, StationId, Text, ThermometerId } from '../kernel/index.ts';
+import { minutes } from '../kernel/index.ts';
+import type { Breach } from '../plan/index.ts';
+import { checkedThing } from './check-on.ts';
+import { nameOf } from './logged.ts';
+
+/** Something that has to be looked at, or put right, as a screen shows it. */
+export type CheckView = {
+  readonly on: CheckOn;
+  readonly key: string;
+  readonly thing: Text;
+  readonly station: Text;
+  /** What its limit asks, in the digits of the row. */
+  readonly asked: string | null;
+  readonly atLeastC: Celsius | null;
+  readonly atMostC: Celsius | null;
+  readonly hasReading: boolean;
+  readonly fromAt: Instant;
+  readonly dueAt: Instant;
+  readonly lateAt: Instant;
+  /** The row that asks for it, with what was found; null where the route sets the limit. */
+  readonly breach: Breach | null;
+  /** Found wrong, when and by whom, and nobody has said what was done about it. */
+  readonly failed: { readonly at: Instant; readonly by: string | null } | null;
+  /** Something was done about it: a reading has to show that it helped. */
+  readonly isMending: boolean;
+  readonly allowed: readonly CorrectiveAction[];
+  /** Those of the kitchen, the one of its station first. */
+  readonly thermometers: readonly { readonly id: ThermometerId; readonly name: Text }[];
+};
+
+/** So far ahead a screen is told, so that it can go on alone. */
+const AHEAD_S = minutes(120);
+
+/** What is open at these stations, or at all where none are named: what is wrong comes first. */
+export function checksAt(live: Live, stations: ReadonlySet<StationId> | null): CheckView[] {
+  const until = live.now + AHEAD_S * 1000;
+  const open = openChecks(live.state).filter(
+    (check) => check.dueAt <= until && (stations === null || stations.has(check.station)),
+  );
+  const rank = (check: OpenCheck) => RANKS[whyOpen(check, live.now) ?? 'open'];
+  return open.sort((a, b) => rank(a) - rank(b)).map((check) => checkView(live, check));
+}
+
+const RANKS = { failed: 0, missed: 1, open: 2 } as const;
+
+function checkView(live: Live, check: OpenCheck): CheckView {
+  const { kitchen } = live.index.plan;
+  const { on, key, station, failed, row: _row, ...rest } = check;
+  const own = (kitchen.thermometers ?? []).toSorted(
+    (a, b) => Number(b.station === station) - Number(a.station === station),
+  );
+  return {
+    ...rest,
+    on,
+    key,
+    thing: checkedThing(live, on),
+    station: kitchen.stations.find(({ id }) => id === station)?.name ?? { en: station },
+    hasReading: hasReading(on.kind),
+    breach: breachOfCheck(check),
+    failed: failed && { at: failed.at, by: failed.by && nameOf(live, failed.by) },
+    thermometers: on.kind === 'thermometer' ? [] : own.map(({ id, name }) => ({ id, name })),
+  };
+}
+
+/** Of these, what is to be looked at now; soon counts, for hands are washed first. */
+export function checksDue(checks: readonly CheckView[], now: Instant): CheckView[] {
+  return checks.filter((check) => howOpen(check, now) !== 'later');
+}
+
+const SOON_MS = 600_000;
+
+/** Whether it is wrong, was not looked at in time, is due, or comes later. */
+export function howOpen(
+  { failed, isMending, dueAt, lateAt }: CheckView,
+  now: Instant,
+): 'failed' | 'missed' | 'due' | 'later' {
+  if (failed) return 'failed';
+  if (isMending) return now >= lateAt ? 'missed' : 'due';
+  if (now >= lateAt) return 'missed';
+  return now >= dueAt - SOON_MS ? 'due' : 'later';
+}
+
+/** What this screen has looked at stands no longer; what the hub makes of it follows. */
+export function layChecked(
+  checks: readonly CheckView[],
+  { on }: Extract<Command, { kind: 'check' | 'correct' }>,
+): readonly CheckView[] {
+  const key = JSON.stringify(on);
+  return checks.filter((check) => JSON.stringify(check.on) !== key);
+}

@@ -1,0 +1,101 @@
+import type { Instant } from '../kernel/index.ts';
+import { type CheckView, howOpen } from '../view/index.ts';
+import { clockTime } from './amounts.ts';
+import { sayBreach } from './check-refusals.ts';
+import { checkPhrasesOf } from './check-words.ts';
+import type { Language, Say } from './say.ts';
+import { textIn } from './say.ts';
+
+/** The fixed words where something is looked at, on a wall and at the desk. */
+export type CheckWords = {
+  readonly look: string;
+  more(count: number): string;
+  by(time: string): string;
+  since(time: string): string;
+  asks(asked: string): string;
+  again(time: string): string;
+  foundBy(time: string, person: string | null): string;
+  readonly whatWasDone: string;
+  readonly whoLooked: string;
+  withProbe(name: string): string;
+  /** Beside a number that was likely read in the other unit. */
+  inOther(typed: string, other: string): string;
+  itIs(temp: string): string;
+  readonly typeIt: string;
+  readonly safety: string;
+  readonly nothingOpen: string;
+  readonly stands: { failed: string; missed: string; due: string; later: string };
+};
+
+export const checkWords: Readonly<Record<Language, CheckWords>> = {
+  en: {
+    look: 'Look at',
+    more: (count) => `${count} more`,
+    by: (time) => `by ${time}`,
+    since: (time) => `not looked at by ${time}`,
+    asks: (asked) => `asks ${asked}`,
+    again: (time) => `again by ${time}`,
+    foundBy: (time, person) => `found ${time}${person ? ` by ${person}` : ''}`,
+    whatWasDone: 'What was done?',
+    whoLooked: 'Who?',
+    withProbe: (name) => `with ${name}`,
+    inOther: (typed, other) => `${typed}? Read in the other unit it is ${other}.`,
+    itIs: (temp) => `It is ${temp}`,
+    typeIt: 'Type what it showed first.',
+    safety: 'What is to be looked at',
+    nothingOpen: 'Nothing is to be looked at in the next two hours.',
+    stands: {
+      failed: 'Broken, and nobody has said what was done',
+      missed: 'Not looked at in time',
+      due: 'To be looked at now',
+      later: 'Later',
+    },
+  },
+  es: {
+    look: 'Revise',
+    more: (count) => `${count} más`,
+    by: (time) => `antes de ${time}`,
+    since: (time) => `sin mirar desde ${time}`,
+    asks: (asked) => `se pide ${asked}`,
+    again: (time) => `otra vez antes de ${time}`,
+    foundBy: (time, person) => `visto ${time}${person ? ` por ${person}` : ''}`,
+    whatWasDone: '¿Qué se hizo?',
+    whoLooked: '¿Quién?',
+    withProbe: (name) => `con ${name}`,
+    inOther: (typed, other) => `¿${typed}? Leído en la otra unidad es ${other}.`,
+    itIs: (temp) => `Es ${temp}`,
+    typeIt: 'Escriba antes lo que marcó.',
+    safety: 'Lo que hay que revisar',
+    nothingOpen: 'No hay nada que revisar en las próximas dos horas.',
+    stands: {
+      failed: 'Incumplido, y nadie ha dicho qué se hizo',
+      missed: 'Sin mirar a tiempo',
+      due: 'Para revisar ahora',
+      later: 'Después',
+    },
+  },
+};
+
+/** What is looked at and on what. @example sayCheck(check, say) //=> 'held hot · Ribs' */
+export const sayCheck = ({ on, thing }: Pick<CheckView, 'on' | 'thing'>, say: Say): string =>
+  `${checkPhrasesOf(say).kind[on.kind]} · ${textIn(thing, say)}`;
+
+/** Till when, or what was found: the second line of a check. */
+export function sayCheckTime(check: CheckView, now: Instant, say: Say): string {
+  const words = checkWords[say.language];
+  const { failed, breach, lateAt, asked, isMending } = check;
+  if (failed) return breach?.found ?? words.foundBy(clockTime(failed.at, say), failed.by);
+  const time = clockTime(lateAt, say);
+  const when = isMending
+    ? words.again(time)
+    : (howOpen(check, now) === 'missed' ? words.since : words.by)(time);
+  return [when, asked && words.asks(asked)].filter(Boolean).join(', ');
+}
+
+/** The row that asks for it, with its source. */
+export const sayCheckRow = ({ breach }: CheckView, say: Say): string =>
+  breach ? sayBreach(breach, say) : '';
+
+/** What may be done about it, as the words on its box. */
+export const sayAction = (action: CheckView['allowed'][number], say: Say): string =>
+  checkPhrasesOf(say).action[action];
