@@ -47,7 +47,7 @@ export function archiveOf(store: RecordStore, running: () => DayState): Archive 
     const found = record(day);
     const evidence = isRunning ? evidenceOf(running()) : store.evidence(day);
     if (!found || !evidence) return null;
-    const seal = store.seals().findLast((each) => each.day === day) ?? null;
+    const seal = store.sealOf(day);
     const isSealed = seal !== null && (!isRunning || seal.lastSeq === running().seq);
     return { record: found, evidence, seal: isSealed ? seal : null };
   }
@@ -61,8 +61,11 @@ export function archiveOf(store: RecordStore, running: () => DayState): Archive 
       const known = days();
       const its = new Set([...store.daysOfLot(lot), ...(runs() === null ? [] : [runs()])]);
       // What it fed may have been kept, and served on the days after.
+      const spans = [...its].flatMap((day) =>
+        day === null ? [] : [[day, addDays(day, KEPT_DAYS)]],
+      );
       const near = known.filter((day) =>
-        [...its].some((each) => each !== null && each <= day && day <= addDays(each, KEPT_DAYS)),
+        spans.some(([from = '', to = '']) => from <= day && day <= to),
       );
       const records = near.flatMap((day) => record(day) ?? []);
       return traceOf(records, lot as Parameters<typeof traceOf>[1]);

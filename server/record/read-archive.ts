@@ -66,7 +66,8 @@ async function fromFirst(
   if (fault) throw fault;
   if (seals.length === 0) return opened({ log, store, signer, broken }, state);
   // What was signed once is not signed anew, whatever the log says now.
-  const parts = { log, signer, store: { ...store, seals: () => seals } };
+  const sealOf = (day: string) => seals.findLast((seal) => seal.day === day) ?? null;
+  const parts = { log, signer, store: { ...store, seals: () => seals, sealOf } };
   return opened({ ...parts, broken: broken ?? (await otherThanSigned(log, seals)) }, state);
 }
 

@@ -13,7 +13,8 @@ import { digestOf } from './signing.ts';
 export type RecordStore = {
   /** All seals, in their order; those that cannot be read end the list. */
   seals(): readonly Seal[];
-  last(): Seal | null;
+  /** The last of a day; null where it has none. */
+  sealOf(day: string): Seal | null;
   add(seal: Seal, drawn: Drawn): void;
   /** What the last day that is over left to the next; null where none is. */
   start(): { readonly seal: Seal; readonly carry: Carry } | null;
@@ -75,7 +76,9 @@ export function sealsIn(file: string): readonly Seal[] {
 function storeIn(db: Database.Database): RecordStore {
   const statement = <Row>(sql: string) => db.prepare<(string | number)[], Row>(sql);
   const selectSeal = statement<{ seal: string }>('select seal from seal order by n');
-  const selectLast = statement<{ seal: string }>('select seal from seal order by n desc limit 1');
+  const selectLast = statement<{ seal: string }>(
+    'select seal from seal where day = ? order by n desc limit 1',
+  );
   const selectNth = statement<{ seal: string }>('select seal from seal where n = ?');
   const selectCarry = statement<{ n: number; carry: string }>('select n, carry from carry');
   const selectDrawn = statement<{ n: number; record: string; evidence: string }>(
@@ -112,7 +115,7 @@ function storeIn(db: Database.Database): RecordStore {
       const end = seals.indexOf(null);
       return (end < 0 ? seals : seals.slice(0, end)).flatMap((seal) => seal ?? []);
     },
-    last: () => sealIn(selectLast.get()?.seal),
+    sealOf: (day) => sealIn(selectLast.get(day)?.seal),
     add: (seal, drawn) => addTo(db, seal, drawn),
     start() {
       const row = selectCarry.get();
