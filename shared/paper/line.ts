@@ -33,6 +33,7 @@ export function paperLine(press: Press, task: Task): PaperLine {
   return {
     task: task.id,
     byHand,
+    again: false,
     running: view.state === 'running',
     startAt: view.startAt,
     from: time(view.startAt),

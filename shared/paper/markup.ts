@@ -5,9 +5,15 @@ const entities: Readonly<Record<string, string>> = {
   '"': '&quot;',
 };
 
-/** A text as it may stand in a page. @example escaped('salt & pepper') //=> 'salt &amp; pepper' */
+/** A figure before its unit, or before the half of the day. */
+const MEASURED = /(?<=\d) (?=(?:°[CF]|lb|oz|kg|g|ml|min|h|am|pm)(?!\p{L}))/gu;
+
+/**
+ * A text as it may stand in a page; no line ends between a figure and its unit.
+ * @example escaped('salt & pepper') //=> 'salt &amp; pepper'
+ */
 export function escaped(text: string): string {
-  return text.replace(/[&<>"]/g, (sign) => entities[sign] ?? sign);
+  return text.replace(MEASURED, '\u00a0').replace(/[&<>"]/g, (sign) => entities[sign] ?? sign);
 }
 
 /**

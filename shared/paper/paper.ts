@@ -36,6 +36,8 @@ export type PaperLine = {
   readonly task: TaskId;
   /** What nobody does, a smoke or a set, is on paper so that its time is known. */
   readonly byHand: boolean;
+  /** A round that the sheet has told in full before: a thin line is enough. */
+  readonly again: boolean;
   readonly running: boolean;
   readonly startAt: Instant;
   readonly from: string;

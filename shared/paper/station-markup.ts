@@ -30,8 +30,27 @@ function tasksTable({ name, days }: StationSheet, words: PaperWords): string {
 
 function dayMarkup({ day, lines }: DayStretch, words: PaperWords): string {
   const heading = `<tr class="day"><th scope="rowgroup">${escaped(day)}</th></tr>`;
-  const rows = lines.map((line) => (line.byHand ? handRow(line, words) : quietRow(line, words)));
+  const rows = lines.map((line) => rowOf(line, words));
   return `<tbody>\n${[heading, ...rows].join('\n')}\n</tbody>`;
+}
+
+function rowOf(line: PaperLine, words: PaperWords): string {
+  if (!line.byHand) return quietRow(line, words);
+  return line.again ? againRow(line, words) : handRow(line, words);
+}
+
+/** A round once more: who, when, and room for when it was done. */
+function againRow(line: PaperLine, words: PaperWords): string {
+  const { title, batch, amount, who } = line;
+  const what = [
+    element('p', 'amount', `<b>${escaped(title)}</b> · ${escaped(`${batch} · ${amount}`)}`),
+    element('p', 'passage', `<b>${escaped(who)}</b>${blank(words.blanks.done)}`),
+  ];
+  return lineRow('again', [
+    tickStroke(line.running),
+    element('div', 'time', startMarkup(line)),
+    element('div', 'what', what.join('')),
+  ]);
 }
 
 /** Who and the blanks stand beside title and amount; all else has the width below. */
@@ -78,14 +97,14 @@ function quietRow(line: PaperLine, words: PaperWords): string {
 const lineRow = (kind: string, cells: readonly string[]) =>
   `<tr class="${kind}"><td>${element('div', 'line', cells.join(''))}</td></tr>`;
 
-function timeMarkup({ from, to }: PaperLine, words: PaperWords, below = ''): string {
+function timeMarkup(line: PaperLine, words: PaperWords, below = ''): string {
+  return element('div', 'time', startMarkup(line) + paragraphs('to', words.to(line.to)) + below);
+}
+
+function startMarkup({ from }: PaperLine): string {
   const [clock = '', half] = from.split(' ');
   const start = escaped(clock) + (half ? ` <small>${escaped(half)}</small>` : '');
-  return element(
-    'div',
-    'time',
-    element('p', 'from', start) + paragraphs('to', words.to(to)) + below,
-  );
+  return element('p', 'from', start);
 }
 
 function smokerMarkup({ name, fire, racks, air }: SmokerBlock, words: PaperWords): string {

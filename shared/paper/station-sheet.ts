@@ -1,5 +1,6 @@
 import { passagesOf } from '../day/index.ts';
 import type { Instant } from '../kernel/index.ts';
+import { must } from '../kernel/index.ts';
 import type { Station } from '../kitchen/index.ts';
 import type { Task } from '../plan/index.ts';
 import { textIn } from '../words/index.ts';
@@ -25,7 +26,7 @@ export function stationSheet(press: Press, station: Station): StationSheet {
     id: station.id,
     name: textIn(station.name, say),
     smokers: station.pit ? smokerBlocks(press) : [],
-    days: byDay(press, lines.map(withoutEcho)),
+    days: byDay(press, toldOnce(press, lines).map(withoutEcho)),
     doneCount: here.filter((task) => task.work === 'hands' && isDone(task)).length,
   };
 }
@@ -37,6 +38,17 @@ function byDay({ say }: Press, lines: readonly PaperLine[]): DayStretch[] {
     days.set(day, [...(days.get(day) ?? []), line]);
   }
   return [...days].map(([day, listed]) => ({ day, lines: listed }));
+}
+
+/** Rounds come back all day: only the first of its name says what to mind. */
+function toldOnce({ live }: Press, lines: readonly PaperLine[]): PaperLine[] {
+  const told = new Set<string>();
+  return lines.map((line) => {
+    const isRound = !live.index.batches.has(must(live.index.tasks.get(line.task), line.task).batch);
+    const again = isRound && line.doneWhen === null && told.has(line.title);
+    if (isRound) told.add(line.title);
+    return again ? { ...line, again, mind: null, caution: null } : line;
+  });
 }
 
 /** A caution that the same hand was just given for the same batch is not printed again. */

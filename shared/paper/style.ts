@@ -99,7 +99,7 @@ tr.day th {
 }
 .from small { font-size: 0.62em; font-weight: 700; }
 .to { font-weight: 600; white-space: nowrap; }
-.hand .what {
+.hand .what, .again .what {
   display: grid;
   grid-template-columns: 1fr 50mm;
   column-gap: 3mm;
@@ -121,8 +121,10 @@ tr.day th {
   font-size: 1.25em;
   line-height: 1;
 }
-.quiet .line { padding: 0.9mm 0 1mm; }
-.quiet .from { font-size: ${points(16)}; line-height: 1.22; font-weight: 700; }`;
+.quiet .line, .again .line { padding: 0.9mm 0 1mm; }
+.again svg.tick { height: 4.6mm; }
+.again .passage { padding-top: 0.6mm; }
+.quiet .from, .again .from { font-size: ${points(16)}; line-height: 1.22; font-weight: 700; }`;
 
 const writing = `
 svg.tick { width: 5.4mm; height: 9mm; display: block; }
@@ -155,7 +157,7 @@ const lists = `
 .smoker { break-inside: avoid; padding-bottom: 1.5mm; border-bottom: 0.8mm solid #000; }
 .racks { margin-top: 0.8mm; }
 .racks th {
-  width: 56mm;
+  width: 45mm;
   font-weight: 700;
   padding: 0.7mm 3mm 0.7mm 0;
   border-top: 0.25mm solid #000;

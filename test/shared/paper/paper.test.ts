@@ -56,6 +56,18 @@ describe('a day on paper', () => {
     expect(lineOf(paper, task('dinner-ribs-1', 'sort')).tally).toBeNull();
   });
 
+  it('tells a round in full once on a sheet, and after that in a thin line', () => {
+    const wood = linesOf(paper, 'pit').filter(({ title }) => title === 'Feed wood');
+    expect(wood.length).toBeGreaterThan(3);
+    expect(wood.map(({ again }) => again)).toEqual(wood.map((_, i) => i > 0));
+    expect(wood.map(({ mind }) => mind !== null)).toEqual(wood.map((_, i) => i === 0));
+    const probes = linesOf(paper, 'pass').filter(
+      ({ title }) => title === 'Probe what is held warm',
+    );
+    expect(probes.some(({ again }) => again)).toBe(false);
+    expect(linesOf(paper, 'trim').some(({ again, tally }) => again && tally !== null)).toBe(false);
+  });
+
   it('says what a task waits for at another table, with the set in between', () => {
     const { details } = lineOf(paper, task('dinner-ribs-1', 'load'));
     expect(details[0]).toBe('10 min after “Rub spare ribs”');
@@ -175,7 +187,22 @@ describe('a day that runs, on paper', () => {
 describe('the page', () => {
   const page = new DOMParser().parseFromString(paperPage(paper), 'text/html');
   const sheets = [...page.querySelectorAll('section.sheet')];
-  const textOf = (element: Element | null | undefined) => element?.textContent ?? '';
+  /** As it is read: a space at which no line ends is a space. */
+  const textOf = (element: Element | null | undefined) =>
+    (element?.textContent ?? '').replaceAll('\u00a0', ' ');
+
+  it('has room on each thin line for when it was done, and by whom', () => {
+    const again = sheets.flatMap((sheet) => [...sheet.querySelectorAll('.again')]);
+    expect(again.length).toBeGreaterThan(10);
+    for (const line of again)
+      expect(textOf(line.querySelector('.passage'))).toMatch(/^\p{L}+.*done/u);
+  });
+
+  it('ends no line between a figure and its unit', () => {
+    const racks = [...sheets.flatMap((sheet) => [...sheet.querySelectorAll('.load')])];
+    expect(racks.some((load) => /set \d+\u00a0°F/.test(load.textContent ?? ''))).toBe(true);
+    expect(racks.some((load) => /\d °F/.test(load.textContent ?? ''))).toBe(false);
+  });
 
   it('is a sheet for each station and one for the day, each with the services', () => {
     const headings = sheets.map((sheet) => textOf(sheet.querySelector('h1')));
