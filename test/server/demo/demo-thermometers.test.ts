@@ -34,7 +34,7 @@ describe('the thermometers of the demo', () => {
     for (const { at, intent, personId } of demoLog(plan, { now: noon, seed: 1 })) {
       told.ask(intent, at, personId);
     }
-    for (const at of moments) {
+    for (const at of moments.filter((_, i) => i % 4 === 0)) {
       for (const { where, tempC, at: said } of demoReadings(state, at)) {
         expect(instant(Date.parse(must(said, 'a time')))).toBe(at);
         if (where.kind === 'core') {
@@ -43,7 +43,7 @@ describe('the thermometers of the demo', () => {
         told.keep({ kind: 'temperatureRead', where, tempC }, at, null);
       }
     }
-    expect(told.state.readings.length).toBeGreaterThan(100);
+    expect(told.state.readings.length).toBeGreaterThan(40);
   });
 
   it('show the same whenever they are asked, and nothing of what is off', () => {
