@@ -12,7 +12,6 @@ class LongestFirst extends BaseSequencer {
 
 export default defineConfig({
   test: {
-    include: ['test/**/*.test.ts'],
     setupFiles: ['test/fixed-seed.ts'],
     // A test that needs a document says so at its top: `// @vitest-environment happy-dom`.
     environment: 'node',
@@ -21,5 +20,19 @@ export default defineConfig({
     // Vitest leaves a core to whoever watches; here nobody does.
     maxWorkers: '100%',
     sequence: { sequencer: LongestFirst },
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'hub',
+          include: ['test/**/*.test.ts'],
+          exclude: ['test/client/**'],
+          // What these read is read once a worker, not once a file: half of a run was reading.
+          isolate: false,
+        },
+      },
+      // A document is one to a file: parts are defined in it once.
+      { extends: true, test: { name: 'screens', include: ['test/client/**/*.test.ts'] } },
+    ],
   },
 });
