@@ -8,6 +8,7 @@ import './desk-smokers.ts';
 import './mend-day.ts';
 import './plan-editor.ts';
 import './pull-list.ts';
+import './record-desk.ts';
 import './time-chart.ts';
 import './who.ts';
 
@@ -53,6 +54,11 @@ export const sections: readonly Section[] = [
     name: 'pull',
     draw: ({ sync, view, say, marks }) =>
       html`<pull-list .sync=${sync} .view=${view} .marks=${marks} .say=${say}></pull-list>`,
+  },
+  {
+    name: 'record',
+    draw: ({ sync, view, say }) =>
+      html`<desk-record .sync=${sync} .view=${view} .say=${say}></desk-record>`,
   },
   {
     name: 'close',

@@ -37,6 +37,7 @@ export type DeskSectionName =
   | 'plan'
   | 'mend'
   | 'pull'
+  | 'record'
   | 'close'
   | 'log'
   | 'who';
@@ -49,6 +50,7 @@ const english: DeskWords = {
     plan: 'Plan',
     mend: 'Mend',
     pull: 'Pull list',
+    record: 'Record',
     close: 'Close',
     log: 'Log',
     who: 'Who',
@@ -84,6 +86,7 @@ const spanish: DeskWords = {
     plan: 'Plan',
     mend: 'Arreglo',
     pull: 'Lista de saque',
+    record: 'Lotes',
     close: 'Cierre',
     log: 'Registro',
     who: 'Quién',

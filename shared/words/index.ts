@@ -34,6 +34,7 @@ export {
 } from './plan-desk.ts';
 export { type PlanEditorWords, planEditorWords } from './plan-editor-words.ts';
 export { sayBecause, sayInHand, saySlot } from './reasons.ts';
+export { recordDeskWords } from './record-desk-words.ts';
 export { sayRefusal } from './refusals.ts';
 export { saySafety } from './safety-words.ts';
 export { type Language, type Say, textIn } from './say.ts';

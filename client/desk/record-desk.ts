@@ -1,0 +1,103 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { RecordShown } from '../../shared/protocol/index.ts';
+import type { DeskView, Refusal } from '../../shared/view/index.ts';
+import { recordDeskWords, sayRefusal } from '../../shared/words/index.ts';
+import { Part } from '../parts/part.ts';
+import type { Sync } from '../sync/index.ts';
+import { base } from '../theme/index.ts';
+import './record-days.ts';
+import { type RecordDoors, recordDoors } from './record-doors.ts';
+import './record-lots.ts';
+import './record-receive.ts';
+import './record-trace.ts';
+
+/** Lots as they come and go, where one went, and the days as they are on record. */
+@customElement('desk-record')
+export class DeskRecord extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: grid;
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 27em), 1fr));
+        gap: 0 calc(2 * var(--edge));
+        padding: 0 var(--edge) var(--edge);
+        align-items: start;
+      }
+      .wrong {
+        grid-column: 1 / -1;
+        padding: var(--gap) 0;
+        font-weight: 800;
+        border-bottom: var(--heavy) solid var(--ink);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) sync!: Sync;
+  @property({ attribute: false }) view!: DeskView;
+  @property({ attribute: false }) doors: RecordDoors = recordDoors();
+  @state() private shown: RecordShown | null = null;
+  @state() private wrong: Refusal | 'away' | null = null;
+
+  /** The last thing that happened when it was last asked for. */
+  #seenSeq = -1;
+
+  protected override willUpdate(): void {
+    const seq = this.view.log[0]?.seq ?? 0;
+    if (seq === this.#seenSeq) return;
+    this.#seenSeq = seq;
+    void this.#look();
+  }
+
+  protected override draw() {
+    const { say, shown, sync, doors, view } = this;
+    return html`${this.#fault()}
+      ${
+        shown
+          ? html`<div>
+              <record-receive
+                .say=${say}
+                .cuts=${view.pull}
+                ?closed=${view.closed !== null}
+                @came=${({ detail }: CustomEvent) => void sync.tap({ kind: 'receive', ...detail })}
+              ></record-receive>
+              <record-lots
+                .say=${say}
+                .shown=${shown}
+                ?closed=${view.closed !== null}
+                @cut-from=${({ detail }: CustomEvent) => void sync.tap({ kind: 'cutFrom', ...detail })}
+              ></record-lots>
+            </div>
+            <div>
+              <record-trace
+                .say=${say}
+                .doors=${doors}
+                .lots=${shown.lots}
+                .now=${() => sync.hubNow()}
+                @found=${({ detail }: CustomEvent<string>) =>
+                  void sync.tap({ kind: 'note', text: detail, task: null })}
+              ></record-trace>
+              <record-days .say=${say} .doors=${doors} .shown=${shown}></record-days>
+            </div>`
+          : nothing
+      }`;
+  }
+
+  #fault() {
+    const { say, wrong } = this;
+    if (wrong === null) return nothing;
+    const said = wrong === 'away' ? recordDeskWords[say.language].hubAway : sayRefusal(wrong, say);
+    return html`<p class="wrong" role="alert">${said}</p>`;
+  }
+
+  async #look(): Promise<void> {
+    try {
+      const answer = await this.doors.show();
+      this.wrong = answer.ok ? null : answer.refusal;
+      if (answer.ok) this.shown = answer;
+    } catch {
+      this.wrong = 'away';
+    }
+  }
+}

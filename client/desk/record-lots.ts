@@ -1,0 +1,92 @@
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { BatchId } from '../../shared/kernel/index.ts';
+import type { LotShown, PullShown, RecordShown } from '../../shared/protocol/index.ts';
+import { recordDeskWords, sayDay, textIn, weight } from '../../shared/words/index.ts';
+import '../parts/choice-strip.ts';
+import { Part } from '../parts/part.ts';
+import { base } from '../theme/index.ts';
+import { recordStyle } from './record-style.ts';
+
+/** What lies in the cooler, and what is cut from it. Tells `cut-from` with a batch and its lots. */
+@customElement('record-lots')
+export class RecordLots extends Part {
+  static override styles = [base, recordStyle];
+
+  @property({ attribute: false }) shown!: RecordShown;
+  @property({ type: Boolean }) closed = false;
+  @state() private picked: BatchId | null = null;
+
+  protected override draw() {
+    const { say, shown } = this;
+    const words = recordDeskWords[say.language];
+    const { lots, pulls } = shown;
+    return html`<h2>${words.lots}</h2>
+      ${lots.length === 0 ? html`<p>${words.noLots}</p>` : nothing}
+      <ul>
+        ${lots.map((lot) => this.#lot(lot))}
+      </ul>
+      <h2>${words.pulls}</h2>
+      ${pulls.length === 0 ? html`<p>${words.noPulls}</p>` : nothing}
+      <ul>
+        ${pulls.map((pull) => this.#pull(pull))}
+      </ul>`;
+  }
+
+  #lot({ id, name, pieces, leftPieces, weightKg, supplier, useBy }: LotShown) {
+    const { say } = this;
+    const words = recordDeskWords[say.language];
+    const facts = [
+      ...[weight(weightKg, say), supplier],
+      ...(useBy === null ? [] : [`${words.useBy} ${sayDay(useBy, say)}`]),
+    ];
+    return html`<li>
+      <span class="name">${id} · ${textIn(name, say)}</span>
+      <span class="figure">${words.left(leftPieces, pieces)}</span>
+      <span class="soft">${facts.join(' · ')}</span>
+    </li>`;
+  }
+
+  #pull(pull: PullShown) {
+    const { say } = this;
+    const words = recordDeskWords[say.language];
+    const { batch, name, isBegun, lots } = pull;
+    const from = lots
+      .map(({ lot, pieces }) => `${lot ?? words.nobodyKnows} (${pieces})`)
+      .join(', ');
+    const pick = () => {
+      this.picked = this.picked === batch ? null : batch;
+    };
+    return html`<li>
+        <span class="name">${textIn(name, say)}</span>
+        <span>${from}</span>
+        ${isBegun ? nothing : html`<span class="soft">${words.toBe}</span>`}
+        <button aria-expanded=${this.picked === batch} ?disabled=${this.closed} @click=${pick}>
+          ${words.other}
+        </button>
+      </li>
+      ${this.picked === batch ? html`<li>${this.#others(pull)}</li>` : nothing}`;
+  }
+
+  #others({ batch, name, cut }: PullShown) {
+    const { say } = this;
+    const words = recordDeskWords[say.language];
+    const leave = () => {
+      this.picked = null;
+    };
+    const lots = this.shown.lots.filter((lot) => lot.cut === cut);
+    const choices = lots.map(({ id, leftPieces, pieces }) => ({
+      label: `${id} · ${words.left(leftPieces, pieces)}`,
+      choose: () => {
+        this.tell('cut-from', { batch, lots: [id] });
+        leave();
+      },
+    }));
+    const stay = { label: this.words.leaveIt, choose: leave, leaves: true };
+    return html`<choice-strip
+      .say=${say}
+      .name=${`${words.pulls}: ${textIn(name, say)}`}
+      .choices=${[...choices, stay]}
+    ></choice-strip>`;
+  }
+}

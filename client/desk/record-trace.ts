@@ -1,0 +1,164 @@
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Instant } from '../../shared/kernel/index.ts';
+import type { LotShare, LotShown, LotTraced } from '../../shared/protocol/index.ts';
+import type { Refusal } from '../../shared/view/index.ts';
+import { recordDeskWords, sayDay, sayRefusal, textIn, weight } from '../../shared/words/index.ts';
+import { Part } from '../parts/part.ts';
+import { base } from '../theme/index.ts';
+import type { RecordDoors } from './record-doors.ts';
+import { recordStyle } from './record-style.ts';
+
+/**
+ * A lot forward into all that it went to, and from each of these back to all that was in it; and a
+ * drill of that against the clock. Tells `found` with what is to be written down of a drill.
+ */
+@customElement('record-trace')
+export class RecordTrace extends Part {
+  static override styles = [base, recordStyle];
+
+  @property({ attribute: false }) doors!: RecordDoors;
+  @property({ attribute: false }) lots: readonly LotShown[] = [];
+  @property({ attribute: false }) now!: () => Instant;
+  @state() private found: LotTraced | null = null;
+  @state() private wrong: Refusal | 'away' | null = null;
+  @state() private drillSince: Instant | null = null;
+  @state() private told = false;
+
+  #ticking: ReturnType<typeof setInterval> | undefined;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearInterval(this.#ticking);
+  }
+
+  protected override draw() {
+    const { say, found, wrong } = this;
+    const words = recordDeskWords[say.language];
+    return html`<h2>${words.trace}</h2>
+      <form @submit=${this.#trace}>
+        <label for="lot">
+          ${words.whichLot}
+          <input id="lot" name="lot" list="lots" size="14" maxlength="40" required autocomplete="off" />
+        </label>
+        <datalist id="lots">
+          ${this.lots.map(({ id, name }) => html`<option value=${id}>${textIn(name, say)}</option>`)}
+        </datalist>
+        <button class="takes">${words.trace}</button>
+        ${this.#drill()}
+      </form>
+      ${wrong ? html`<p role="alert">${this.#why(wrong)}</p>` : nothing}
+      ${found ? this.#both(found) : nothing}`;
+  }
+
+  #drill() {
+    const words = recordDeskWords[this.say.language];
+    if (this.drillSince === null) {
+      return html`<button type="button" @click=${this.#begin}>${words.drill}</button>
+        ${this.told ? html`<span class="soft" role="status">${words.drillTold}</span>` : nothing}`;
+    }
+    const time = lasted(this.now() - this.drillSince);
+    return html`<span>${words.drillGoes(time)}</span>
+      <button type="button" ?disabled=${this.found === null} @click=${this.#end}>
+        ${words.drillEnds}
+      </button>`;
+  }
+
+  #both({ trace, back, fed }: LotTraced) {
+    const { say } = this;
+    const words = recordDeskWords[say.language];
+    const row = (
+      where: unknown,
+      kg: Parameters<typeof weight>[0],
+      lots: readonly LotShare[] | null,
+    ) =>
+      html`<tr>
+        <td>${where} ${lots ? html`<p class="soft">${this.#madeOf(lots)}</p>` : nothing}</td>
+        <td class="figure">${weight(kg, say)}</td>
+      </tr>`;
+    const on = (day: string, what: string) => `${sayDay(day, say)} · ${what}`;
+    const { lot, batches, services, kept, tubs, lossKg, leftKg } = trace;
+    return html`<table>
+      <caption class="unseen">${words.trace}: ${lot.id}</caption>
+      <tbody>
+        ${batches.map(({ day, batch, name, weightKg }) =>
+          row(
+            on(day, textIn(name, say)),
+            weightKg,
+            back.find((each) => each.day === day && each.batch === batch)?.lots ?? null,
+          ),
+        )}
+      </tbody>
+      <tbody>
+        ${services.map(({ day, service, name, dishName, weightKg }) =>
+          row(
+            on(day, `${textIn(name, say)}, ${textIn(dishName, say)}`),
+            weightKg,
+            fed.find((each) => each.day === day && each.service === service)?.lots ?? null,
+          ),
+        )}
+        ${kept.map(({ day, dishName, weightKg, mayHaveFed }) => {
+          const may = mayHaveFed.map((each) => on(each.day, textIn(each.name, say))).join(', ');
+          const said = may === '' ? '' : ` (${words.mayHaveFed}: ${may})`;
+          return row(`${on(day, textIn(dishName, say))}: ${words.kept}${said}`, weightKg, null);
+        })}
+        ${tubs
+          .filter(({ weightKg }) => weightKg > 0.0005)
+          .map(({ day, name, weightKg }) => row(on(day, textIn(name, say)), weightKg, null))}
+        ${row(words.lost, lossKg, null)} ${row(words.inCooler, leftKg, null)}
+        <tr class="sum">
+          <td>${words.whole}: ${lot.supplier}${lot.code ? ` ${lot.code}` : ''}</td>
+          <td class="figure">${weight(lot.weightKg, say)}</td>
+        </tr>
+      </tbody>
+    </table>`;
+  }
+
+  #madeOf(lots: readonly LotShare[]): string {
+    const words = recordDeskWords[this.say.language];
+    const named = ({ lot, weightKg }: LotShare) =>
+      `${lot ?? words.nobodyKnows} ${weight(weightKg, this.say)}`;
+    return words.madeOf(lots.map(named).join(', '));
+  }
+
+  #why(wrong: Refusal | 'away'): string {
+    return wrong === 'away'
+      ? recordDeskWords[this.say.language].hubAway
+      : sayRefusal(wrong, this.say);
+  }
+
+  readonly #trace = async (event: SubmitEvent): Promise<void> => {
+    event.preventDefault();
+    const said = new FormData(event.target as HTMLFormElement);
+    try {
+      const answer = await this.doors.trace(String(said.get('lot') ?? '').trim());
+      this.wrong = answer.ok ? null : answer.refusal;
+      this.found = answer.ok ? answer : null;
+    } catch {
+      this.wrong = 'away';
+    }
+  };
+
+  readonly #begin = (): void => {
+    this.drillSince = this.now();
+    this.told = false;
+    this.found = null;
+    this.#ticking = setInterval(() => this.requestUpdate(), 1000);
+  };
+
+  readonly #end = (): void => {
+    const { drillSince, found } = this;
+    clearInterval(this.#ticking);
+    if (drillSince === null || found === null) return;
+    const time = lasted(this.now() - drillSince);
+    this.tell('found', recordDeskWords[this.say.language].drillNote(found.trace.lot.id, time));
+    this.drillSince = null;
+    this.told = true;
+  };
+}
+
+/** Minutes and seconds. @example lasted(102_000) //=> '1:42' */
+function lasted(ms: number): string {
+  const seconds = Math.max(0, Math.floor(ms / 1000));
+  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
+}

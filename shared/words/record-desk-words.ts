@@ -1,0 +1,172 @@
+import type { Language } from './say.ts';
+
+/** The words of the desk's section on lots and the record. */
+export type RecordDeskWords = {
+  readonly lots: string;
+  readonly noLots: string;
+  /** So many of so many pieces are left. */
+  left(left: number, of: number): string;
+  readonly receive: string;
+  readonly cut: string;
+  readonly pieces: string;
+  readonly weight: string;
+  readonly supplier: string;
+  readonly temp: string;
+  readonly useBy: string;
+  readonly code: string;
+  readonly ifKnown: string;
+  readonly itCame: string;
+  readonly pulls: string;
+  readonly noPulls: string;
+  readonly nobodyKnows: string;
+  /** Of a batch that is still to be begun. */
+  readonly toBe: string;
+  readonly other: string;
+  readonly trace: string;
+  readonly whichLot: string;
+  readonly forward: string;
+  readonly back: string;
+  /** What else is in it. */
+  madeOf(parts: string): string;
+  readonly kept: string;
+  readonly mayHaveFed: string;
+  readonly lost: string;
+  readonly inCooler: string;
+  readonly whole: string;
+  readonly drill: string;
+  readonly drillGoes: (time: string) => string;
+  readonly drillEnds: string;
+  drillNote(lot: string, time: string): string;
+  readonly drillTold: string;
+  readonly days: string;
+  readonly runs: string;
+  closedBy(who: string, time: string): string;
+  readonly notClosed: string;
+  readonly from: string;
+  readonly to: string;
+  readonly sheet: string;
+  readonly table: string;
+  readonly file: string;
+  readonly labels: string;
+  readonly key: string;
+  readonly chain: Readonly<Record<'whole' | 'under way' | 'broken', string>>;
+  readonly checks: string;
+  readonly noChecks: string;
+  readonly hubAway: string;
+};
+
+const english: RecordDeskWords = {
+  lots: 'Lots in the cooler',
+  noLots: 'No lot has been written down.',
+  left: (left, of) => `${left} of ${of} left`,
+  receive: 'A lot comes',
+  cut: 'cut',
+  pieces: 'pieces',
+  weight: 'weight',
+  supplier: 'supplier',
+  temp: 'warmest piece',
+  useBy: 'use by',
+  code: 'their code',
+  ifKnown: 'if known',
+  itCame: 'it came',
+  pulls: 'Cut from',
+  noPulls: 'Nothing is cut from the cooler today.',
+  nobodyKnows: 'nobody knows',
+  toBe: 'to be pulled',
+  other: 'another lot',
+  trace: 'Where a lot went',
+  whichLot: 'lot',
+  forward: 'went into',
+  back: 'and back',
+  madeOf: (parts) => `made of ${parts}`,
+  kept: 'kept for another day',
+  mayHaveFed: 'may have been served at',
+  lost: 'lost in trimming, cooking and carving',
+  inCooler: 'left in the cooler',
+  whole: 'all that came',
+  drill: 'start a recall drill',
+  drillGoes: (time) => `Drill: ${time}. Trace the lot, print its sheet, then say it is found.`,
+  drillEnds: 'all of it is found',
+  drillNote: (lot, time) => `Recall drill: lot ${lot} found in ${time}`,
+  drillTold: 'It stands in the log.',
+  days: 'Days on record',
+  runs: 'runs',
+  closedBy: (who, time) => `closed by ${who}, ${time}`,
+  notClosed: 'nobody closed it',
+  from: 'from',
+  to: 'to',
+  sheet: 'sheets to print',
+  table: 'table',
+  file: 'file that proves itself',
+  labels: 'labels',
+  key: 'key',
+  chain: {
+    whole: 'The whole log is as it was written.',
+    'under way': 'The log of earlier days is still being looked through.',
+    broken: 'The log is not what was written: verify says where.',
+  },
+  checks: 'Checks, and what was done',
+  noChecks: 'Nothing was checked on that day.',
+  hubAway: 'The hub cannot be asked now.',
+};
+
+const spanish: RecordDeskWords = {
+  lots: 'Lotes en la cámara',
+  noLots: 'No se ha apuntado ningún lote.',
+  left: (left, of) => `quedan ${left} de ${of}`,
+  receive: 'Llega un lote',
+  cut: 'corte',
+  pieces: 'piezas',
+  weight: 'peso',
+  supplier: 'proveedor',
+  temp: 'pieza más caliente',
+  useBy: 'caduca',
+  code: 'su código',
+  ifKnown: 'si se sabe',
+  itCame: 'llegó',
+  pulls: 'De qué se corta',
+  noPulls: 'Hoy no se corta nada de la cámara.',
+  nobodyKnows: 'nadie lo sabe',
+  toBe: 'por sacar',
+  other: 'otro lote',
+  trace: 'Adónde fue un lote',
+  whichLot: 'lote',
+  forward: 'fue a',
+  back: 'y de vuelta',
+  madeOf: (parts) => `hecho de ${parts}`,
+  kept: 'guardado para otro día',
+  mayHaveFed: 'pudo servirse en',
+  lost: 'perdido al limpiar, asar y trinchar',
+  inCooler: 'queda en la cámara',
+  whole: 'todo lo que llegó',
+  drill: 'ensayar una retirada',
+  drillGoes: (time) => `Ensayo: ${time}. Siga el lote, imprima su hoja y diga que está todo.`,
+  drillEnds: 'está todo encontrado',
+  drillNote: (lot, time) => `Ensayo de retirada: lote ${lot} encontrado en ${time}`,
+  drillTold: 'Queda en el diario.',
+  days: 'Días registrados',
+  runs: 'en marcha',
+  closedBy: (who, time) => `cerró ${who}, ${time}`,
+  notClosed: 'nadie lo cerró',
+  from: 'desde',
+  to: 'hasta',
+  sheet: 'hojas para imprimir',
+  table: 'tabla',
+  file: 'archivo que se prueba solo',
+  labels: 'etiquetas',
+  key: 'clave',
+  chain: {
+    whole: 'Todo el diario está como se escribió.',
+    'under way': 'Aún se repasa el diario de los días anteriores.',
+    broken: 'El diario no es lo que se escribió: verify dice dónde.',
+  },
+  checks: 'Controles, y qué se hizo',
+  noChecks: 'Ese día no se controló nada.',
+  hubAway: 'Ahora no se puede preguntar al centro.',
+};
+
+/** @example recordDeskWords.en.lots //=> 'Lots in the cooler' */
+export const recordDeskWords: Readonly<Record<Language, RecordDeskWords>> = {
+  en: english,
+  es: spanish,
+};

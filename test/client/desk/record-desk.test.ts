@@ -1,0 +1,154 @@
+// @vitest-environment happy-dom
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { DeskRecord } from '../../../client/desk/record-desk.ts';
+import type { RecordDoors } from '../../../client/desk/record-doors.ts';
+import type { BatchId, CutId, DayId, LotId, ServiceId } from '../../../shared/kernel/index.ts';
+import { kilograms } from '../../../shared/kernel/index.ts';
+import type { LotTraced, RecordShown } from '../../../shared/protocol/index.ts';
+import type { DeskView } from '../../../shared/view/index.ts';
+import type { Say } from '../../../shared/words/index.ts';
+import { drawn, saidOn, tap, tapsWrittenDown } from '../fingers.ts';
+import { at, stationView } from '../fixtures.ts';
+
+const { zone, clock } = stationView;
+const say: Say = { language: 'en', zone, clock, temperature: '°C', weight: 'kg' };
+const [one, two] = ['2026-11-28-1', '2026-11-28-2'] as [LotId, LotId];
+const ribs = { en: 'Spare ribs' };
+const day = '2026-11-28' as DayId;
+const batch = 'noon-ribs-1' as BatchId;
+const kg = kilograms;
+
+const shown: RecordShown = {
+  days: [{ day, closed: null, head: null }],
+  key: 'aaaa bbbb',
+  chain: 'whole',
+  lots: [one, two].map((id) => ({
+    ...{ id, cut: 'spare-ribs' as CutId, name: ribs, pieces: 8, leftPieces: 3 },
+    ...{ weightKg: kg(16), supplier: 'Elm Meats', useBy: null },
+  })),
+  pulls: [
+    {
+      ...{ batch, name: { en: 'Ribs · Noon' }, cut: 'spare-ribs' as CutId, isBegun: true },
+      lots: [{ lot: one, pieces: 5 }],
+    },
+  ],
+};
+
+const traced: LotTraced = {
+  trace: {
+    lot: {
+      ...{ id: one, cut: 'spare-ribs' as CutId, name: ribs, pieces: 8, weightKg: kg(16) },
+      ...{ supplier: 'Elm Meats', tempC: null, useBy: null, code: 'E-7', at: at(0), by: null },
+    },
+    batches: [{ day, batch, name: { en: 'Ribs · Noon' }, weightKg: kg(10) }],
+    services: [
+      {
+        ...{ day, service: 'noon' as ServiceId, name: { en: 'Noon' }, dish: 'ribs' as never },
+        ...{ dishName: { en: 'Ribs' }, weightKg: kg(6) },
+      },
+    ],
+    tubs: [],
+    kept: [],
+    lossKg: kg(4),
+    leftKg: kg(6),
+  },
+  back: [
+    {
+      day,
+      batch,
+      lots: [
+        { lot: one, weightKg: kg(10) },
+        { lot: two, weightKg: kg(2) },
+      ],
+    },
+  ],
+  fed: [{ day, service: 'noon' as ServiceId, lots: [{ lot: one, weightKg: kg(6) }] }],
+};
+
+const doors: RecordDoors = {
+  show: async () => ({ ok: true, ...shown }),
+  trace: async (lot) =>
+    lot === one ? { ok: true, ...traced } : { ok: false, refusal: { rule: 'not-on-record' } },
+  day: async () => ({ ok: true, evidence: { checks: [], amended: [] } }),
+  sheet: async () => ({ ok: true, name: 'a', type: 'text/csv', text: '' }),
+};
+
+async function desk(language: Say['language'] = 'en') {
+  const { sync, taps } = tapsWrittenDown();
+  const view = { log: [], pull: [{ cut: 'spare-ribs', name: ribs }], closed: null };
+  const element = Object.assign(new DeskRecord(), {
+    ...{ sync, doors, view: view as unknown as DeskView, say: { ...say, language } },
+  });
+  document.body.append(element);
+  await drawn();
+  return { element, taps };
+}
+
+/** Types into the fields of a form inside a part, and sends it. */
+async function send(element: Element, part: string, typed: Readonly<Record<string, string>>) {
+  const inside = element.shadowRoot?.querySelector(part)?.shadowRoot;
+  const form = inside?.querySelector('form');
+  for (const [name, value] of Object.entries(typed)) {
+    const field = form?.querySelector<HTMLInputElement>(`[name="${name}"]`);
+    if (field) field.value = value;
+  }
+  form?.dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
+  await drawn();
+}
+
+beforeEach(() => vi.useFakeTimers());
+afterEach(() => {
+  vi.useRealTimers();
+  document.body.replaceChildren();
+});
+
+describe('a lot that comes', () => {
+  it('is asked for with what was written of it, and nothing where nothing was', async () => {
+    const { element, taps } = await desk();
+    const typed = { cut: 'spare-ribs', pieces: '8', weight: '16.5', supplier: ' Elm Meats ' };
+    await send(element, 'record-receive', typed);
+    expect(taps).toEqual([
+      expect.objectContaining({
+        ...{ kind: 'receive', cut: 'spare-ribs', pieces: 8, weightKg: 16.5 },
+        ...{ supplier: 'Elm Meats', tempC: null, useBy: null, code: null },
+      }),
+    ]);
+  });
+});
+
+describe('a batch', () => {
+  it('is cut from another lot where a person says so', async () => {
+    const { element, taps } = await desk();
+    expect(saidOn(element)).toContain(`${one} (5)`);
+    await tap(element, 'another lot');
+    await tap(element, two);
+    expect(taps).toEqual([expect.objectContaining({ kind: 'cutFrom', batch, lots: [two] })]);
+  });
+});
+
+describe('a lot', () => {
+  it('is told both ways on one page', async () => {
+    const { element } = await desk();
+    await send(element, 'record-trace', { lot: one });
+    const said = saidOn(element);
+    expect(said).toContain('Noon, Ribs');
+    expect(said).toContain(`made of ${one} 10 kg, ${two} 2 kg`);
+    expect(said).toMatch(/all that came: Elm Meats E-7\s+16 kg/);
+  });
+
+  it('that no day knows is said in a sentence', async () => {
+    const { element } = await desk('es');
+    await send(element, 'record-trace', { lot: two });
+    expect(saidOn(element)).toContain('Ningún día conoce eso');
+  });
+
+  it('is found against the clock in a drill, which is written down', async () => {
+    const { element, taps } = await desk();
+    await tap(element, 'start a recall drill');
+    await send(element, 'record-trace', { lot: one });
+    await tap(element, 'all of it is found');
+    expect(taps).toEqual([
+      expect.objectContaining({ kind: 'note', text: `Recall drill: lot ${one} found in 0:00` }),
+    ]);
+  });
+});
