@@ -109,10 +109,17 @@ function openScreen(url: string, face: Face, i: number): Screen {
 /** Every face that the kitchen has. */
 async function facesOf(url: string): Promise<Face[]> {
   const screens: { path: string }[] = await (await fetch(`${url}/screens.json`)).json();
-  return screens.map(({ path }): Face => {
-    const station = new URL(path, url).searchParams.get('station');
-    return station === null
-      ? { kind: 'smoker' }
-      : { kind: 'station', station: station as StationId };
-  });
+  return screens.map(({ path }) => faceAt(new URL(path, url)));
+}
+
+function faceAt({ pathname, searchParams }: URL): Face {
+  const station = searchParams.get('station');
+  if (station !== null) return { kind: 'station', station: station as StationId };
+  const kinds = ['smoker', 'pass', 'desk'] as const;
+  return {
+    kind: must(
+      kinds.find((kind) => pathname === `/${kind}.html`),
+      pathname,
+    ),
+  };
 }
