@@ -91,8 +91,8 @@ type Now = Pick<Outcome, 'target' | 'wrap'> & {
  * The times at which a piece may pass a target, from those of its members and from how far
  * earlier forecasts fell from what came: a conformal predictive distribution (Vovk 2017) on the
  * logarithm of the time left, weighted towards forecasts made at a like stage, with the
- * ensemble's own spread as one outcome or two more. Times and `nowS` in seconds since the piece went
- * in; infinity for never.
+ * ensemble's own spread as one outcome or two more. Times and `nowS` in seconds since the piece
+ * went in; infinity for never.
  */
 export function calibrated(passagesS: readonly Weighted[], now: Now): Weighted[] {
   const { nowS, outcomes } = now;

@@ -15,6 +15,7 @@ const OF_ONE = 8;
 /** How many finished cooks of this kitchen its forecasts go by, of how many are enough. */
 export type Calibration = { readonly cooks: number; readonly enough: number };
 
+/** How far a kitchen’s record goes. */
 export const calibrationOf = ({ record }: Pick<DayState, 'record'>): Calibration => ({
   ...{ cooks: cooksIn(record), enough: COOKS_TO_BE_KNOWN },
 });

@@ -1,11 +1,18 @@
 import { randomInt } from 'node:crypto';
 import { parseArgs } from 'node:util';
-import { foreseeing, type Kept, type Message, type Smoker } from '../../shared/cook/index.ts';
+import {
+  type ForecastAsk,
+  foreseeing,
+  type Kept,
+  type Message,
+  type Smoker,
+} from '../../shared/cook/index.ts';
 import { celsius, hours, metres } from '../../shared/kernel/index.ts';
 import { baselineNames } from '../shared/cook/baselines.ts';
 import { kitchenLife, type Scored } from '../shared/cook/kitchen-life.ts';
 import { hourly, shoulder, smoker } from '../shared/cook/shoulder.ts';
 import { wrapNames } from '../shared/cook/synthetic-kitchen.ts';
+import { tapsBeside } from './forecast-taps.ts';
 
 const SHARES = [0, 0.2, 0.4, 0.6, 0.8];
 const PIECES = 24;
@@ -15,7 +22,8 @@ const PIECES = 24;
  * cook by another law than the product's, over fires that swing and doors that nobody writes
  * down. A kitchen lives from its first day; a cell counts its cooks once it has finished thirty,
  * by how they were to be wrapped and by the share of the usual hours that had gone by. `--seed N`
- * repeats a run.
+ * repeats a run. Then what one reading in a full smoker costs, and what a tap does while a whole
+ * smoker is foreseen beside it; with `--only taps` nothing but that.
  */
 export async function bench(args: string[]): Promise<Record<string, unknown>> {
   const { values } = parseArgs({
@@ -24,8 +32,10 @@ export async function bench(args: string[]): Promise<Record<string, unknown>> {
       seed: { type: 'string', default: String(randomInt(1e9)) },
       kitchens: { type: 'string', default: '26' },
       cooks: { type: 'string', default: '100' },
+      only: { type: 'string' },
     },
   });
+  if (values.only === 'taps') return tapsBeside(smokerful());
   const [seed, kitchens, cooks] = [values.seed, values.kitchens, values.cooks].map(Number);
   if (!seed || !kitchens || !cooks)
     throw new Error('Say --seed, --kitchens and --cooks as numbers.');
@@ -41,6 +51,7 @@ export async function bench(args: string[]): Promise<Record<string, unknown>> {
     seed,
     cells: cellsOf(scored.filter(({ isCalibrated }) => isCalibrated)),
     ...update(),
+    ...(await tapsBeside(smokerful())),
   };
 }
 
@@ -75,16 +86,28 @@ const meanOf = (values: readonly number[]) =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 const round = (value: number) => Math.round(value * 1000) / 1000;
 
+/** All the loads of a full smoker, each with its readings, of other thicknesses. */
+const smokerful = (): ForecastAsk[] =>
+  Array.from({ length: PIECES }, (_, piece) => ({
+    piece: { ...shoulder, sides: { ...shoulder.sides, thicknessM: thicknessOf(piece) } },
+    smoker: logged,
+    readings,
+    options: { nowS: hours(7), seed: piece },
+  }));
+
+const readings = hourly(27, 50, 60, 64, 66, 68);
+const log = Array.from({ length: 24 }, (_, i) => ({ atS: 900 * (i + 1), tempC: celsius(115) }));
+const logged: Smoker = { ...smoker, log };
+const thicknessOf = (piece: number) => metres(0.085 + 0.001 * piece);
+
 /**
  * One reading comes in for one piece of a full smoker: its own forecast, and those of all the
  * others with what it now says of the smoker.
  */
 function update(): { update_s: number; pieces_cooked_anew: number } {
-  const readings = hourly(27, 50, 60, 64, 66, 68);
   const last = { atS: hours(7), tempC: celsius(71), by: 'probe' } as const;
   const cook = (piece: number, of: Smoker, before?: Kept) => {
-    const thicknessM = metres(0.085 + 0.001 * piece);
-    const sides = { ...shoulder.sides, thicknessM };
+    const sides = { ...shoulder.sides, thicknessM: thicknessOf(piece) };
     const taken = before === undefined && of.heard ? [...readings, last] : readings;
     const options = { nowS: hours(7), seed: piece, before };
     const found = foreseeing({ ...shoulder, sides }, of, taken, options);
@@ -93,8 +116,6 @@ function update(): { update_s: number; pieces_cooked_anew: number } {
   };
   const says = ({ forecast }: Kept): Message[] =>
     forecast.saysOfSmokers.map(({ message }) => message);
-  const log = Array.from({ length: 24 }, (_, i) => ({ atS: 900 * (i + 1), tempC: celsius(115) }));
-  const logged = { ...smoker, log };
   const alone = Array.from({ length: PIECES }, (_, piece) => cook(piece, logged));
   const said = alone.map(says);
   // Each has heard the others before the reading comes.

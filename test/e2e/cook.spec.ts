@@ -36,7 +36,7 @@ function laterBy(before: string, after: string): number {
 const stalled = /Pulled shoulder · Dinner 2/;
 const brisket = /Sliced brisket · Dinner/;
 
-test('a shoulder stalls and its wrap moves, an offer saves dinner, a cold fire delays a brisket', async ({
+test('a stalled shoulder moves its wrap, an offer saves dinner, a cold fire is late', async ({
   page,
   request,
 }) => {
@@ -52,7 +52,7 @@ test('a shoulder stalls and its wrap moves, an offer saves dinner, a cold fire d
     .toBeGreaterThan(0);
   const wrapBefore = await nameOf(page, stalled);
 
-  await test.step('the core has not come on: the wrap is called later, and dinner is short', async () => {
+  await test.step('a core that stands still calls the wrap later; dinner is short', async () => {
     const reading = { stay: 'dinner-pulled-shoulder-2/stay', tempF: 143 };
     const taken = await request.post(`${hub.address}/api/readings`, { data: reading });
     expect(taken.ok()).toBe(true);

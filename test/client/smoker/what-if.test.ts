@@ -65,7 +65,7 @@ describe('what might be done about a load', () => {
     expect(changes).toBe(2);
   });
 
-  it('is said of what waits with when it goes in, and what hands begin first for that', async () => {
+  it('is said of what waits with when it goes in, and what hands begin first', async () => {
     const title = { en: 'Rub spare ribs' };
     const first = { task: { id: 'ribs-1/rub' as TaskId, title }, at: at(100) };
     const goesIn = { at: at(150), first };
