@@ -26,6 +26,7 @@ import {
   type Problem,
   type Schedule,
 } from '../shared/schedule/index.ts';
+import type { Profile } from '../shared/safety/index.ts';
 import type { Brought } from './hub/index.ts';
 import { planLimits, profileNamed, profileNames } from './plan-limits.ts';
 
@@ -65,7 +66,8 @@ export function makePlan(
   }
   const { day, schedule } = planned;
   mustKeep(day.problem, schedule);
-  return { ok: true, plan: { ...head(files, version), ...files, built: day, schedule } };
+  const { limits } = made;
+  return { ok: true, plan: { ...head(files, version), ...files, limits, built: day, schedule } };
 }
 
 export type PlanRevised =
@@ -84,7 +86,9 @@ export function revisePlan(
   { better, ...effort }: Effort = {},
 ): PlanRevised {
   const { plan } = live.index;
-  const made = built(files, keepingOf(plan, files.cookPlan, startedIn(live)));
+  // A day keeps the limits that it began with, unless its kitchen names others.
+  const kept = plan.kitchen.limits === files.kitchen.limits ? plan.limits : undefined;
+  const made = built(files, keepingOf(plan, files.cookPlan, startedIn(live)), kept);
   if (!made.ok) return made;
   const revision = {
     before: plan.built,
@@ -102,14 +106,15 @@ export function revisePlan(
   }
   const { day, schedule, proof, planned } = revised;
   mustKeep(proof.problem, proof.schedule);
-  const next = { ...head(files, plan.version + 1), ...files, built: day, schedule };
+  const { limits } = made;
+  const next = { ...head(files, plan.version + 1), ...files, limits, built: day, schedule };
   return { ok: true, plan: next, planned };
 }
 
 /** The day that files ask for, in tasks; what has started of it can be kept. */
-export function built(files: PlanFiles, keeping?: Keeping) {
+export function built(files: PlanFiles, keeping?: Keeping, kept?: Profile) {
   const { cookPlan, kitchen, catalogue } = files;
-  const profile = profileNamed(kitchen.limits);
+  const profile = kept ?? profileNamed(kitchen.limits);
   if (profile === null) {
     const path = 'kitchen.json: limits';
     const allowed = `one of: ${profileNames.join(', ')}`;
@@ -118,7 +123,8 @@ export function built(files: PlanFiles, keeping?: Keeping) {
   }
   const of = { kitchen, catalogue, limits: planLimits(profile) };
   const made = build(cookPlan, keeping ? { ...of, keeping } : of);
-  return made.ok ? made : ({ ok: false, why: 'refused', refusals: made.refusals } as const);
+  if (!made.ok) return { ok: false, why: 'refused', refusals: made.refusals } as const;
+  return { ...made, limits: profile };
 }
 
 /** No schedule is published that the independent checker has a word against. */

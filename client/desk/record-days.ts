@@ -5,6 +5,8 @@ import type { Refusal } from '../../shared/view/index.ts';
 import {
   clockTime,
   recordDeskWords,
+  sayAction,
+  sayCheckKind,
   sayDay,
   sayRefusal,
   temperature,
@@ -87,7 +89,10 @@ export class RecordDays extends Part {
         ${checks.map(
           ({ at, check, what, tempC, action, by }) => html`<tr>
             <td>${clockTime(at, say)}</td>
-            <td>${action === null ? '' : '↳ '}${action ?? check}, ${textIn(what, say)}</td>
+            <td>
+              ${action === null ? sayCheckKind(check, say) : `↳ ${sayAction(action, say)}`},
+              ${textIn(what, say)}
+            </td>
             <td class="figure">${tempC === null ? '' : temperature(tempC, say)}</td>
             <td>${by ?? ''}</td>
           </tr>`,

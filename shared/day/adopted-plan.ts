@@ -1,6 +1,7 @@
 import type { Catalogue } from '../catalogue/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import type { BuiltDay, CookPlan } from '../plan/index.ts';
+import type { Profile } from '../safety/index.ts';
 import type { Schedule } from '../schedule/index.ts';
 
 /**
@@ -21,6 +22,11 @@ export type AdoptedPlan = {
   readonly cookPlan: CookPlan;
   readonly kitchen: Kitchen;
   readonly catalogue: Catalogue;
+  /**
+   * The limits that it was held to, whole: the day keeps to them whatever becomes of the profile.
+   * Plans of the first logs carry their name alone.
+   */
+  readonly limits?: Profile;
   readonly built: BuiltDay;
   readonly schedule: Schedule;
 };

@@ -1,7 +1,16 @@
 import type { Instant, LocalDay } from '../kernel/index.ts';
 import { wallTime } from '../kernel/index.ts';
 import type { BatchFlow, DayEvidence, DayRecord, DayTold } from '../record/index.ts';
-import { type Say, sayDay, temperature, textIn, weight } from '../words/index.ts';
+import {
+  clockTime,
+  type Say,
+  sayAction,
+  sayCheckKind,
+  sayDay,
+  temperature,
+  textIn,
+  weight,
+} from '../words/index.ts';
 import { element, escaped } from './markup.ts';
 import { part, recordPage, ruledTable } from './record-page.ts';
 import { type RecordWords, recordWords } from './record-words.ts';
@@ -53,7 +62,13 @@ function sheetOf({ record, evidence, seal }: PrintedDay, pen: Pen, isAlone: bool
       'head',
       `<h1>${escaped(`${words.record} · ${kitchen}`)}</h1>${element('p', 'day', escaped(sayDay(record.day, pen.say)))}`,
     ),
-    element('p', 'lead', escaped(`${signed} · ${words.limits}: ${limits} · plan ${planVersion}`)),
+    element(
+      'p',
+      'lead',
+      escaped(
+        `${signed} · ${words.limits}: ${limits.id} ${limits.version || ''} · plan ${planVersion}`,
+      ),
+    ),
     lotsPart(record, pen),
     batchesPart(record, pen),
     checksPart(record, evidence, pen),
@@ -101,11 +116,12 @@ function batchesPart(record: DayRecord, pen: Pen): string {
 function checksPart(record: DayRecord, { checks }: DayEvidence, pen: Pen): string {
   const { say, words } = pen;
   const rows = checks.map((each) => [
-    ...[clock(each.at, record, pen), each.check, textIn(each.what, say)],
+    ...[clock(each.at, record, pen), sayCheckKind(each.check, say), textIn(each.what, say)],
     ...[each.tempC === null ? null : temperature(each.tempC, say), each.thermometer],
-    ...[each.action, each.by],
+    ...[each.action && sayAction(each.action, say), each.by],
   ]);
-  const header = [words.at, words.checks, words.what, words.found, '', words.correction, words.by];
+  const header = [words.at, words.check, words.what, words.found, words.probe];
+  header.push(words.correction, words.by);
   return part(words.checks, rows.length === 0, words.none, ruledTable(header, rows, [3]));
 }
 
@@ -185,6 +201,7 @@ function chainOf(seal: PrintedSeal | null, words: RecordWords): string {
 
 /** A night's work begins on the day before, and is told with it. */
 function clock(at: Instant, { zone, day }: Pick<DayRecord, 'zone' | 'day'>, { say }: Pen): string {
-  const { day: localDay, time } = wallTime(at, zone);
+  const { day: localDay } = wallTime(at, zone);
+  const time = clockTime(at, { ...say, zone });
   return localDay === day ? time : `${sayDay(localDay, say)} ${time}`;
 }

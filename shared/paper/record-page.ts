@@ -85,6 +85,7 @@ thead { display: table-header-group; }
 tr { break-inside: avoid; border-bottom: 0.4pt solid #000; }
 th { font-weight: 600; font-size: 8.5pt; text-align: left; vertical-align: bottom; }
 td { vertical-align: top; }
+td:first-child { white-space: nowrap; }
 th, td { padding: 0.6mm 3mm 0.6mm 0; }
 .figure { text-align: right; white-space: nowrap; }
 .chain { padding-top: 4mm; break-inside: avoid; }

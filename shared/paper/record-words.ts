@@ -26,7 +26,9 @@ export type RecordWords = {
   readonly forService: string;
   readonly forAnother: string;
   readonly checks: string;
+  readonly check: string;
   readonly found: string;
+  readonly probe: string;
   readonly correction: string;
   readonly amended: string;
   readonly was: string;
@@ -85,7 +87,9 @@ const english: RecordWords = {
   forService: 'for its service',
   forAnother: 'for another day',
   checks: 'Checks and corrections',
+  check: 'check',
   found: 'found',
+  probe: 'with',
   correction: 'what was done',
   amended: 'Taken back',
   was: 'what it was',
@@ -144,7 +148,9 @@ const spanish: RecordWords = {
   forService: 'para su servicio',
   forAnother: 'para otro día',
   checks: 'Controles y correcciones',
+  check: 'control',
   found: 'hallado',
+  probe: 'con',
   correction: 'qué se hizo',
   amended: 'Deshecho',
   was: 'lo que era',

@@ -1,4 +1,6 @@
 import {
+  type CheckKind,
+  type CorrectiveAction,
   type DayState,
   factsOf,
   indexOf,
@@ -37,13 +39,13 @@ export type ReadingRow = Signed & {
 
 /** A check, or what was done about one that was not kept. */
 export type CheckRow = Signed & {
-  readonly check: string;
+  readonly check: CheckKind;
   /** What it was about, by its name where it has one. */
   readonly what: Text;
   readonly tempC: Celsius | null;
   readonly thermometer: string | null;
   /** Null where it is the check itself. */
-  readonly action: string | null;
+  readonly action: CorrectiveAction | null;
 };
 
 /** What was taken back, beside the event that takes it back. */

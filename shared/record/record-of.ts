@@ -17,7 +17,7 @@ export function recordOf(state: DayState): DayRecord | null {
     day: built.day as DayId,
     zone: kitchen.zone,
     ...{ kitchen: kitchen.name, languages: kitchen.languages, units: kitchen.units },
-    limits: kitchen.limits,
+    limits: { id: kitchen.limits, version: plan.limits?.version ?? 0 },
     planVersion: version,
     hashes,
     closed: closed && { at: closed.at, by: personIn(kitchen, closed.by) },

@@ -28,8 +28,8 @@ export type DayRecord = {
   /** How it has things said. */
   readonly languages: Kitchen['languages'];
   readonly units: Kitchen['units'];
-  /** The profile of limits that the day was held to. */
-  readonly limits: string;
+  /** The profile of limits that the day was held to; version 0 where only its name is known. */
+  readonly limits: { readonly id: string; readonly version: number };
   readonly planVersion: number;
   readonly hashes: {
     readonly cookPlan: string;

@@ -12,6 +12,7 @@ export {
   checkWords,
   sayAction,
   sayCheck,
+  sayCheckKind,
   sayCheckRow,
   sayCheckTime,
 } from './check-band-words.ts';
