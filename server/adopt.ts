@@ -19,6 +19,7 @@ import {
   planDay,
   revise,
 } from '../shared/plan/index.ts';
+import type { Profile } from '../shared/safety/index.ts';
 import {
   type Conflict,
   check,
@@ -26,7 +27,6 @@ import {
   type Problem,
   type Schedule,
 } from '../shared/schedule/index.ts';
-import type { Profile } from '../shared/safety/index.ts';
 import type { Brought } from './hub/index.ts';
 import { planLimits, profileNamed, profileNames } from './plan-limits.ts';
 
@@ -101,8 +101,8 @@ export function revisePlan(
   const revised = revise(revision, construct, { seed: SEED, ...effort }, better);
   if (!revised.ok) {
     if (revised.why === 'refused') return revised;
-    const { conflicts } = revised;
-    return { ok: false, why: 'no-schedule', built: made.day, conflicts };
+    const { conflicts, day: round } = revised;
+    return { ok: false, why: 'no-schedule', built: round, conflicts };
   }
   const { day, schedule, proof, planned } = revised;
   mustKeep(proof.problem, proof.schedule);

@@ -1,10 +1,16 @@
 import type { AdoptedPlan } from '../shared/day/index.ts';
-import { betterDay, type DayBettered } from '../shared/plan/index.ts';
+import {
+  type Better,
+  type Bettering,
+  betterDay,
+  bettered,
+  type DayBettered,
+} from '../shared/plan/index.ts';
 import { chain, check, construct, improve } from '../shared/schedule/index.ts';
 import { built, mustKeep } from './adopt.ts';
 
 /** Written into a plan that was improved. */
-const ENGINE = 'improving 1';
+export const IMPROVING = 'improving 1';
 const ENGINES = { planner: construct, improve, chain, check };
 /** So many steps at the most, whatever time there is. */
 const STEPS_MOST = 1_000_000;
@@ -26,5 +32,26 @@ export function betterPlan(plan: AdoptedPlan, shouldStop: () => boolean): Better
   if (!better) return null;
   const { day, schedule, before, after, aheadLeastS } = better;
   mustKeep(day.problem, schedule);
-  return { plan: { ...plan, engine: ENGINE, built: day, schedule }, before, after, aheadLeastS };
+  return { plan: { ...plan, engine: IMPROVING, built: day, schedule }, before, after, aheadLeastS };
+}
+
+const SEED = 1;
+
+/**
+ * Betters a plan of a running day while it is made, in so many steps: the same steps give the same
+ * plan. Tells afterwards how far it came; null where nothing was planned anew.
+ */
+export function betteringBy(steps: number): {
+  readonly better: Better;
+  readonly told: () => Bettering | null;
+} {
+  let told: Bettering | null = null;
+  return {
+    better(day, schedule) {
+      const found = bettered(day, schedule.placements, ENGINES, { seed: SEED, steps });
+      told = found.bettering.weight > 0 ? found.bettering : null;
+      return found.schedule ?? schedule;
+    },
+    told: () => told,
+  };
 }

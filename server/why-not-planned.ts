@@ -8,6 +8,7 @@ import {
   type Say,
   sayConflict,
   sayConflicting,
+  sayConflictList,
   sayPlanRefusal,
 } from '../shared/words/index.ts';
 import type { PlanMade } from './adopt.ts';
@@ -27,20 +28,49 @@ export function whyNotPlanned(
   return made.conflicts.map((conflict) => sayConflict(conflict, names, say));
 }
 
+type NoSchedule = Extract<PlanMade, { why: 'no-schedule' }>;
+
+/** What found no room, and what was in its way. */
+const namedIn = (conflicts: NoSchedule['conflicts']) =>
+  conflicts.flatMap((each) => {
+    if (each.kind === 'no-room') return [each.activity, ...each.blockedBy];
+    return each.kind === 'goal-too-early' ? each.chain : [];
+  });
+
+export type ConflictSaid = ReturnType<typeof sayConflictList>;
+
 /** So often a planner is asked to find out which few things cannot all be. */
-const CHECKS_MOST = 120;
+const CHECKS_MOST = 240;
 
 /** Which few things a day asks for cannot all be; null where that is not found out in time. */
 export function whatCannotBe(
-  built: BuiltDay,
+  { built, conflicts }: Pick<NoSchedule, 'built' | 'conflicts'>,
   kitchen: Kitchen,
   language: Language,
   shouldStop: () => boolean,
-): { readonly conflicting: Conflicting; readonly sentence: string } | null {
-  const found = whatConflicts(built.problem, { checksMost: CHECKS_MOST, shouldStop });
+): {
+  readonly conflicting: Conflicting;
+  readonly sentence: string;
+  readonly said: (isByChains: boolean) => ConflictSaid;
+} | null {
+  const found = whatConflicts(built.problem, {
+    checksMost: CHECKS_MOST,
+    shouldStop,
+    near: namedIn(conflicts),
+  });
   if (!found) return null;
   const names = namesIn(built, kitchen);
-  return { conflicting: found, sentence: sayConflicting(found, names, sayIn(language, kitchen)) };
+  const say = sayIn(language, kitchen);
+  return {
+    conflicting: found,
+    sentence: sayConflicting(found, names, say),
+    said: (isByChains) =>
+      sayConflictList(
+        isByChains ? { ...found, demands: found.chains, isProven: false, isSmallest: true } : found,
+        names,
+        say,
+      ),
+  };
 }
 
 /** How a kitchen has things said, in this language. */

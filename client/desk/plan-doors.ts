@@ -3,6 +3,7 @@ import type {
   MendShown,
   MendTaken,
   PlanAnswer,
+  PlanConflict,
   PlanEdit,
   PlanNearest,
   PlanShown,
@@ -17,7 +18,11 @@ export type PlanDoors = {
   edit(plan: CookPlan, edit: PlanEdit): Promise<PlanAnswer<{ readonly plan: CookPlan }>>;
   draft(plan: CookPlan): Promise<PlanAnswer<PlanTried>>;
   nearest(plan: CookPlan): Promise<PlanAnswer<PlanNearest>>;
-  take(plan: CookPlan): Promise<PlanAnswer<PlanTried>>;
+  /** The same as a draft, with a better plan looked for in so many steps. */
+  better(plan: CookPlan, steps: number): Promise<PlanAnswer<PlanTried>>;
+  conflict(plan: CookPlan): Promise<PlanAnswer<PlanConflict>>;
+  /** As it was bettered in so many steps. */
+  take(plan: CookPlan, steps: number): Promise<PlanAnswer<PlanTried>>;
   undo(): Promise<PlanAnswer<PlanTried>>;
   mend(): Promise<PlanAnswer<MendShown>>;
   takeMend(id: string): Promise<PlanAnswer<MendTaken>>;
@@ -47,7 +52,9 @@ export function planDoors({ token, language }: Device, ask: typeof fetch = fetch
     edit: (plan, edit) => at('edit', { plan, edit, language: language() }),
     draft: (plan) => at('draft', { plan, language: language() }),
     nearest: (plan) => at('nearest', { plan, language: language() }),
-    take: (plan) => at('take', { plan, language: language() }),
+    better: (plan, steps) => at('better', { plan, language: language(), steps }),
+    conflict: (plan) => at('conflict', { plan, language: language() }),
+    take: (plan, steps) => at('take', { plan, language: language(), steps }),
     undo: () => at('undo', { language: language() }),
     mend: () => at('mend', {}),
     takeMend: (id) => at('mend/take', { id }),

@@ -4,7 +4,6 @@ import type {
   CookPlan,
   PlanAnswer,
   PlanEdit,
-  PlanNearest,
   PlanShown,
   PlanTried,
 } from '../../shared/protocol/index.ts';
@@ -14,6 +13,7 @@ import { Part } from '../parts/part.ts';
 import { readSettings } from '../shell/settings.ts';
 import { base } from '../theme/index.ts';
 import { formStyle } from './form-style.ts';
+import { type Further, lookFurther, NOTHING_YET } from './look-further.ts';
 import { planOn, withNewService } from './new-in-plan.ts';
 import './plan-day.ts';
 import { type PlanDoors, planDoors } from './plan-doors.ts';
@@ -46,8 +46,7 @@ export class PlanEditor extends Part {
   @state() private shown: PlanShown | null = null;
   @state() private typed: CookPlan | null = typedPlan();
   @state() private tried: PlanTried | null = null;
-  /** Null while it is looked for, and where nothing was found. */
-  @state() private nearest: PlanNearest['nearest'] = null;
+  @state() private further: Further = NOTHING_YET;
   @state() private refusal: Refusal | null = null;
   @state() private phase: Phase = 'still';
 
@@ -86,10 +85,10 @@ export class PlanEditor extends Part {
     return html`<plan-verdict
       .say=${say}
       .phase=${phase}
-      .tried=${tried}
+      .tried=${this.further.better ?? tried}
       .refusal=${this.refusal}
-      .nearest=${this.nearest}
-      @nearest=${() => this.nearest && this.#type(this.nearest.plan)}
+      .further=${this.further}
+      @nearest=${() => this.further.nearest && this.#type(this.further.nearest.plan)}
       ?changed=${typed !== null}
     >
       <button
@@ -165,14 +164,14 @@ export class PlanEditor extends Part {
   #forget(): void {
     this.typed = null;
     this.tried = null;
-    this.nearest = null;
+    this.further = NOTHING_YET;
     this.refusal = null;
     keepTyped(null);
   }
 
   #tryLater(): void {
     this.tried = null;
-    this.nearest = null;
+    this.further = NOTHING_YET;
     this.refusal = null;
     this.phase = 'trying';
     clearTimeout(this.#quiet);
@@ -187,18 +186,23 @@ export class PlanEditor extends Part {
       // What was typed meanwhile has been asked for by itself.
       if (this.typed !== asked || (answer.ok && answer.stale)) return;
       this.#hear(answer);
-      if (answer.ok && !answer.fits) await this.#lookForNearest(asked);
+      if (answer.ok) await this.#lookFurther(asked, answer);
     });
   }
 
-  async #lookForNearest(asked: CookPlan): Promise<void> {
-    const answer = await this.doors.nearest(asked);
-    if (this.typed === asked && answer.ok) this.nearest = answer.nearest;
+  #lookFurther(asked: CookPlan, answer: PlanTried): Promise<void> {
+    return lookFurther(asked, answer, {
+      doors: this.doors,
+      runs: asked.day === this.shown?.runs,
+      isStill: () => this.typed === asked && this.phase === 'still',
+      tell: (further) => void Object.assign(this, { further }),
+    });
   }
 
   async #take(): Promise<void> {
     const { typed, doors } = this;
-    if (typed) await this.#settle(() => doors.take(typed));
+    const steps = this.further.better?.better?.steps ?? 0;
+    if (typed) await this.#settle(() => doors.take(typed, steps));
   }
 
   readonly #undo = () => this.#settle(() => this.doors.undo());

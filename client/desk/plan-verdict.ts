@@ -1,11 +1,12 @@
 import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { PlanNearest, PlanTried } from '../../shared/protocol/index.ts';
+import type { PlanConflict, PlanTried } from '../../shared/protocol/index.ts';
 import type { Refusal } from '../../shared/view/index.ts';
 import { deskWords, planEditorWords, sayRefusal } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import { formStyle } from './form-style.ts';
+import { type Further, NOTHING_YET } from './look-further.ts';
 import { planStyle } from './plan-editor.css.ts';
 
 /** How far the hub has come with what is typed. */
@@ -21,12 +22,13 @@ export class PlanVerdict extends Part {
 
   @property({ attribute: false }) phase: Phase = 'still';
   @property({ attribute: false }) tried: PlanTried | null = null;
-  @property({ attribute: false }) nearest: PlanNearest['nearest'] = null;
+  @property({ attribute: false }) further: Further = NOTHING_YET;
   @property({ attribute: false }) refusal: Refusal | null = null;
   @property({ type: Boolean }) changed = false;
 
   protected override draw() {
-    const { tried, phase, refusal, nearest, say } = this;
+    const { tried, phase, refusal, say } = this;
+    const { nearest, conflict, isBettering } = this.further;
     const said = planEditorWords[say.language];
     const isAgainst = tried !== null && !tried.fits && !tried.stale;
     return html`<div class="verdict ${isAgainst ? 'against' : ''}">
@@ -40,7 +42,10 @@ export class PlanVerdict extends Part {
         <ul>
           ${tried?.lines.map((line) => html`<li>${line}</li>`)}
         </ul>
+        ${tried?.better ? html`<p>${tried.better.line}</p>` : nothing}
+        ${isBettering ? html`<p class="soft">${said.bettering}</p>` : nothing}
         ${nearest ? html`<p>${nearest.line}</p>` : nothing}
+        ${conflict ? this.#conflict(conflict) : nothing}
       </div>
       <div class="buttons">
         ${
@@ -51,6 +56,14 @@ export class PlanVerdict extends Part {
         <slot></slot>
       </div>
     </div>`;
+  }
+
+  #conflict({ cannot, demands, advice }: NonNullable<PlanConflict['conflict']>) {
+    return html`<p>${cannot}</p>
+      <ul>
+        ${demands.map((demand) => html`<li>${demand}</li>`)}
+      </ul>
+      <p>${advice}</p>`;
   }
 
   /** Where a PIN is asked for, with the way to where it is typed. */

@@ -147,7 +147,7 @@ function fewReasons(
   if (made.why === 'refused') return [];
   const untilMs = performance.now() + FEW_REASONS_MS;
   const isOver = () => performance.now() >= untilMs;
-  const few = whatCannotBe(made.built, kitchen, language, isOver);
+  const few = whatCannotBe(made, kitchen, language, isOver);
   // A list that nobody can read tells nobody anything.
   if (!few?.conflicting.isSmallest || few.conflicting.demands.length > FEW) return [];
   return [{ rule: 'cannot-all', sentence: few.sentence, ...few.conflicting }];

@@ -17,7 +17,7 @@ type Run = (by: Planner, body: unknown) => Promise<object | null> | object | nul
 /** The doors under /api/plan: the desk looks at a plan, tries a change of it, and takes it. */
 export function planDoors({ desk, planner, names }: PlanDoorParts): Router {
   const router = express.Router();
-  const { show, draft, edit, undo, mend, takeMend } = planSchemas();
+  const { show, draft, better, edit, undo, mend, takeMend } = planSchemas();
   router.use((request, response, next) => {
     response.set('Cache-Control', 'no-store');
     const { origin, host } = request.headers;
@@ -56,9 +56,21 @@ export function planDoors({ desk, planner, names }: PlanDoorParts): Router {
     const asked = draft.safeParse(body);
     return asked.success ? desk.nearest(by, asked.data.plan, asked.data.language) : null;
   });
-  door('/take', 'takePlan', (by, body) => {
+  door('/better', 'draftPlan', (by, body) => {
+    const asked = better.safeParse(body);
+    if (!asked.success) return null;
+    const { plan, language, steps } = asked.data;
+    return desk.better(by, plan, language, steps);
+  });
+  door('/conflict', 'draftPlan', (by, body) => {
     const asked = draft.safeParse(body);
-    return asked.success ? desk.take(by, asked.data.plan, asked.data.language) : null;
+    return asked.success ? desk.whatConflicts(by, asked.data.plan, asked.data.language) : null;
+  });
+  door('/take', 'takePlan', (by, body) => {
+    const asked = better.safeParse(body);
+    if (!asked.success) return null;
+    const { plan, language, steps } = asked.data;
+    return desk.take(by, plan, language, steps);
   });
   door('/undo', 'undoPlan', (by, body) => {
     const asked = undo.safeParse(body);

@@ -1,6 +1,7 @@
 import { parentPort } from 'node:worker_threads';
 import { must } from '../../shared/kernel/index.ts';
 import { nearestOf } from '../nearest.ts';
+import { conflictIn } from './conflict.ts';
 import { draft } from './draft.ts';
 import type { Asked } from './drafts.ts';
 import { mendNow, stillMendsNow } from './mend.ts';
@@ -15,6 +16,8 @@ function worked(asked: Asked) {
       return draft(asked.ask);
     case 'nearest':
       return nearestOf(asked.ask);
+    case 'conflict':
+      return conflictIn(asked.ask);
     case 'mend':
       return mendNow(asked.ask);
     default:

@@ -6,9 +6,10 @@ import {
   planOffer,
 } from '../../shared/day/index.ts';
 import type { Instant } from '../../shared/kernel/index.ts';
-import type { PlanFiles } from '../../shared/plan/index.ts';
+import type { Bettering, PlanFiles } from '../../shared/plan/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { makePlan, revisePlan } from '../adopt.ts';
+import { betteringBy, IMPROVING } from '../better-plan.ts';
 import { whyNotPlanned } from '../why-not-planned.ts';
 
 /** A plan to be tried: on the running day, or, where that is another, for itself. */
@@ -18,6 +19,8 @@ export type DraftAsk = {
   readonly state: DayState | null;
   readonly now: Instant;
   readonly language: Language;
+  /** So many steps a better plan is looked for, on the running day; left out: none. */
+  readonly steps?: number;
 };
 
 export type Drafted =
@@ -26,12 +29,14 @@ export type Drafted =
       readonly plan: AdoptedPlan;
       /** What it does to the running day; null for another day. */
       readonly offer: PlanOffer | null;
+      /** What looking for a better one came to; null where none was looked for. */
+      readonly bettering: Bettering | null;
     }
   /** One sentence for each thing that does not fit, with what would. */
   | { readonly fits: false; readonly lines: readonly string[] };
 
 /** Works a plan out and changes nothing. */
-export function draft({ files, state, now, language }: DraftAsk): Drafted {
+export function draft({ files, state, now, language, steps = 0 }: DraftAsk): Drafted {
   const live = state?.plan ? openLive(state, now) : null;
   const no = (made: Parameters<typeof whyNotPlanned>[0]): Drafted => ({
     fits: false,
@@ -39,10 +44,12 @@ export function draft({ files, state, now, language }: DraftAsk): Drafted {
   });
   if (!live) {
     const made = makePlan(files, 1);
-    return made.ok ? { fits: true, plan: made.plan, offer: null } : no(made);
+    return made.ok ? { fits: true, plan: made.plan, offer: null, bettering: null } : no(made);
   }
-  const made = revisePlan(files, live);
+  const found = steps > 0 ? betteringBy(steps) : null;
+  const made = revisePlan(files, live, found ? { better: found.better } : {});
   if (!made.ok) return no(made);
-  const { plan, planned } = made;
-  return { fits: true, plan, offer: planOffer(live, plan, new Set<string>(planned)) };
+  const plan = found ? { ...made.plan, engine: IMPROVING } : made.plan;
+  const offer = planOffer(live, plan, new Set<string>(made.planned));
+  return { fits: true, plan, offer, bettering: found?.told() ?? null };
 }

@@ -1,6 +1,7 @@
 import { Worker } from 'node:worker_threads';
 import type { Mend } from '../../shared/day/index.ts';
 import type { Nearest, NearestAsk } from '../nearest.ts';
+import type { ConflictSaid } from '../why-not-planned.ts';
 import type { DraftAsk, Drafted } from './draft.ts';
 import type { MendAsk, StillAsk } from './mend.ts';
 
@@ -11,8 +12,12 @@ export type Drafts = {
    * types wants to know of the last letter.
    */
   try(screen: string, asked: () => DraftAsk): Promise<Drafted | null>;
+  /** The same, where it may take long. */
+  better(screen: string, asked: () => DraftAsk): Promise<Drafted | null>;
   /** What would fit; null also where the same screen asks for something else meanwhile. */
   nearest(screen: string, asked: () => NearestAsk): Promise<Nearest | null>;
+  /** Which few things of a plan that does not fit cannot all be, in time. */
+  conflict(screen: string, asked: () => DraftAsk): Promise<ConflictSaid | null>;
   /** What would mend the day. */
   mend(screen: string, asked: () => MendAsk): Promise<Mend | null>;
   /** Whether what was offered still does. */
@@ -24,6 +29,7 @@ export type Drafts = {
 export type Asked =
   | { readonly kind: 'draft'; readonly ask: DraftAsk }
   | { readonly kind: 'nearest'; readonly ask: NearestAsk }
+  | { readonly kind: 'conflict'; readonly ask: DraftAsk }
   | { readonly kind: 'mend'; readonly ask: MendAsk }
   | { readonly kind: 'still-mends'; readonly ask: StillAsk };
 
@@ -132,7 +138,9 @@ function drafting(put: Put): Omit<Drafts, 'close'> {
       put(screen, () => ({ kind, ask: asked() }) as Asked, givesWay) as Promise<Found | null>;
   return {
     try: asking<DraftAsk, Drafted>('draft', false),
+    better: asking<DraftAsk, Drafted>('draft', true),
     nearest: asking<NearestAsk, Nearest>('nearest', true),
+    conflict: asking<DraftAsk, ConflictSaid>('conflict', true),
     mend: asking<MendAsk, Mend>('mend', true),
     stillMends: asking<StillAsk, boolean>('still-mends', false),
   };

@@ -7,8 +7,13 @@ import {
   type PlanFiles,
   writtenOut,
 } from '../../shared/plan/index.ts';
-import type { PlanNearest, PlanShown, PlanTried } from '../../shared/protocol/index.ts';
-import { type Language, sayPlanFits, sayPlanOffer } from '../../shared/words/index.ts';
+import type {
+  PlanConflict,
+  PlanNearest,
+  PlanShown,
+  PlanTried,
+} from '../../shared/protocol/index.ts';
+import { type Language, sayGap, sayPlanFits, sayPlanOffer } from '../../shared/words/index.ts';
 import { adoption } from '../adopt.ts';
 import { writePlan } from '../folder/index.ts';
 import type { Hub } from '../hub/index.ts';
@@ -31,10 +36,17 @@ export type PlanDesk = {
   edit(plan: unknown, edit: PlanEdit, language: Language): PlanEdited | null;
   /** What a plan would do. Nothing is kept. */
   try(by: Planner, plan: unknown, language: Language): Promise<PlanTried>;
+  /** The same, with a better plan looked for in so many steps where it is of the day that runs. */
+  better(by: Planner, plan: unknown, language: Language, steps: number): Promise<PlanTried>;
+  /** Which few things of a plan that does not fit cannot all be; null where that is not found. */
+  whatConflicts(by: Planner, plan: unknown, language: Language): Promise<PlanConflict>;
   /** What would fit of a plan that does not; null where more portions are not what is wrong. */
   nearest(by: Planner, plan: unknown, language: Language): Promise<PlanNearest>;
-  /** Takes it if it fits: into the folder, and on the day that runs as its next version. */
-  take(by: Planner, plan: unknown, language: Language): Promise<Taken>;
+  /**
+   * Takes it if it fits, bettered by so many steps as it was shown: into the folder, and on the day
+   * that runs as its next version.
+   */
+  take(by: Planner, plan: unknown, language: Language, steps?: number): Promise<Taken>;
   /** Takes back what was taken last on the day that runs: the plan before is the next version. */
   undo(by: Planner, language: Language): Promise<Taken>;
 } & MendDesk;
@@ -82,8 +94,21 @@ export function createPlanDesk(parts: Parts): PlanDesk {
     async try(by, plan, language) {
       const read = sources.read(plan, language);
       if (!read.ok) return { fits: false, lines: read.lines };
-      const drafted = await draftOf(parts, by.caller, read.files, language);
+      const drafted = await draftOf(parts, by.caller, { files: read.files, language });
       return drafted ? said(drafted, read.files, language) : STALE;
+    },
+    async better(by, plan, language, steps) {
+      const read = sources.read(plan, language);
+      if (!read.ok) return { fits: false, lines: read.lines };
+      const asked = () => ({ ...askOf(parts, read.files, language), steps });
+      const drafted = await parts.drafts.better(by.caller, asked);
+      return drafted ? said(drafted, read.files, language, steps) : STALE;
+    },
+    async whatConflicts(by, plan, language) {
+      const read = sources.read(plan, language);
+      if (!read.ok) return { conflict: null };
+      const asked = () => askOf(parts, read.files, language);
+      return { conflict: await parts.drafts.conflict(by.caller, asked) };
     },
     async nearest(by, plan, language) {
       const read = sources.read(plan, language);
@@ -92,17 +117,17 @@ export function createPlanDesk(parts: Parts): PlanDesk {
       const asked = () => ({ ...askOf(parts, read.files, language), before });
       return { nearest: await parts.drafts.nearest(by.caller, asked) };
     },
-    async take(by, plan, language) {
+    async take(by, plan, language, steps = 0) {
       const read = sources.read(plan, language);
       if (!read.ok) return { fits: false, lines: read.lines };
-      return takeUp(parts, { by, files: read.files, language, isUndoing: false });
+      return takeUp(parts, { by, files: read.files, language, steps, isUndoing: false });
     },
     async undo(by, language) {
       const before = hub.state.replaced.at(-1);
       if (!before) return { refusal: { rule: 'nothing-to-undo' } };
       const read = sources.read(before, language);
       if (!read.ok) return { fits: false, lines: read.lines };
-      return takeUp(parts, { by, files: read.files, language, isUndoing: true });
+      return takeUp(parts, { by, files: read.files, language, steps: 0, isUndoing: true });
     },
   };
 }
@@ -115,8 +140,11 @@ function batchesIn({ plan }: DayState): PlanShown['batches'] {
   });
 }
 
-const draftOf = (parts: Parts, screen: string, files: PlanFiles, language: Language) =>
-  parts.drafts.try(screen, () => askOf(parts, files, language));
+const draftOf = (
+  parts: Parts,
+  screen: string,
+  { files, language, steps = 0 }: Pick<Taking, 'files' | 'language'> & { readonly steps?: number },
+) => parts.drafts.try(screen, () => ({ ...askOf(parts, files, language), steps }));
 
 function askOf({ hub, now }: Parts, files: PlanFiles, language: Language) {
   const { state } = hub;
@@ -124,29 +152,33 @@ function askOf({ hub, now }: Parts, files: PlanFiles, language: Language) {
   return { files, state: runs ? state : null, now: now(), language };
 }
 
-function said(drafted: Drafted, { kitchen }: PlanFiles, language: Language): PlanTried {
+function said(drafted: Drafted, { kitchen }: PlanFiles, language: Language, steps = 0): PlanTried {
   if (!drafted.fits) return { fits: false, lines: drafted.lines };
   const say = sayIn(language, kitchen);
-  const { offer } = drafted;
-  return { fits: true, lines: offer ? sayPlanOffer(offer, say) : [sayPlanFits(say)] };
+  const { offer, bettering } = drafted;
+  const lines = offer ? sayPlanOffer(offer, say) : [sayPlanFits(say)];
+  if (!bettering) return { fits: true, lines };
+  return { fits: true, lines, better: { ...sayGap(bettering, language), steps } };
 }
 
 type Taking = {
   readonly by: Planner;
   readonly files: PlanFiles;
   readonly language: Language;
+  /** A better plan is looked for in so many. */
+  readonly steps: number;
   readonly isUndoing: boolean;
 };
 
 async function takeUp(parts: Parts, taking: Taking): Promise<Taken> {
-  const { by, files, language } = taking;
+  const { by, files, language, steps } = taking;
   for (let tries = 1; ; tries++) {
-    const drafted = await draftOf(parts, by.caller, files, language);
+    const drafted = await draftOf(parts, by.caller, taking);
     if (!drafted) return STALE;
     if (!drafted.fits) return said(drafted, files, language);
     if (tries < MOST_TRIES && !holds(drafted, parts.hub.state)) continue;
     const refusal = by.whyNot() ?? (await keep(parts, drafted, taking));
-    return refusal ? { refusal } : { ...said(drafted, files, language), taken: true };
+    return refusal ? { refusal } : { ...said(drafted, files, language, steps), taken: true };
   }
 }
 

@@ -43,7 +43,13 @@ export type Revised =
       readonly proof: { readonly problem: Problem; readonly schedule: Schedule };
     }
   | { readonly ok: false; readonly why: 'refused'; readonly refusals: readonly PlanRefusal[] }
-  | { readonly ok: false; readonly why: 'no-room'; readonly conflicts: readonly Conflict[] };
+  | {
+      readonly ok: false;
+      readonly why: 'no-room';
+      readonly conflicts: readonly Conflict[];
+      /** The day round what stands, as it finds no room. */
+      readonly day: BuiltDay;
+    };
 
 /** Goes on from the first schedule of what is planned anew, round what stands; to the same one. */
 export type Better = (day: BuiltDay, schedule: Schedule) => Schedule;
@@ -110,15 +116,16 @@ function around(
     { ...open, activities: [...after.problem.activities, ...past.activities] },
     { stands, nowS },
   );
-  const planned = planAround({ ...day, problem: frozen.problem }, planner, options);
-  if (!planned.ok) return planned;
-  const found = better({ ...day, problem: frozen.problem }, planned.schedule);
-  const whole = withRounds({ ...day, problem: frozen.problem }, found, {
+  const round: BuiltDay = { ...day, problem: frozen.problem };
+  const planned = planAround(round, planner, options);
+  if (!planned.ok) return { ...planned, day: round };
+  const found = better(round, planned.schedule);
+  const whole = withRounds(round, found, {
     given: past.given,
     nowS,
   });
   const settled = frozen.settle(whole.day.problem, whole.schedule, planner, options);
-  if (!settled.ok) return settled;
+  if (!settled.ok) return { ...settled, day: round };
   const extra = whole.day.problem.activities.slice(frozen.problem.activities.length);
   const problem = {
     ...after.problem,

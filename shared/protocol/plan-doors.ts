@@ -68,6 +68,17 @@ export type PlanTried = {
   readonly stale?: boolean;
   readonly taken?: boolean;
   readonly lines: readonly string[];
+  /** Where a better plan was looked for: how far it came, and in how many steps. */
+  readonly better?: { readonly line: string; readonly isBest: boolean; readonly steps: number };
+};
+
+/** The few things of a plan that cannot all be: what is said of them, each, and what to do. */
+export type PlanConflict = {
+  readonly conflict: {
+    readonly cannot: string;
+    readonly demands: readonly string[];
+    readonly advice: string;
+  } | null;
 };
 
 /** The plan with as many portions as were found to fit, and the sentence; null where none was. */

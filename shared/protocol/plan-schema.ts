@@ -7,6 +7,7 @@ export function planSchemas() {
   return {
     show: z.strictObject({ day: z.string().max(10).nullable() }),
     draft: z.strictObject({ plan: z.unknown(), language }),
+    better: z.strictObject({ plan: z.unknown(), language, steps: z.int().min(0).max(20_000) }),
     edit: z.strictObject({ plan: z.unknown(), edit: editSchema(), language }),
     undo: z.strictObject({ language }),
     mend: z.strictObject({}),

@@ -12,7 +12,7 @@ import { validate } from './validate.ts';
 import { measureOf } from './worth.ts';
 
 const SEED = 1;
-const ATTEMPTS = 4;
+const ATTEMPTS = 2;
 /** A proof is tried with so many nodes, on days that have few enough activities left. */
 const NODES_MOST = 400;
 const PROVABLE_MOST = 60;

@@ -35,6 +35,7 @@ export type PlanEditorWords = {
   readonly copyFrom: string;
   readonly copy: string;
   readonly trying: string;
+  readonly bettering: string;
   readonly unchanged: string;
   readonly taken: string;
   readonly notFit: string;
@@ -76,6 +77,7 @@ const english: PlanEditorWords = {
   copyFrom: 'as on',
   copy: 'Copy',
   trying: 'Trying it …',
+  bettering: 'Looking for a better plan; this one can be taken meanwhile.',
   unchanged: 'As it runs.',
   taken: 'Taken.',
   notFit: 'It does not fit:',
@@ -117,6 +119,7 @@ const spanish: PlanEditorWords = {
   copyFrom: 'como el',
   copy: 'Copiar',
   trying: 'Probando …',
+  bettering: 'Buscando un plan mejor; este ya se puede tomar.',
   unchanged: 'Tal como corre.',
   taken: 'Tomado.',
   notFit: 'No cabe:',

@@ -28,11 +28,34 @@ export function sayBettering(better: Bettered | null, seconds: number, language:
 const figure = (percent: number, language: Language) =>
   percent.toLocaleString(language, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
 
+/**
+ * How much a plan was bettered, in the mean over what was planned anew, and how much better any
+ * other could be at the most.
+ */
+export function sayGap(
+  { before, after, aheadLeastS, weight }: Bettered & { readonly weight: number },
+  language: Language,
+): { readonly line: string; readonly isBest: boolean } {
+  const words = PHRASES[language];
+  const mean = (sumS: number) => whole(Math.max(0, Math.round(sumS / weight)));
+  const [savedS, moreS] = [mean(before.aheadS - after.aheadS), mean(after.aheadS - aheadLeastS)];
+  const isBest = moreS < MINUTE_S;
+  const saved = savedS < MINUTE_S ? words.sameMean : words.savedMean(durationWords(savedS));
+  const more = isBest ? words.best : words.moreMean(durationWords(moreS));
+  return { line: `${saved} ${more}`, isBest };
+}
+
+const MINUTE_S = 60;
+
 type Phrases = {
   none(seconds: number): string;
   found(seconds: number, percent: string): string;
   fires(less: string): string;
   over(percent: string): string;
+  savedMean(less: string): string;
+  readonly sameMean: string;
+  moreMean(less: string): string;
+  readonly best: string;
 };
 
 const PHRASES: Record<Language, Phrases> = {
@@ -42,6 +65,10 @@ const PHRASES: Record<Language, Phrases> = {
       `In ${seconds} s a plan was found in which food is ready ${percent} % less ahead of time.`,
     fires: (less) => `Its fires take ${less} less to change.`,
     over: (percent) => `No plan can better it by more than ${percent} %.`,
+    savedMean: (less) => `A better plan was found: what is planned anew stands ${less} less.`,
+    sameMean: 'No plan was found that is better by a minute.',
+    moreMean: (less) => `At most ${less} better is possible.`,
+    best: 'Proven best, to the minute.',
   },
   es: {
     none: (seconds) => `No se encontró un plan mejor en ${seconds} s.`,
@@ -49,5 +76,9 @@ const PHRASES: Record<Language, Phrases> = {
       `En ${seconds} s se encontró un plan en que la comida espera un ${percent} % menos.`,
     fires: (less) => `Cambiar los fuegos lleva ${less} menos.`,
     over: (percent) => `Ningún plan puede mejorarlo en más de un ${percent} %.`,
+    savedMean: (less) => `Se encontró un plan mejor: lo planeado de nuevo espera ${less} menos.`,
+    sameMean: 'No se encontró un plan mejor en un minuto.',
+    moreMean: (less) => `Como mucho se puede mejorar ${less}.`,
+    best: 'Es lo mejor, probado al minuto.',
   },
 };

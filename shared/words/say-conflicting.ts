@@ -7,11 +7,19 @@ import type { ConflictNames } from './say-plan.ts';
 
 /** Which few of the things that a plan asks for cannot all be kept, in one sentence. */
 export function sayConflicting(conflicting: Conflicting, names: ConflictNames, say: Say): string {
+  const { cannot, demands, advice } = sayConflictList(conflicting, names, say);
+  return `${cannot} ${demands.join('; ')}. ${advice}`;
+}
+
+/** The same as a list: what is said of these, each of them, and what to do about it. */
+export function sayConflictList(conflicting: Conflicting, names: ConflictNames, say: Say) {
   const words = PHRASES[say.language];
   const { demands, isProven, isSmallest } = conflicting;
-  const said = [...new Set(demands.map((demand) => sayDemand(demand, names, say)))];
-  const all = words.cannotAll(said.join('; '), isProven);
-  return isSmallest ? `${all} ${words.giveUpOne}` : `${all} ${words.perhapsFewer}`;
+  return {
+    cannot: isProven ? words.cannotAll : words.noPlanKeeps,
+    demands: [...new Set(demands.map((demand) => sayDemand(demand, names, say)))],
+    advice: isSmallest ? words.giveUpOne : words.perhapsFewer,
+  };
 }
 
 function sayDemand(demand: Demand, names: ConflictNames, say: Say): string {
@@ -46,7 +54,8 @@ function sayDemand(demand: Demand, names: ConflictNames, say: Say): string {
 }
 
 type Phrases = {
-  cannotAll(these: string, isProven: boolean): string;
+  readonly cannotAll: string;
+  readonly noPlanKeeps: string;
   readonly giveUpOne: string;
   readonly perhapsFewer: string;
   goal(task: string): string;
@@ -62,10 +71,8 @@ type Phrases = {
 
 const PHRASES: Record<Language, Phrases> = {
   en: {
-    cannotAll: (these, isProven) =>
-      isProven
-        ? `These cannot all be kept, whatever else is planned: ${these}.`
-        : `No plan was found that keeps all of these: ${these}.`,
+    cannotAll: 'These cannot all be kept, whatever else is planned:',
+    noPlanKeeps: 'No plan was found that keeps all of these:',
     giveUpOne: 'Give way in one of them.',
     perhapsFewer: 'Not all of them may be needed for that.',
     goal: (task) => `${task} is due for its service`,
@@ -79,10 +86,8 @@ const PHRASES: Record<Language, Phrases> = {
     hours: (who) => `the hours of ${who}`,
   },
   es: {
-    cannotAll: (these, isProven) =>
-      isProven
-        ? `Esto no se puede cumplir todo, se planee como se planee: ${these}.`
-        : `No se encontró un plan que cumpla todo esto: ${these}.`,
+    cannotAll: 'Esto no se puede cumplir todo, se planee como se planee:',
+    noPlanKeeps: 'No se encontró un plan que cumpla todo esto:',
     giveUpOne: 'Ceda en una de estas cosas.',
     perhapsFewer: 'Puede que no todas hagan falta para eso.',
     goal: (task) => `${task} debe estar para su servicio`,

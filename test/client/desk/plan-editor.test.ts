@@ -48,15 +48,24 @@ const shown: PlanShown = {
   batches: [],
 };
 
+/** In how many steps what was taken was bettered. */
+const taking: unknown[] = [];
+
 type Answers = Partial<Record<keyof PlanDoors, unknown>>;
 
 /** An editor at doors that answer so, and what they were asked. */
 async function editor(answers: Answers = {}, say = english) {
   const asked: [string, unknown][] = [];
-  const usual: Answers = { show: { ok: true, ...shown }, nearest: { ok: true, nearest: null } };
+  const usual: Answers = {
+    show: { ok: true, ...shown },
+    nearest: { ok: true, nearest: null },
+    conflict: { ok: true, conflict: null },
+    better: { ok: true, fits: true, lines: ['It fits.'] },
+  };
   const doors = new Proxy({} as PlanDoors, {
-    get: (_doors, door: keyof PlanDoors) => async (it: unknown) => {
+    get: (_doors, door: keyof PlanDoors) => async (it: unknown, steps: unknown) => {
       asked.push([door, it]);
+      if (door === 'take') taking.push(steps);
       return { ...usual, ...answers }[door];
     },
   });
@@ -110,6 +119,7 @@ async function type(element: Element, selector: string, value: string, event = '
 
 beforeEach(() => vi.useFakeTimers());
 afterEach(() => {
+  taking.length = 0;
   document.body.replaceChildren();
   localStorage.clear();
   vi.useRealTimers();
@@ -124,9 +134,10 @@ describe('the plan editor', () => {
     });
     await type(element, 'input[type=number]', '200');
     await pause();
-    expect(asked.slice(-2)).toMatchObject([
+    expect(asked.slice(-3)).toMatchObject([
       ['draft', planOf(200)],
       ['nearest', planOf(200)],
+      ['conflict', planOf(200)],
     ]);
     expect(said(element)).toContain('Ribs: the trim table is full.');
     expect(said(element)).toContain(line);
@@ -165,6 +176,37 @@ describe('the plan editor', () => {
       '#who',
     ]);
     expect(all<HTMLInputElement>(element, 'input[type=number]')[0]?.value).toBe('30');
+  });
+
+  it('lists which few things cannot all be, after it has said what does not fit', async () => {
+    const conflict = {
+      cannot: 'No plan was found that keeps all of these:',
+      demands: ['“Ribs: Serve” is due for its service', 'the hours of Ana'],
+      advice: 'Give way in one of them.',
+    };
+    const { element } = await editor({
+      draft: { ok: true, fits: false, lines: ['“Ribs: Rub” finds no room on Ana.'] },
+      conflict: { ok: true, conflict },
+    });
+    await type(element, 'input[type=number]', '200');
+    await pause();
+    expect(said(element)).toMatch(/finds no room.*No plan was found.*the hours of Ana.*Give way/);
+  });
+
+  it('shows a plan that fits at once, and a better one when it is found, to be taken', async () => {
+    const lines = ['It fits.'];
+    const better = { line: 'Proven best, to the minute.', isBest: true, steps: 200 };
+    const { element, asked } = await editor({
+      draft: { ok: true, fits: true, lines },
+      better: { ok: true, fits: true, lines, better },
+      take: { ok: true, fits: true, taken: true, lines },
+    });
+    await type(element, 'input[type=number]', '21');
+    await pause();
+    expect(asked.filter(([door]) => door === 'better')).toHaveLength(1);
+    expect(said(element)).toContain('Proven best, to the minute.');
+    await tap(element, /Take this plan/);
+    expect(taking).toEqual([200]);
   });
 
   it('copies a plan to the next week, and the plan of another day to this one', async () => {

@@ -179,6 +179,31 @@ describe('the plan at the desk', () => {
     expect(running().built.day).not.toBe('2020-01-04');
   });
 
+  it('betters what is planned anew, the same in as many steps, and is taken as it was shown', async () => {
+    const plan = slawBy(80);
+    const first = await desk.better(office, plan, 'en', 60);
+    expect(first).toMatchObject({ fits: true, better: { steps: 60 } });
+    expect(first.better?.line).toMatch(/At most .* better is possible\.|Proven best/);
+    expect(await desk.better(office, plan, 'en', 60)).toEqual(first);
+    expect(await desk.take(office, plan, 'en', 60)).toMatchObject({ ...first, taken: true });
+    expect(running()).toMatchObject({ engine: 'improving 1', cookPlan: plan });
+    expect(await desk.undo(office, 'en')).toMatchObject({ taken: true });
+    expect(running().engine).toBe('constructive 1');
+  });
+
+  it('says which few things cannot all be of what does not fit', async () => {
+    const { cookPlan, built } = running();
+    const edit = { kind: 'portions', service: 'dinner', dish: 'ribs', portions: 200 } as const;
+    const ribs = must(edited(cookPlan, edit, built), 'the edited plan');
+    expect(await desk.try(office, ribs, 'en')).toMatchObject({ fits: false });
+    const { conflict } = await desk.whatConflicts(office, ribs, 'en');
+    const { demands, cannot } = must(conflict, 'what conflicts');
+    expect(cannot).toMatch(/cannot all be kept|No plan was found that keeps/);
+    expect(demands.length).toBeLessThanOrEqual(12);
+    expect(demands.join()).toContain('Spare ribs · Dinner');
+    expect(await desk.whatConflicts(office, cookPlan, 'en')).toEqual({ conflict: null });
+  });
+
   it('is not taken back under what has begun since, and says so', async () => {
     const { cookPlan } = running();
     expect(await desk.take(office, without('dinner', 'slaw'), 'en')).toMatchObject({ taken: true });
