@@ -72,14 +72,20 @@ export class DeskHead extends Part {
     const { view, say } = this;
     const words = deskWords[say.language];
     return html`<h1><a href="/">${words.desk}</a></h1>
-      <span class="day">${view ? words.forDay(sayDay(view.day, say), view.planVersion) : null}</span>
+      <span class="day">
+        ${view ? words.forDay(sayDay(view.day, say), view.planVersion) : null}
+      </span>
       <span class="services">
         ${view?.services.map(
           (outlook) => html`<service-line .say=${say} .outlook=${outlook}></service-line>`,
         )}
         ${view?.services.length === 0 ? words.allReady : null}
       </span>
-      ${view && isInNeed(view) ? html`<a class="mend" href="#mend">${mendWords[say.language].ask}</a>` : null}
+      ${view && isInNeed(view) ? this.#offer() : null}
       <clock-time .say=${say} .at=${this.now}></clock-time>`;
+  }
+
+  #offer() {
+    return html`<a class="mend" href="#mend">${mendWords[this.say.language].ask}</a>`;
   }
 }

@@ -21,7 +21,8 @@ const SLOT_NEED = 0;
 
 /**
  * Who does a task and where its loads are, as it now stands: the schedule's choice, but for what
- * persons have decided since, the last of it first. Its times are the plan's; the live times come from the timeline.
+ * persons have decided since, the last of it first. Its times are the plan's; the live times come
+ * from the timeline.
  */
 export function placementOf(state: DayState, index: PlanIndex, task: TaskId): Placement {
   const planned = { ...must(index.placements.get(task), task), ...state.arranged.get(task) };

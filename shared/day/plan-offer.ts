@@ -52,6 +52,7 @@ export function planOffer(live: Live, plan: AdoptedPlan, planned: ReadonlySet<st
   };
 }
 
+/** What each service has in hand on the day as it is, and as it would be. */
 export function servicesIn(live: Live, next: Live): PlanOffer['services'] {
   const services = new Map(
     [...live.index.plan.built.services, ...next.index.plan.built.services].map((service) => [

@@ -14,8 +14,8 @@ export type Conflicting = {
   /** These cannot all be kept, whatever else is asked for or not. */
   readonly demands: readonly Demand[];
   /**
-   * The same by whole chains: their goals, and whose hours; where the list above is long; none where
-   * not each of them was seen to be needed.
+   * The same by whole chains, where the list above is long: their goals, and whose hours. None
+   * where not each of them was seen to be needed.
    */
   readonly chains: readonly Demand[];
   /** Without any one of them, a plan was found: none is left that has nothing to do with it. */

@@ -105,7 +105,7 @@ function stuckBy(timeline: LiveTimeline, activity: ActivityId, reason: Reason): 
   }
 }
 
-/** What is held together with it: who loads a place that is shut is held by what is to lie there. */
+/** What is held together with it: whoever loads a place waits with what is to lie there. */
 function heldWith(timeline: LiveTimeline, activity: ActivityId): ActivityId[] {
   const isHeld = heldIn(timeline);
   return timeline.live.published.problem.lags

@@ -67,7 +67,7 @@ export function openIn(timeline: Timeline): Broken[] {
 export const isNone = ({ doubledS, brokenS, lateS }: Trouble) =>
   doubledS === 0 && brokenS === 0 && lateS === 0;
 
-/** Whether what is wrong is not worth moving anything for: so much of a line, and no two at once. */
+/** Whether what is wrong is not worth moving anything for: little, and no two in one place. */
 export const isSlight = ({ doubledS, brokenS, lateS }: Trouble, leastS: number) =>
   doubledS === 0 && brokenS < leastS && lateS < leastS;
 

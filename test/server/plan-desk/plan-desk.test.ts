@@ -179,7 +179,7 @@ describe('the plan at the desk', () => {
     expect(running().built.day).not.toBe('2020-01-04');
   });
 
-  it('betters what is planned anew, the same in as many steps, and is taken as it was shown', async () => {
+  it('betters what is planned anew, and is taken as it was shown', async () => {
     const plan = slawBy(80);
     const first = await desk.better(office, plan, 'en', 60);
     expect(first).toMatchObject({ fits: true, better: { steps: 60 } });
