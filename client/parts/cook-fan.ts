@@ -77,7 +77,9 @@ export class CookFan extends Part {
         font-size: calc(var(--small) * 0.75);
         font-weight: 700;
         line-height: 1;
-        transform: translateY(12%);
+        padding-right: 0.3em;
+        background: var(--ground);
+        transform: translateY(-50%);
       }
       small {
         font-size: 0.75em;

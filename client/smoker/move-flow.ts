@@ -75,14 +75,17 @@ export class MoveFlow {
 
   /**
    * A new view: an offer made before the arrangement changed is asked for anew, a load that is off
-   * is let go.
+   * is let go, one that is picked is shown as it now is.
    */
   see({ arrangedSeq, smokers }: Pick<SmokerView, 'arrangedSeq' | 'smokers'>): void {
     const move = this.#move;
     if (move.kind === 'none') return;
     const { stay, need } = move.load;
     const loads = smokers.flatMap(({ racks }) => racks.flatMap((rack) => rack.loads));
-    if (!loads.some((load) => load.stay === stay && load.need === need)) this.leave();
+    const shown = loads.find((load) => load.stay === stay && load.need === need);
+    if (!shown) this.leave();
+    // What is foreseen of it, or read, is as new as the racks show it.
+    else if (move.kind === 'picked') this.#move = { kind: 'picked', load: shown };
     else if (move.kind === 'offered' && move.offer.basedOnSeq < arrangedSeq)
       void this.goal(move.to);
   }

@@ -43,11 +43,17 @@ export class MoveFoot extends Part {
       p:first-child {
         font-weight: 800;
       }
+      /* Two rows of boxes are as high as the foot, and leave the picture its width. */
       choice-strip {
+        flex: 0 1 24em;
+        justify-content: flex-end;
+      }
+      :host([narrow]) choice-strip {
         flex: none;
+        justify-content: flex-start;
       }
       cook-fan {
-        flex: 1 1 10em;
+        flex: 1 1 14em;
         align-self: stretch;
         min-width: 0;
         min-height: 0;

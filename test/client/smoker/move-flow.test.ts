@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { MoveFlow } from '../../../client/smoker/move-flow.ts';
-import type { SlotId } from '../../../shared/kernel/index.ts';
+import { instant, type SlotId } from '../../../shared/kernel/index.ts';
 import type { QuestionAnswer } from '../../../shared/protocol/index.ts';
 import { LinkLost } from '../../../shared/protocol/index.ts';
 import type { Intent, MoveOffer } from '../../../shared/view/index.ts';
@@ -102,6 +102,19 @@ describe('moving a load', () => {
     flow.see({ ...smokerView, arrangedSeq: offer.basedOnSeq + 1 });
     expect(flow.move.kind).toBe('asking');
     await vi.waitFor(() => expect(flow.move).toMatchObject({ offer: { basedOnSeq: 99 } }));
+  });
+
+  it('is of the load as it now is, while it is picked', () => {
+    flow.pick(first);
+    const outAt = instant(first.outAt + 60_000);
+    const racksNow = (of: typeof racks) =>
+      of.map((rack) => ({
+        ...rack,
+        loads: rack.loads.map((load) => (load === first ? { ...load, outAt } : load)),
+      }));
+    const smokers = smokerView.smokers.map((each) => ({ ...each, racks: racksNow(each.racks) }));
+    flow.see({ ...smokerView, smokers });
+    expect(flow.move).toMatchObject({ kind: 'picked', load: { stay: first.stay, outAt } });
   });
 
   it('lets go of a load that has been taken off meanwhile', () => {
