@@ -66,7 +66,8 @@ export class DeskRecord extends Part {
                 .say=${say}
                 .shown=${shown}
                 ?closed=${view.closed !== null}
-                @cut-from=${({ detail }: CustomEvent) => void sync.tap({ kind: 'cutFrom', ...detail })}
+                @cut-from=${({ detail }: CustomEvent) =>
+                  void sync.tap({ kind: 'cutFrom', ...detail })}
               ></record-lots>
             </div>
             <div>

@@ -39,10 +39,20 @@ export class RecordTrace extends Part {
       <form @submit=${this.#trace}>
         <label for="lot">
           ${words.whichLot}
-          <input id="lot" name="lot" list="lots" size="14" maxlength="40" required autocomplete="off" />
+          <input
+            id="lot"
+            name="lot"
+            list="lots"
+            size="14"
+            maxlength="40"
+            required
+            autocomplete="off"
+          />
         </label>
         <datalist id="lots">
-          ${this.lots.map(({ id, name }) => html`<option value=${id}>${textIn(name, say)}</option>`)}
+          ${this.lots.map(
+            ({ id, name }) => html`<option value=${id}>${textIn(name, say)}</option>`,
+          )}
         </datalist>
         <button class="takes">${words.trace}</button>
         ${this.#drill()}

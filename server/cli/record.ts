@@ -26,9 +26,9 @@ export const record: Command = {
   takes: 'DIR',
   about: 'What the days of a kitchen leave behind: lots, checks, temperatures, who closed.',
   more: [
-    'DIR is the folder of a kitchen; nothing in it is written. As html it is sheets to print, each',
-    'with the signed head of its chain; as csv one table; as json all of it with the entries of the',
-    'log, which verify can look through without a hub; as labels the lots that came.',
+    'DIR is the folder of a kitchen; nothing in it is written. As html it is sheets to print,',
+    'each with the signed head of its chain; as csv one table; as json all of it with the entries',
+    'of the log, which verify can look through without a hub; as labels the lots that came.',
   ],
   options: [
     { name: 'day', value: 'DAY', about: 'That day alone; usually all there are.' },

@@ -18,8 +18,8 @@ export const trace: Command = {
   takes: 'LOT DIR',
   about: 'Where a lot went: its batches, the services they fed, and what is left of it.',
   more: [
-    'LOT is the number on the label, as 2026-11-28-2. DIR is the folder of a kitchen; nothing in it',
-    'is written. The weights add up to what came.',
+    'LOT is the number on the label, as 2026-11-28-2. DIR is the folder of a kitchen; nothing in',
+    'it is written. The weights add up to what came.',
   ],
   options: [
     { name: 'as', value: 'FORM', about: `One of ${FORMS.join(', ')}; usually text.`, oneOf: FORMS },

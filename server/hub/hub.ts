@@ -39,7 +39,7 @@ export type Hub<State> = {
   heed(listen: () => void): void;
   /** Entries up to here were not read at the opening; null where all were. */
   readonly openedFrom: Mark | null;
-  /** What was found of the log since: from now on nothing more is kept, and every screen says so. */
+  /** What was found of the log since: now nothing more is kept, and every screen says so. */
   damaged(broken: Broken): void;
   /** Anything else that is to be decided on the day as it then is. */
   put(ask: Ask<State>): Promise<Answer>;

@@ -27,7 +27,7 @@ export type KeeperParts = {
   readonly start: Start<DayState> | null;
 };
 
-/** What the last day that is over left, if its seal is this key's own: so the log need not be read. */
+/** What the last day that is over left, if its seal is this key's own: the log begins there. */
 export function startFrom(store: RecordStore, { publicKey }: Signer): Start<DayState> | null {
   const found = store.start();
   if (!found || found.seal.key !== publicKey) return null;

@@ -29,7 +29,7 @@ export type Lot = Deed & Received & { readonly id: LotId; readonly leftPieces: n
 
 export type LotFact =
   | ({ readonly kind: 'lotCame'; readonly lot: LotId } & Received)
-  /** What was said of the batch before no longer holds. The first lot is used up before the next. */
+  /** In place of what was said of it before. The first lot is used up before the next. */
   | { readonly kind: 'batchCutFrom'; readonly batch: BatchId; readonly lots: readonly LotId[] };
 
 /** The same, asked for. */

@@ -60,7 +60,8 @@ function sheetOf({ record, evidence, seal }: PrintedDay, pen: Pen, isAlone: bool
     element(
       'header',
       'head',
-      `<h1>${escaped(`${words.record} · ${kitchen}`)}</h1>${element('p', 'day', escaped(sayDay(record.day, pen.say)))}`,
+      `<h1>${escaped(`${words.record} · ${kitchen}`)}</h1>` +
+        element('p', 'day', escaped(sayDay(record.day, pen.say))),
     ),
     element(
       'p',

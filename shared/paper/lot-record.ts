@@ -39,7 +39,8 @@ export function lotRecordPage(
     element(
       'header',
       'head',
-      `<h1>${escaped(`${words.lotRecord}: ${lot.id}`)}</h1>${element('p', 'day', escaped(textIn(lot.name, say)))}`,
+      `<h1>${escaped(`${words.lotRecord}: ${lot.id}`)}</h1>` +
+        element('p', 'day', escaped(textIn(lot.name, say))),
     ),
     element('p', 'lead', escaped(factsOf(lot, say).join(' · '))),
     part(

@@ -10,8 +10,9 @@ export function ruledTable(
   rows: readonly (readonly Cell[])[],
   figures: readonly number[] = [],
 ): string {
+  const kind = (i: number) => (figures.includes(i) ? ' class="figure"' : '');
   const cell = (name: string) => (value: Cell, i: number) =>
-    `<${name}${figures.includes(i) ? ' class="figure"' : ''}>${escaped(String(value ?? '–'))}</${name}>`;
+    `<${name}${kind(i)}>${escaped(String(value ?? '–'))}</${name}>`;
   const line = (cells: readonly Cell[], name: string) =>
     `<tr>${cells.map(cell(name)).join('')}</tr>`;
   return `<table><thead>${line(header, 'th')}</thead><tbody>

@@ -4,7 +4,7 @@ import type { Celsius, Instant, StationId, Text, ThermometerId } from '../kernel
 import { minutes } from '../kernel/index.ts';
 import type { Breach } from '../plan/index.ts';
 import { checkedThing } from './check-on.ts';
-import { nameOf } from './logged.ts';
+import { nameOf } from './logged-who.ts';
 
 /** Something that has to be looked at, or put right, as a screen shows it. */
 export type CheckView = {

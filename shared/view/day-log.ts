@@ -1,6 +1,7 @@
 import type { Live } from '../day/index.ts';
 import type { Instant } from '../kernel/index.ts';
-import { type Logged, logged, nameOf } from './logged.ts';
+import { type Logged, logged } from './logged.ts';
+import { nameOf } from './logged-who.ts';
 
 /** One thing that happened, with the names of its subjects; `shared/words` makes the sentence. */
 export type LogLine = {

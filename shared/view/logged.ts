@@ -1,4 +1,4 @@
-import type { Happening, Live, ReadingPlace, Role, Told, WhoFact } from '../day/index.ts';
+import type { Happening, Live, ReadingPlace, Told } from '../day/index.ts';
 import { isCheckFact, isWhoFact, slotName } from '../day/index.ts';
 import type {
   BatchId,
@@ -8,18 +8,16 @@ import type {
   Instant,
   Kilograms,
   LotId,
-  PersonId,
-  ScreenId,
   Seconds,
   SlotId,
   SmokerId,
-  StationId,
   TaskId,
   Text,
 } from '../kernel/index.ts';
 import { must, unreachable } from '../kernel/index.ts';
 import type { SlotName } from '../plan/index.ts';
 import { type LoggedCheck, loggedCheck } from './logged-check.ts';
+import { type LoggedWho, loggedWho, nameOf } from './logged-who.ts';
 
 /** What was done to a task. */
 type Deed = { readonly title: Text; readonly batch: Text };
@@ -40,28 +38,6 @@ export type Logged =
   | LoggedWho
   | LoggedCheck
   | LoggedHappening;
-
-/** Who was let in and where, and who may prove to be there. */
-type LoggedWho =
-  | {
-      readonly kind: 'screen';
-      readonly what: 'screenPaired' | 'screenMoved';
-      readonly name: string;
-      readonly role: Role;
-      readonly stations: readonly Text[];
-    }
-  | {
-      readonly kind: 'screen';
-      readonly what: 'screenRenamed' | 'screenRevoked';
-      readonly name: string;
-    }
-  | {
-      readonly kind: 'pin';
-      readonly what: 'pinSet' | 'pinCleared';
-      readonly of: string;
-      /** Whether who has it answers for screens and PINs. */
-      readonly isOwner: boolean;
-    };
 
 type LoggedHappening =
   | {
@@ -152,30 +128,6 @@ export function logged(live: Live, told: Told): Logged {
   }
 }
 
-function loggedWho(live: Live, told: WhoFact): LoggedWho {
-  switch (told.kind) {
-    case 'screenPaired':
-    case 'screenMoved': {
-      const { role, stations } = told.place;
-      // As it was called when it was let in; it may have been renamed since.
-      const name = told.kind === 'screenPaired' ? told.name : screenOf(live, told.screen);
-      const named = stations.map((station) => stationOf(live, station));
-      return { kind: 'screen', what: told.kind, name, role, stations: named };
-    }
-    case 'screenRenamed':
-      return { kind: 'screen', what: told.kind, name: told.name };
-    case 'screenRevoked':
-      return { kind: 'screen', what: told.kind, name: screenOf(live, told.screen) };
-    case 'pinSet':
-    case 'pinCleared': {
-      const isOwner = told.kind === 'pinSet' && told.isOwner;
-      return { kind: 'pin', what: told.kind, of: nameOf(live, told.person), isOwner };
-    }
-    default:
-      return unreachable(told);
-  }
-}
-
 type Happened = Extract<Told, { kind: Happening['kind'] }>;
 
 /** What nobody planned, and what was counted at the pass. */
@@ -257,13 +209,5 @@ const cutOf = ({ index }: Live, id: CutId): Text =>
   index.plan.catalogue.cuts.find((cut) => cut.id === id)?.name ?? { en: id };
 const batchOf = ({ index }: Live, id: BatchId): Text => index.groups.get(id)?.name ?? { en: id };
 
-const stationOf = ({ index }: Live, id: StationId): Text =>
-  index.plan.kitchen.stations.find((station) => station.id === id)?.name ?? { en: id };
-const screenOf = ({ state }: Live, id: ScreenId): string => state.who.screens.get(id)?.name ?? id;
-
 const slotOf = ({ index }: Live, slot: SlotId): SlotName =>
   must(slotName(index.plan.kitchen, slot), slot);
-
-/** How the crew list calls somebody; by their id where they have left it. */
-export const nameOf = ({ index }: Live, id: PersonId): string =>
-  index.plan.kitchen.crew.find((person) => person.id === id)?.name ?? id;

@@ -9,7 +9,8 @@ import { isSignedBy } from '../../server/record/signing.ts';
 const secret = '9d61b19deffd5a60ba844af492ec2cc44449c5697b326919703bac031cae7f60';
 const published = 'd75a980182b10ab7d54bfed3c964073a0ee172f3daa62325af021a68f707511a';
 const signature =
-  'e5564300c360ac729086e2cc806e828a84877f1eb8e5d974d873e065224901555fb8821590a33bacc61e39701cf9b46bd25bf5f0595bbe24655141438e7a100b';
+  'e5564300c360ac729086e2cc806e828a84877f1eb8e5d974d873e06522490155' +
+  '5fb8821590a33bacc61e39701cf9b46bd25bf5f0595bbe24655141438e7a100b';
 
 /** RFC 8410: the fixed bytes before a raw Ed25519 key. */
 const pkcs8 = Buffer.from(`302e020100300506032b657004220420${secret}`, 'hex');

@@ -53,7 +53,7 @@ async function door(path: string, body: unknown) {
 }
 
 describe('the doors of the record', () => {
-  it('show the days with their signed heads, what is in the cooler, and what is cut from it', async () => {
+  it('show the days with their signed heads, and what is cut from which lot', async () => {
     const { body } = await door('show', {});
     expect(body.days.map(({ day }: { day: string }) => day)).toEqual([firstDay, dayAfter(1)]);
     expect(body.days[0].head).toMatch(/^[0-9a-f]{64}$/);
