@@ -107,7 +107,7 @@ describe('moving a load', () => {
   it('is of the load as it now is, while it is picked', () => {
     flow.pick(first);
     const outAt = instant(first.outAt + 60_000);
-    const racksNow = (of: typeof racks) =>
+    const racksNow = (of: readonly (typeof racks)[number][]) =>
       of.map((rack) => ({
         ...rack,
         loads: rack.loads.map((load) => (load === first ? { ...load, outAt } : load)),
