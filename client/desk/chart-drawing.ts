@@ -27,8 +27,8 @@ export type Paper = {
 };
 
 const BAR_SHARE = 0.72;
-/** A bar narrower than this has no room for a word. */
-const WORD_FROM_PX = 34;
+/** Of a lane's height: a letter of its words, on the average. */
+const LETTER_SHARE = 0.27;
 
 export const acrossPx = ({ window, namesPx, widthPx }: Paper, at: Instant): number =>
   namesPx + placeIn(window, at) * (widthPx - namesPx);
@@ -105,11 +105,19 @@ function goneDrawing(paper: Paper, { state, endAt }: ChartBar, { x, y, wide, hig
 function wordDrawing(paper: Paper, { title }: ChartBar, { x, y, wide, high }: Place) {
   // What began before the window has its word at the window's edge.
   const from = Math.max(x, paper.namesPx);
-  const room = x + wide - from;
-  if (room < WORD_FROM_PX) return nothing;
-  return svg`<svg x=${from + 5} y=${y} width=${room - 7} height=${high}>
-    <text y=${high * 0.7}>${textIn(title, paper.say)}</text>
+  const room = x + wide - from - 7;
+  const words = wordsIn(textIn(title, paper.say), room / (LETTER_SHARE * paper.lanePx));
+  if (words === '') return nothing;
+  return svg`<svg x=${from + 5} y=${y} width=${room} height=${high}>
+    <text y=${high * 0.7}>${words}</text>
   </svg>`;
+}
+
+/** As many whole words from the first on as so many letters hold. */
+function wordsIn(title: string, letters: number): string {
+  if (title.length <= letters) return title;
+  const end = title.lastIndexOf(' ', Math.floor(letters));
+  return end > 0 ? title.slice(0, end) : '';
 }
 
 /** Hatched from P10 to P90, heavy at P50. */

@@ -7,7 +7,7 @@ export function amountsOf({ pieces, piece, weightKg, mix, check, thing }: TaskVi
   const words = [
     countPieces(pieces, piece, say),
     weightKg > 0 && unbroken(weight(weightKg, say)),
-    mix && `${textIn(mix.name, say)}, ${scaleWeight(mix.weightKg, say)}`,
+    mix && `${textIn(mix.name, say)}, ${unbroken(scaleWeight(mix.weightKg, say))}`,
     check?.coreAtLeastC && unbroken(`≥ ${temperature(check.coreAtLeastC, say)}`),
     thing && textIn(thing, say),
   ];

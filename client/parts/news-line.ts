@@ -36,6 +36,9 @@ export class NewsLinePart extends Part {
       p {
         flex: 1;
         min-width: 0;
+        /* However long the line is, it makes no page wider. */
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
       }
       p button {
         width: 100%;

@@ -46,9 +46,8 @@ export class NextRow extends Part {
       /* What has no room leaves whole, into a line that is not seen: how many before the title. */
       b {
         font-weight: 700;
-        flex: 0 1 auto;
-        min-width: 0;
-        max-width: 66%;
+        flex: 0 3 auto;
+        min-width: 45%;
         display: flex;
         flex-wrap: wrap;
         column-gap: 0.35em;
@@ -70,7 +69,7 @@ export class NextRow extends Part {
         font-size: var(--small);
         color: var(--soft);
         text-align: right;
-        flex: 1 1 34%;
+        flex: 1 1 auto;
         text-wrap: balance;
       }
       :host([narrow]) button {

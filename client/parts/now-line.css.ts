@@ -59,6 +59,13 @@ export const nowLineStyles = css`
     /* Room for the ruled minutes, also where they are not drawn yet: titles keep one size. */
     margin: calc(4px * var(--arcmin)) calc(12px * var(--arcmin)) calc(16px * var(--arcmin)) 0;
   }
+  :host([height='low']) .what {
+    margin-top: calc(2px * var(--arcmin));
+    margin-bottom: calc(10px * var(--arcmin));
+  }
+  :host([height='low']) ruled-line {
+    height: calc(9px * var(--arcmin));
+  }
   .page {
     height: 100%;
     display: flex;
@@ -107,7 +114,6 @@ export const nowLineStyles = css`
     line-height: 1.28;
     display: flex;
     align-items: center;
-    flex-wrap: wrap;
     column-gap: 0.7em;
   }
   .mind {
@@ -125,6 +131,7 @@ export const nowLineStyles = css`
     line-height: 1.3;
   }
   tally-strokes {
+    flex: none;
     margin: calc((1.28em - var(--touch)) / 2) 0;
   }
   .place {
@@ -202,6 +209,9 @@ export const nowLineStyles = css`
   }
   :host([narrow]) .row {
     display: block;
+  }
+  :host([narrow]) .mind {
+    line-height: 1.3;
   }
   :host([narrow]) .page {
     display: block;

@@ -49,14 +49,10 @@ export const rackLaneStyles = css`
     display: flex;
     flex-flow: row-reverse wrap;
     justify-content: flex-start;
-    flex: 1 0 6.1em;
+    flex: 1 0 calc(var(--letters) * 0.512em);
     height: 1.1em;
     column-gap: 0.3em;
     overflow: hidden;
-  }
-  /* From one half of the day into the other both are named. */
-  .next.long {
-    flex-basis: 8.7em;
   }
   .coming {
     color: var(--soft);

@@ -26,9 +26,6 @@ import { styled } from './styled.ts';
 const BEHIND_MM = { x: 13, y: 9 };
 const HIGH_MM = 122;
 
-/** What most ranges are no longer than. */
-const LONG_RANGE = '4:03–5:03 pm'.length;
-
 /** A load as a finger picks it. */
 export type Picked = Pick<LoadDrawing, 'stay' | 'need'>;
 
@@ -92,14 +89,14 @@ export class RackLane extends Part {
     return html`<p class="words">
       <span class="here-now">
         <span>${beside.map(({ pieces }) => pieces).join(' + ')}</span>
-        <span>${beside.map((load) => nameOf(load, say)).join(', ')}</span>
+        <span>${[...new Set(beside.map((load) => nameOf(load, say)))].join(', ')}</span>
         ${
           then && !second.here
             ? html`<span class="coming">${words.thenComes(then.many, then.at)}</span>`
             : nothing
         }
       </span>
-      <span class=${when.length > LONG_RANGE ? 'next long' : 'next'}>
+      <span class="next" ${styled({ '--letters': String(when.length) })}>
         <span>${smallHalf(when)}</span><span>${what}</span>
       </span>
     </p>`;

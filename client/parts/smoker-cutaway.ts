@@ -36,12 +36,13 @@ export class SmokerCutaway extends Part {
         align-items: baseline;
         justify-content: space-between;
         flex-wrap: wrap;
-        column-gap: 0.5em;
+        column-gap: 0.2em;
         min-height: max(44px, calc(32px * var(--arcmin)));
         line-height: 1.15;
       }
       h2 {
         font-size: var(--body);
+        letter-spacing: -0.02em;
         font-weight: 800;
         text-decoration: underline;
         text-decoration-thickness: var(--line);

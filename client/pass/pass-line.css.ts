@@ -9,7 +9,7 @@ export const passLineStyles = css`
     align-content: center;
     --boxes-row: 1 / span 2;
     column-gap: calc(14px * var(--arcmin));
-    padding: 0.1em 0 0.1em calc(var(--edge) - 10px * var(--arcmin));
+    padding: 0 0 0 calc(var(--edge) - 10px * var(--arcmin));
     border-left: calc(10px * var(--arcmin)) solid transparent;
     border-bottom: var(--hair) solid var(--pencil);
     min-height: calc(var(--touch) + 8px);

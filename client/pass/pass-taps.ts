@@ -52,8 +52,10 @@ export class PassTaps extends Part {
         border-style: dashed;
       }
       .here {
+        --double: max(4px, var(--heavy));
         border-style: double;
-        border-width: max(4px, var(--heavy));
+        border-width: var(--double);
+        padding: 0 calc(0.15em + var(--line) - var(--double));
       }
       .box:disabled {
         border-color: var(--pencil);
@@ -69,8 +71,9 @@ export class PassTaps extends Part {
       .first > * {
         grid-area: 1 / 1;
       }
+      /* Heavier inwards: a wider border would move what is beside it. */
       .undo {
-        border-width: var(--heavy);
+        box-shadow: inset 0 0 0 calc(var(--heavy) - var(--line)) var(--ink);
       }
       .undo > :last-child,
       .more > :first-child {

@@ -31,6 +31,7 @@ export class PassWall extends Part {
     css`
       :host {
         display: grid;
+        grid-template-columns: minmax(0, 1fr);
         grid-template-rows: auto minmax(0, 1fr) auto;
         height: 100dvh;
         background: var(--ground);

@@ -3,6 +3,7 @@ import { css } from 'lit';
 export const smokerWallStyles = css`
   :host {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     grid-template-rows: auto auto minmax(0, 1fr) auto auto;
     height: 100dvh;
     overflow: hidden;

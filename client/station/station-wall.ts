@@ -31,6 +31,7 @@ export class StationWall extends Part {
     css`
       :host {
         display: grid;
+        grid-template-columns: minmax(0, 1fr);
         grid-template-rows: auto auto minmax(0, 1fr) auto auto;
         height: 100dvh;
         overflow: hidden;

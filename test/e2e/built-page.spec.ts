@@ -70,6 +70,58 @@ for (const viewport of sizes) {
   });
 }
 
+for (const viewport of sizes) {
+  test(`no place to tap at the pass moves for a sale, its undo or its rarer choices, ${viewport.width} wide`, async ({
+    browser,
+  }) => {
+    const page = await browser.newPage({ viewport });
+    await page.goto(`${hub.address}/pass.html`);
+    const sales = page.getByRole('button', { name: /^\d more sold: / });
+    await expect(sales.first()).toBeVisible();
+    const places = () =>
+      sales.evaluateAll((all) =>
+        all.map((each) => each.getBoundingClientRect()).map(({ x, y, width }) => [x, y, width]),
+      );
+    const before = await places();
+    await page
+      .locator('pass-taps')
+      .getByRole('button', { name: /^1 more/, disabled: false })
+      .first()
+      .click();
+    await expect(page.getByRole('button', { name: /^undo: / })).toBeVisible();
+    expect(await places()).toEqual(before);
+    await page
+      .getByRole('button', { name: /^more: / })
+      .first()
+      .click();
+    await expect(page.getByRole('button', { name: 'sold out', exact: true })).toBeVisible();
+    expect(await places()).toEqual(before);
+    await page.close();
+  });
+
+  test(`no wall is wider than its glass while there is news, ${viewport.width} wide`, async ({
+    browser,
+  }) => {
+    const page = await browser.newPage({ viewport });
+    for (const path of ['station.html?station=trim', 'smoker.html', 'pass.html', 'desk.html']) {
+      await page.goto(`${hub.address}/${path}`);
+      await page.locator('wall-head, desk-head').waitFor();
+      await page.evaluate(() => {
+        const news = document.querySelector('body > *')?.shadowRoot?.querySelector('news-line');
+        const said = { kind: 'plan', version: 2, takesBack: null };
+        const service = (en: string) => ({ name: { en }, byS: -3600 });
+        const moved = { tasks: [], more: 90, services: ['A long service', 'Dinner'].map(service) };
+        const shown = { command: 'c', at: 0, person: 'Somebody with a name', said, ...moved };
+        Object.assign(news ?? {}, { news: { ...shown, lost: [], longerS: 0, canBeUndone: true } });
+      });
+      await expect(page.locator('news-line')).toBeVisible();
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect([path, wide]).toEqual([path, viewport.width]);
+    }
+    await page.close();
+  });
+}
+
 test('a tap on a task lays the standard of its cut over the wall, and a tap takes it away', async ({
   browser,
 }) => {
