@@ -45,11 +45,12 @@ export class MoveFoot extends Part {
       }
       /* Two rows of boxes are as high as the foot, and leave the picture its width. */
       choice-strip {
-        flex: 0 1 24em;
+        flex: none;
+        max-width: 46%;
         justify-content: flex-end;
       }
       :host([narrow]) choice-strip {
-        flex: none;
+        max-width: none;
         justify-content: flex-start;
       }
       cook-fan {

@@ -10,7 +10,7 @@ type Range = CookOffer['stages'][number]['after'];
 
 /**
  * What would come of it, in short sentences: when it would be loaded, of what waits; each target's
- * range as it would be and as it stands; then the services that gain or lose.
+ * range as it would be and as it stands; then what each service has in hand.
  */
 export function sayCookOffer({ goesIn, stages, services }: CookOffer, say: Say): string[] {
   const { offer } = phrasesOf(say);
@@ -18,7 +18,9 @@ export function sayCookOffer({ goesIn, stages, services }: CookOffer, say: Say):
     if (p10At === null || p50At === null) return '–';
     return p90At === null ? `${clockTime(p10At, say)}–` : clockRange(p10At, p90At, say);
   };
-  const cooks = stages.map(({ tempC, before, after }) => {
+  // What is behind it is as it was.
+  const open = stages.filter(({ before, after }) => before?.p50At !== after.p50At);
+  const cooks = (open.length > 0 ? open : stages).map(({ tempC, before, after }) => {
     const then = `${temperature(tempC, say)}: ${range(after)}`;
     return before ? offer.insteadOf(then, range(before)) : then;
   });
@@ -28,7 +30,8 @@ export function sayCookOffer({ goesIn, stages, services }: CookOffer, say: Say):
     if (Math.abs(afterS - beforeS) < 60) return offer.serviceSame(service, after);
     return offer.serviceChange(service, sayMargin(beforeS, say), after);
   });
-  return [[...sayGoesIn(goesIn, say), ...cooks].join('; '), ...served];
+  const told = [[...sayGoesIn(goesIn, say), ...cooks].join('; '), served.join('; ')];
+  return told.filter((sentence) => sentence !== '');
 }
 
 function sayGoesIn(goesIn: CookOffer['goesIn'], say: Say): string[] {
