@@ -19,10 +19,9 @@ export const spanish: Phrases = {
     shift: (person, from) => `${person} está desde ${from}`,
     plan: (at) => `previsto a las ${at}`,
     now: 'puede empezar',
-    down: (smoker, back) => `${smoker} está apagado${back ? ` hasta cerca de las ${back}` : ''}`,
+    down: (smoker, back) => `${smoker} apagado${back ? ` hasta ≈ ${back}` : ''}`,
     barred: (check) => `no puede salir: ${check}`,
-    out: (person, back) =>
-      `falta alguien: ${person} no está${back ? ` hasta cerca de las ${back}` : ''}`,
+    out: (person, back) => `falta alguien: ${person} no está${back ? ` hasta ≈ ${back}` : ''}`,
   },
   offer: {
     moves: (pieces, from, to) => `${pieces} de ${from} a ${to}`,
