@@ -45,8 +45,13 @@ export default defineConfig({
     manifest: true,
     rolldownOptions: {
       input: pages,
-      // What lies in shared/ only defines: a screen takes what it uses, the schemas stay behind.
-      treeshake: { moduleSideEffects: [{ test: /\/shared\//, sideEffects: false }] },
+      // What lies in these only defines: a screen takes what it uses, and the schemas, the other
+      // transports and the dates with a zone of their own stay behind.
+      treeshake: {
+        moduleSideEffects: [
+          { test: /\/shared\/|\/engine\.io-client\/|\/@date-fns\/tz\//, sideEffects: false },
+        ],
+      },
     },
   },
 });
