@@ -2,7 +2,7 @@ import type { AdoptedPlan, DayState } from '../shared/day/index.ts';
 import { type CommandId, type Instant, must } from '../shared/kernel/index.ts';
 import type { Clock } from './clock.ts';
 import type { Closing } from './closing.ts';
-import { demoLog, demoReadings, SENDS_EVERY_S, sentUntil } from './demo/index.ts';
+import { demoLog, demoLots, demoReadings, SENDS_EVERY_S, sentUntil } from './demo/index.ts';
 import type { Hub } from './hub/index.ts';
 import type { TakeReadings } from './readings/index.ts';
 
@@ -14,6 +14,8 @@ const SEED = 1;
  * everybody.
  */
 export async function playDemo(hub: Hub<DayState>, plan: AdoptedPlan, now: Instant): Promise<void> {
+  const id = 'demo-lots' as CommandId;
+  await hub.bring({ id, at: plan.built.origin, facts: demoLots(plan, SEED) });
   const taps = demoLog(plan, { now, seed: SEED });
   const answers = await Promise.all(
     taps.map(({ at, intent, personId }, n) => {

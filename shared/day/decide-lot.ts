@@ -13,8 +13,8 @@ import type { DayState } from './state.ts';
 type Asked<K extends LotIntent['kind']> = CommandHead & Extract<LotIntent, { kind: K }>;
 
 /**
- * A lot that came. Where its cut is on the pull list, all that there is of that cut now stands
- * against the line.
+ * A lot that came. Once there is as much of its cut as the pull list asks for, that stands against
+ * the line; before, more may be on its way, and nobody is told that it is short.
  */
 export function decideReceive(
   state: DayState,
@@ -37,8 +37,10 @@ export function decideReceive(
   const lot = nextLot(state);
   const received = { cut, pieces, weightKg, supplier, tempC, useBy, code };
   const came: Fact = { kind: 'lotCame', lot, ...received };
-  if (!built.pull.some((line) => line.cut === cut)) return happen(came);
-  return happen(came, { kind: 'deliveryCame', cut, ...allOf(state, cut, { pieces, weightKg }) });
+  const line = built.pull.find((each) => each.cut === cut);
+  const all = allOf(state, cut, { pieces, weightKg });
+  if (!line || all.pieces < line.pieces) return happen(came);
+  return happen(came, { kind: 'deliveryCame', cut, ...all });
 }
 
 /**

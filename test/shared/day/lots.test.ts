@@ -29,13 +29,20 @@ function receive(change: Partial<Extract<Intent, { kind: 'receive' }>> = {}): In
 const lot = (n: number) => `${dayOf}-${n}` as LotId;
 
 describe('a lot that comes', () => {
-  it('is named by the day and its number, and stands against the pull list', () => {
+  it('is named by the day and its number', () => {
     const telling = new Telling();
     expect(telling.ask(receive({ pieces: 2, weightKg: kilograms(9) }), early).ok).toBe(true);
     expect(telling.ask(receive({ pieces: 1, weightKg: kilograms(4) }), early).ok).toBe(true);
     expect([...telling.state.happened.lots.keys()]).toEqual([lot(1), lot(2)]);
+  });
+
+  it('stands against the pull list with the others once there is enough, and is not short before', () => {
+    const telling = new Telling();
+    telling.ask(receive({ pieces: line.pieces - 1, weightKg: kilograms(90) }), early);
+    expect(telling.state.happened.deliveries.has(line.cut)).toBe(false);
+    telling.ask(receive({ pieces: 3, weightKg: kilograms(12) }), early);
     const came = telling.state.happened.deliveries.get(line.cut);
-    expect(came).toMatchObject({ pieces: 3, weightKg: 13 });
+    expect(came).toMatchObject({ pieces: line.pieces + 2, weightKg: 102 });
   });
 
   it('keeps what was written of it', () => {
