@@ -17,7 +17,7 @@ type Run = (by: Planner, body: unknown) => Promise<object | null> | object | nul
 /** The doors under /api/plan: the desk looks at a plan, tries a change of it, and takes it. */
 export function planDoors({ desk, planner, names }: PlanDoorParts): Router {
   const router = express.Router();
-  const { show, draft, better, edit, undo, mend, takeMend } = planSchemas();
+  const { show, draft, better, take, edit, undo, mend, takeMend } = planSchemas();
   router.use((request, response, next) => {
     response.set('Cache-Control', 'no-store');
     const { origin, host } = request.headers;
@@ -67,7 +67,7 @@ export function planDoors({ desk, planner, names }: PlanDoorParts): Router {
     return asked.success ? desk.whatConflicts(by, asked.data.plan, asked.data.language) : null;
   });
   door('/take', 'takePlan', (by, body) => {
-    const asked = better.safeParse(body);
+    const asked = take.safeParse(body);
     if (!asked.success) return null;
     const { plan, language, steps } = asked.data;
     return desk.take(by, plan, language, steps);

@@ -25,7 +25,9 @@ const SLOT_NEED = 0;
  * from the timeline.
  */
 export function placementOf(state: DayState, index: PlanIndex, task: TaskId): Placement {
-  const planned = { ...must(index.placements.get(task), task), ...state.arranged.get(task) };
+  const placed = must(index.placements.get(task), task);
+  const decided = state.arranged.get(task);
+  const planned = decided ? { ...placed, ...decided } : placed;
   const slot = state.slots.get(loadKey(task, SLOT_NEED));
   const lying = slot && modeIn(index, task, slot);
   if (lying) return { ...planned, mode: lying.id, uses: usesOf(lying) };

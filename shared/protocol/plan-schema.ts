@@ -8,6 +8,11 @@ export function planSchemas() {
     show: z.strictObject({ day: z.string().max(10).nullable() }),
     draft: z.strictObject({ plan: z.unknown(), language }),
     better: z.strictObject({ plan: z.unknown(), language, steps: z.int().min(0).max(20_000) }),
+    take: z.strictObject({
+      plan: z.unknown(),
+      language,
+      steps: z.int().min(0).max(20_000).default(0),
+    }),
     edit: z.strictObject({ plan: z.unknown(), edit: editSchema(), language }),
     undo: z.strictObject({ language }),
     mend: z.strictObject({}),
