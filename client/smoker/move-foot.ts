@@ -46,12 +46,11 @@ export class MoveFoot extends Part {
       /* Two rows of boxes are as high as the foot, and leave the picture its width. */
       choice-strip {
         flex: none;
-        max-width: 46%;
-        justify-content: flex-end;
+        display: grid;
+        grid-template-columns: repeat(2, auto);
       }
       :host([narrow]) choice-strip {
-        max-width: none;
-        justify-content: flex-start;
+        display: flex;
       }
       cook-fan {
         flex: 1 1 14em;
