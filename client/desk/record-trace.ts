@@ -77,13 +77,9 @@ export class RecordTrace extends Part {
   #both({ trace, back, fed }: LotTraced) {
     const { say } = this;
     const words = recordDeskWords[say.language];
-    const row = (
-      where: unknown,
-      kg: Parameters<typeof weight>[0],
-      lots: readonly LotShare[] | null,
-    ) =>
+    const row = (where: string, kg: Parameters<typeof weight>[0], of: string | null) =>
       html`<tr>
-        <td>${where} ${lots ? html`<p class="soft">${this.#madeOf(lots)}</p>` : nothing}</td>
+        <td>${where} ${of ? html`<p class="soft">${of}</p>` : nothing}</td>
         <td class="figure">${weight(kg, say)}</td>
       </tr>`;
     const on = (day: string, what: string) => `${sayDay(day, say)} · ${what}`;
@@ -91,22 +87,22 @@ export class RecordTrace extends Part {
     return html`<table>
       <caption class="unseen">${words.trace}: ${lot.id}</caption>
       <tbody>
-        ${batches.map(({ day, batch, name, weightKg }) =>
-          row(
-            on(day, textIn(name, say)),
-            weightKg,
-            back.find((each) => each.day === day && each.batch === batch)?.lots ?? null,
-          ),
-        )}
+        ${batches.map(({ day, batch, name, weightKg }) => {
+          const its = back.find((each) => each.day === day && each.batch === batch);
+          const of = its ? words.madeOf(this.#named(its.lots)) : null;
+          return row(on(day, textIn(name, say)), weightKg, of);
+        })}
       </tbody>
       <tbody>
-        ${services.map(({ day, service, name, dishName, weightKg }) =>
-          row(
-            on(day, `${textIn(name, say)}, ${textIn(dishName, say)}`),
-            weightKg,
-            fed.find((each) => each.day === day && each.service === service)?.lots ?? null,
-          ),
-        )}
+        ${services.map(({ day, service, name, dishName, weightKg }, i) => {
+          // All that a service was fed from stands once, under the last of its dishes.
+          const next = services[i + 1];
+          const isLast = next?.day !== day || next.service !== service;
+          const its = fed.find((each) => each.day === day && each.service === service);
+          const where = on(day, `${textIn(name, say)}, ${textIn(dishName, say)}`);
+          const of = its && isLast ? words.allFrom(this.#named(its.lots)) : null;
+          return row(where, weightKg, of);
+        })}
         ${kept.map(({ day, dishName, weightKg, mayHaveFed }) => {
           const may = mayHaveFed.map((each) => on(each.day, textIn(each.name, say))).join(', ');
           const said = may === '' ? '' : ` (${words.mayHaveFed}: ${may})`;
@@ -124,11 +120,11 @@ export class RecordTrace extends Part {
     </table>`;
   }
 
-  #madeOf(lots: readonly LotShare[]): string {
-    const words = recordDeskWords[this.say.language];
-    const named = ({ lot, weightKg }: LotShare) =>
-      `${lot ?? words.nobodyKnows} ${weight(weightKg, this.say)}`;
-    return words.madeOf(lots.map(named).join(', '));
+  #named(lots: readonly LotShare[]): string {
+    const { nobodyKnows } = recordDeskWords[this.say.language];
+    return lots
+      .map(({ lot, weightKg }) => `${lot ?? nobodyKnows} ${weight(weightKg, this.say)}`)
+      .join(', ');
   }
 
   #why(wrong: Refusal | 'away'): string {

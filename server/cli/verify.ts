@@ -38,8 +38,8 @@ function ofFile(file: string, { path, options }: Asked, { say }: Shell): Ended {
   if (head !== undefined && !hasHead) sentences.push(`The head ${head} is not in it.`);
   if (sentences.length > 0 || !exported) return refused(sentences);
   const { from, to, kitchen, madeAt, key } = exported.head;
-  const days = exported.days.length;
-  say(`${path} is as it was made at ${madeAt}: ${kitchen}, ${days} days, ${from} to ${to}.\n`);
+  const days = from === to ? from : `${exported.days.length} days, ${from} to ${to}`;
+  say(`${path} is as it was made at ${madeAt}: ${kitchen}, ${days}.\n`);
   for (const { day, why, hash, sealedAt, closedBy } of exported.seals) {
     const who = closedBy === null ? '' : `, closed by ${closedBy}`;
     say(`  ${day} ${why} ${sealedAt}${who}, head ${hash}\n`);

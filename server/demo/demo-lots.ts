@@ -20,9 +20,9 @@ const COLD_C = 2;
 export function demoLots({ built, catalogue }: AdoptedPlan, seed: number): Fact[] {
   const random = seeded(seed);
   let number = 0;
-  return built.pull.flatMap(({ cut, pieces, weightKg }) => {
+  return built.pull.flatMap(({ cut, pieces, weightKg }, line) => {
     const isMeat = catalogue.cuts.find(({ id }) => id === cut)?.species !== 'plant';
-    const supplier = SUPPLIERS[pickBelow(random, SUPPLIERS.length)] ?? '';
+    const supplier = SUPPLIERS[line % SUPPLIERS.length] ?? '';
     return portionsOf(pieces).map((count): Fact => {
       number += 1;
       // A little more or less than the average, as pieces are.

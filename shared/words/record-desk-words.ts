@@ -28,6 +28,8 @@ export type RecordDeskWords = {
   readonly back: string;
   /** What else is in it. */
   madeOf(parts: string): string;
+  /** What else was on the plates of a service. */
+  allFrom(parts: string): string;
   readonly kept: string;
   readonly mayHaveFed: string;
   readonly lost: string;
@@ -79,6 +81,7 @@ const english: RecordDeskWords = {
   forward: 'went into',
   back: 'and back',
   madeOf: (parts) => `made of ${parts}`,
+  allFrom: (parts) => `the whole service: ${parts}`,
   kept: 'kept for another day',
   mayHaveFed: 'may have been served at',
   lost: 'lost in trimming, cooking and carving',
@@ -134,6 +137,7 @@ const spanish: RecordDeskWords = {
   forward: 'fue a',
   back: 'y de vuelta',
   madeOf: (parts) => `hecho de ${parts}`,
+  allFrom: (parts) => `el servicio entero: ${parts}`,
   kept: 'guardado para otro día',
   mayHaveFed: 'pudo servirse en',
   lost: 'perdido al limpiar, asar y trinchar',

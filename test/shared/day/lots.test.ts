@@ -36,7 +36,7 @@ describe('a lot that comes', () => {
     expect([...telling.state.happened.lots.keys()]).toEqual([lot(1), lot(2)]);
   });
 
-  it('stands against the pull list with the others once there is enough, and is not short before', () => {
+  it('stands against the pull list once there is enough with the others, not before', () => {
     const telling = new Telling();
     telling.ask(receive({ pieces: line.pieces - 1, weightKg: kilograms(90) }), early);
     expect(telling.state.happened.deliveries.has(line.cut)).toBe(false);
