@@ -4,6 +4,7 @@ import type { DeskSectionName, Say } from '../../shared/words/index.ts';
 import type { Sync } from '../sync/index.ts';
 import './day-close.ts';
 import './day-log.ts';
+import './desk-safety.ts';
 import './desk-smokers.ts';
 import './mend-day.ts';
 import './plan-editor.ts';
@@ -40,6 +41,11 @@ export const sections: readonly Section[] = [
     name: 'smokers',
     draw: ({ sync, view, say, marks }) =>
       html`<desk-smokers .sync=${sync} .view=${view} .marks=${marks} .say=${say}></desk-smokers>`,
+  },
+  {
+    name: 'safety',
+    draw: ({ sync, view, say }) =>
+      html`<desk-safety .sync=${sync} .view=${view} .say=${say}></desk-safety>`,
   },
   {
     name: 'plan',

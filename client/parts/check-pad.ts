@@ -58,6 +58,8 @@ export class CheckPad extends Part {
         font-weight: 800;
       }
       output {
+        display: block;
+        width: fit-content;
         font-size: var(--figure);
         font-weight: 800;
         border-bottom: var(--heavy) solid var(--ink);
@@ -104,7 +106,7 @@ export class CheckPad extends Part {
     const mayRead = check.hasReading && how !== 'failed' && this.action === null;
     return html`<div class="what">
         <b>${sayCheck(check, say)}</b>
-        ${sayCheckTime(check, now, say)}. ${sayCheckRow(check, say)}
+        ${this.#why(check)}
         ${mayRead ? html`<output>${this.digits || '–'} ${say.temperature}</output>` : nothing}
         ${this.#doubt(words)}
       </div>
@@ -112,6 +114,14 @@ export class CheckPad extends Part {
         ${mayRead ? this.#keys() : nothing} ${isWrong ? this.#actions(check, words) : nothing}
         ${this.#probes(check, words, mayRead)} ${this.#names(check, words, isWrong)}
       </div>`;
+  }
+
+  /** Till when, and the row that asks for it; of what the route limits, how long. */
+  #why(check: CheckView): string {
+    const { now, say } = this;
+    const row = sayCheckRow(check, say);
+    const when = sayCheckTime(row === '' ? check : { ...check, asked: null }, now, say);
+    return check.failed ? row || when : [when, row].filter(Boolean).join('. ');
   }
 
   #keys() {

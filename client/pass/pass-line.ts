@@ -3,7 +3,13 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { LeftInPan, PassLine as Line, PassPan } from '../../shared/view/index.ts';
-import { clockRange, clockTime, passWords, textIn } from '../../shared/words/index.ts';
+import {
+  clockRange,
+  clockTime,
+  passWords,
+  sayCheckKind,
+  textIn,
+} from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import { passLineStyles } from './pass-line.css.ts';
@@ -71,8 +77,12 @@ export class PassLine extends Part {
     </p>`;
   }
 
-  #pan({ pan: { heldUntil, stage }, left }: LeftInPan, next?: LeftInPan) {
+  #pan({ pan: { heldUntil, stage, barred }, left }: LeftInPan, next?: LeftInPan) {
     const words = passWords[this.say.language];
+    if (barred) {
+      const said = words.barred(left, sayCheckKind(barred.check, this.say));
+      return html`<span class="mind">${said}</span>`;
+    }
     if (stage === 'held' && (heldUntil === null || heldUntil > this.now)) {
       const till = heldUntil && this.#till(heldUntil, next);
       const isSoon = heldUntil !== null && heldUntil - this.now < SOON_MS;

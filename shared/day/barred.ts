@@ -1,4 +1,4 @@
-import type { BatchId, Instant, TaskId } from '../kernel/index.ts';
+import type { BatchId, DishId, Instant, TaskId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
 import type { Breach } from '../plan/index.ts';
 import type { OpenCheck } from './open-check.ts';
@@ -76,8 +76,30 @@ export function whyBarred(
   return refusal(index, id, bar);
 }
 
+/** Why no more is sold of a dish: all of it that stands at the pass is barred. */
+export function whySaleBarred(
+  state: DayState,
+  index: PlanIndex,
+  { dish, tappedAt }: { readonly dish: DishId; readonly tappedAt: Instant },
+): Refusal | null {
+  const bars = barsOf(state, tappedAt);
+  if (bars.size === 0) return null;
+  const passages = passagesOf(state);
+  const { emptied, carried } = state.happened;
+  const left = [...watchedIn(index).values()].filter(
+    ({ batch: { id, dish: of }, serve }) =>
+      of === dish &&
+      passages.get(serve)?.startedAt != null &&
+      !(emptied.has(id) || carried.has(id)),
+  );
+  const [first] = left;
+  const bar = first && bars.get(first.batch.id);
+  if (!bar || left.some(({ batch: { id } }) => !bars.has(id))) return null;
+  return refusal(index, first.batch.id, bar);
+}
+
 /** Whether somebody said that a batch was thrown out since a limit was not kept. */
-const isDiscarded = ({ checks }: DayState, batch: BatchId): boolean =>
+export const isDiscarded = ({ checks }: DayState, batch: BatchId): boolean =>
   checks.some(
     (entry) =>
       entry.kind === 'correctionRecorded' &&

@@ -1,5 +1,6 @@
 import type { PersonId } from '../kernel/index.ts';
 import { unreachable } from '../kernel/index.ts';
+import { whySaleBarred } from './barred.ts';
 import { impossibleAmount, isCount, MOST_KG } from './came-amounts.ts';
 import type { CommandHead } from './command.ts';
 import { decideCutFrom, decideReceive } from './decide-lot.ts';
@@ -7,7 +8,7 @@ import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
 import { decideDoor } from './doors.ts';
 import type { DayClosed } from './happened.ts';
-import { spellOf } from './happened-to.ts';
+import { soldAt, spellOf } from './happened-to.ts';
 import type { HappeningIntent } from './happening.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
@@ -102,7 +103,7 @@ function decideDelivery({ index, command }: Asked<'delivery'>): Decision {
   return happen({ kind: 'deliveryCame', cut, pieces, weightKg });
 }
 
-function decideSale({ index, command }: Asked<'sold' | 'soldOut'>): Decision {
+function decideSale({ state, index, command }: Asked<'sold' | 'soldOut'>): Decision {
   const { service, dish } = command;
   const asked = index.plan.built.services.find(({ id }) => id === service);
   if (!asked?.demand.some((each) => each.dish === dish)) {
@@ -111,7 +112,8 @@ function decideSale({ index, command }: Asked<'sold' | 'soldOut'>): Decision {
   if (command.kind === 'soldOut') return happen({ kind: 'dishSoldOut', service, dish });
   const { sold } = command;
   if (!isCount(sold)) return refuse({ rule: 'impossible-amount', amount: sold });
-  return happen({ kind: 'portionsSold', service, dish, sold });
+  const barred = sold > soldAt(state, service, dish) && whySaleBarred(state, index, command);
+  return barred ? refuse(barred) : happen({ kind: 'portionsSold', service, dish, sold });
 }
 
 function decidePan({ index, command }: Asked<'panEmpty' | 'carryOver'>): Decision {

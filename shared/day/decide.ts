@@ -8,6 +8,7 @@ import { decideCheck } from './decide-check.ts';
 import { decideHappening, whyAbsent } from './decide-happening.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
+import { dripsAtLoad } from './drips.ts';
 import type { Fact } from './event.ts';
 import { spellOf } from './happened-to.ts';
 import { holdsOf } from './held.ts';
@@ -210,9 +211,10 @@ function refuseIfDone({ state, index, task }: Asked): Decision | null {
   return refuse({ rule: 'already-done', at: finished, by: personName(index.plan.kitchen, by) });
 }
 
-/** Food that a limit was not kept with goes no further. */
+/** Food that a limit was not kept with goes no further, and nothing where it would drip. */
 function refuseIfBarred({ state, index, task, command }: Asked): Decision | null {
-  const barred = whyBarred(state, index, { task: task.id, at: command.tappedAt });
+  const asked = { task: task.id, at: command.tappedAt };
+  const barred = whyBarred(state, index, asked) ?? dripsAtLoad(state, index, asked);
   return barred && refuse(barred);
 }
 

@@ -10,7 +10,7 @@ export {
   modeOf,
   placementOf,
 } from './arrangement.ts';
-export { barsOf, breachOfCheck, whyBarred, whyOpen } from './barred.ts';
+export { barsOf, breachOfCheck, isDiscarded, whyBarred, whyOpen } from './barred.ts';
 export { type Because, because } from './because.ts';
 export { type Carry, carryOf, dayFrom } from './carry.ts';
 export * from './check-event.ts';

@@ -26,10 +26,9 @@ export type LeftInPan = { readonly pan: PassPan; readonly left: number };
  */
 export function passLine(dish: PassDish, service: PassService, now: Instant): PassLine {
   const pans = leftInPans(dish);
+  const open = pans.filter(({ pan }) => !pan.barred);
   const sumOf = (stage: PassPan['stage']) =>
-    pans
-      .filter(({ pan }) => pan.stage === stage && !pan.barred)
-      .reduce((sum, { left }) => sum + left, 0);
+    open.filter(({ pan }) => pan.stage === stage).reduce((sum, { left }) => sum + left, 0);
   const coming = dish.pans.filter(({ stage, isEmptied }) => stage === 'coming' && !isEmptied);
   return {
     dish,
@@ -38,7 +37,7 @@ export function passLine(dish: PassDish, service: PassService, now: Instant): Pa
     empty: pans.length > 0 ? null : whenEmpty(dish, coming),
     pans,
     next: coming[0] ?? null,
-    runsOut: dish.soldOutAt === null ? runsOut({ dish, pans, coming }, service, now) : null,
+    runsOut: dish.soldOutAt === null ? runsOut({ dish, pans: open, coming }, service, now) : null,
   };
 }
 

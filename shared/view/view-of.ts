@@ -1,5 +1,5 @@
 import type { Live } from '../day/index.ts';
-import { passagesOf } from '../day/index.ts';
+import { isDiscarded, passagesOf } from '../day/index.ts';
 import type { StationId, TaskId } from '../kernel/index.ts';
 import { minutes, must, unreachable } from '../kernel/index.ts';
 import type { Task } from '../plan/index.ts';
@@ -66,9 +66,11 @@ type TaskPage = { readonly tasks: readonly TaskView[]; readonly later: number };
 function tasksShown(live: Live, belongs: (task: Task) => boolean): TaskPage {
   const passages = passagesOf(live.state);
   const keptFrom = live.now - KEPT_DONE_S * 1000;
+  const hasBegun = (id: TaskId) => passages.get(id)?.startedAt != null;
   const open = live.index.plan.built.tasks
     .filter((task) => task.work === 'hands' && belongs(task))
     .filter(({ id }) => (passages.get(id)?.finishedAt ?? live.now) >= keptFrom)
+    .filter(({ id, batch }) => hasBegun(id) || !isDiscarded(live.state, batch))
     .map(({ id }) => ({ id, startS: live.timesOf(id).startS }))
     .sort((a, b) => a.startS - b.startS || (a.id < b.id ? -1 : 1));
   const shown = new Set<TaskId>(open.slice(0, MOST_TASKS).map(({ id }) => id));

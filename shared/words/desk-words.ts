@@ -34,6 +34,7 @@ export type DeskWords = {
 export type DeskSectionName =
   | 'day'
   | 'smokers'
+  | 'safety'
   | 'plan'
   | 'mend'
   | 'pull'
@@ -47,6 +48,7 @@ const english: DeskWords = {
   sections: {
     day: 'Day',
     smokers: 'Smokers',
+    safety: 'Safety',
     plan: 'Plan',
     mend: 'Mend',
     pull: 'Pull list',
@@ -83,6 +85,7 @@ const spanish: DeskWords = {
   sections: {
     day: 'Día',
     smokers: 'Ahumadores',
+    safety: 'Inocuidad',
     plan: 'Plan',
     mend: 'Arreglo',
     pull: 'Lista de saque',

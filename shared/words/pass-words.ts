@@ -7,6 +7,7 @@ export type PassWords = {
   /** In place of one of two places to tap: no longer than it has to be. */
   readonly undo: string;
   toCut(portions: number, till: string | null): string;
+  barred(portions: number, check: string): string;
   readonly cutNow: string;
   heldTill(portions: number, time: string): string;
   heldFree(portions: number): string;
@@ -35,6 +36,7 @@ const english: PassWords = {
   pass: 'Pass',
   ready: 'ready',
   undo: 'undo',
+  barred: (portions, check) => `${portions} barred: ${check}`,
   toCut: (portions, till) => `${portions} to cut${till ? ` till ${till}` : ''}`,
   cutNow: 'cut now',
   heldTill: (portions, time) => `${portions} till ${time}`,
@@ -61,6 +63,7 @@ const spanish: PassWords = {
   pass: 'Pase',
   ready: 'listas',
   undo: 'atrás',
+  barred: (portions, check) => `${portions} sin salir: ${check}`,
   toCut: (portions, till) => `${portions} por cortar${till ? `, ${till}` : ''}`,
   cutNow: 'corte ya',
   heldTill: (portions, time) => `${portions} hasta ${time}`,

@@ -1,0 +1,142 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { PersonId } from '../../shared/kernel/index.ts';
+import type { CheckView, DeskView, Intent } from '../../shared/view/index.ts';
+import { howOpen } from '../../shared/view/index.ts';
+import {
+  checkWords,
+  clockTime,
+  sayCheck,
+  sayCheckRow,
+  sayCheckTime,
+  textIn,
+} from '../../shared/words/index.ts';
+import '../parts/check-pad.ts';
+import { Part } from '../parts/part.ts';
+import type { Sync } from '../sync/index.ts';
+import { base } from '../theme/index.ts';
+
+const GROUPS = ['failed', 'missed', 'due', 'later'] as const;
+
+/** All that is to be looked at or put right, whoever's it is: what is broken first. */
+@customElement('desk-safety')
+export class DeskSafety extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: block;
+        padding: 0 var(--edge) var(--edge);
+      }
+      h2 {
+        font-weight: 800;
+        padding: 0.5em 0 0.2em;
+        border-bottom: var(--line) solid var(--ink);
+      }
+      .wrong h2 {
+        border-bottom: var(--heavy) solid var(--brick);
+      }
+      li {
+        border-bottom: var(--hair) solid var(--pencil);
+      }
+      li > button {
+        display: grid;
+        width: 100%;
+        grid-template-columns: 5.5em minmax(0, 2fr) minmax(0, 3fr) 6em;
+        gap: 0 1em;
+        align-items: center;
+        line-height: 1.15;
+      }
+      .at,
+      .what {
+        font-weight: 800;
+      }
+      .row,
+      .where {
+        font-size: var(--small);
+        color: var(--soft);
+      }
+      .quiet {
+        padding: 0.6em 0;
+        font-weight: 700;
+      }
+      check-pad {
+        padding: 0.3em 0 0.6em;
+      }
+      @media (max-width: 700px) {
+        li > button {
+          grid-template-columns: 5em minmax(0, 1fr);
+        }
+        .row,
+        .where {
+          grid-column: 2;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) sync!: Sync;
+  @property({ attribute: false }) view!: DeskView;
+  @state() private openKey: string | null = null;
+
+  protected override draw() {
+    const words = checkWords[this.say.language];
+    const now = this.sync.hubNow();
+    const { checks } = this.view;
+    if (checks.length === 0) return html`<p class="quiet">${words.nothingOpen}</p>`;
+    return GROUPS.map((how) => {
+      const own = checks.filter((check) => howOpen(check, now) === how);
+      if (own.length === 0) return nothing;
+      const isWrong = how === 'failed' || how === 'missed';
+      return html`<section class=${isWrong ? 'wrong' : ''}>
+        <h2>${words.stands[how]}</h2>
+        <ul>
+          ${repeat(
+            own,
+            ({ key }) => key,
+            (check) => this.#line(check),
+          )}
+        </ul>
+      </section>`;
+    });
+  }
+
+  #line(check: CheckView) {
+    const { say } = this;
+    const now = this.sync.hubNow();
+    const isOpen = check.key === this.openKey;
+    const at = check.failed?.at ?? check.lateAt;
+    const by = check.failed?.by;
+    return html`<li>
+      <button
+        aria-expanded=${isOpen}
+        @click=${() => {
+          this.openKey = isOpen ? null : check.key;
+        }}
+      >
+        <span class="at">${clockTime(at, say)}</span>
+        <span class="what">${sayCheck(check, say)}</span>
+        <span class="row">${sayCheckRow(check, say) || sayCheckTime(check, now, say)}</span>
+        <span class="where">${[textIn(check.station, say), by].filter(Boolean).join(' · ')}</span>
+      </button>
+      ${isOpen ? this.#pad(check) : nothing}
+    </li>`;
+  }
+
+  #pad(check: CheckView) {
+    return html`<check-pad
+      .say=${this.say}
+      .check=${check}
+      .people=${this.view.people}
+      .now=${this.sync.hubNow()}
+      @said=${({ detail }: CustomEvent<{ intent: Intent; person: PersonId }>) => {
+        this.openKey = null;
+        this.sync.tap(detail.intent, detail.person);
+      }}
+      @close=${() => {
+        this.openKey = null;
+      }}
+    ></check-pad>`;
+  }
+}

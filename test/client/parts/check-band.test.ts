@@ -1,0 +1,110 @@
+// @vitest-environment happy-dom
+import { afterEach, expect, it } from 'vitest';
+import type { CheckBand } from '../../../client/parts/check-band.ts';
+import '../../../client/parts/check-band.ts';
+import type { BatchId, CommandId, PersonId } from '../../../shared/kernel/index.ts';
+import { after, celsius, minutes } from '../../../shared/kernel/index.ts';
+import type { CheckView, Intent } from '../../../shared/view/index.ts';
+import { buttonsOf, drawn, saidOn, tap } from '../fingers.ts';
+import { NOW } from '../fixtures.ts';
+
+const row = {
+  id: 'hot-hold',
+  what: { en: 'Hot holding' },
+  section: '3-501.16(A)(1)',
+  source: 'FDA Food Code',
+  edition: 'a copy',
+};
+
+const ribs: CheckView = {
+  on: { kind: 'hot-hold', batch: 'ribs' as BatchId },
+  key: 'hot-hold ribs',
+  thing: { en: 'Ribs' },
+  station: { en: 'Pass' },
+  asked: '135 °F',
+  atLeastC: celsius(57.22),
+  atMostC: null,
+  hasReading: true,
+  fromAt: NOW,
+  dueAt: NOW,
+  lateAt: after(NOW, minutes(30)),
+  breach: { row, asked: '135 °F', found: null },
+  failed: null,
+  isMending: false,
+  allowed: ['reheat-at-once', 'discard'],
+  thermometers: [],
+};
+
+const rosa = {
+  id: 'rosa' as PersonId,
+  name: 'Rosa',
+  onShift: true,
+  isOut: false,
+  backAt: null,
+};
+
+async function band(...checks: CheckView[]) {
+  const part = document.createElement('check-band') as CheckBand;
+  const taps: (readonly [Intent, PersonId | null])[] = [];
+  part.say = { ...part.say, temperature: '°F' };
+  part.checks = checks;
+  part.people = [rosa];
+  part.now = NOW;
+  part.tap = (intent, person) => {
+    taps.push([intent, person]);
+    return { id: `tap-${taps.length}` as CommandId };
+  };
+  document.body.append(part);
+  await drawn();
+  return { part, taps };
+}
+
+afterEach(() => document.body.replaceChildren());
+
+it('takes a check with two taps and a number, in the name of who is tapped', async () => {
+  const { part, taps } = await band(ribs);
+  for (const name of ['held hot', '1', '4', '9', 'Rosa']) await tap(part, name);
+  expect(taps).toMatchObject([[{ kind: 'check', on: ribs.on, thermometer: null }, 'rosa']]);
+  expect(taps[0]?.[0]).toHaveProperty('tempC', expect.closeTo(65, 1));
+});
+
+it('asks about a number that was likely read in °C, keeps it and sends nothing', async () => {
+  const { part, taps } = await band(ribs);
+  for (const name of ['held hot', '7', '4', 'Rosa']) await tap(part, name);
+  expect(taps).toEqual([]);
+  expect(saidOn(part)).toContain('74 °F? Read in the other unit it is 165 °F.');
+  await tap(part, 'It is 165 °F');
+  expect(taps[0]?.[0]).toMatchObject({ kind: 'check', tempC: 74 });
+});
+
+it('sends nothing that no probe in food shows, nor nothing at all', async () => {
+  const { part, taps } = await band(ribs);
+  for (const name of ['held hot', 'Rosa']) await tap(part, name);
+  expect(saidOn(part)).toContain('Type what it showed first.');
+  for (const name of ['4', '0', '0', 'Rosa']) await tap(part, name);
+  expect(taps).toEqual([]);
+});
+
+it('asks of what was broken what was done, of what its row allows, and by whom', async () => {
+  const failed = { at: NOW, by: 'Rosa' };
+  const breach = { row, asked: '135 °F', found: '118 °F' };
+  const { part, taps } = await band({ ...ribs, failed, breach });
+  await tap(part, 'held hot');
+  expect(saidOn(part)).toContain('found 118 °F, asked 135 °F (3-501.16(A)(1), FDA Food Code)');
+  expect(buttonsOf(part).map(([name]) => name)).not.toContain('Rosa');
+  for (const name of ['throw it out', 'Rosa']) await tap(part, name);
+  expect(taps).toEqual([[{ kind: 'correct', on: ribs.on, action: 'discard' }, 'rosa']]);
+});
+
+it('goes on to the next of the same kind, and is hidden where nothing is due', async () => {
+  const next = { ...ribs, key: 'hot-hold beans', thing: { en: 'Beans' } };
+  const { part } = await band(ribs, next);
+  for (const name of ['held hot · Ribs', '1', '5', '0', 'Rosa']) await tap(part, name);
+  expect(saidOn(part)).toContain('held hot · Beans');
+  const later = await band({
+    ...ribs,
+    dueAt: after(NOW, minutes(60)),
+    lateAt: after(NOW, minutes(90)),
+  });
+  expect(later.part.hidden).toBe(true);
+});
