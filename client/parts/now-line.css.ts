@@ -178,6 +178,9 @@ export const nowLineStyles = css`
   :host([brief]) tap-ring {
     --word: var(--body);
   }
+  :host([brief]) .page {
+    --row-size: var(--small);
+  }
   :host([brief]) h2 {
     font-size: var(--body);
   }

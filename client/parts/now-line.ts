@@ -133,7 +133,7 @@ export class NowLine extends Part {
   #how(task: TaskView) {
     const counts = task.pieces > 1 && task.state === 'running';
     return html`<p class="row">
-      <span>${amountsOf(task, this.say)}</span>
+      <span>${this.brief && task.thing ? textIn(task.thing, this.say) : amountsOf(task, this.say)}</span>
       ${
         counts
           ? html`<tally-strokes

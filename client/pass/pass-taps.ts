@@ -52,10 +52,13 @@ export class PassTaps extends Part {
         border-style: dashed;
       }
       .here {
-        --double: max(4px, var(--heavy));
         border-style: double;
-        border-width: var(--double);
-        padding: 0 calc(0.15em + var(--line) - var(--double));
+        border-width: max(4px, var(--heavy));
+      }
+      /* Its width is its own, whatever border it has. */
+      .step {
+        width: max(var(--touch), calc(1.7 * var(--body)));
+        padding: 0;
       }
       .box:disabled {
         border-color: var(--pencil);
@@ -133,7 +136,7 @@ export class PassTaps extends Part {
     const words = passWords[this.say.language];
     const count = () => this.#ask({ kind: 'sold', dish: dish.dish, sold: dish.sold + step });
     return html`<button
-      class="box ${this.mark ?? ''}"
+      class="box step ${this.mark ?? ''}"
       aria-label=${words.soldMore(step, name)}
       ?disabled=${step > ready}
       @click=${count}
