@@ -68,7 +68,7 @@ export async function retrace(
   {
     pause,
     see = () => null,
-    piece = 64,
+    piece = 256,
   }: {
     readonly pause: () => Promise<void>;
     readonly see?: (mark: Mark) => LogBreak | null;

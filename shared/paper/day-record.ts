@@ -128,8 +128,10 @@ function checksPart(record: DayRecord, { checks }: DayEvidence, pen: Pen): strin
 
 function amendedPart(record: DayRecord, { amended }: DayEvidence, pen: Pen): string {
   const { words } = pen;
+  const named = (what: keyof RecordWords['told']) => words.told[what] ?? words.decision;
   const rows = amended.map(({ at, by, what, was }) => [
-    ...[clock(at, record, pen), what, by, was.what, clock(was.at, record, pen), was.by],
+    ...[clock(at, record, pen), named(what), by],
+    ...[named(was.what), clock(was.at, record, pen), was.by],
   ]);
   const header = [words.at, words.amended, words.by, words.was, words.at, words.by];
   return part(words.amended, rows.length === 0, words.none, ruledTable(header, rows));

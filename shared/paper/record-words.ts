@@ -1,3 +1,4 @@
+import type { AmendedRow } from '../record/index.ts';
 import type { Language } from '../words/index.ts';
 
 /** The words of the sheets of a record. */
@@ -32,6 +33,9 @@ export type RecordWords = {
   readonly correction: string;
   readonly amended: string;
   readonly was: string;
+  /** What was taken back, and how; a decision where it has no word of its own. */
+  readonly told: Partial<Readonly<Record<AmendedRow['what'], string>>>;
+  readonly decision: string;
   readonly readings: string;
   readonly place: string;
   readonly count: string;
@@ -93,6 +97,32 @@ const english: RecordWords = {
   correction: 'what was done',
   amended: 'Taken back',
   was: 'what it was',
+  told: {
+    undone: 'undone',
+    startTakenBack: 'start taken back',
+    finishTakenBack: 'finish taken back',
+    taskStarted: 'a start',
+    taskFinished: 'a finish',
+    taskGiven: 'work given to another',
+    taskRunsLate: 'a delay',
+    slotsMoved: 'a move',
+    smokerWentDown: 'a smoker down',
+    smokerRunsCold: 'a smoker cold',
+    smokerCameUp: 'a smoker up again',
+    handWentOut: 'somebody out',
+    handCameIn: 'somebody in again',
+    deliveryCame: 'a delivery',
+    lotCame: 'a lot',
+    batchCutFrom: 'the lot of a batch',
+    dishSoldOut: 'a dish sold out',
+    portionsSold: 'a count of sales',
+    panEmptied: 'a pan empty',
+    leftCarriedOver: 'food kept or thrown out',
+    dayClosed: 'the closing',
+    checkRecorded: 'a check',
+    correctionRecorded: 'a correction',
+  },
+  decision: 'a decision',
   readings: 'Temperatures',
   place: 'place',
   count: 'readings',
@@ -154,6 +184,32 @@ const spanish: RecordWords = {
   correction: 'qué se hizo',
   amended: 'Deshecho',
   was: 'lo que era',
+  told: {
+    undone: 'deshecho',
+    startTakenBack: 'inicio deshecho',
+    finishTakenBack: 'final deshecho',
+    taskStarted: 'un inicio',
+    taskFinished: 'un final',
+    taskGiven: 'trabajo dado a otro',
+    taskRunsLate: 'un retraso',
+    slotsMoved: 'un cambio de sitio',
+    smokerWentDown: 'un ahumador apagado',
+    smokerRunsCold: 'un ahumador frío',
+    smokerCameUp: 'un ahumador en marcha',
+    handWentOut: 'alguien fuera',
+    handCameIn: 'alguien de vuelta',
+    deliveryCame: 'una entrega',
+    lotCame: 'un lote',
+    batchCutFrom: 'el lote de una tanda',
+    dishSoldOut: 'un plato agotado',
+    portionsSold: 'una cuenta de ventas',
+    panEmptied: 'una bandeja vacía',
+    leftCarriedOver: 'comida guardada o tirada',
+    dayClosed: 'el cierre',
+    checkRecorded: 'un control',
+    correctionRecorded: 'una corrección',
+  },
+  decision: 'una decisión',
   readings: 'Temperaturas',
   place: 'lugar',
   count: 'lecturas',

@@ -50,8 +50,8 @@ export type CheckRow = Signed & {
 
 /** What was taken back, beside the event that takes it back. */
 export type AmendedRow = Signed & {
-  readonly what: string;
-  readonly was: Signed & { readonly what: string };
+  readonly what: Told['kind'];
+  readonly was: Signed & { readonly what: Told['kind'] };
 };
 
 export type SpellRow = {

@@ -80,10 +80,6 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
 export const sayCheck = ({ on, thing }: Pick<CheckView, 'on' | 'thing'>, say: Say): string =>
   `${checkPhrasesOf(say).kind[on.kind]} · ${textIn(thing, say)}`;
 
-/** What is looked at, without on what. @example sayCheckKind('hot-hold', say) //=> 'held hot' */
-export const sayCheckKind = (kind: CheckView['on']['kind'], say: Say): string =>
-  checkPhrasesOf(say).kind[kind];
-
 /** Till when, or what was found: the second line of a check. */
 export function sayCheckTime(check: CheckView, now: Instant, say: Say): string {
   const words = checkWords[say.language];
