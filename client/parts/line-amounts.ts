@@ -2,8 +2,13 @@ import type { TaskView } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
 import { countPieces, scaleWeight, temperature, textIn, weight } from '../../shared/words/index.ts';
 
-/** How many and how heavy, which mix, how hot, on which thing: the small row of a line. */
-export function amountsOf({ pieces, piece, weightKg, mix, check, thing }: TaskView, say: Say) {
+/**
+ * How many and how heavy, which mix, how hot, on which thing: the small row of a line. Where there
+ * is little room a round says only which thing it is for.
+ */
+export function amountsOf(task: TaskView, say: Say, isBrief: boolean): string {
+  const { pieces, piece, weightKg, mix, check, thing } = task;
+  if (isBrief && thing) return textIn(thing, say);
   const words = [
     countPieces(pieces, piece, say),
     weightKg > 0 && unbroken(weight(weightKg, say)),

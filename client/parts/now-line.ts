@@ -43,7 +43,7 @@ export class NowLine extends Part {
   @property({ attribute: false }) undo: 'start' | 'finish' | null = null;
   @property({ attribute: false }) refused: LineRefusal | null = null;
   @property({ type: Boolean, reflect: true }) narrow = false;
-  /** Letters of the longest title on the wall: all are written in one size, whatever their state. */
+  /** Letters of the longest title on the wall: all are in one size, whatever their state. */
   @property({ type: Number }) longest = 0;
   /** Beside another line: the title, one row, the ring; the rest is behind the name. */
   @property({ type: Boolean, reflect: true }) brief = false;
@@ -133,7 +133,7 @@ export class NowLine extends Part {
   #how(task: TaskView) {
     const counts = task.pieces > 1 && task.state === 'running';
     return html`<p class="row">
-      <span>${this.brief && task.thing ? textIn(task.thing, this.say) : amountsOf(task, this.say)}</span>
+      <span>${amountsOf(task, this.say, this.brief)}</span>
       ${
         counts
           ? html`<tally-strokes

@@ -11,8 +11,8 @@ export type Guests = {
   turnAway(link: ScreenLink, refusal: Refusal): void;
   /**
    * Something happened: whoever may now be shown what it might not before, or the other way round,
-   * is let go at once. A screen comes again by itself, and is then taken as what it now is. One that
-   * was put up elsewhere is told so, also where it might stay: it is to show what it is for now.
+   * is let go at once. A screen comes again by itself, and is then taken as what it now is. One
+   * that was put up elsewhere is told so, also where it might stay: it is to show what it is for.
    */
   lookAgain(): void;
   readonly screens: ReadonlySet<ScreenId>;

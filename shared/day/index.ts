@@ -38,6 +38,7 @@ export type * from './happening.ts';
 export type { HappeningRefusal } from './happening-refusal.ts';
 export { type Hold, holdsOf } from './held.ts';
 export { keptNow } from './holds.ts';
+export { idleRound } from './idle-round.ts';
 export { type IfMoved, ifMoved } from './if-moved.ts';
 export { keptBy } from './kept-food.ts';
 export { type Live, openLive } from './live.ts';

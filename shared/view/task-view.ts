@@ -4,6 +4,7 @@ import {
   currentHand,
   factsOf,
   holdsOf,
+  idleRound,
   loadsOf,
   mayStart,
   passagesOf,
@@ -12,7 +13,6 @@ import {
 } from '../day/index.ts';
 import type { TaskId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
-import { idleRound } from './idle-round.ts';
 import type { LagsAmong } from './lags-among.ts';
 import type { TaskState, TaskView } from './view.ts';
 

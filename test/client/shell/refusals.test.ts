@@ -91,7 +91,7 @@ describe('taps that were refused', () => {
     expect(saidOn(element)).not.toContain('This screen may not do that');
   });
 
-  it('stand so long as it takes to read them, also where they say nothing from the first', async () => {
+  it('stand as long as it takes to read them, also where they say nothing at first', async () => {
     const { state, passes } = await wall([refused(squareRibs.id, notHere)]);
     await passes(15_000);
     expect(state.refused).toHaveLength(1);

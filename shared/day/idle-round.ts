@@ -1,7 +1,8 @@
-import type { Because, Live } from '../day/index.ts';
-import { spellOf } from '../day/index.ts';
 import type { TaskId } from '../kernel/index.ts';
 import { kitchenResource } from '../plan/index.ts';
+import type { Because } from './because.ts';
+import { spellOf } from './happened-to.ts';
+import type { Live } from './live.ts';
 
 /**
  * Why a round has to wait that is asked for while its smoker burns, such as to feed it: the smoker
