@@ -1,5 +1,5 @@
 import type { Instant } from '../kernel/index.ts';
-import { type CheckKind, type CheckView, howOpen } from '../view/index.ts';
+import { type CheckView, howOpen } from '../view/index.ts';
 import { clockTime } from './amounts.ts';
 import { sayBreach } from './check-refusals.ts';
 import { checkPhrasesOf } from './check-words.ts';
@@ -98,10 +98,6 @@ export function sayCheckTime(check: CheckView, now: Instant, say: Say): string {
 /** The row that asks for it, with its source. */
 export const sayCheckRow = ({ breach }: CheckView, say: Say): string =>
   breach ? sayBreach(breach, say) : '';
-
-/** What is looked at, as a noun. @example sayCheckKind('hot-hold', say) //=> 'held hot' */
-export const sayCheckKind = (kind: CheckKind, say: Pick<Say, 'language'>): string =>
-  checkPhrasesOf(say).kind[kind];
 
 /** What may be done about it, as the words on its box. */
 export const sayAction = (action: CheckView['allowed'][number], say: Say): string =>
