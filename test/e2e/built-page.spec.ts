@@ -71,7 +71,7 @@ for (const viewport of sizes) {
 }
 
 for (const viewport of sizes) {
-  test(`no place to tap at the pass moves for a sale, its undo or its rarer choices, ${viewport.width} wide`, async ({
+  test(`no place at the pass moves for a sale or its undo, ${viewport.width} wide`, async ({
     browser,
   }) => {
     const page = await browser.newPage({ viewport });
