@@ -175,11 +175,7 @@ export class CheckPad extends Part {
       ...(canKeep && !mustAct
         ? names.map(({ id, name }) => ({ label: name, choose: () => this.#keep(check, id) }))
         : []),
-      {
-        label: this.words.leaveIt,
-        choose: () => this.tell('close', null),
-        leaves: true,
-      },
+      { label: this.words.leaveIt, choose: () => this.tell('close', null), leaves: true },
     ];
     const who = html`<span class="asks">${words.whoLooked}</span>`;
     return html`${choices.length > 1 ? who : nothing}

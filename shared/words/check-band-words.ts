@@ -99,6 +99,10 @@ export function sayCheckTime(check: CheckView, now: Instant, say: Say): string {
 export const sayCheckRow = ({ breach }: CheckView, say: Say): string =>
   breach ? sayBreach(breach, say) : '';
 
+/** What is looked at, without on what. @example sayCheckKind('hot-hold', say) //=> 'held hot' */
+export const sayCheckKind = (kind: CheckView['on']['kind'], say: Say): string =>
+  checkPhrasesOf(say).kind[kind];
+
 /** What may be done about it, as the words on its box. */
 export const sayAction = (action: CheckView['allowed'][number], say: Say): string =>
   checkPhrasesOf(say).action[action];

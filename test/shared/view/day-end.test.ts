@@ -19,7 +19,7 @@ const serve = must(
   batch.id,
 ).activity;
 
-/** All that leads to that batch is done to the minute, and it stands at the pass. */
+/** All that leads to that batch is done to the minute and looked at; it stands at the pass. */
 function served(): Telling {
   const telling = new Telling();
   const placed = new Map(schedule.placements.map((each) => [each.activity, each]));
@@ -36,6 +36,9 @@ function served(): Telling {
     })
     .sort((a, b) => a.atS - b.atS);
   for (const { atS, fact } of taps) telling.keep(fact, after(built.origin, atS), null);
+  const on = { kind: 'end-temperature', batch: batch.id } as const;
+  const looked = { kind: 'check', on, tempC: celsius(96), thermometer: null } as const;
+  telling.ask(looked, noon, person.id);
   return telling;
 }
 
