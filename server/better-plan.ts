@@ -41,14 +41,21 @@ const SEED = 1;
  * Betters a plan of a running day while it is made, in so many steps: the same steps give the same
  * plan. Tells afterwards how far it came; null where nothing was planned anew.
  */
-export function betteringBy(steps: number): {
+export function betteringBy(
+  steps: number,
+  shouldStop?: () => boolean,
+): {
   readonly better: Better;
   readonly told: () => Bettering | null;
 } {
   let told: Bettering | null = null;
   return {
     better(day, schedule) {
-      const found = bettered(day, schedule.placements, ENGINES, { seed: SEED, steps });
+      const found = bettered(day, schedule.placements, ENGINES, {
+        seed: SEED,
+        steps,
+        ...(shouldStop && { shouldStop }),
+      });
       told = found.bettering.weight > 0 ? found.bettering : null;
       return found.schedule ?? schedule;
     },

@@ -36,7 +36,10 @@ export type Drafted =
   | { readonly fits: false; readonly lines: readonly string[] };
 
 /** Works a plan out and changes nothing. */
-export function draft({ files, state, now, language, steps = 0 }: DraftAsk): Drafted {
+export function draft(
+  { files, state, now, language, steps = 0 }: DraftAsk,
+  shouldStop?: () => boolean,
+): Drafted {
   const live = state?.plan ? openLive(state, now) : null;
   const no = (made: Parameters<typeof whyNotPlanned>[0]): Drafted => ({
     fits: false,
@@ -46,7 +49,7 @@ export function draft({ files, state, now, language, steps = 0 }: DraftAsk): Dra
     const made = makePlan(files, 1);
     return made.ok ? { fits: true, plan: made.plan, offer: null, bettering: null } : no(made);
   }
-  const found = steps > 0 ? betteringBy(steps) : null;
+  const found = steps > 0 ? betteringBy(steps, shouldStop) : null;
   const made = revisePlan(files, live, found ? { better: found.better } : {});
   if (!made.ok) return no(made);
   const plan = found ? { ...made.plan, engine: IMPROVING } : made.plan;

@@ -33,12 +33,22 @@ export type Asked =
   | { readonly kind: 'mend'; readonly ask: MendAsk }
   | { readonly kind: 'still-mends'; readonly ask: StillAsk };
 
+/**
+ * What takes long gives way when the same screen asks for something else: it `stops` by itself where
+ * it looks up now and then, or is `ended` with its thread, which then has to begin anew.
+ */
+type Manner = 'stays' | 'stops' | 'is-ended';
+
+/** What the thread is sent. */
+export type Sent = Asked & { readonly stop: Int32Array<SharedArrayBuffer> };
+
 type Waiting = {
   readonly screen: string;
   /** Read when its turn comes: the day goes on meanwhile. */
   readonly asked: () => Asked;
-  /** It takes long, and nobody waits for it who has typed on. */
-  readonly givesWay: boolean;
+  readonly manner: Manner;
+  /** One once nobody waits for it any more: it is shared with the thread. */
+  readonly stop: Int32Array<SharedArrayBuffer>;
   readonly resolve: (found: unknown) => void;
   readonly reject: (fault: unknown) => void;
 };
@@ -91,26 +101,31 @@ export function createDrafts(): Drafts {
     running = waiting.shift() ?? null;
     if (!running) return;
     try {
-      thread().postMessage(running.asked());
+      const { asked, stop } = running;
+      thread().postMessage({ ...asked(), stop } satisfies Sent);
     } catch (fault) {
       settle((each) => each.reject(fault));
     }
   }
 
-  /** What runs for a screen that asks for something else is let go, with its thread. */
+  /** What runs for a screen that asks for something else is let go. */
   function giveWay(screen: string) {
-    if (!running?.givesWay || running.screen !== screen) return;
+    if (!running || running.manner === 'stays' || running.screen !== screen) return;
+    running.resolve(null);
+    Atomics.store(running.stop, 0, 1);
+    if (running.manner === 'stops') return;
     const last = worker;
     worker = null;
     void last?.terminate();
     settle((each) => each.resolve(null));
   }
 
-  const put: Put = (screen, asked, givesWay) => {
+  const put: Put = (screen, asked, manner) => {
     for (const old of waiting.filter((each) => each.screen === screen)) old.resolve(null);
     waiting = waiting.filter((each) => each.screen !== screen);
     return new Promise((resolve, reject) => {
-      waiting.push({ screen, asked, givesWay, resolve, reject });
+      const stop = new Int32Array(new SharedArrayBuffer(4));
+      waiting.push({ screen, asked, manner, stop, resolve, reject });
       giveWay(screen);
       next();
     });
@@ -128,20 +143,20 @@ export function createDrafts(): Drafts {
   };
 }
 
-type Put = (screen: string, asked: () => Asked, givesWay: boolean) => Promise<unknown>;
+type Put = (screen: string, asked: () => Asked, manner: Manner) => Promise<unknown>;
 
 /** What can be asked of the thread, with the answer that belongs to each. */
 function drafting(put: Put): Omit<Drafts, 'close'> {
   const asking =
-    <Ask, Found>(kind: Asked['kind'], givesWay: boolean) =>
+    <Ask, Found>(kind: Asked['kind'], manner: Manner) =>
     (screen: string, asked: () => Ask) =>
-      put(screen, () => ({ kind, ask: asked() }) as Asked, givesWay) as Promise<Found | null>;
+      put(screen, () => ({ kind, ask: asked() }) as Asked, manner) as Promise<Found | null>;
   return {
-    try: asking<DraftAsk, Drafted>('draft', false),
-    better: asking<DraftAsk, Drafted>('draft', true),
-    nearest: asking<NearestAsk, Nearest>('nearest', true),
-    conflict: asking<DraftAsk, ConflictSaid>('conflict', true),
-    mend: asking<MendAsk, Mend>('mend', true),
-    stillMends: asking<StillAsk, boolean>('still-mends', false),
+    try: asking<DraftAsk, Drafted>('draft', 'stays'),
+    better: asking<DraftAsk, Drafted>('draft', 'stops'),
+    nearest: asking<NearestAsk, Nearest>('nearest', 'is-ended'),
+    conflict: asking<DraftAsk, ConflictSaid>('conflict', 'is-ended'),
+    mend: asking<MendAsk, Mend>('mend', 'is-ended'),
+    stillMends: asking<StillAsk, boolean>('still-mends', 'stays'),
   };
 }

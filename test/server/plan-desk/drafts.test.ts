@@ -29,6 +29,14 @@ describe('what is tried beside the hub', () => {
     expect(await typed).toMatchObject({ fits: true });
   });
 
+  it('stops looking for what is better, or conflicts, when the same screen types on', async () => {
+    const looking = drafts.conflict('office', () => draftOf(2000));
+    const bettering = drafts.better('office', () => ({ ...draftOf(20), steps: 20_000 }));
+    const typed = drafts.try('office', () => draftOf(24));
+    expect([await looking, await bettering]).toEqual([null, null]);
+    expect(await typed).toMatchObject({ fits: true });
+  });
+
   it('goes on with it while another screen types', async () => {
     const looking = drafts.nearest('office', () => asking(22));
     const typed = drafts.try('other', () => draftOf(24));
