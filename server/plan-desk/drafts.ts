@@ -34,8 +34,8 @@ export type Asked =
   | { readonly kind: 'still-mends'; readonly ask: StillAsk };
 
 /**
- * What takes long gives way when the same screen asks for something else: it `stops` by itself where
- * it looks up now and then, or is `ended` with its thread, which then has to begin anew.
+ * What takes long gives way when the same screen asks for something else: it stops by itself where
+ * it looks up now and then, or is ended with its thread, which then has to begin anew.
  */
 type Manner = 'stays' | 'stops' | 'is-ended';
 
