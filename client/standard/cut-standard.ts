@@ -109,13 +109,21 @@ export class CutStandardSheet extends Part {
               ${parts.map(
                 ({ figure, name, why }) => html`<li>
                   <b>${figure ?? '–'}</b>
-                  <span><b>${textIn(name, say)}</b> <span class="why">${textIn(why, say)}</span></span>
+                  <span>
+                    <b>${textIn(name, say)}</b>
+                    <span class="why">${textIn(why, say)}</span>
+                  </span>
                 </li>`,
               )}
             </ol>`;
     return html`${off.length === 0 ? html`<p>${said.none}</p>` : nothing}
     ${list(said.off, off)} ${list(said.stays, stays)}
-    ${right ? html`<h3>${said.right}</h3><p class="right"><b>${textIn(right, say)}</b></p>` : nothing}
+    ${
+      right
+        ? html`<h3>${said.right}</h3>
+            <p class="right"><b>${textIn(right, say)}</b></p>`
+        : nothing
+    }
     ${caution ? html`<p>${textIn(caution, say)}</p>` : nothing}
       <p class="soft">${said.overrule}</p>`;
   }

@@ -13,4 +13,4 @@ export {
 } from './route.ts';
 export type { Choice, Moment, Route, RouteLimit, Step, StepOf } from './route-schema.ts';
 export { type Catalogue, catalogueSchema, type Dish } from './schema.ts';
-export { type DrawingName, type DrawnPart, drawnParts, type Standard } from './standard-schema.ts';
+export { type DrawingName, drawnParts, type Standard } from './standard-schema.ts';

@@ -12,7 +12,6 @@ export const drawnParts = {
 } as const;
 
 export type DrawingName = keyof typeof drawnParts;
-export type DrawnPart = (typeof drawnParts)[DrawingName][number];
 
 const part = entry({
   part: z.exactOptional(z.string()).describe('Which part of the drawing it is, where there is one'),

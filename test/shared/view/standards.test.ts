@@ -15,7 +15,7 @@ const of = (cut: string) =>
   );
 
 describe('the standards of a kitchen', () => {
-  it('say of every cut that is trimmed what comes off, what stays, why, and when it is right', () => {
+  it('say of every cut that is trimmed what comes off, what stays, and when it is right', () => {
     const trimmed = ['spare-ribs', 'shoulder', 'brisket', 'short-ribs', 'chicken-half'];
     for (const cut of [...trimmed, 'brisket-parted']) {
       const { off, stays, right, caution, drawing } = of(cut);

@@ -32,7 +32,9 @@ export const halfBird: Drawing<(typeof drawnParts)['half bird'][number]> = {
       figureAt: { x: 92, y: 238 },
     },
     breast: {
-      path: 'M92 84C120 58 160 54 192 60C206 96 204 134 182 172C150 180 112 172 94 152C88 126 96 104 92 84Z',
+      path:
+        'M92 84C120 58 160 54 192 60C206 96 204 134 182 172' +
+        'C150 180 112 172 94 152C88 126 96 104 92 84Z',
       at: { x: 148, y: 106 },
       figureAt: { x: 150, y: 26 },
     },

@@ -20,7 +20,9 @@ export const shoulder: Drawing<(typeof drawnParts)['shoulder'][number]> = {
       figureAt: { x: 92, y: 22 },
     },
     cap: {
-      path: 'M60 96C120 70 296 74 360 102C356 114 352 114 346 114C256 94 132 100 70 118C60 114 58 104 60 96Z',
+      path:
+        'M60 96C120 70 296 74 360 102C356 114 352 114 346 114' +
+        'C256 94 132 100 70 118C60 114 58 104 60 96Z',
       at: { x: 270, y: 88 },
       figureAt: { x: 308, y: 24 },
     },
