@@ -25,6 +25,7 @@ const pages = [
   'pass.html?ground=night&language=es',
   'desk.html',
   'desk.html#smokers',
+  'desk.html#mend',
   'desk.html#pull',
   'desk.html#close',
   'station.html?station=trim,mix',
