@@ -46,7 +46,8 @@ export class NextRow extends Part {
       /* What has no room leaves whole, into a line that is not seen: how many before the title. */
       b {
         font-weight: 700;
-        flex: 0 3 auto;
+        /* It gives way before the reason does. */
+        flex: 0 1000 auto;
         min-width: 45%;
         display: flex;
         flex-wrap: wrap;

@@ -116,6 +116,10 @@ export const nowLineStyles = css`
     align-items: center;
     column-gap: 0.7em;
   }
+  /* Underlined word for word, also where it takes two lines. */
+  .row:has(> :is(.mind, .asked)) {
+    display: block;
+  }
   .mind {
     border-bottom: var(--heavy) solid var(--ink);
     line-height: 1.1;

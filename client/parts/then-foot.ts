@@ -37,6 +37,9 @@ export class ThenFoot extends Part {
         flex: 0 1 auto;
         min-width: 0;
       }
+      .task:has(.thing) {
+        flex-shrink: 4;
+      }
       .what {
         display: flex;
         flex-wrap: wrap;
@@ -66,7 +69,7 @@ export class ThenFoot extends Part {
           <clock-time .say=${say} .at=${task.startAt}></clock-time>
           <span class="what">
             <span>${textIn(task.title, say)}</span>
-            ${task.thing ? html`<span>· ${textIn(task.thing, say)}</span>` : null}
+            ${task.thing ? html`<span class="thing">· ${textIn(task.thing, say)}</span>` : null}
           </span>
         </button>`,
       )}
