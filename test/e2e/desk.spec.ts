@@ -68,6 +68,9 @@ test('what happens to a day is said at one wall, heard on all, and closed at the
     for (const wall of walls) {
       await expect(news(wall)).toContainText(new RegExp(`${name} is out, back \\d+:\\d\\d`));
     }
+    // Answered, it is gone: nothing lies over the work longer than it is asked.
+    await expect(box(hands, new RegExp(`^${name} back: \\d`))).toBeHidden();
+    await box(hands, /^Trim · Mix bench$/).click();
     await expect(box(hands, new RegExp(`^${name} back: \\d`))).toBeVisible();
     await box(hands, `${name} is in again`).click();
     await expect(news(pass)).toContainText(`${name} is in again`);
@@ -114,7 +117,11 @@ test('what happens to a day is said at one wall, heard on all, and closed at the
     for (const wall of walls) {
       await expect(notice(wall)).toContainText(new RegExp(`The day was closed at .* by ${who}`));
     }
-    await box(pass, /more sold: /).click();
+    // Of the dish that all was sold of no more can be tapped.
+    await pass
+      .getByRole('button', { name: /more sold: /, disabled: false })
+      .first()
+      .click();
     await expect(notice(pass)).toContainText('take the closing back first');
     await closing.getByRole('button', { name: 'take the closing back' }).click();
     await expect(notice(hands)).not.toContainText('closed');
