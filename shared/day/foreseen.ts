@@ -44,6 +44,7 @@ function foreseenStage(state: DayState, index: PlanIndex, stage: TaskId): Forese
  * moved to another since.
  */
 function wentOut(state: DayState, index: PlanIndex, { stay, madeAt }: AdoptedForecast): boolean {
+  if (!state.happened.spells.some(({ kind }) => kind === 'down')) return false;
   return slotsOf(state, index, stay, madeAt).some(({ at, slot }, i, all) => {
     const smoker = findSlot(index.plan.kitchen, slot)?.smoker.id;
     const leftAt = all[i + 1]?.at ?? Number.POSITIVE_INFINITY;

@@ -62,7 +62,7 @@ export function copyOf(live: Live): Live {
  * The latest times on account of some goals alone: by node of the mirrored net, and negated; far
  * below nought where none of them waits. Maximum lags are not heeded: they make nothing late.
  */
-export function latestForGoals(live: Live, goals: readonly Goal[]): Int32Array {
+export function latestForGoals(live: Live, goals: readonly Goal[]): Rule {
   const { published, parts, arcs, facts } = live;
   const hardS = new Int32Array(facts.stage.length * 2).fill(UNBOUND);
   const nodes = goals.map((goal) => nodeOf(goal, published.index));
@@ -73,7 +73,7 @@ export function latestForGoals(live: Live, goals: readonly Goal[]): Int32Array {
   const net = { ...parts.backward, hardS };
   const rule = new Rule(net, { arcs, facts, floorS: NO_FLOORS, heedsMaxima: false });
   rise(rule, before(live, nodes));
-  return rule.timeS;
+  return rule;
 }
 
 /** What goals may wait for, with themselves, from them backward: nobody else hears of them. */

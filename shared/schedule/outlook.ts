@@ -1,21 +1,18 @@
 import { must, seconds } from '../kernel/index.ts';
 import { nodeOf } from './arcs-of-problem.ts';
+import { NOWHERE } from './by.ts';
 import { DONE, RUNNING, WAITING } from './facts.ts';
 import { type Live, latestForGoals } from './live.ts';
 import { UNBOUND } from './live-net.ts';
 import type { Goal } from './model.ts';
-import { at } from './network.ts';
+import { activityOf, at, endOf, startOf } from './network.ts';
+import type { Rule } from './rule.ts';
 import type { GoalOutlook, InHand } from './timeline-types.ts';
 
 /** How a goal stands: when it will be, and how much may still slip before it is late. */
 export function goalOutlook(live: Live, goal: Goal): GoalOutlook {
   const inHand = inHandOf(live, [goal]);
-  return {
-    goal: goal.id,
-    dueS: goal.dueS,
-    atS: seconds(goal.dueS - aheadS(live, goal)),
-    ...inHand,
-  };
+  return { dueS: goal.dueS, atS: seconds(goal.dueS - aheadS(live, goal)), ...inHand };
 }
 
 /**
@@ -28,17 +25,31 @@ export function inHandOf(live: Live, goals: readonly Goal[]): InHand {
   const leastAheadS = aheadS(live, latest);
   const isLate = leastAheadS < 0;
   // Once one will be late, it is said of that one by how much, and what it hangs on.
-  const latestS = latestForGoals(live, isLate ? [latest] : goals);
+  const rule = latestForGoals(live, isLate ? [latest] : goals);
   let least: { activity: number; spareS: number } | undefined;
   for (const activity of placements.keys()) {
-    const spareS = spareOf(live, activity, latestS);
+    const spareS = spareOf(live, activity, rule.timeS);
     if (spareS >= -UNBOUND / 2 || (least && least.spareS <= spareS)) continue;
     if (isNext(live, activity)) least = { activity, spareS };
   }
   return {
     inHandS: seconds(isLate || !least ? leastAheadS : Math.max(0, least.spareS)),
     hangsOn: least ? must(placements[least.activity], 'placed').activity : null,
+    goal: (least ? boundBy(live, goals, least.activity, rule) : latest).id,
   };
+}
+
+/** The goal that an activity's latest times come from. */
+function boundBy(live: Live, goals: readonly Goal[], activity: number, { source }: Rule): Goal {
+  const isAhead = live.facts.stage[activity] === WAITING;
+  let node = isAhead ? endOf(activity) : startOf(activity);
+  // Times that are equal may hang on each other: no chain is longer than there are nodes.
+  for (let step = 0; step < source.length && at(source, node) !== NOWHERE; step++) {
+    node = at(source, node);
+  }
+  const { index } = live.published;
+  const isIt = (goal: Goal) => activityOf(nodeOf(goal, index)) === activityOf(node);
+  return must(goals.find(isIt) ?? goals[0], 'a goal');
 }
 
 function aheadS({ published, earliest }: Live, goal: Goal): number {

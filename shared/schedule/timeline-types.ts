@@ -123,10 +123,11 @@ export type InHand = {
   readonly inHandS: Seconds;
   /** Which of these has the least to spare; null once nothing before the goals is left to do. */
   readonly hangsOn: ActivityId | null;
+  /** The goal that is late first. */
+  readonly goal: GoalId;
 };
 
 export type GoalOutlook = InHand & {
-  readonly goal: GoalId;
   readonly dueS: Seconds;
   /** When it will be, as things stand. */
   readonly atS: Seconds;

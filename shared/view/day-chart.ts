@@ -8,7 +8,7 @@ import {
   placementOf,
   slotName,
 } from '../day/index.ts';
-import type { BatchId, Instant, ServiceId, TaskId, Text } from '../kernel/index.ts';
+import type { Instant, ServiceId, TaskId, Text } from '../kernel/index.ts';
 import { instant, must } from '../kernel/index.ts';
 import type { SlotName, Task, Work } from '../plan/index.ts';
 import { peopleOf } from './people.ts';
@@ -174,14 +174,9 @@ function rangeOf(live: Live, id: TaskId): ChartRange[] {
 function chainsOf(live: Live): ChartChain[] {
   const { built } = live.index.plan;
   return built.services.flatMap(({ id }): ChartChain[] => {
-    const goals = built.problem.goals
-      .filter((goal) => live.index.batches.get(goal.id as string as BatchId)?.service === id)
-      .filter(({ activity }) => live.timeline.times(activity).stage === 'waiting')
-      .map((goal) => ({ goal: goal.id, inHandS: live.timeline.goal(goal.id).inHandS }))
-      .sort((a, b) => a.inHandS - b.inHandS);
-    const [worst] = goals;
-    if (!worst) return [];
-    const tasks = live.timeline.criticalChain(worst.goal).map(({ activity }) => activity);
+    const outlook = live.outlookOf(id);
+    if (!outlook) return [];
+    const tasks = live.timeline.criticalChain(outlook.goal).map(({ activity }) => activity);
     return [{ service: id, tasks: [...new Set(tasks)] }];
   });
 }

@@ -22,7 +22,9 @@ export function viewHead(live: Live, stations: ReadonlySet<StationId> | null = n
     weight: kitchen.units.weight,
     services: built.services.flatMap(({ id, name, opensAt }): ServiceOutlook[] => {
       const outlook = live.outlookOf(id);
-      return outlook ? [{ id, name, opensAt, ...outlook }] : [];
+      if (!outlook) return [];
+      const { inHandS, hangsOn } = outlook;
+      return [{ id, name, opensAt, inHandS, hangsOn }];
     }),
     news: newsLine(live),
     endsAt: instant(Math.max(...built.services.map(({ closesAt }) => closesAt))),

@@ -5,20 +5,21 @@ import { join } from 'node:path';
 import { WebSocket } from 'ws';
 import { Arrivals } from './arrivals.ts';
 import { startChild } from './child.ts';
-import type { Side } from './side.ts';
+import type { Shown, Side } from './side.ts';
 
 /**
- * A bare web socket server that sends these views, one for each face, round robin to its screens.
+ * A bare web socket server that sends each of its screens the view of its face.
  */
-export async function openBare(views: readonly unknown[], screens: number): Promise<Side> {
+export async function openBare({ views, faceOf }: Shown): Promise<Side> {
+  const screens = faceOf.length;
   const file = join(tmpdir(), `coalface-bare-${process.pid}.json`);
   writeFileSync(file, JSON.stringify(views.map((view) => JSON.stringify(view))));
   const program = join(import.meta.dirname, 'bare-server.ts');
   const server = await startChild(program, [file], /ready on (\d+)/);
   rmSync(file);
   const arrivals = new Arrivals(screens);
-  const sockets = Array.from({ length: screens }, (_, screen) => {
-    const socket = new WebSocket(`ws://127.0.0.1:${server.said}/${screen % views.length}`);
+  const sockets = faceOf.map((face, screen) => {
+    const socket = new WebSocket(`ws://127.0.0.1:${server.said}/${face}`);
     // Parsed as a screen would: what it cannot read it does not have.
     socket.on('message', (bytes: Buffer) =>
       arrivals.arrived(screen, JSON.parse(bytes.toString())[1].n),

@@ -22,22 +22,25 @@ import { PROTOCOL } from '../../../shared/protocol/index.ts';
 import { type Face, isWork, type TaskView } from '../../../shared/view/index.ts';
 import { Arrivals } from './arrivals.ts';
 import { startChild } from './child.ts';
-import type { Side } from './side.ts';
+import type { Shown, Side } from './side.ts';
 
 type Screen = { readonly face: Face; readonly id: ScreenId; readonly socket: Screened };
 type Screened = Socket<HubToScreen, ScreenToHub>;
 
-/** The real hub on its demo day, with so many screens that show its faces by turns. */
-export async function openOurs(
-  screens: number,
-): Promise<Side & { readonly views: readonly unknown[] }> {
+/** The real hub on its demo day, with so many desks and walls that show its faces by turns. */
+export async function openOurs(screens: number, desks: number): Promise<Side & Shown> {
   const main = join(import.meta.dirname, '../../../server/main.ts');
   const hub = await startChild(main, ['--port', '0'], /(http:\/\/\S+?)\/station\.html/);
   const arrivals = new Arrivals(screens);
-  const faces = await facesOf(hub.said);
+  const walls = await wallsOf(hub.said);
+  const faces: Face[] = desks > 0 ? [...walls, { kind: 'desk' }] : walls;
+  const faceOf = Array.from({ length: screens }, (_, i) =>
+    i < screens - desks ? i % walls.length : walls.length,
+  );
   const firsts: Promise<ViewMessage>[] = [];
   const all = Array.from({ length: screens }, (_, i): Screen => {
-    const screen = openScreen(hub.said, must(faces[i % faces.length], 'a face'), i);
+    const face = must(faces[must(faceOf[i], 'a number')], 'a face');
+    const screen = openScreen(hub.said, face, i);
     screen.socket.on('view', ({ seq }) => arrivals.arrived(i, seq));
     firsts.push(new Promise((resolve) => screen.socket.once('view', resolve)));
     return screen;
@@ -45,7 +48,9 @@ export async function openOurs(
   const views = await Promise.all(firsts);
   // Two faces may show one task, as the smokers' and the pit's do.
   const taken = new Set<string>();
-  const hands = all.slice(0, faces.length).flatMap((screen, i) => {
+  const firstOfEach = faces.map((_, face) => faceOf.indexOf(face));
+  const hands = firstOfEach.flatMap((i) => {
+    const screen = must(all[i], 'a screen');
     const { view } = must(views[i], 'a view');
     const tasks = isWork(view) ? view.tasks : [];
     const task = tasks.find(
@@ -59,7 +64,8 @@ export async function openOurs(
   }
   let taps = 0;
   return {
-    views: views.slice(0, faces.length),
+    views: faces.map((_, face) => must(views[faceOf.indexOf(face)], 'a view')),
+    faceOf,
     async tap() {
       const { screen: first, task } = must(hands[taps % hands.length], 'a task that is being done');
       // Another screen each time, so that none is held to the pace of one hand.
@@ -106,20 +112,14 @@ function openScreen(url: string, face: Face, i: number): Screen {
   return { face, id, socket: io(url, options) };
 }
 
-/** Every face that the kitchen has. */
-async function facesOf(url: string): Promise<Face[]> {
+/** Every face that hangs on a wall of the kitchen. */
+async function wallsOf(url: string): Promise<Face[]> {
   const screens: { path: string }[] = await (await fetch(`${url}/screens.json`)).json();
-  return screens.map(({ path }) => faceAt(new URL(path, url)));
-}
-
-function faceAt({ pathname, searchParams }: URL): Face {
-  const station = searchParams.get('station');
-  if (station !== null) return { kind: 'station', station: station as StationId };
-  const kinds = ['smoker', 'pass', 'desk'] as const;
-  return {
-    kind: must(
-      kinds.find((kind) => pathname === `/${kind}.html`),
-      pathname,
-    ),
-  };
+  return screens.flatMap(({ path }): Face[] => {
+    const { pathname, searchParams } = new URL(path, url);
+    const station = searchParams.get('station');
+    if (station !== null) return [{ kind: 'station', station: station as StationId }];
+    const walls = ['smoker', 'pass'] as const;
+    return walls.filter((kind) => pathname === `/${kind}.html`).map((kind) => ({ kind }));
+  });
 }

@@ -4,3 +4,6 @@ export type Side = {
   tap(): Promise<void>;
   close(): Promise<void>;
 };
+
+/** The first view of each face, and which face each screen shows. */
+export type Shown = { readonly views: readonly unknown[]; readonly faceOf: readonly number[] };
