@@ -4,7 +4,10 @@ export const planEnglish: PlanPhrases = {
   quoted: (title) => `“${title}”`,
   unknownWord: (path, found, allowed) => `${path}: found ${found}; allowed: ${allowed}.`,
   closesBeforeOpening: (service, opens, closes) =>
-    `${service} opens at ${opens} and closes at ${closes}: after midnight, add 24 hours.`,
+    [
+      `${service} opens at ${opens} and closes at ${closes}, which is before it:`,
+      'a time after midnight is written 25:00, or 1:00 am +1.',
+    ].join(' '),
   salesAfterClosing: (of, counted, open) =>
     `${of}: sales are counted for ${counted} quarters of an hour, and it is open for ${open}.`,
   portionOverPiece: (of, portion, piece) =>

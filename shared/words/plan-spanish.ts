@@ -5,8 +5,8 @@ export const planSpanish: PlanPhrases = {
   unknownWord: (path, found, allowed) => `${path}: se encontró ${found}; se admite: ${allowed}.`,
   closesBeforeOpening: (service, opens, closes) =>
     [
-      `${service} abre a las ${opens} y cierra a las`,
-      `${closes}: después de medianoche, sume 24 horas.`,
+      `${service} abre a las ${opens} y cierra a las ${closes}, que es antes:`,
+      'una hora después de medianoche se escribe 25:00 o 1:00 am +1.',
     ].join(' '),
   salesAfterClosing: (of, counted, open) =>
     `${of}: hay ventas contadas para ${counted} cuartos de hora y está abierto ${open}.`,

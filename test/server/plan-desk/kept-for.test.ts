@@ -3,7 +3,7 @@ import { keptFor } from '../../../server/plan-desk/kept-for.ts';
 import { type AdoptedPlan, EVENT_VERSION, fold, keptBy } from '../../../shared/day/index.ts';
 import type { CommandId, DayId, Kilograms, LocalDay } from '../../../shared/kernel/index.ts';
 import { addDays, must } from '../../../shared/kernel/index.ts';
-import { sayKept } from '../../../shared/words/index.ts';
+import { sayDay, sayKept } from '../../../shared/words/index.ts';
 import { noon, plan, Telling } from '../../shared/day/demo.ts';
 
 const today = plan.built.day as LocalDay;
@@ -76,8 +76,8 @@ describe('what a day keeps for another', () => {
   it('is said with its day, its amount and its last day, in each language', () => {
     const kept = keptFor(on(1), withKept().state, plan.kitchen);
     const [line, rule] = sayKept(kept, say);
-    expect(line).toMatch(/^Pulled shoulder: 12 portions \(.* kg\) were kept, 2026-03-0\d, 18:00; /);
-    expect(line).toContain(`by the end of ${on(6)}.`);
+    expect(line).toMatch(/^Pulled shoulder: 12 portions \(.* kg\) were kept, \w+, Mar \d, 18:00; /);
+    expect(line).toContain(`by the end of ${sayDay(on(6), say)}.`);
     expect(rule).toBe('No plan counts on what was kept: it has to be heated again first.');
     const [spanish] = sayKept(kept, { ...say, language: 'es' });
     expect(spanish).toContain('se guardaron 12 porciones');

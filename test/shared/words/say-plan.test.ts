@@ -29,7 +29,10 @@ const refusals: readonly [PlanRefusal, string][] = [
   ],
   [
     { rule: 'closes-before-opening', service: of.service, opens: '17:00', closes: '01:00' },
-    'Dinner opens at 17:00 and closes at 01:00: after midnight, add 24 hours.',
+    [
+      'Dinner opens at 17:00 and closes at 01:00, which is before it:',
+      'a time after midnight is written 25:00, or 1:00 am +1.',
+    ].join(' '),
   ],
   [
     { rule: 'sales-after-closing', ...of, counted: 12, open: 10 },
