@@ -41,16 +41,16 @@ export class PassWall extends Part {
         min-height: 0;
         display: grid;
         align-content: start;
-        grid-auto-rows: minmax(min-content, calc(84px * var(--arcmin)));
+        --low: calc(var(--touch) + 8px);
+        --high: calc(84px * var(--arcmin));
+        /* All of one height, whatever is said in them: no place to tap moves with a word. */
+        grid-auto-rows: minmax(var(--low), var(--high));
       }
       /* Read down the first column, then down the other. */
       main.two {
         grid-auto-flow: column;
         grid-auto-columns: minmax(0, 1fr);
-        grid-template-rows: repeat(
-          var(--lines),
-          minmax(min-content, calc(84px * var(--arcmin)))
-        );
+        grid-template-rows: repeat(var(--lines), minmax(var(--low), var(--high)));
       }
       /* News come and go under the lines, in room that is kept for them: no line moves. */
       .over {
@@ -60,17 +60,19 @@ export class PassWall extends Part {
         padding: var(--edge);
         font-weight: 700;
       }
+      /* A phone's page is longer than its glass: what is to be seen at once stands on top. */
       :host([narrow]) {
         height: auto;
         min-height: 100dvh;
-        grid-template-rows: auto 1fr auto;
+        grid-template-rows: auto auto 1fr;
+      }
+      :host([narrow]) main {
+        grid-row: 3;
+        grid-auto-rows: minmax(min-content, var(--high));
       }
       :host([narrow]) .over {
-        position: sticky;
-        bottom: 0;
+        grid-row: 2;
         min-height: 0;
-        background: var(--ground);
-        z-index: 3;
       }
     `,
   ];

@@ -107,15 +107,24 @@ for (const viewport of sizes) {
     for (const path of ['station.html?station=trim', 'smoker.html', 'pass.html', 'desk.html']) {
       await page.goto(`${hub.address}/${path}`);
       await page.locator('wall-head, desk-head').waitFor();
-      await page.evaluate(() => {
-        const news = document.querySelector('body > *')?.shadowRoot?.querySelector('news-line');
-        const said = { kind: 'plan', version: 2, takesBack: null };
-        const service = (en: string) => ({ name: { en }, byS: -3600 });
-        const moved = { tasks: [], more: 90, services: ['A long service', 'Dinner'].map(service) };
-        const shown = { command: 'c', at: 0, person: 'Somebody with a name', said, ...moved };
-        Object.assign(news ?? {}, { news: { ...shown, lost: [], longerS: 0, canBeUndone: true } });
-      });
-      await expect(page.locator('news-line')).toBeVisible();
+      // The day goes on meanwhile, and may take the news down again before they are looked at.
+      await expect(async () => {
+        await page.evaluate(() => {
+          const news = document.querySelector('body > *')?.shadowRoot?.querySelector('news-line');
+          const said = { kind: 'plan', version: 2, takesBack: null };
+          const service = (en: string) => ({ name: { en }, byS: -3600 });
+          const moved = {
+            tasks: [],
+            more: 90,
+            services: ['A long service', 'Dinner'].map(service),
+          };
+          const shown = { command: 'c', at: 0, person: 'Somebody with a name', said, ...moved };
+          Object.assign(news ?? {}, {
+            news: { ...shown, lost: [], longerS: 0, canBeUndone: true },
+          });
+        });
+        await expect(page.locator('news-line')).toBeVisible({ timeout: 300 });
+      }).toPass();
       const wide = await page.evaluate(() => document.documentElement.scrollWidth);
       expect([path, wide]).toEqual([path, viewport.width]);
     }
