@@ -25,6 +25,19 @@ const SLOT_NEED = 0;
  * from the timeline.
  */
 export function placementOf(state: DayState, index: PlanIndex, task: TaskId): Placement {
+  // Of a plan that is only tried nothing is remembered.
+  if (index.plan !== state.plan) return arranged(state, index, task);
+  const known = remembered.get(state) ?? new Map<TaskId, Placement>();
+  remembered.set(state, known);
+  const placement = known.get(task) ?? arranged(state, index, task);
+  known.set(task, placement);
+  return placement;
+}
+
+/** A state never changes, and every line of every screen asks. */
+const remembered = new WeakMap<DayState, Map<TaskId, Placement>>();
+
+function arranged(state: DayState, index: PlanIndex, task: TaskId): Placement {
   const placed = must(index.placements.get(task), task);
   const decided = state.arranged.get(task);
   const planned = decided ? { ...placed, ...decided } : placed;

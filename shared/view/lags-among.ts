@@ -34,20 +34,21 @@ export class LagsAmong {
     const known = memo.get(to);
     if (known) return known;
     const longest = new Map<TaskId, Seconds>();
-    const offer = (task: TaskId, lagS: number) => {
-      if (lagS > (longest.get(task) ?? -1)) longest.set(task, seconds(lagS));
-    };
     for (const { from, to: into, minS } of this.#live.leastLagsInto(to)) {
       if (from.end !== 'end' || into.end !== 'start') continue;
       const task = from.activity;
-      if (this.#shown.has(task)) offer(task, minS);
+      if (this.#shown.has(task)) keepLonger(longest, task, minS);
       else if (through > 0) {
         const { startS, endS } = this.#live.timesOf(task);
         const lags = this.#into(task, through - 1);
-        for (const [shown, lagS] of lags) offer(shown, lagS + endS - startS + minS);
+        for (const [shown, lagS] of lags) keepLonger(longest, shown, lagS + endS - startS + minS);
       }
     }
     memo.set(to, longest);
     return longest;
   }
+}
+
+function keepLonger(longest: Map<TaskId, Seconds>, task: TaskId, lagS: number): void {
+  if (lagS > (longest.get(task) ?? -1)) longest.set(task, seconds(lagS));
 }
