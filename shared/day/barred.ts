@@ -20,6 +20,20 @@ export function whyOpen(check: OpenCheck, at: Instant): Bar['why'] | null {
 
 /** What keeps each batch from the pass at `at`, the first of it. */
 export function barsOf(state: DayState, at: Instant): ReadonlyMap<BatchId, Bar> {
+  const known = remembered.get(state);
+  if (known?.at === at) return known.bars;
+  const bars = barsIn(state, at);
+  remembered.set(state, { at, bars });
+  return bars;
+}
+
+/** Every pan of the pass asks at the same moment. */
+const remembered = new WeakMap<
+  DayState,
+  { readonly at: Instant; readonly bars: ReadonlyMap<BatchId, Bar> }
+>();
+
+function barsIn(state: DayState, at: Instant): ReadonlyMap<BatchId, Bar> {
   const bars = new Map<BatchId, Bar>();
   for (const check of openChecks(state)) {
     const why = whyOpen(check, at);
