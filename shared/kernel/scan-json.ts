@@ -69,16 +69,23 @@ class Scan {
   }
 
   #list(end: string, item: (n: number) => void): void {
-    const opened = this.#text.slice(0, this.#at).split('\n').length;
+    const openedAt = this.#at;
     this.#at += 1;
     if (this.#takeSign(end)) return;
     for (let n = 0; ; n++) {
       item(n);
       if (this.#takeSign(end)) return;
-      if (!this.#takeSign(',')) this.#stop(`a comma, or the ${end} that closes line ${opened}`);
+      if (!this.#takeSign(',')) {
+        this.#stop(`a comma, or the ${end} that closes line ${this.#lineOf(openedAt)}`);
+      }
       this.#take(SPACE);
       if (this.#text[this.#at] === end) this.#stop('another entry, or no comma before this');
     }
+  }
+
+  /** Counted only where it is said: a long file has thousands of lists. */
+  #lineOf(at: number): number {
+    return this.#text.slice(0, at).split('\n').length;
   }
 
   #member(names: Set<string>, path: Path): void {
