@@ -38,6 +38,26 @@ function oneHand(hands: readonly string[]) {
   return opened(day, placements);
 }
 
+/** One hand has all of it to do, though another could, and is at the washing far too long. */
+function heldUpByWashing(ids: readonly string[], dueS: number) {
+  const day = problem({
+    horizonS: seconds(90_000),
+    activities: [
+      activity('wash', work(600), [need(['ana'])]),
+      ...ids.map((id) => activity(id, work(1_200), [need(['ana', 'ben'])])),
+    ],
+    resources: [unit('ana'), unit('ben')],
+    goals: ids.map((id) => goal(id, dueS)),
+  });
+  const timeline = opened(day, [
+    put('wash', 0, 600, 'ana'),
+    ...ids.map((id, i) => put(id, 1_200 * (i + 1), 1_200 * (i + 2), 'ana')),
+  ]);
+  timeline.started(activityId('wash'), seconds(0));
+  timeline.lengthIs(activityId('wash'), seconds(3_000));
+  return { day, timeline };
+}
+
 describe('a day that holds', () => {
   it('asks nobody anything, also where a wait gives its margin up', () => {
     const day = problem({
@@ -84,22 +104,7 @@ describe('a day that will be late', () => {
   });
 
   it('is mended by a few changes where one is not enough', () => {
-    const ids = ['a', 'b', 'c', 'd'];
-    const day = problem({
-      horizonS: seconds(90_000),
-      activities: [
-        activity('wash', work(600), [need(['ana'])]),
-        ...ids.map((id) => activity(id, work(1_200), [need(['ana', 'ben'])])),
-      ],
-      resources: [unit('ana'), unit('ben')],
-      goals: ids.map((id) => goal(id, 6_000)),
-    });
-    const timeline = opened(day, [
-      put('wash', 0, 600, 'ana'),
-      ...ids.map((id, i) => put(id, 1_200 * (i + 1), 1_200 * (i + 2), 'ana')),
-    ]);
-    timeline.started(activityId('wash'), seconds(0));
-    timeline.lengthIs(activityId('wash'), seconds(3_000));
+    const { timeline } = heldUpByWashing(['a', 'b', 'c', 'd'], 6_000);
     const mended = repair(timeline, options);
     expect(mended).toMatchObject({ rung: 'elsewhere', after: { lateS: 0 } });
     expect(mended.differences.filter(({ isElsewhere }) => isElsewhere)).toHaveLength(2);
@@ -124,22 +129,7 @@ describe('a day that will be late', () => {
   });
 
   it('is planned anew, without what is near, where a few changes are not enough', () => {
-    const ids = [...'abcdefghijkl'];
-    const day = problem({
-      horizonS: seconds(90_000),
-      activities: [
-        activity('wash', work(600), [need(['ana'])]),
-        ...ids.map((id) => activity(id, work(1_200), [need(['ana', 'ben'])])),
-      ],
-      resources: [unit('ana'), unit('ben')],
-      goals: ids.map((id) => goal(id, 12_000)),
-    });
-    const timeline = opened(day, [
-      put('wash', 0, 600, 'ana'),
-      ...ids.map((id, i) => put(id, 1_200 * (i + 1), 1_200 * (i + 2), 'ana')),
-    ]);
-    timeline.started(activityId('wash'), seconds(0));
-    timeline.lengthIs(activityId('wash'), seconds(3_000));
+    const { day, timeline } = heldUpByWashing([...'abcdefghijkl'], 12_000);
     const mended = repair(timeline, options);
     expect(mended).toMatchObject({ rung: 'later-anew', after: { lateS: 0 } });
     expect(check(day, { ...mended.schedule, links: [] }).map(({ kind }) => kind)).toEqual([
