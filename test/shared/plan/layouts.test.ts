@@ -21,8 +21,9 @@ function clashesIn(layout: Layout) {
 }
 
 describe('raw chicken beside ribs', () => {
-  // Food Code 2022, 3-302.11(A)(1)-(2), from memory: raw animal foods apart by kind, so that none drips on what
-  // is cooked less. That racks that turn have no fixed above is common practice, no source.
+  // Food Code 2022, 3-302.11(A)(1)-(2), from memory: raw animal foods apart by kind, so that none
+  // drips on what is cooked less. That racks that turn have no fixed above is common practice, no
+  // source.
   it('lies below them where racks are stacked: each pair of racks clashes one way', () => {
     const places = clashesIn('stacked');
     expect(places.length).toBeGreaterThan(0);
