@@ -64,7 +64,7 @@ export const planStyle = css`
     display: flex;
     flex-wrap: wrap;
     gap: var(--gap) 1em;
-    padding-top: var(--gap);
+    padding-bottom: var(--gap);
   }
   plan-verdict {
     position: sticky;

@@ -13,7 +13,8 @@ import { planStyle } from './plan-editor.css.ts';
 export type Phase = 'still' | 'trying' | 'away';
 
 /**
- * What a plan would do, or what does not fit and what would; the buttons are put in. Tells
+ * What a plan would do, or what does not fit and what would; the buttons are put in. They stand
+ * first: what is found later makes the words longer, and moves no button away under a finger. Tells
  * `nearest` where what would fit is to be written instead.
  */
 @customElement('plan-verdict')
@@ -32,6 +33,14 @@ export class PlanVerdict extends Part {
     const said = planEditorWords[say.language];
     const isAgainst = tried !== null && !tried.fits && !tried.stale;
     return html`<div class="verdict ${isAgainst ? 'against' : ''}">
+      <div class="buttons">
+        <slot></slot>
+        ${
+          nearest
+            ? html`<button @click=${() => this.tell('nearest', null)}>${said.useNearest}</button>`
+            : nothing
+        }
+      </div>
       <div role="status">
         ${refusal ? this.#refused(refusal) : nothing}
         ${phase === 'away' ? html`<p>${said.away}</p>` : nothing}
@@ -46,14 +55,6 @@ export class PlanVerdict extends Part {
         ${isBettering ? html`<p class="soft">${said.bettering}</p>` : nothing}
         ${nearest ? html`<p>${nearest.line}</p>` : nothing}
         ${conflict ? this.#conflict(conflict) : nothing}
-      </div>
-      <div class="buttons">
-        ${
-          nearest
-            ? html`<button @click=${() => this.tell('nearest', null)}>${said.useNearest}</button>`
-            : nothing
-        }
-        <slot></slot>
       </div>
     </div>`;
   }

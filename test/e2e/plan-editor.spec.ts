@@ -39,10 +39,12 @@ test('what does not fit is said, what does is taken, and taken back after a rest
 
   await sausage(page).fill('60');
   await expect(page.getByText('It does not fit:')).toBeVisible();
+  const stood = await button(page, 'Take this plan').boundingBox();
   await expect(page.getByText(/leaves .*: that is enough for \d+ portions/)).toBeVisible();
   await expect(
     page.getByText(/The most that was found to fit: Dinner, House sausage/),
   ).toBeVisible();
+  expect(await button(page, 'Take this plan').boundingBox(), 'while words came').toEqual(stood);
   await button(page, 'Write that instead').click();
   await expect(page.getByText(/Planned anew: House sausage/)).toBeVisible();
   const fits = await sausage(page).inputValue();
