@@ -1,12 +1,19 @@
 import { defineConfig } from '@playwright/test';
 import { launchOptions } from './test/browser.ts';
 
+/** What looks at pages as they stand; the rest taps through a day. */
+const PAGES = ['**/*-page.spec.ts', '**/parts.spec.ts', '**/moments.spec.ts'];
+
 export default defineConfig({
   testDir: 'test/e2e',
   testMatch: '**/*.spec.ts',
   outputDir: 'test-results',
-  // Each test opens a hub and walls of its own; two cores carry one such kitchen at a time.
-  workers: 1,
+  // Two cores carry two kitchens: one whose day goes by, and one whose pages are looked at.
+  workers: 2,
+  projects: [
+    { name: 'days', testIgnore: PAGES, workers: 1 },
+    { name: 'pages', testMatch: PAGES, workers: 1 },
+  ],
   timeout: 120_000,
   forbidOnly: true,
   use: { launchOptions: launchOptions(), screenshot: 'only-on-failure' },
