@@ -1,14 +1,15 @@
-import type { Because, Live } from '../day/index.ts';
+import type { Because, Live, PlanIndex } from '../day/index.ts';
 import {
   because,
   currentHands,
   factsOf,
+  groupBy,
   loadsOf,
   passagesOf,
   placementOf,
   slotName,
 } from '../day/index.ts';
-import type { Instant, ServiceId, TaskId, Text } from '../kernel/index.ts';
+import type { BatchId, Instant, ServiceId, TaskId, Text } from '../kernel/index.ts';
 import { instant, must } from '../kernel/index.ts';
 import type { SlotName, Task, Work } from '../plan/index.ts';
 import { peopleOf } from './people.ts';
@@ -66,49 +67,72 @@ export type ChartChain = { readonly service: ServiceId; readonly tasks: readonly
 
 /** The whole day as its chart. */
 export function dayChart(live: Live): DayChart {
-  const { kitchen, built } = live.index.plan;
-  const rows: ChartRow[] = [
-    ...peopleOf(live).map((person): ChartRow => ({ kind: 'hand', person })),
-    ...kitchen.smokers
-      .flatMap(({ racks }) => racks)
-      .map(({ slot }): ChartRow => ({ kind: 'rack', slot: must(slotName(kitchen, slot), slot) })),
-  ];
-  const places = new Map<string, number>(
-    rows.map((row, place) => [row.kind === 'hand' ? row.person.id : row.slot.id, place]),
-  );
-  const pieces = new Map(built.tasks.map(({ piece }) => [JSON.stringify(piece), piece]));
-  const tables: Tables = {
-    rows: places,
-    batches: placesOf(live.index.groups.keys()),
-    pieces: placesOf(pieces.keys()),
-  };
-  const bars = built.tasks
-    .map((task) => chartBar(live, task, tables))
+  const { index } = live;
+  const frame = frameOf(index);
+  const bars = index.plan.built.tasks
+    .map((task) => chartBar(live, task, frame))
     .sort((a, b) => a.startAt - b.startAt || (a.id < b.id ? -1 : 1));
   return {
     from: instant(Math.min(live.now, ...bars.map(({ startAt }) => startAt))),
     to: instant(Math.max(live.now, ...bars.map(({ endAt }) => endAt))),
-    rows,
+    rows: [...peopleOf(live).map((person): ChartRow => ({ kind: 'hand', person })), ...frame.racks],
     bars,
-    batches: [...live.index.groups.values()].map(({ name }) => name),
-    pieces: [...pieces.values()],
+    batches: frame.batches,
+    pieces: frame.pieces,
     chains: chainsOf(live),
   };
 }
 
-/** What is named once: where the rows of hands and racks, the batches and the pieces stand. */
-type Tables = {
+/** What of a chart stays as long as the plan does: hundreds of bars are drawn with every tap. */
+type Frame = Pick<DayChart, 'batches' | 'pieces'> & {
+  readonly racks: readonly ChartRow[];
+  /** Places in `rows`, by who or what has the row. */
   readonly rows: ReadonlyMap<string, number>;
-  readonly batches: ReadonlyMap<string, number>;
-  readonly pieces: ReadonlyMap<string, number>;
+  readonly fixed: ReadonlyMap<TaskId, Pick<ChartBar, 'batch' | 'piece'>>;
+  /** The stages of each cook, which have no row. */
+  readonly stages: ReadonlyMap<BatchId, readonly Task[]>;
 };
 
-const placesOf = (keys: Iterable<string>): ReadonlyMap<string, number> =>
-  new Map([...new Set(keys)].map((key, place) => [key, place]));
+const frames = new WeakMap<PlanIndex, Frame>();
+
+function frameOf(index: PlanIndex): Frame {
+  const known = frames.get(index);
+  if (known) return known;
+  const { kitchen, built } = index.plan;
+  const racks = kitchen.smokers
+    .flatMap(({ racks }) => racks)
+    .map(({ slot }) => ({ kind: 'rack' as const, slot: must(slotName(kitchen, slot), slot) }));
+  const owners = [...kitchen.crew.map(({ id }) => id), ...racks.map(({ slot }) => slot.id)];
+  const batches = placesOf(index.groups.keys());
+  const keyOf = ({ piece }: Task) => JSON.stringify(piece);
+  const pieces = new Map(built.tasks.map((task) => [keyOf(task), task.piece]));
+  const piecePlaces = placesOf(pieces.keys());
+  const frame: Frame = {
+    racks,
+    rows: placesOf<string>(owners),
+    batches: [...index.groups.values()].map(({ name }) => name),
+    pieces: [...pieces.values()],
+    fixed: new Map(
+      built.tasks.map((task) => {
+        const batch = must(batches.get(task.batch), task.batch);
+        return [task.id, { batch, piece: must(piecePlaces.get(keyOf(task)), task.id) }];
+      }),
+    ),
+    stages: groupBy(
+      built.tasks.filter(({ work }) => work === 'fire'),
+      ({ batch }) => batch,
+    ),
+  };
+  frames.set(index, frame);
+  return frame;
+}
+
+const placesOf = <Key>(keys: Iterable<Key>): ReadonlyMap<Key, number> =>
+  new Map([...keys].map((key, place) => [key, place]));
 
 const MINUTE_S = 60;
 
-function chartBar(live: Live, task: Task, tables: Tables): ChartBar {
+function chartBar(live: Live, task: Task, frame: Frame): ChartBar {
   const { state, index } = live;
   const { id } = task;
   const { startS, endS } = live.timesOf(id);
@@ -116,17 +140,16 @@ function chartBar(live: Live, task: Task, tables: Tables): ChartBar {
   const isMoved = Math.abs(startS - plannedS) >= MINUTE_S;
   return {
     id,
-    rows: rowsOf(live, task).flatMap((row) => tables.rows.get(row) ?? []),
+    rows: rowsOf(live, task).flatMap((row) => frame.rows.get(row) ?? []),
     work: task.work,
     title: task.title,
-    batch: must(tables.batches.get(task.batch), task.batch),
+    ...must(frame.fixed.get(id), id),
     pieces: task.pieces,
-    piece: must(tables.pieces.get(JSON.stringify(task.piece)), id),
     state: stateOf(live, id),
     plannedStartAt: isMoved ? live.instantOf(plannedS) : null,
     startAt: live.instantOf(startS),
     endAt: live.instantOf(endS),
-    ranges: rangesOf(live, task),
+    ranges: rangesOf(live, task, frame),
     because: because(live, id),
   };
 }
@@ -146,11 +169,10 @@ function stateOf(live: Live, id: TaskId): TaskState {
 }
 
 /** A stay is as long as the cook inside of it takes, so its doubt is that of the cook's stages. */
-function rangesOf(live: Live, task: Task): ChartRange[] {
+function rangesOf(live: Live, task: Task, { stages }: Frame): ChartRange[] {
   if (task.work !== 'place') return rangeOf(live, task.id);
   const { startS, endS } = live.timesOf(task.id);
-  return live.index.plan.built.tasks
-    .filter(({ work, batch }) => work === 'fire' && batch === task.batch)
+  return (stages.get(task.batch) ?? [])
     .filter(({ id }) => {
       const stage = live.timesOf(id);
       return stage.startS >= startS && stage.endS <= endS;
