@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { AdoptedPlan, Live } from '../shared/day/index.ts';
-import { cameOf, shutIn, standingOf, startedIn } from '../shared/day/index.ts';
+import { cameOf, heldBy, shutIn, standingOf, startedIn } from '../shared/day/index.ts';
 import {
   assert,
   type BatchId,
@@ -19,7 +19,7 @@ import {
   planDay,
   revise,
 } from '../shared/plan/index.ts';
-import type { Profile } from '../shared/safety/index.ts';
+import type { HeldTo, Profile } from '../shared/safety/index.ts';
 import {
   type Conflict,
   check,
@@ -27,6 +27,7 @@ import {
   type Problem,
   type Schedule,
 } from '../shared/schedule/index.ts';
+import { isHeldAlike, limitsFacts, whyNotLimits } from './changed-limits.ts';
 import type { Brought } from './hub/index.ts';
 import { planLimits, profileNamed, profileNames } from './plan-limits.ts';
 
@@ -52,12 +53,20 @@ export type PlanMade =
  */
 export type Effort = { readonly isTrial?: boolean; readonly better?: Better };
 
-/** Works a cook plan out into tasks and a schedule, or says why it cannot be. */
+const refused = (refusal: PlanRefusal) =>
+  ({ ok: false, why: 'refused', refusals: [refusal] }) as const;
+
+/**
+ * Works a cook plan out into tasks and a schedule, or says why it cannot be. `before` is what the
+ * last day was held to; null where that is not asked.
+ */
 export function makePlan(
   files: PlanFiles,
   version: number,
-  effort: Pick<Effort, 'isTrial'> = {},
+  { before = null, ...effort }: Pick<Effort, 'isTrial'> & { readonly before?: HeldTo | null } = {},
 ): PlanMade {
+  const unexplained = whyNotLimits(before, files);
+  if (unexplained) return refused(unexplained);
   const made = built(files);
   if (!made.ok) return made;
   const planned = planDay(made.day, construct, { seed: SEED, ...effort });
@@ -86,8 +95,11 @@ export function revisePlan(
   { better, ...effort }: Effort = {},
 ): PlanRevised {
   const { plan } = live.index;
-  // A day keeps the limits that it began with, unless its kitchen names others.
-  const kept = plan.kitchen.limits === files.kitchen.limits ? plan.limits : undefined;
+  // A day keeps the limits that it began with, unless its kitchen names others, and says why.
+  const isAlike = isHeldAlike(plan, files);
+  const unexplained = isAlike ? null : whyNotLimits(heldBy(plan), files);
+  if (unexplained) return refused(unexplained);
+  const kept = isAlike ? plan.limits : undefined;
   const made = built(files, keepingOf(plan, files.cookPlan, startedIn(live)), kept);
   if (!made.ok) return made;
   const revision = {
@@ -114,12 +126,11 @@ export function revisePlan(
 /** The day that files ask for, in tasks; what has started of it can be kept. */
 export function built(files: PlanFiles, keeping?: Keeping, kept?: Profile) {
   const { cookPlan, kitchen, catalogue } = files;
-  const profile = kept ?? profileNamed(kitchen.limits);
+  const profile = kept ?? profileNamed(kitchen.limits, files.limitChanges);
   if (profile === null) {
     const path = 'kitchen.json: limits';
     const allowed = `one of: ${profileNames.join(', ')}`;
-    const refusal = { rule: 'unknown-word', path, found: `"${kitchen.limits}"`, allowed } as const;
-    return { ok: false, why: 'refused', refusals: [refusal] } as const;
+    return refused({ rule: 'unknown-word', path, found: `"${kitchen.limits}"`, allowed });
   }
   const of = { kitchen, catalogue, limits: planLimits(profile) };
   const made = build(cookPlan, keeping ? { ...of, keeping } : of);
@@ -141,17 +152,26 @@ const head = (files: PlanFiles, version: number) => ({
 });
 
 /** Hexadecimal SHA-256 over the canonical JSON of each document. */
-export function hashesOf({ cookPlan, kitchen, catalogue }: PlanFiles): AdoptedPlan['hashes'] {
-  return { cookPlan: hash(cookPlan), kitchen: hash(kitchen), catalogue: hash(catalogue) };
+export function hashesOf(files: PlanFiles): AdoptedPlan['hashes'] {
+  const { cookPlan, kitchen, catalogue, limitChanges = [] } = files;
+  const three = { cookPlan: hash(cookPlan), kitchen: hash(kitchen), catalogue: hash(catalogue) };
+  return limitChanges.length === 0 ? three : { ...three, limits: hash(limitChanges) };
 }
 
-/** The plan as the fact that the hub is to keep; the same plan, brought again, is kept once. */
-export function adoption(plan: AdoptedPlan, at: Instant, takesBack?: number): Brought {
+/**
+ * The plan as the fact that the hub is to keep, and a change of the limits beside it; the same
+ * plan, brought again, is kept once. `before` is what the last day was held to.
+ */
+export function adoption(
+  plan: AdoptedPlan,
+  at: Instant,
+  { before = null, takesBack }: { readonly before?: HeldTo | null; takesBack?: number } = {},
+): Brought {
   const { version, engine, seed, hashes } = plan;
   const back = takesBack === undefined ? {} : { takesBack };
   const fact = { kind: 'planAdopted', plan, ...back } as const;
   const id = `plan-${hash({ version, engine, seed, hashes })}` as CommandId;
-  return { id, at, facts: [fact] };
+  return { id, at, facts: [fact, ...limitsFacts(before, plan)] };
 }
 
 const hash = (value: unknown) => createHash('sha256').update(canonical(value)).digest('hex');

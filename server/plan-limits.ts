@@ -10,8 +10,10 @@ import {
   judgeHotHold,
   judgeOutOfTemperature,
   judgeReheat,
+  type LimitsChange,
   limitOf,
   type Profile,
+  profileAfter,
   profiles,
   rowBroken,
   rowsOf,
@@ -21,9 +23,10 @@ import {
 /** What a kitchen may name as the limits it keeps to. */
 export const profileNames = profiles.map(({ id }) => id);
 
-/** The delivered profile of that name, or null. */
-export function profileNamed(id: string): Profile | null {
-  return profiles.find((profile) => profile.id === id) ?? null;
+/** The delivered profile of that name with what a kitchen changed of it, or null. */
+export function profileNamed(id: string, changes: readonly LimitsChange[] = []): Profile | null {
+  const delivered = profiles.find((profile) => profile.id === id);
+  return delivered ? profileAfter(delivered, changes) : null;
 }
 
 /** A profile as the plan asks it: each row answers with itself where a plan would break it. */

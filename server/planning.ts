@@ -1,4 +1,10 @@
-import { type AdoptedPlan, type DayState, isUnsettled, openLive } from '../shared/day/index.ts';
+import {
+  type AdoptedPlan,
+  type DayState,
+  heldTo,
+  isUnsettled,
+  openLive,
+} from '../shared/day/index.ts';
 import { canonical, type Instant } from '../shared/kernel/index.ts';
 import type { PlanFiles } from '../shared/plan/index.ts';
 import { adoption, hashesOf, makePlan, revisePlan } from './adopt.ts';
@@ -35,22 +41,23 @@ export function createPlanning(hub: Hub<DayState>, folder: string): Planning {
     if (running && canonical(running.hashes) === hashes) return looked('as-before');
     if (tried?.what === hashes) return looked('impossible', tried.lines);
     const isSameDay = running?.built.day === day;
+    const before = heldTo(hub.state);
     const made =
       isSameDay && isUnsettled(hub.state)
         ? revisePlan(files, openLive(hub.state, now))
-        : makePlan(files, isSameDay ? running.version + 1 : 1);
+        : makePlan(files, isSameDay ? running.version + 1 : 1, { before });
     if (!made.ok) {
       tried = { what: hashes, lines: whyNotPlanned(made, files.kitchen) };
       return looked('impossible', tried.lines);
     }
-    await hub.bring(adoption(made.plan, adoptedAt(made.plan)));
+    await hub.bring(adoption(made.plan, adoptedAt(made.plan), { before }));
     return looked('adopted');
   }
 
   async function find(now: Instant, adoptedAt: (plan: AdoptedPlan) => Instant): Promise<Looked> {
-    const { kitchen, catalogue, plans, faults } = readFolder(folder);
+    const { kitchen, catalogue, limitChanges, plans, faults } = readFolder(folder);
     const faultLines = faults.map(faultLine);
-    if (kitchen === null || catalogue === null) return looked('broken', faultLines);
+    if (!kitchen || !catalogue || !limitChanges) return looked('broken', faultLines);
     const due = dueAt(plans, now, kitchen.zone);
     // A day that people are in the middle of is not left for another, whatever files come and go.
     if (due?.day !== hub.state.plan?.built.day && isUnderWay(hub.state, now)) {
@@ -58,7 +65,7 @@ export function createPlanning(hub: Hub<DayState>, folder: string): Planning {
     }
     if (due === null) return looked('nothing-due', [...faultLines, ...whatIsOver(plans)]);
     if (due.plan === null) return looked('broken', faultLines);
-    const files = { kitchen, catalogue, cookPlan: due.plan };
+    const files = { kitchen, catalogue, cookPlan: due.plan, limitChanges };
     const { what, lines } = await takeUp(files, now, adoptedAt);
     return looked(what, [...faultLines, ...lines]);
   }

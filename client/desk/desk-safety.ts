@@ -10,6 +10,7 @@ import {
   sayCheck,
   sayCheckRow,
   sayCheckTime,
+  sayLimitsHeld,
   textIn,
 } from '../../shared/words/index.ts';
 import '../parts/check-pad.ts';
@@ -57,6 +58,11 @@ export class DeskSafety extends Part {
         font-size: var(--small);
         color: var(--soft);
       }
+      .held {
+        padding: 0.9em 0;
+        font-size: var(--small);
+        color: var(--soft);
+      }
       .quiet {
         padding: 0.6em 0;
         font-weight: 700;
@@ -84,12 +90,13 @@ export class DeskSafety extends Part {
     const words = checkWords[this.say.language];
     const now = this.sync.hubNow();
     const { checks } = this.view;
-    if (checks.length === 0) return html`<p class="quiet">${words.nothingOpen}</p>`;
-    return GROUPS.map((how) => {
-      const own = checks.filter((check) => howOpen(check, now) === how);
-      if (own.length === 0) return nothing;
-      const isWrong = how === 'failed' || how === 'missed';
-      return html`<section class=${isWrong ? 'wrong' : ''}>
+    if (checks.length === 0) return [html`<p class="quiet">${words.nothingOpen}</p>`, this.#held()];
+    return [
+      ...GROUPS.map((how) => {
+        const own = checks.filter((check) => howOpen(check, now) === how);
+        if (own.length === 0) return nothing;
+        const isWrong = how === 'failed' || how === 'missed';
+        return html`<section class=${isWrong ? 'wrong' : ''}>
         <h2>${words.stands[how]}</h2>
         <ul>
           ${repeat(
@@ -99,7 +106,15 @@ export class DeskSafety extends Part {
           )}
         </ul>
       </section>`;
-    });
+      }),
+      this.#held(),
+    ];
+  }
+
+  /** By which limits all of it goes, and who said why where they are the kitchen's own. */
+  #held() {
+    const said = sayLimitsHeld(this.view.limits, this.say);
+    return html`<p class="held">${said.join(' ')}</p>`;
   }
 
   #line(check: CheckView) {

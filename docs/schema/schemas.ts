@@ -3,11 +3,13 @@ import { catalogueSchema } from '../../shared/catalogue/index.ts';
 import { forecastFileSchema } from '../../shared/cook/index.ts';
 import { kitchenSchema } from '../../shared/kitchen/index.ts';
 import { cookPlanSchema } from '../../shared/plan/index.ts';
+import { limitsFileSchema } from '../../shared/safety/index.ts';
 
 const files = {
   catalogue: { schema: catalogueSchema, title: 'What a kitchen knows how to make' },
   kitchen: { schema: kitchenSchema, title: 'A kitchen and its crew' },
   forecast: { schema: forecastFileSchema, title: 'A piece, its smoker, and what was read of it' },
+  limits: { schema: limitsFileSchema, title: 'How the limits of a kitchen came to be other' },
   'cook-plan': { schema: cookPlanSchema, title: 'What a kitchen means to serve on one day' },
 } as const;
 

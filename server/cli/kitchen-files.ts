@@ -1,7 +1,7 @@
 import { existsSync, statSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { type FileRead, type Instant, meant } from '../../shared/kernel/index.ts';
-import { type PlanFiles, readPlanFiles } from '../../shared/plan/index.ts';
+import { type PlanDocument, type PlanFiles, readPlanFiles } from '../../shared/plan/index.ts';
 import { dueAt } from '../due.ts';
 import { readFolder, readJsonFile } from '../folder/index.ts';
 import { cannot, faulty, makesNoSense, type Refused } from './refusal.ts';
@@ -42,21 +42,21 @@ function filesBeside(where: Where): FilesRead {
     const sentence = '--day chooses among the plans of a folder; a cook plan has its own day.';
     return makesNoSense({ rule: 'plan-has-its-day', sentence });
   }
-  const names: Readonly<Record<Document, string>> = {
+  const names: Readonly<Record<PlanDocument, string>> = {
     catalogue: beside(where, 'catalogue'),
     kitchen: beside(where, 'kitchen'),
     cookPlan: where.path,
   };
-  const read = (document: Document) => {
+  const read = (document: PlanDocument) => {
     const path = resolve(where.folder, names[document]);
     return existsSync(path) ? readJsonFile(path) : NOT_THERE;
   };
-  const json: Readonly<Record<Document, FileRead<unknown>>> = {
+  const json: Readonly<Record<PlanDocument, FileRead<unknown>>> = {
     catalogue: read('catalogue'),
     kitchen: read('kitchen'),
     cookPlan: read('cookPlan'),
   };
-  const readOf = (document: Document) => {
+  const readOf = (document: PlanDocument) => {
     const file = json[document];
     return file.ok ? file.value : undefined;
   };
@@ -97,12 +97,10 @@ function beside(where: Where, document: 'kitchen' | 'catalogue'): string {
   return !isThere(here) && isThere(above) ? above : here;
 }
 
-type Document = keyof PlanFiles;
-
 function filesOfFolder(folder: string, day: string | undefined, now: Instant): FilesRead {
-  const { kitchen, catalogue, plans, faults } = readFolder(folder);
+  const { kitchen, catalogue, limitChanges, plans, faults } = readFolder(folder);
   const isMeant = (file: string) => !file.startsWith('plans/') || file === `plans/${day}.json`;
-  if (kitchen === null || catalogue === null) {
+  if (kitchen === null || catalogue === null || limitChanges === null) {
     // Which plan is due, such a kitchen does not tell: all that is wrong with any is said.
     return faulty(day === undefined ? faults : faults.filter(({ file }) => isMeant(file)));
   }
@@ -112,7 +110,7 @@ function filesOfFolder(folder: string, day: string | undefined, now: Instant): F
   if (chosen.plan === null) {
     return faulty(faults.filter(({ file }) => file === `plans/${chosen.day}.json`));
   }
-  return { ok: true, files: { kitchen, catalogue, cookPlan: chosen.plan } };
+  return { ok: true, files: { kitchen, catalogue, cookPlan: chosen.plan, limitChanges } };
 }
 
 function noSuchPlan(day: string | undefined, plans: readonly { readonly day: string }[]): Refused {

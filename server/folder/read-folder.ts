@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Catalogue, readCatalogue } from '../../shared/catalogue/index.ts';
 import {
@@ -11,11 +11,14 @@ import {
 } from '../../shared/kernel/index.ts';
 import { type Kitchen, readKitchen } from '../../shared/kitchen/index.ts';
 import { type CookPlan, readCookPlan, unknownInKitchen } from '../../shared/plan/index.ts';
+import { type LimitsChange, readLimits } from '../../shared/safety/index.ts';
 
 /** What a person wrote about a kitchen, as far as it is sound, and all that is not. */
 export type FolderRead = {
   readonly kitchen: Kitchen | null;
   readonly catalogue: Catalogue | null;
+  /** None where no file names any. */
+  readonly limitChanges: readonly LimitsChange[] | null;
   /** In the order of their days. */
   readonly plans: readonly PlanOfDay[];
   readonly faults: readonly FolderFault[];
@@ -45,6 +48,7 @@ export function readFolder(folder: string): FolderRead {
 
   const kitchen = read('kitchen.json', readKitchen);
   const catalogue = read('catalogue.json', readCatalogue);
+  const limitChanges = existsSync(join(folder, LIMITS)) ? read(LIMITS, readLimits) : [];
   const against = kitchen && catalogue ? { kitchen, catalogue } : undefined;
   const across = kitchen && catalogue ? unknownInKitchen(kitchen, catalogue) : [];
   fault('kitchen.json', across);
@@ -60,10 +64,12 @@ export function readFolder(folder: string): FolderRead {
     fault(name, [{ path: 'day', found: shown(plan.day), allowed: `as the file: "${day}"` }]);
     return [{ day, plan: null }];
   });
-  return { kitchen: across.length > 0 ? null : kitchen, catalogue, plans, faults };
+  return { kitchen: across.length > 0 ? null : kitchen, catalogue, limitChanges, plans, faults };
 }
 
 const NAME = '(its name)';
+/** Only a kitchen that changed its limits has one. */
+const LIMITS = 'limits.json';
 
 function planFiles(folder: string): string[] {
   try {

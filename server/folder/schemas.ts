@@ -8,6 +8,7 @@ export const schemaOf = {
   kitchen: './schema/kitchen.schema.json',
   catalogue: './schema/catalogue.schema.json',
   cookPlan: '../schema/cook-plan.schema.json',
+  limits: './schema/limits.schema.json',
 } as const;
 
 /**

@@ -65,7 +65,8 @@ function decideOne<State>(from: From<State>, ask: Ask<State>): Decided<State> {
     const { id: commandId, personId, screenId } = ask;
     let after = state;
     const kept = decision.facts.map((fact, index): Kept<State> => {
-      const day = rules.dayOf(state, fact);
+      // Of the new day is also what is kept beside its plan.
+      const day = rules.dayOf(after, fact);
       const head = {
         seq: seq + 1 + index,
         version: EVENT_VERSION,

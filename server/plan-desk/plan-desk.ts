@@ -1,4 +1,4 @@
-import { type DayState, isUnsettled, type Refusal } from '../../shared/day/index.ts';
+import { type DayState, heldTo, isUnsettled, type Refusal } from '../../shared/day/index.ts';
 import type { Instant } from '../../shared/kernel/index.ts';
 import {
   type CookPlan,
@@ -82,7 +82,7 @@ export function createPlanDesk(parts: Parts): PlanDesk {
       if (!of) return null;
       const plan = sources.planOf(day);
       const which = day ?? plan?.day;
-      const kept = which ? keptFor(which, hub.state, of.kitchen) : [];
+      const kept = which ? keptFor(which, hub.state, of) : [];
       return { plan, menu: menuOf(of), days, runs, canUndo, batches, kept };
     },
     edit(plan, edit, language) {
@@ -192,8 +192,9 @@ async function keep(
   const running = hub.state.plan;
   if (running?.built.day !== cookPlan.day) return null;
   const next = { ...plan, version: running.version + 1 };
-  const takesBack = isUndoing ? running.version : undefined;
-  const { id, at, facts } = adoption(next, now(), takesBack);
+  const before = heldTo(hub.state);
+  const of = isUndoing ? { before, takesBack: running.version } : { before };
+  const { id, at, facts } = adoption(next, now(), of);
   const answer = await hub.put({
     id,
     personId: by.personId,

@@ -24,8 +24,10 @@ export type PlanSources = {
 /** What lies in the folder, and, where that is broken, what the running day was made from. */
 export function planSources(folder: string, state: () => DayState): PlanSources {
   const kitchen = () => {
-    const { kitchen, catalogue } = readFolder(folder);
-    return kitchen && catalogue ? { kitchen, catalogue } : state().plan;
+    const { kitchen, catalogue, limitChanges } = readFolder(folder);
+    return kitchen && catalogue && limitChanges
+      ? { kitchen, catalogue, limitChanges }
+      : state().plan;
   };
   return {
     kitchen,
@@ -40,10 +42,11 @@ export function planSources(folder: string, state: () => DayState): PlanSources 
     read(plan, language) {
       const of = kitchen();
       if (!of) return { ok: false, lines: [] };
-      const { kitchen: its, catalogue } = of;
+      const { kitchen: its, catalogue, limitChanges = [] } = of;
       const found = readCookPlan(plan, { kitchen: its, catalogue });
       if (found.ok) {
-        return { ok: true, files: { kitchen: its, catalogue, cookPlan: found.value } };
+        const files = { kitchen: its, catalogue, limitChanges, cookPlan: found.value };
+        return { ok: true, files };
       }
       const say = sayIn(language, its);
       const typed = { plan, catalogue, say };

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../catalogue/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import type { BuiltDay, CookPlan } from '../plan/index.ts';
-import type { Profile } from '../safety/index.ts';
+import type { LimitsChange, Profile } from '../safety/index.ts';
 import type { Schedule } from '../schedule/index.ts';
 
 /**
@@ -18,6 +18,8 @@ export type AdoptedPlan = {
     readonly cookPlan: string;
     readonly kitchen: string;
     readonly catalogue: string;
+    /** Where the kitchen has changed its limits. */
+    readonly limits?: string;
   };
   readonly cookPlan: CookPlan;
   readonly kitchen: Kitchen;
@@ -27,6 +29,8 @@ export type AdoptedPlan = {
    * Plans of the first logs carry their name alone.
    */
   readonly limits?: Profile;
+  /** By which changes they came to be so; left out where by none. */
+  readonly limitChanges?: readonly LimitsChange[];
   readonly built: BuiltDay;
   readonly schedule: Schedule;
 };

@@ -1,8 +1,10 @@
 import type { Outcome } from '../cook/index.ts';
 import type { DayId, Instant, PersonId } from '../kernel/index.ts';
+import type { HeldTo } from '../safety/index.ts';
 import { recordAfter } from './cook-record.ts';
 import { lotsLeft } from './draws.ts';
 import { type KeptFood, nothingHappened, overNight, type Spell } from './happened.ts';
+import { heldTo } from './held-to.ts';
 import { keptBy } from './kept-food.ts';
 import type { Lot } from './lot.ts';
 import { type DayState, emptyDay } from './state.ts';
@@ -20,6 +22,8 @@ export type Carry = {
   readonly lots: readonly Lot[];
   readonly kept: readonly KeptFood[];
   readonly record: readonly Outcome[];
+  /** Left out by the first versions of this program. */
+  readonly heldTo?: HeldTo | null;
   readonly screens: readonly ScreenRecord[];
   readonly pins: readonly (readonly [PersonId, { readonly isOwner: boolean }])[];
 };
@@ -33,6 +37,7 @@ export function carryOf(state: DayState): Carry {
     lots: [...lots.values()],
     kept: keptBy(state),
     record: recordAfter(state),
+    heldTo: heldTo(state),
     screens: [...who.screens.values()],
     pins: [...who.pins],
   };
@@ -40,12 +45,12 @@ export function carryOf(state: DayState): Carry {
 
 /** A day that is over, of which nothing is known but what it left: the next plan begins another. */
 export function dayFrom(carry: Carry): DayState {
-  const { seq, day, keptAt, spells, kept, record } = carry;
+  const { seq, day, keptAt, spells, kept, record, heldTo: heldBefore = null } = carry;
   const lots = new Map(carry.lots.map((lot) => [lot.id, lot]));
   const screens = new Map(carry.screens.map((screen) => [screen.id, screen]));
   return {
     ...emptyDay(),
-    ...{ seq, day, keptAt, kept, record },
+    ...{ seq, day, keptAt, kept, record, heldBefore },
     happened: { ...nothingHappened, spells, lots },
     who: { screens, pins: new Map(carry.pins) },
   };

@@ -14,6 +14,7 @@ import type { AdoptedForecast } from './adopted-forecast.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
 import type { CheckFact } from './check-event.ts';
 import type { Happening } from './happening.ts';
+import type { LimitsFact } from './held-to.ts';
 import type { MendFact } from './mend-fact.ts';
 import type { WhoFact } from './who.ts';
 
@@ -44,7 +45,7 @@ export type EventHead = {
 
 export type Fact = WhoFact | DayFact;
 
-export type DayFact = TaskFact | Happening | ForecastFact | CheckFact | MendFact;
+export type DayFact = TaskFact | Happening | ForecastFact | CheckFact | MendFact | LimitsFact;
 
 /** What is foreseen of a load in the fire, where it moves a time; it replaces what was before. */
 export type ForecastFact = {

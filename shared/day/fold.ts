@@ -38,6 +38,8 @@ export function fold(state: DayState, event: Event): DayState {
   if (event.kind === 'forecastAdopted') {
     return { ...state, ...head, forecasts: foreseenAfter(state, event), sincePlan };
   }
+  // What the day is held to its plan says; this says why.
+  if (event.kind === 'limitsChanged') return { ...state, ...head, sincePlan };
   if (isCheckFact(event)) return { ...checked(state, event), ...head, sincePlan };
   if (event.kind === 'dayMended') {
     return { ...afterMend(state, event), ...head, arrangedSeq: event.seq, sincePlan };

@@ -10,6 +10,7 @@ import type {
 } from '../kernel/index.ts';
 import { instant } from '../kernel/index.ts';
 import type { CookPlan } from '../plan/index.ts';
+import type { HeldTo } from '../safety/index.ts';
 import type { Placement } from '../schedule/index.ts';
 import type { AdoptedForecast } from './adopted-forecast.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
@@ -32,6 +33,8 @@ export type DayState = {
   readonly replaced: readonly CookPlan[];
   /** What the days before kept for others; how long it is good the limits say. */
   readonly kept: readonly KeptFood[];
+  /** What the last day was held to, where nothing else of it is known. */
+  readonly heldBefore: HeldTo | null;
   /** When the hub kept it. */
   readonly keptAt: Instant;
   /**
@@ -106,6 +109,7 @@ export function emptyDay(): DayState {
     plan: null,
     replaced: [],
     kept: [],
+    heldBefore: null,
     keptAt: instant(0),
     arrangedSeq: 0,
     tasks: new Map(),

@@ -7,6 +7,7 @@ import {
   sayAction,
   sayCheckKind,
   sayDay,
+  sayLimits,
   temperature,
   textIn,
   weight,
@@ -70,6 +71,7 @@ function sheetOf({ record, evidence, seal }: PrintedDay, pen: Pen, isAlone: bool
         `${signed} · ${words.limits}: ${limits.id} ${limits.version || ''} · plan ${planVersion}`,
       ),
     ),
+    ...limitsPart(record, evidence, pen),
     lotsPart(record, pen),
     batchesPart(record, pen),
     checksPart(record, evidence, pen),
@@ -79,6 +81,19 @@ function sheetOf({ record, evidence, seal }: PrintedDay, pen: Pen, isAlone: bool
     ...(isAlone ? [workPart(record, evidence, pen)] : []),
     chainOf(seal, words),
   ].join('\n');
+}
+
+/** On most days they are what they were. */
+function limitsPart(record: DayRecord, { limits = [] }: DayEvidence, pen: Pen): string[] {
+  const { words } = pen;
+  if (limits.length === 0) return [];
+  const rows = limits.flatMap(({ at, from, to, changes }) =>
+    changes.map(({ why, by }) => [
+      ...[clock(at, record, pen), sayLimits(from), sayLimits(to), why, by],
+    ]),
+  );
+  const header = [words.at, words.from, words.to, words.why, words.by];
+  return [part(words.limitsChanged, false, words.none, ruledTable(header, rows))];
 }
 
 function lotsPart(record: DayRecord, pen: Pen): string {

@@ -6,6 +6,8 @@ export type RecordWords = {
   readonly record: string;
   readonly lotRecord: string;
   readonly limits: string;
+  readonly limitsChanged: string;
+  readonly why: string;
   readonly closedBy: (who: string, at: string) => string;
   readonly notClosed: string;
   readonly lots: string;
@@ -70,6 +72,8 @@ const english: RecordWords = {
   record: 'Record of the kitchen',
   lotRecord: 'Where a lot went',
   limits: 'Limits',
+  limitsChanged: 'Limits that were changed',
+  why: 'why',
   closedBy: (who, at) => `Closed by ${who}, ${at}`,
   notClosed: 'Nobody has closed this day.',
   lots: 'Lots received',
@@ -157,6 +161,8 @@ const spanish: RecordWords = {
   record: 'Registro de la cocina',
   lotRecord: 'Adónde fue un lote',
   limits: 'Límites',
+  limitsChanged: 'Límites que se cambiaron',
+  why: 'por qué',
   closedBy: (who, at) => `Cerró ${who}, ${at}`,
   notClosed: 'Nadie ha cerrado este día.',
   lots: 'Lotes recibidos',

@@ -9,6 +9,7 @@ import type {
   Text,
   WallTime,
 } from '../kernel/index.ts';
+import type { HeldTo, LimitsStep } from '../safety/index.ts';
 import type { Breach } from './limits.ts';
 
 /** Why a cook plan cannot be, as data with amounts; `shared/words` makes the sentence. */
@@ -102,6 +103,13 @@ export type PlanRefusal =
       /** For so many portions it would do. */
       readonly portions: number;
     })
+  /** Other limits than the last day had, and nothing that says why. */
+  | {
+      readonly rule: 'limits-changed';
+      readonly why: Extract<LimitsStep, { ok: false }>['why'];
+      readonly from: Pick<HeldTo, 'id' | 'version'>;
+      readonly to: Pick<HeldTo, 'id' | 'version'>;
+    }
   /** A row of the profile of limits; a step of a dish breaks it, or a thing of the kitchen. */
   | (Breach & {
       readonly rule: 'limit-broken';

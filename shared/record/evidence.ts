@@ -4,6 +4,7 @@ import {
   type DayState,
   factsOf,
   indexOf,
+  type LimitsFact,
   type PlanIndex,
   passagesOf,
   type Told,
@@ -18,6 +19,8 @@ export type DayEvidence = {
   readonly readings: readonly ReadingRow[];
   readonly checks: readonly CheckRow[];
   readonly amended: readonly AmendedRow[];
+  /** Left out of the days that the first versions of this program sealed. */
+  readonly limits?: readonly LimitsRow[];
   readonly spells: readonly SpellRow[];
   readonly notes: readonly (Signed & { readonly text: string })[];
 };
@@ -54,6 +57,9 @@ export type AmendedRow = Signed & {
   readonly was: Signed & { readonly what: Told['kind'] };
 };
 
+/** The limits changed, with what was said of why. */
+export type LimitsRow = Pick<LimitsFact, 'from' | 'to' | 'changes'> & { readonly at: Instant };
+
 export type SpellRow = {
   readonly smoker: Text;
   readonly kind: 'down' | 'cold';
@@ -80,6 +86,11 @@ export function evidenceOf(state: DayState): DayEvidence | null {
     })),
     checks: checkRows(state, index),
     amended: amendedRows(state),
+    limits: state.story.flatMap((told): LimitsRow[] => {
+      if (told.kind !== 'limitsChanged') return [];
+      const { at, from, to, changes } = told;
+      return [{ at, from, to, changes }];
+    }),
     spells: state.happened.spells.map(({ smoker, kind, from, until, tempC }) => ({
       ...{ smoker: smokerIn(index, smoker), kind, from, until, tempC },
     })),

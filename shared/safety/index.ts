@@ -34,23 +34,17 @@ export type { Broken, Judgement } from './judgement.ts';
 export { kindNamed } from './kind-names.ts';
 export { type Lethality, lethalityOf } from './lethality.ts';
 export { type LethalityTable, lookupOf, neededS } from './lethality-table.ts';
+export { type LimitsChange, limitsFileSchema } from './limits-schema.ts';
 export type { LogFault } from './log-doubts.ts';
 export { isOtherUnit } from './log-doubts.ts';
 export { creditsRoastTable, type Oven } from './oven.ts';
 export type { Amount, PrintedTemp, PrintedTime, TempUnit } from './printed.ts';
 export { amountOf, celsiusOf, secondsOf, tempIn } from './printed.ts';
 export { limitOf, type Profile, rowsOf } from './profile.ts';
-export {
-  type ChangeRefusal,
-  changeProfile,
-  type ProfileChange,
-  type ProfileHistory,
-  type ProfileVersion,
-  profileAt,
-} from './profile-history.ts';
+export { type HeldTo, type LimitsStep, profileAfter, stepBetween } from './profile-history.ts';
 export { celsiusCode, emptyCode, foodCode, profiles } from './profiles.ts';
+export { readLimits } from './read-limits.ts';
 export { type LogOptions, type LogRead, readLog } from './read-log.ts';
-export { readProfile } from './read-profile.ts';
 export { coldestOf, plausibleCoreC, type Reading, type Series, warmestOf } from './readings.ts';
 export type {
   CorrectiveAction,

@@ -144,7 +144,8 @@ const row = <const R extends string, Limit extends z.ZodType, Which extends z.Zo
 const always = entry({ always: z.literal(true) });
 const within = entry({ within: time });
 
-const rowSchema = z.discriminatedUnion('rule', [
+/** A row, in the digits and units of its source. */
+export const rowSchema = z.discriminatedUnion('rule', [
   row('end-temperature', entry({ anyOf: points }), {}),
   row('lethality', entry({ tables: z.array(fatTable).min(1) }), {}),
   row('roast-oven', z.union([entry({ ovens: z.array(oven).min(1) }), anyOven]), {}),
@@ -170,12 +171,6 @@ const rowSchema = z.discriminatedUnion('rule', [
   row('nitrite', entry({ atMost: share }), { method: z.enum(cureMethods) }),
   row('nitrite-at-least', entry({ atLeast: share }), {}),
 ]);
-
-export const profileSchema = entry({
-  id: idSchema<string>(),
-  name: textSchema(),
-  rows: z.array(rowSchema),
-});
 
 /** One limit: what it says, in the digits and units its source prints, and how sure that is. */
 export type Row = Frozen<z.output<typeof rowSchema>>;

@@ -1,6 +1,7 @@
 import type { Calibration, Live } from '../day/index.ts';
-import { calibrationOf, overlongIn } from '../day/index.ts';
+import { calibrationOf, heldBy, overlongIn } from '../day/index.ts';
 import type { MixLine } from '../plan/index.ts';
+import type { HeldTo, LimitsChange } from '../safety/index.ts';
 import type { DayChart } from './day-chart.ts';
 import { dayChart } from './day-chart.ts';
 import type { DayEnd } from './day-end.ts';
@@ -22,6 +23,8 @@ export type DeskView = ViewHead & {
   readonly planVersion: number;
   /** How many rests and holds will last longer than they may, as things stand. */
   readonly overlong: number;
+  /** What the day is held to, and who said why it is other than delivered, oldest first. */
+  readonly limits: LimitsHeld;
   readonly chart: DayChart;
   readonly smokers: readonly SmokerDrawing[];
   /** By how many cooks of this kitchen its forecasts go. */
@@ -32,6 +35,15 @@ export type DeskView = ViewHead & {
   readonly end: DayEnd;
 };
 
+export type LimitsHeld = Pick<HeldTo, 'id' | 'version'> & {
+  readonly changes: readonly Pick<LimitsChange, 'why' | 'by'>[];
+};
+
+function limitsHeld({ index }: Live): LimitsHeld {
+  const { id, version, changes } = heldBy(index.plan);
+  return { id, version, changes: changes.map(({ why, by }) => ({ why, by })) };
+}
+
 /** The day as the desk sees it. */
 export function deskView(live: Live): DeskView {
   const { version, built, kitchen } = live.index.plan;
@@ -41,6 +53,7 @@ export function deskView(live: Live): DeskView {
     day: built.day,
     planVersion: version,
     overlong: overlongIn(live),
+    limits: limitsHeld(live),
     chart: dayChart(live),
     smokers: kitchen.smokers.map((smoker) => smokerDrawing(live, smoker)),
     calibration: calibrationOf(live.state),

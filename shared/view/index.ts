@@ -44,7 +44,7 @@ export { type CookDrawing, type CookLines, cookLines } from './cook-drawing.ts';
 export type { ChartBar, ChartChain, ChartRange, ChartRow, DayChart } from './day-chart.ts';
 export type { DayEnd, PanEnd } from './day-end.ts';
 export type { LogLine } from './day-log.ts';
-export type { DeskView } from './desk-view.ts';
+export type { DeskView, LimitsHeld } from './desk-view.ts';
 export { drawnView } from './drawn.ts';
 export { type Face, stationsOf } from './face.ts';
 export { LagsAmong } from './lags-among.ts';

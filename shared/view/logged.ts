@@ -1,4 +1,4 @@
-import type { Happening, Live, ReadingPlace, Told } from '../day/index.ts';
+import type { Happening, LimitsFact, Live, ReadingPlace, Told } from '../day/index.ts';
 import { isCheckFact, isWhoFact, slotName } from '../day/index.ts';
 import type {
   BatchId,
@@ -24,6 +24,7 @@ type Deed = { readonly title: Text; readonly batch: Text };
 
 export type Logged =
   | { readonly kind: 'plan'; readonly version: number; readonly takesBack: number | null }
+  | ({ readonly kind: 'limits' } & Pick<LimitsFact, 'from' | 'to' | 'changes'>)
   | ({ readonly kind: 'task'; readonly what: TaskWord } & Deed)
   | ({ readonly kind: 'counted'; readonly done: number; readonly pieces: number } & Deed)
   | ({ readonly kind: 'late'; readonly byS: Seconds } & Deed)
@@ -91,6 +92,8 @@ export function logged(live: Live, told: Told): Logged {
   switch (told.kind) {
     case 'planAdopted':
       return { kind: 'plan', version: told.planVersion, takesBack: told.takesBack ?? null };
+    case 'limitsChanged':
+      return { kind: 'limits', from: told.from, to: told.to, changes: told.changes };
     case 'taskStarted':
     case 'taskFinished':
     case 'startTakenBack':

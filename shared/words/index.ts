@@ -22,6 +22,7 @@ export { sayCookOffer } from './cook-offers.ts';
 export { deliveryWords, sayAmount, sayCame } from './delivery-words.ts';
 export { type DeskSectionName, type DeskWords, deskWords } from './desk-words.ts';
 export type { Interface } from './interface.ts';
+export { sayLimits, sayLimitsHeld } from './limits-words.ts';
 export { logWords } from './log-words.ts';
 export { mendWords, sayMendChange, sayMendServices } from './mend-words.ts';
 export { sayOffer } from './offers.ts';

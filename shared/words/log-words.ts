@@ -4,6 +4,7 @@ import type { Language } from './say.ts';
 export type LogWords = {
   plan(version: number): string;
   planBack(version: number, takenBack: number): string;
+  limits(from: string, to: string, why: string): string;
   readonly task: Record<
     | 'taskStarted'
     | 'taskFinished'
@@ -55,6 +56,7 @@ export type LogWords = {
 const english: LogWords = {
   plan: (version) => `plan ${version} taken up`,
   planBack: (version, takenBack) => `plan ${takenBack} taken back: plan ${version} taken up`,
+  limits: (from, to, why) => `limits changed, ${from} to ${to}: ${why}`,
   task: {
     taskStarted: (task) => `started: ${task}`,
     taskFinished: (task) => `finished: ${task}`,
@@ -106,6 +108,7 @@ const english: LogWords = {
 const spanish: LogWords = {
   plan: (version) => `plan ${version} en marcha`,
   planBack: (version, takenBack) => `plan ${takenBack} deshecho: plan ${version} en marcha`,
+  limits: (from, to, why) => `límites cambiados, de ${from} a ${to}: ${why}`,
   task: {
     taskStarted: (task) => `empezada: ${task}`,
     taskFinished: (task) => `acabada: ${task}`,

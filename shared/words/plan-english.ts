@@ -80,6 +80,17 @@ export const planEnglish: PlanPhrases = {
       `${of} needs ${needs} of ${cut}, and what it is taken from`,
       `leaves ${has}: that is enough for ${portions} portions.`,
     ].join(' '),
+  limitsChanged: {
+    'no-reason': (from, to) =>
+      `kitchen.json: the limits were ${from} on the last day and would be ${to}: say why and who ` +
+      'decided it in a new entry of limits.json, as docs/safety.md shows.',
+    rewritten: (from, to) =>
+      `limits.json: an entry that led to ${from} is gone or other than it was, and the limits ` +
+      `would be ${to}: put it back, and add what changed as a new entry at the end.`,
+    'other-profile': (_, to) =>
+      `limits.json: its last entry leads to another profile than ${to}, which kitchen.json names: ` +
+      'name the same in both.',
+  },
   limitBroken: (about, limit, asked, found) =>
     [
       `${about} breaks a limit: ${limit}`,

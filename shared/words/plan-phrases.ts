@@ -1,3 +1,7 @@
+import type { PlanRefusal } from '../plan/index.ts';
+
+type LimitsStepWhy = Extract<PlanRefusal, { rule: 'limits-changed' }>['why'];
+
 /** What a language needs to say why a cook plan cannot be. Every argument is already in words. */
 export type PlanPhrases = {
   quoted(title: string): string;
@@ -35,6 +39,8 @@ export type PlanPhrases = {
   notDelivered(cut: string, needs: number, has: number): string;
   stepBegun(batch: string, step: string): string;
   trimShort(of: string, cut: string, needs: string, has: string, portions: number): string;
+  /** By which rule of `LimitsStep` they may not follow. */
+  limitsChanged: Record<LimitsStepWhy, (from: string, to: string) => string>;
   limitBroken(about: string, limit: string, asked: string | null, found: string | null): string;
   conflict: {
     lagsContradict(tasks: string, excess: string): string;

@@ -79,6 +79,17 @@ export const planSpanish: PlanPhrases = {
       `${of} pide ${needs} de ${cut} y aquello de lo que`,
       `sale deja ${has}: alcanza para ${portions} porciones.`,
     ].join(' '),
+  limitsChanged: {
+    'no-reason': (from, to) =>
+      `kitchen.json: los límites eran ${from} el último día y serían ${to}: diga por qué y quién ` +
+      'lo decidió en una entrada nueva de limits.json, como muestra docs/safety.md.',
+    rewritten: (from, to) =>
+      `limits.json: una entrada que llevó a ${from} falta o no es la que era, y los límites ` +
+      `serían ${to}: devuélvala, y ponga lo que cambió como entrada nueva al final.`,
+    'other-profile': (_, to) =>
+      `limits.json: su última entrada lleva a otro perfil que ${to}, que nombra kitchen.json: ` +
+      'nombre el mismo en los dos.',
+  },
   limitBroken: (about, limit, asked, found) =>
     [
       `${about} incumple un límite: ${limit}`,

@@ -2,6 +2,7 @@ import { unreachable } from '../kernel/index.ts';
 import type { Logged } from '../view/index.ts';
 import { clockTime, durationWords, temperature, weight } from './amounts.ts';
 import { sayLoggedCheck } from './check-words.ts';
+import { sayLimits, sayWhyLimits } from './limits-words.ts';
 import { type LogWords, logWords } from './log-words.ts';
 import { saySlot } from './reasons.ts';
 import { roleWords } from './role-words.ts';
@@ -20,6 +21,8 @@ export function sayLogged(said: Logged, say: Say): string {
       return said.takesBack === null
         ? words.plan(said.version)
         : words.planBack(said.version, said.takesBack);
+    case 'limits':
+      return words.limits(sayLimits(said.from), sayLimits(said.to), sayWhyLimits(said.changes));
     case 'task':
       return words.task[said.what](sayDeed(said, say));
     case 'counted':
@@ -52,6 +55,7 @@ type Happening = Exclude<
   {
     kind:
       | 'plan'
+      | 'limits'
       | 'task'
       | 'counted'
       | 'late'

@@ -4,6 +4,7 @@ import type { PlanRefusal, Unfit } from '../plan/index.ts';
 import type { Conflict, ResourceId } from '../schedule/index.ts';
 import type { Text } from '../view/index.ts';
 import { clockTime, durationWords, temperature, weight } from './amounts.ts';
+import { sayLimits } from './limits-words.ts';
 import { planEnglish } from './plan-english.ts';
 import type { PlanPhrases } from './plan-phrases.ts';
 import { planSpanish } from './plan-spanish.ts';
@@ -73,11 +74,10 @@ export function sayPlanRefusal(refusal: PlanRefusal, say: Say): string {
         weight(refusal.hasKg, say),
         refusal.portions,
       );
-    case 'limit-broken': {
-      const { row, asked, found } = refusal;
-      const limit = `${textIn(row.what, say)} (${row.section}, ${row.source}, ${row.edition})`;
-      return words.limitBroken(aboutLimit(refusal, words, say), limit, asked, found);
-    }
+    case 'limits-changed':
+      return words.limitsChanged[refusal.why](sayLimits(refusal.from), sayLimits(refusal.to));
+    case 'limit-broken':
+      return sayBroken(refusal, words, say);
     default:
       return sayStepRefusal(refusal, words, say);
   }
@@ -126,8 +126,16 @@ function sayStepRefusal(
   }
 }
 
+type LimitBroken = Extract<PlanRefusal, { rule: 'limit-broken' }>;
+
+function sayBroken(refusal: LimitBroken, words: PlanPhrases, say: Say): string {
+  const { row, asked, found } = refusal;
+  const limit = `${textIn(row.what, say)} (${row.section}, ${row.source}, ${row.edition})`;
+  return words.limitBroken(aboutLimit(refusal, words, say), limit, asked, found);
+}
+
 function aboutLimit(
-  { service, dish, step, thing }: Extract<PlanRefusal, { rule: 'limit-broken' }>,
+  { service, dish, step, thing }: LimitBroken,
   words: PlanPhrases,
   say: Say,
 ): string {

@@ -10,7 +10,7 @@ import { readFolder } from '../../server/folder/index.ts';
 import { type Hub, openHub } from '../../server/hub/index.ts';
 import { createPlanning, type Planning } from '../../server/planning.ts';
 import { memoryDisk, openMemoryLog } from '../../server/store/index.ts';
-import type { DayState } from '../../shared/day/index.ts';
+import { carryOf, type DayState, dayFrom, heldTo, openLive } from '../../shared/day/index.ts';
 import {
   addDays,
   type CommandId,
@@ -21,6 +21,10 @@ import {
   type TaskId,
   weekdays,
 } from '../../shared/kernel/index.ts';
+import { evidenceOf } from '../../shared/record/index.ts';
+import { foodCode, rowsOf } from '../../shared/safety/index.ts';
+import { viewOf } from '../../shared/view/index.ts';
+import { sayLogged } from '../../shared/words/index.ts';
 
 let folder: string;
 let hub: Hub<DayState>;
@@ -224,6 +228,107 @@ describe('a plan that cannot be', () => {
     expect(lines.length).toBeGreaterThan(0);
     for (const line of lines) expect(line).toMatch(/\d/);
     expect(hub.state.plan?.version).toBe(1);
+  });
+});
+
+describe('other limits than before', () => {
+  const kitchenFile = () => join(folder, 'kitchen.json');
+  const [row] = rowsOf(foodCode, 'hot-hold');
+  const change = {
+    limits: 'food-code',
+    why: 'the county asks for 140 °F, letter of 3 March',
+    by: 'Marta Ruiz',
+    rows: [{ ...row, limit: { atLeast: '140 °F' }, source: 'our county' }],
+  };
+  const sayWhy = (...changes: object[]) =>
+    writeFileSync(join(folder, 'limits.json'), JSON.stringify({ changes }));
+  const nameProfile = (limits: string) => {
+    const kitchen = JSON.parse(readFileSync(kitchenFile(), 'utf8'));
+    writeFileSync(kitchenFile(), JSON.stringify({ ...kitchen, limits }));
+  };
+
+  it('are refused where nothing says why, with what was, what would be and where to say it', async () => {
+    await planning.look(now());
+    nameProfile('celsius');
+    const { what, lines } = await planning.look(now());
+    expect(what).toBe('impossible');
+    expect(lines).toEqual([
+      'kitchen.json: the limits were food-code 1 on the last day and would be celsius 1: say why ' +
+        'and who decided it in a new entry of limits.json, as docs/safety.md shows.',
+    ]);
+    expect(hub.state.plan).toMatchObject({ version: 1, limits: { id: 'food-code' } });
+  });
+
+  it('are refused so on the next day too, and after the hub was opened from what the last left', async () => {
+    haveEverybodyInDaily();
+    await planning.look(now());
+    const { day } = must(hub.state.plan, 'a plan').built;
+    const next = addDays(day, 1);
+    edit(
+      (plan) => {
+        plan.day = next;
+      },
+      join(folder, `plans/${next}.json`),
+    );
+    nameProfile('celsius');
+    const { what, lines } = await planning.look(daysOn(0.75));
+    expect([what, lines[0]]).toEqual(['impossible', expect.stringContaining('limits.json')]);
+    expect(heldTo(dayFrom(JSON.parse(JSON.stringify(carryOf(hub.state)))))).toEqual(
+      heldTo(hub.state),
+    );
+  });
+
+  it('are taken up with their reason, which is an event with both versions', async () => {
+    await planning.look(now());
+    sayWhy(change);
+    const { what, lines } = await planning.look(now());
+    expect([what, lines]).toEqual(['adopted', []]);
+    expect(hub.state.plan?.limits).toMatchObject({ id: 'food-code', version: 2 });
+    const told = must(hub.state.story.at(-1), 'an event');
+    expect(told).toMatchObject({
+      kind: 'limitsChanged',
+      from: { id: 'food-code', version: 1 },
+      to: { id: 'food-code', version: 2 },
+      changes: [{ why: change.why, by: change.by }],
+    });
+    const log = viewOf(openLive(hub.state, now()), { kind: 'desk' });
+    const [line] = 'log' in log ? log.log : [];
+    const say = { language: 'en', zone, clock: '24 h', temperature: '°F', weight: 'lb' } as const;
+    expect(line && sayLogged(line.said, say)).toBe(
+      `limits changed, food-code 1 to food-code 2: ${change.why} (Marta Ruiz)`,
+    );
+    const record = must(evidenceOf(hub.state), 'a record');
+    expect(record.limits).toMatchObject([{ to: { version: 2 }, changes: [{ by: change.by }] }]);
+  });
+
+  it('are told to the first day as well, where they are not as delivered', async () => {
+    sayWhy(change);
+    await planning.look(now());
+    expect(hub.state.story.map(({ kind }) => kind)).toEqual(['planAdopted', 'limitsChanged']);
+  });
+
+  it('are refused where an entry is gone that was kept, or leads elsewhere', async () => {
+    sayWhy(change);
+    await planning.look(now());
+    rmSync(join(folder, 'limits.json'));
+    expect((await planning.look(now())).lines).toEqual([
+      expect.stringMatching(/^limits\.json: an entry that led/),
+    ]);
+    sayWhy(change, { ...change, limits: 'celsius', rows: [] });
+    expect((await planning.look(now())).lines).toEqual([
+      expect.stringMatching(/^limits\.json: its last entry/),
+    ]);
+    expect(hub.state.plan).toMatchObject({ version: 1, limits: { version: 2 } });
+  });
+
+  it('leave a broken file of reasons to be mended, and the day as it is', async () => {
+    await planning.look(now());
+    sayWhy({ ...change, why: '' });
+    const { what, lines } = await planning.look(now());
+    expect([what, lines]).toEqual([
+      'broken',
+      [expect.stringMatching(/^limits\.json: changes\[0\]\.why: /)],
+    ]);
   });
 });
 

@@ -37,8 +37,8 @@ const on = (days: number) => addDays(today, days);
 describe('what a day keeps for another', () => {
   it('is told to the plans of the days after it, in whole portions, and not to its own', () => {
     const { state } = withKept();
-    expect(keptFor(today, state, plan.kitchen)).toEqual([]);
-    expect(keptFor(on(1), state, plan.kitchen)).toMatchObject([
+    expect(keptFor(today, state, plan)).toEqual([]);
+    expect(keptFor(on(1), state, plan)).toMatchObject([
       { portions: 12, madeOn: today, at: noon, dish: { en: 'Pulled shoulder' } },
     ]);
   });
@@ -46,8 +46,8 @@ describe('what a day keeps for another', () => {
   it('is told as long as its date mark lets it be used: seven days, the first is its own', () => {
     // Food Code 3-501.17: the day it was made is the first of seven.
     const { state } = withKept();
-    expect(keptFor(on(6), state, plan.kitchen)).toMatchObject([{ lastDay: on(6) }]);
-    expect(keptFor(on(7), state, plan.kitchen)).toEqual([]);
+    expect(keptFor(on(6), state, plan)).toMatchObject([{ lastDay: on(6) }]);
+    expect(keptFor(on(7), state, plan)).toEqual([]);
   });
 
   it('is known on the next day, whatever its plan is', () => {
@@ -63,7 +63,7 @@ describe('what a day keeps for another', () => {
       plan: next,
     });
     expect(after.happened.carried.size).toBe(0);
-    expect(keptFor(day, after, plan.kitchen)).toMatchObject([{ portions: 12, madeOn: today }]);
+    expect(keptFor(day, after, plan)).toMatchObject([{ portions: 12, madeOn: today }]);
   });
 
   it('is gone where keeping it was undone', () => {
@@ -74,7 +74,7 @@ describe('what a day keeps for another', () => {
   });
 
   it('is said with its day, its amount and its last day, in each language', () => {
-    const kept = keptFor(on(1), withKept().state, plan.kitchen);
+    const kept = keptFor(on(1), withKept().state, plan);
     const [line, rule] = sayKept(kept, say);
     expect(line).toMatch(/^Pulled shoulder: 12 portions \(.* kg\) were kept, \w+, Mar \d, 18:00; /);
     expect(line).toContain(`by the end of ${sayDay(on(6), say)}.`);
