@@ -12,29 +12,55 @@ const pages = existsSync(root)
       .map((name) => at(`client/${name}`))
   : [];
 
+type Quasi = { readonly start: number; readonly end: number };
+type Node = { readonly type: string; readonly tag?: Node; readonly name?: string } & {
+  readonly quasi?: { readonly quasis: readonly Quasi[] };
+};
+
+/** Every tagged template below a node of a syntax tree. */
+function tagged(node: unknown): Required<Pick<Node, 'tag' | 'quasi'>>[] {
+  if (typeof node !== 'object' || node === null) return [];
+  const { type, tag, quasi } = node as Node;
+  const below = Object.values(node).flatMap(tagged);
+  return type === 'TaggedTemplateExpression' && tag && quasi ? [{ tag, quasi }, ...below] : below;
+}
+
+const lean: Readonly<Record<string, (text: string) => string>> = {
+  css: (text) =>
+    text
+      .replace(/\/\*[\s\S]*?\*\//g, '')
+      .replace(/\s+/g, ' ')
+      .replace(/ ?([{};]) ?/g, '$1'),
+  html: (text) => text.replace(/\s*\n\s*/g, ' '),
+  svg: (text) => text.replace(/\s*\n\s*/g, ' '),
+};
+
 /**
- * Screens speak by web socket alone (see client/sync/socket-link.ts): the other transports of the
- * client library would be a tenth of what a wall loads.
+ * Styles and markup are written for their readers; what stands between their words and their
+ * comments would be a thirtieth of what a wall loads, and no minifier looks into a template.
  */
-const webSocketAlone: Plugin = {
-  name: 'web-socket-alone',
-  enforce: 'pre',
-  resolveId(source, importer = '') {
-    const isTheirs = importer.includes('/engine.io-client/') && importer.endsWith('/socket.js');
-    return isTheirs && source === './transports/index.js' ? `\0transports:${importer}` : null;
-  },
-  load(id) {
-    if (!id.startsWith('\0transports:')) return null;
-    const socket = JSON.stringify(
-      id.replace('\0transports:', '').replace(/socket\.js$/, 'transports/websocket.js'),
-    );
-    return `import { WS } from ${socket}; export const transports = { websocket: WS };`;
+const leanTemplates: Plugin = {
+  name: 'lean-templates',
+  apply: 'build',
+  transform(code, id) {
+    if (!id.startsWith(root) || !id.endsWith('.ts')) return null;
+    const quasis = tagged(this.parse(code)).flatMap(({ tag, quasi }) => {
+      const thin = lean[tag.name ?? ''];
+      return thin ? quasi.quasis.map(({ start, end }) => ({ start, end, thin })) : [];
+    });
+    return quasis
+      .sort((a, b) => b.start - a.start)
+      .reduce(
+        (text, { start, end, thin }) =>
+          text.slice(0, start) + thin(text.slice(start, end)) + text.slice(end),
+        code,
+      );
   },
 };
 
 export default defineConfig({
   root,
-  plugins: [webSocketAlone],
+  plugins: [leanTemplates],
   base: '/',
   publicDir: at('client/public'),
   build: {
@@ -45,12 +71,10 @@ export default defineConfig({
     manifest: true,
     rolldownOptions: {
       input: pages,
-      // What lies in these only defines: a screen takes what it uses, and the schemas, the other
-      // transports and the dates with a zone of their own stay behind.
+      // What lies in these only defines: a screen takes what it uses, and the schemas and the
+      // dates with a zone of their own stay behind.
       treeshake: {
-        moduleSideEffects: [
-          { test: /\/shared\/|\/engine\.io-client\/|\/@date-fns\/tz\//, sideEffects: false },
-        ],
+        moduleSideEffects: [{ test: /\/shared\/|\/@date-fns\/tz\//, sideEffects: false }],
       },
     },
   },

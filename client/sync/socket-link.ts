@@ -1,16 +1,7 @@
-import type { Socket } from 'socket.io-client';
-import { io } from 'socket.io-client';
-import type {
-  HubLink,
-  HubLinkListener,
-  HubToScreen,
-  OpenLink,
-  ScreenToHub,
-} from '../../shared/protocol/index.ts';
+import type { Hello, HubLink, HubLinkListener, OpenLink } from '../../shared/protocol/index.ts';
 import { LinkLost } from '../../shared/protocol/index.ts';
+import { type AnswerTo, type AskedWith, type Asking, HubSocket } from './hub-socket.ts';
 import { SILENCE_MS } from './pulse.ts';
-
-type HubSocket = Socket<HubToScreen, ScreenToHub>;
 
 export type SocketLinkOptions = {
   /** The hub's address; that of the page unless said. */
@@ -19,127 +10,118 @@ export type SocketLinkOptions = {
   readonly onWake?: (woke: () => void) => () => void;
 };
 
+const FIRST_RETRY_MS = 250;
+const LAST_RETRY_MS = 3000;
+/** Where the hub itself sent this screen off, it is not to be asked at once. */
+const SENT_OFF_RETRY_MS = 2000;
+
 /**
- * The link over socket.io, by web socket alone. It looks after its own connection: tries again with
- * back-off and jitter, at once when the device wakes, and hangs up on a hub that has gone silent,
- * so that a half-open line is noticed.
+ * The link over a web socket. It looks after its own connection: tries again with back-off and
+ * jitter, at once when the device wakes, and hangs up on a hub that has gone silent, so that a
+ * half-open line is noticed.
  */
-export function socketLink({ url = '', onWake }: SocketLinkOptions = {}): OpenLink {
-  return (hello, listener) => {
-    const socket: HubSocket = io(url, {
-      transports: ['websocket'],
-      auth: (give) => give(hello()),
-      reconnectionDelay: 250,
-      reconnectionDelayMax: 3000,
-      randomizationFactor: 0.5,
-      timeout: SILENCE_MS,
-      forceNew: true,
-    });
-    return new SocketLink(socket, listener, onWake);
-  };
+export function socketLink(options: SocketLinkOptions = {}): OpenLink {
+  return (hello, listener) => new SocketLink(hello, listener, options);
 }
 
 class SocketLink implements HubLink {
-  readonly #socket: HubSocket;
+  readonly #url: string;
+  readonly #hello: () => Hello;
+  readonly #listener: HubLinkListener;
   readonly #stopWaking: () => void;
+  #socket: HubSocket | null = null;
+  #isUp = false;
   #isClosed = false;
+  #retries = 0;
   #watch: ReturnType<typeof setTimeout> | undefined;
   #retry: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(
-    socket: HubSocket,
-    listener: HubLinkListener,
-    onWake: SocketLinkOptions['onWake'] = () => () => {},
-  ) {
-    this.#socket = socket;
-    this.#listen(listener);
+  constructor(hello: () => Hello, listener: HubLinkListener, options: SocketLinkOptions) {
+    const { url = location.origin, onWake = () => () => {} } = options;
+    this.#url = url;
+    this.#hello = hello;
+    this.#listener = listener;
+    this.#connect();
     this.#stopWaking = onWake(() => {
-      if (!socket.connected) this.#connectAnew();
+      if (!this.#isUp) this.#connect();
     });
   }
 
   command(message: Parameters<HubLink['command']>[0]) {
-    return this.#ask((socket) => socket.emitWithAck('command', message));
+    return this.#ask('command', message);
   }
 
   question(message: Parameters<HubLink['question']>[0]) {
-    return this.#ask((socket) => socket.emitWithAck('question', message));
+    return this.#ask('question', message);
   }
 
   beat(message: Parameters<HubLink['beat']>[0]) {
-    return this.#ask((socket) => socket.emitWithAck('beat', message));
+    return this.#ask('beat', message);
   }
 
   whole(): void {
-    if (this.#socket.connected) this.#socket.emit('whole');
+    this.#socket?.say('whole');
   }
 
   close(): void {
     this.#isClosed = true;
     this.#stopWaking();
+    this.#leave();
+  }
+
+  /** What gets no answer is put again by whoever asked. */
+  async #ask<Name extends Asking>(name: Name, message: AskedWith<Name>): Promise<AnswerTo<Name>> {
+    if (!this.#socket) throw new LinkLost();
+    const answer = await this.#socket.ask(name, message, SILENCE_MS);
+    this.#heard();
+    return answer;
+  }
+
+  /** Leaves a line that may be dead, and whatever waiting it was in, and connects now. */
+  #connect(): void {
+    this.#leave();
+    if (this.#isClosed) return;
+    const listener = this.#listener;
+    this.#watch = setTimeout(() => this.#connectLater(), SILENCE_MS);
+    this.#socket = new HubSocket(this.#url, this.#hello, {
+      up: () => {
+        this.#isUp = true;
+        this.#retries = 0;
+        this.#heard();
+        listener.up();
+      },
+      heard: (name, message) => {
+        if (name === 'view' || name === 'blank') this.#heard();
+        // Names and messages of a protocol belong together: its types say which to which.
+        (listener[name] as (heard: typeof message) => void)(message);
+      },
+      over: (isSentOff) => this.#connectLater(isSentOff),
+    });
+  }
+
+  #connectLater(isSentOff = false): void {
+    this.#leave();
+    if (this.#isClosed) return;
+    const afterMs = isSentOff
+      ? SENT_OFF_RETRY_MS
+      : Math.min(LAST_RETRY_MS, FIRST_RETRY_MS * 2 ** this.#retries);
+    this.#retries += 1;
+    // All the screens of a kitchen lose a hub at once; they are not to come back at once.
+    this.#retry = setTimeout(() => this.#connect(), afterMs * (0.5 + Math.random()));
+  }
+
+  #leave(): void {
     clearTimeout(this.#watch);
     clearTimeout(this.#retry);
-    this.#socket.disconnect();
-  }
-
-  /**
-   * Nothing is left to the library's own buffer: what gets no answer is put again by whoever asked.
-   */
-  async #ask<T>(emit: (socket: Pick<HubSocket, 'emitWithAck'>) => Promise<T>): Promise<T> {
-    if (!this.#socket.connected) throw new LinkLost();
-    try {
-      const answer = await emit(this.#socket.timeout(SILENCE_MS));
-      this.#heard();
-      return answer;
-    } catch {
-      throw new LinkLost();
-    }
-  }
-
-  #listen(listener: HubLinkListener): void {
-    const socket = this.#socket;
-    socket.on('connect', () => {
-      this.#heard();
-      listener.up();
-    });
-    socket.on('disconnect', (reason) => {
-      clearTimeout(this.#watch);
-      listener.down();
-      // The library leaves it at that where the hub itself hung up.
-      if (reason === 'io server disconnect') this.#connectLater();
-    });
-    socket.on('connect_error', () => {
-      // Refused by the hub at the handshake, which the library takes for final.
-      if (!socket.active) this.#connectLater();
-    });
-    socket.on('view', (message) => {
-      this.#heard();
-      listener.view(message);
-    });
-    socket.on('blank', (message) => {
-      this.#heard();
-      listener.blank(message);
-    });
-    socket.on('reload', () => listener.reload());
-    socket.on('readOnly', (message) => listener.readOnly(message));
+    this.#socket?.leave();
+    this.#socket = null;
+    if (!this.#isUp) return;
+    this.#isUp = false;
+    this.#listener.down();
   }
 
   #heard(): void {
     clearTimeout(this.#watch);
-    if (this.#isClosed) return;
-    this.#watch = setTimeout(() => this.#connectAnew(), SILENCE_MS);
-  }
-
-  #connectLater(): void {
-    if (this.#isClosed) return;
-    clearTimeout(this.#retry);
-    this.#retry = setTimeout(() => this.#socket.connect(), 1000 + Math.random() * 2000);
-  }
-
-  /** Leaves a line that may be dead, and whatever waiting the library was in, and connects now. */
-  #connectAnew(): void {
-    if (this.#isClosed) return;
-    clearTimeout(this.#retry);
-    this.#socket.disconnect().connect();
+    if (!this.#isClosed) this.#watch = setTimeout(() => this.#connect(), SILENCE_MS);
   }
 }

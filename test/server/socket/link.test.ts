@@ -1,6 +1,7 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo, Socket } from 'node:net';
 import { vi } from 'vitest';
+import { WebSocket } from 'ws';
 import { socketLink } from '../../../client/sync/index.ts';
 import { type Edge, openEdge } from '../../../server/socket/index.ts';
 import type { ScreenLink, ScreenLinkListener } from '../../../shared/protocol/index.ts';
@@ -28,6 +29,9 @@ async function tear({ http, edge, sockets }: Serving) {
   await edge.close();
   http.close();
 }
+
+// Node 20 has none of its own; a browser's has the same face.
+vi.stubGlobal('WebSocket', WebSocket);
 
 linkContract('a socket', async () => {
   const unused = createServer();
