@@ -24,6 +24,8 @@ export class Turns {
   readonly #changed: (Changed | undefined)[];
   /** The arcs of links that are no decided ones, by what they say. */
   readonly #added: Map<string, number>;
+  /** What `links` last gave, until another order holds. */
+  #standing: readonly Link[] | null = null;
 
   private constructor(
     published: Published,
@@ -52,8 +54,13 @@ export class Turns {
     return new Turns(this.#published, facts, arcs, [...this.#changed], new Map(this.#added));
   }
 
-  /** All links that hold now. */
+  /** All links that hold now: the same list for as long as they do. */
   get links(): readonly Link[] {
+    this.#standing ??= this.#linksStanding();
+    return this.#standing;
+  }
+
+  #linksStanding(): readonly Link[] {
     const { links, orders } = this.#published;
     if (this.#changed.every((each) => each === undefined)) return links;
     const gone = new Set(
@@ -79,6 +86,7 @@ export class Turns {
       if (!before) return;
       this.#switch(before.arcs, this.#decidedArcs(order), tell);
       this.#changed[number] = undefined;
+      this.#standing = null;
       return;
     }
     const links = this.#linksNow(order);
@@ -86,6 +94,7 @@ export class Turns {
     const arcs = links.map((link) => this.#arcFor(order, link));
     this.#switch(before?.arcs ?? this.#decidedArcs(order), arcs, tell);
     this.#changed[number] = { links, arcs };
+    this.#standing = null;
   }
 
   /** Whether anything has begun though what it waits for is not done. */
