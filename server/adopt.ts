@@ -14,7 +14,6 @@ import {
   build,
   type Keeping,
   keepingOf,
-  type PlanFiles,
   type PlanRefusal,
   planDay,
   revise,
@@ -28,6 +27,7 @@ import {
   type Schedule,
 } from '../shared/schedule/index.ts';
 import { isHeldAlike, limitsFacts, whyNotLimits } from './changed-limits.ts';
+import type { DayFiles } from './day-files.ts';
 import type { Brought } from './hub/index.ts';
 import { planLimits, profileNamed, profileNames } from './plan-limits.ts';
 
@@ -61,7 +61,7 @@ const refused = (refusal: PlanRefusal) =>
  * last day was held to; null where that is not asked.
  */
 export function makePlan(
-  files: PlanFiles,
+  files: DayFiles,
   version: number,
   { before = null, ...effort }: Pick<Effort, 'isTrial'> & { readonly before?: HeldTo | null } = {},
 ): PlanMade {
@@ -90,7 +90,7 @@ export type PlanRevised =
 
 /** The next version of the plan of a running day: what has started stands. */
 export function revisePlan(
-  files: PlanFiles,
+  files: DayFiles,
   live: Live,
   { better, ...effort }: Effort = {},
 ): PlanRevised {
@@ -124,7 +124,7 @@ export function revisePlan(
 }
 
 /** The day that files ask for, in tasks; what has started of it can be kept. */
-export function built(files: PlanFiles, keeping?: Keeping, kept?: Profile) {
+export function built(files: DayFiles, keeping?: Keeping, kept?: Profile) {
   const { cookPlan, kitchen, catalogue } = files;
   const profile = kept ?? profileNamed(kitchen.limits, files.limitChanges);
   if (profile === null) {
@@ -144,7 +144,7 @@ export function mustKeep(problem: Problem, schedule: Schedule): void {
   assert(violations.length === 0, `the schedule breaks ${JSON.stringify(violations[0])}`);
 }
 
-const head = (files: PlanFiles, version: number) => ({
+const head = (files: DayFiles, version: number) => ({
   version,
   engine: ENGINE,
   seed: SEED,
@@ -152,7 +152,7 @@ const head = (files: PlanFiles, version: number) => ({
 });
 
 /** Hexadecimal SHA-256 over the canonical JSON of each document. */
-export function hashesOf(files: PlanFiles): AdoptedPlan['hashes'] {
+export function hashesOf(files: DayFiles): AdoptedPlan['hashes'] {
   const { cookPlan, kitchen, catalogue, limitChanges = [] } = files;
   const three = { cookPlan: hash(cookPlan), kitchen: hash(kitchen), catalogue: hash(catalogue) };
   return limitChanges.length === 0 ? three : { ...three, limits: hash(limitChanges) };

@@ -1,11 +1,12 @@
 import { type AdoptedPlan, heldBy, type LimitsFact } from '../shared/day/index.ts';
 import { canonical } from '../shared/kernel/index.ts';
-import type { PlanFiles, PlanRefusal } from '../shared/plan/index.ts';
+import type { PlanRefusal } from '../shared/plan/index.ts';
 import { type HeldTo, type LimitsStep, stepBetween } from '../shared/safety/index.ts';
+import type { DayFiles } from './day-files.ts';
 import { profileNamed } from './plan-limits.ts';
 
 /** Why the limits of these files may not follow on those of the last day; null where they may. */
-export function whyNotLimits(before: HeldTo | null, files: PlanFiles): PlanRefusal | null {
+export function whyNotLimits(before: HeldTo | null, files: DayFiles): PlanRefusal | null {
   const limits = profileNamed(files.kitchen.limits, files.limitChanges);
   if (limits === null) return null;
   const next = heldBy({ ...files, limits });
@@ -15,7 +16,7 @@ export function whyNotLimits(before: HeldTo | null, files: PlanFiles): PlanRefus
 }
 
 /** Whether these files hold a running day to what it is held to already. */
-export function isHeldAlike(plan: AdoptedPlan, { kitchen, limitChanges = [] }: PlanFiles): boolean {
+export function isHeldAlike(plan: AdoptedPlan, { kitchen, limitChanges = [] }: DayFiles): boolean {
   const { id, changes } = heldBy(plan);
   return id === kitchen.limits && canonical(changes) === canonical(limitChanges);
 }

@@ -6,8 +6,8 @@ import {
   openLive,
 } from '../shared/day/index.ts';
 import { canonical, type Instant } from '../shared/kernel/index.ts';
-import type { PlanFiles } from '../shared/plan/index.ts';
 import { adoption, hashesOf, makePlan, revisePlan } from './adopt.ts';
+import type { DayFiles } from './day-files.ts';
 import { dueAt, isOver } from './due.ts';
 import { faultLine, type PlanOfDay, readFolder } from './folder/index.ts';
 import type { Hub } from './hub/index.ts';
@@ -34,7 +34,7 @@ export function createPlanning(hub: Hub<DayState>, folder: string): Planning {
   /** What came of trying these very files on this day: working a plan out takes its time. */
   let tried: { readonly what: string; readonly lines: readonly string[] } | null = null;
 
-  async function takeUp(files: PlanFiles, now: Instant, adoptedAt: (plan: AdoptedPlan) => Instant) {
+  async function takeUp(files: DayFiles, now: Instant, adoptedAt: (plan: AdoptedPlan) => Instant) {
     const { day } = files.cookPlan;
     const hashes = canonical(hashesOf(files));
     const running = hub.state.plan;

@@ -1,12 +1,13 @@
 import { existsSync, statSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { type FileRead, type Instant, meant } from '../../shared/kernel/index.ts';
-import { type PlanDocument, type PlanFiles, readPlanFiles } from '../../shared/plan/index.ts';
+import { readPlanFiles } from '../../shared/plan/index.ts';
+import type { DayFiles } from '../day-files.ts';
 import { dueAt } from '../due.ts';
 import { readFolder, readJsonFile } from '../folder/index.ts';
 import { cannot, faulty, makesNoSense, type Refused } from './refusal.ts';
 
-export type FilesRead = { readonly ok: true; readonly files: PlanFiles } | Refused;
+export type FilesRead = { readonly ok: true; readonly files: DayFiles } | Refused;
 
 /** Where the three files are to be found. */
 export type Where = {
@@ -42,21 +43,21 @@ function filesBeside(where: Where): FilesRead {
     const sentence = '--day chooses among the plans of a folder; a cook plan has its own day.';
     return makesNoSense({ rule: 'plan-has-its-day', sentence });
   }
-  const names: Readonly<Record<PlanDocument, string>> = {
+  const names: Readonly<Record<Document, string>> = {
     catalogue: beside(where, 'catalogue'),
     kitchen: beside(where, 'kitchen'),
     cookPlan: where.path,
   };
-  const read = (document: PlanDocument) => {
+  const read = (document: Document) => {
     const path = resolve(where.folder, names[document]);
     return existsSync(path) ? readJsonFile(path) : NOT_THERE;
   };
-  const json: Readonly<Record<PlanDocument, FileRead<unknown>>> = {
+  const json: Readonly<Record<Document, FileRead<unknown>>> = {
     catalogue: read('catalogue'),
     kitchen: read('kitchen'),
     cookPlan: read('cookPlan'),
   };
-  const readOf = (document: PlanDocument) => {
+  const readOf = (document: Document) => {
     const file = json[document];
     return file.ok ? file.value : undefined;
   };
@@ -96,6 +97,8 @@ function beside(where: Where, document: 'kitchen' | 'catalogue'): string {
   const isThere = (name: string) => existsSync(resolve(where.folder, name));
   return !isThere(here) && isThere(above) ? above : here;
 }
+
+type Document = 'kitchen' | 'catalogue' | 'cookPlan';
 
 function filesOfFolder(folder: string, day: string | undefined, now: Instant): FilesRead {
   const { kitchen, catalogue, limitChanges, plans, faults } = readFolder(folder);

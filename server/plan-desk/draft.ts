@@ -6,15 +6,16 @@ import {
   planOffer,
 } from '../../shared/day/index.ts';
 import type { Instant } from '../../shared/kernel/index.ts';
-import type { Bettering, PlanFiles } from '../../shared/plan/index.ts';
+import type { Bettering } from '../../shared/plan/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { makePlan, revisePlan } from '../adopt.ts';
 import { betteringBy, IMPROVING } from '../better-plan.ts';
+import type { DayFiles } from '../day-files.ts';
 import { whyNotPlanned } from '../why-not-planned.ts';
 
 /** A plan to be tried: on the running day, or, where that is another, for itself. */
 export type DraftAsk = {
-  readonly files: PlanFiles;
+  readonly files: DayFiles;
   /** Null where the plan is not for the day that runs. */
   readonly state: DayState | null;
   readonly now: Instant;

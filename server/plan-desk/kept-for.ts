@@ -1,15 +1,15 @@
 import { type DayState, keptBy } from '../../shared/day/index.ts';
 import type { LocalDay } from '../../shared/kernel/index.ts';
-import type { PlanFiles } from '../../shared/plan/index.ts';
 import type { PlanShown } from '../../shared/protocol/index.ts';
 import { lastDay } from '../../shared/safety/index.ts';
+import type { DayFiles } from '../day-files.ts';
 import { profileNamed } from '../plan-limits.ts';
 
 /** What the days before this one kept, where its date mark still lets it be used. */
 export function keptFor(
   day: string,
   state: DayState,
-  { kitchen, limitChanges }: Omit<PlanFiles, 'cookPlan'>,
+  { kitchen, limitChanges }: Omit<DayFiles, 'cookPlan'>,
 ): PlanShown['kept'] {
   const profile = profileNamed(kitchen.limits, limitChanges);
   return keptBy(state).flatMap(({ day: madeOn, name, portions, weightKg, at }) => {

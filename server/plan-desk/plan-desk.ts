@@ -1,12 +1,6 @@
 import { type DayState, heldTo, isUnsettled, type Refusal } from '../../shared/day/index.ts';
 import type { Instant } from '../../shared/kernel/index.ts';
-import {
-  type CookPlan,
-  edited,
-  type PlanEdit,
-  type PlanFiles,
-  writtenOut,
-} from '../../shared/plan/index.ts';
+import { type CookPlan, edited, type PlanEdit, writtenOut } from '../../shared/plan/index.ts';
 import type {
   PlanConflict,
   PlanNearest,
@@ -15,6 +9,7 @@ import type {
 } from '../../shared/protocol/index.ts';
 import { type Language, sayGap, sayPlanFits, sayPlanOffer } from '../../shared/words/index.ts';
 import { adoption } from '../adopt.ts';
+import type { DayFiles } from '../day-files.ts';
 import { writePlan } from '../folder/index.ts';
 import type { Hub } from '../hub/index.ts';
 import type { Planner } from '../who/index.ts';
@@ -146,13 +141,13 @@ const draftOf = (
   { files, language, steps = 0 }: Pick<Taking, 'files' | 'language'> & { readonly steps?: number },
 ) => parts.drafts.try(screen, () => ({ ...askOf(parts, files, language), steps }));
 
-function askOf({ hub, now }: Parts, files: PlanFiles, language: Language) {
+function askOf({ hub, now }: Parts, files: DayFiles, language: Language) {
   const { state } = hub;
   const runs = state.plan?.built.day === files.cookPlan.day && isUnsettled(state);
   return { files, state: runs ? state : null, now: now(), language };
 }
 
-function said(drafted: Drafted, { kitchen }: PlanFiles, language: Language, steps = 0): PlanTried {
+function said(drafted: Drafted, { kitchen }: DayFiles, language: Language, steps = 0): PlanTried {
   if (!drafted.fits) return { fits: false, lines: drafted.lines };
   const say = sayIn(language, kitchen);
   const { offer, bettering } = drafted;
@@ -163,7 +158,7 @@ function said(drafted: Drafted, { kitchen }: PlanFiles, language: Language, step
 
 type Taking = {
   readonly by: Planner;
-  readonly files: PlanFiles;
+  readonly files: DayFiles;
   readonly language: Language;
   /** A better plan is looked for in so many. */
   readonly steps: number;

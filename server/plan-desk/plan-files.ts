@@ -1,6 +1,7 @@
 import type { DayState } from '../../shared/day/index.ts';
-import { type CookPlan, type PlanFiles, readCookPlan } from '../../shared/plan/index.ts';
+import { type CookPlan, readCookPlan } from '../../shared/plan/index.ts';
 import { type Language, sayTypedFault } from '../../shared/words/index.ts';
+import type { DayFiles } from '../day-files.ts';
 import { readFolder } from '../folder/index.ts';
 import { sayIn } from '../why-not-planned.ts';
 import { typedFault } from './typed-fault.ts';
@@ -8,7 +9,7 @@ import { typedFault } from './typed-fault.ts';
 /** What plans are made from, as the folder has it now. */
 export type PlanSources = {
   /** Null while the files are broken and no day runs. */
-  kitchen(): Omit<PlanFiles, 'cookPlan'> | null;
+  kitchen(): Omit<DayFiles, 'cookPlan'> | null;
   /** The plan of that day, or of the one that runs. */
   planOf(day: string | null): CookPlan | null;
   readonly days: readonly string[];
@@ -17,7 +18,7 @@ export type PlanSources = {
     plan: unknown,
     language: Language,
   ):
-    | { readonly ok: true; readonly files: PlanFiles }
+    | { readonly ok: true; readonly files: DayFiles }
     | { readonly ok: false; readonly lines: readonly string[] };
 };
 

@@ -14,7 +14,7 @@ import type { AdoptedForecast } from './adopted-forecast.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
 import type { CheckFact } from './check-event.ts';
 import type { Happening } from './happening.ts';
-import type { LimitsFact } from './held-to.ts';
+import type { LimitsFact } from './limits-fact.ts';
 import type { MendFact } from './mend-fact.ts';
 import type { WhoFact } from './who.ts';
 

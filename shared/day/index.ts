@@ -37,11 +37,12 @@ export { emptiedAt, isDown, isUnsettled, soldAt, soldOutAt, spellOf } from './ha
 export type * from './happening.ts';
 export type { HappeningRefusal } from './happening-refusal.ts';
 export { type Hold, holdsOf } from './held.ts';
-export { heldBy, heldTo, type LimitsFact, type LimitsName } from './held-to.ts';
+export { heldBy, heldTo } from './held-to.ts';
 export { keptNow } from './holds.ts';
 export { idleRound } from './idle-round.ts';
 export { type IfMoved, ifMoved } from './if-moved.ts';
 export { keptBy } from './kept-food.ts';
+export type { LimitsFact } from './limits-fact.ts';
 export { type Live, openLive } from './live.ts';
 export type { Lot, LotRefusal, Received } from './lot.ts';
 export { type Mend, mendOf, stillMends, whyNotMended } from './mend.ts';

@@ -18,13 +18,7 @@ export type { Breach, FoodKind, LimitRow, Limits } from './limits.ts';
 export { mixLine } from './lists.ts';
 export type * from './names.ts';
 export { type DayPlanned, planDay } from './plan-day.ts';
-export {
-  type PlanDocument,
-  type PlanFileFault,
-  type PlanFiles,
-  readCookPlan,
-  readPlanFiles,
-} from './read.ts';
+export { type PlanFileFault, type PlanFiles, readCookPlan, readPlanFiles } from './read.ts';
 export type { PlanRefusal, Unfit } from './refusal.ts';
 export {
   fireOf,

@@ -4,25 +4,19 @@ import type { FileFault, FileRead } from '../kernel/index.ts';
 import { checkReferences, readEntry } from '../kernel/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import { readKitchen } from '../kitchen/index.ts';
-import type { LimitsChange } from '../safety/index.ts';
 import type { CookPlan } from './schema.ts';
 import { cookPlanSchema } from './schema.ts';
 import { unknownInKitchen, unknownInPlan } from './unknown.ts';
 
-/** The files that a day is planned from. */
+/** The three files that a day is planned from. */
 export type PlanFiles = {
   readonly catalogue: Catalogue;
   readonly kitchen: Kitchen;
   readonly cookPlan: CookPlan;
-  /** How the kitchen's limits came to be other than delivered; left out where they are not. */
-  readonly limitChanges?: readonly LimitsChange[];
 };
 
-/** Those of them that every kitchen has. */
-export type PlanDocument = 'catalogue' | 'kitchen' | 'cookPlan';
-
 /** What is wrong at one place of one of the files. */
-export type PlanFileFault = FileFault & { readonly file: PlanDocument };
+export type PlanFileFault = FileFault & { readonly file: keyof PlanFiles };
 
 /** Reads a cook plan, or says all that is wrong with it at once. */
 export function readCookPlan(
@@ -55,7 +49,7 @@ function dishesTwice(json: unknown): FileFault[] {
 
 /** Reads the three files together: each by itself, and what each says of the others. */
 export function readPlanFiles(
-  json: Readonly<Record<PlanDocument, unknown>>,
+  json: Readonly<Record<keyof PlanFiles, unknown>>,
 ):
   | { readonly ok: true; readonly value: PlanFiles }
   | { readonly ok: false; readonly problems: readonly PlanFileFault[] } {
@@ -75,6 +69,6 @@ export function readPlanFiles(
   return { ok: true, value: { ...known, cookPlan: cookPlan.value } };
 }
 
-function faultsOf(file: PlanDocument, read: FileRead<unknown>): PlanFileFault[] {
+function faultsOf(file: keyof PlanFiles, read: FileRead<unknown>): PlanFileFault[] {
   return read.ok ? [] : read.problems.map((fault) => ({ ...fault, file }));
 }

@@ -9,7 +9,6 @@ import type {
   Text,
   WallTime,
 } from '../kernel/index.ts';
-import type { HeldTo, LimitsStep } from '../safety/index.ts';
 import type { Breach } from './limits.ts';
 
 /** Why a cook plan cannot be, as data with amounts; `shared/words` makes the sentence. */
@@ -106,9 +105,9 @@ export type PlanRefusal =
   /** Other limits than the last day had, and nothing that says why. */
   | {
       readonly rule: 'limits-changed';
-      readonly why: Extract<LimitsStep, { ok: false }>['why'];
-      readonly from: Pick<HeldTo, 'id' | 'version'>;
-      readonly to: Pick<HeldTo, 'id' | 'version'>;
+      readonly why: 'no-reason' | 'rewritten' | 'other-profile';
+      readonly from: LimitsName;
+      readonly to: LimitsName;
     }
   /** A row of the profile of limits; a step of a dish breaks it, or a thing of the kitchen. */
   | (Breach & {
@@ -118,6 +117,9 @@ export type PlanRefusal =
       readonly step?: Text;
       readonly thing?: Text;
     });
+
+/** A profile of limits, as one version has it. */
+type LimitsName = { readonly id: string; readonly version: number };
 
 type OfDish = { readonly service: Text; readonly dish: Text };
 type OfStep = OfDish & { readonly step: Text };
