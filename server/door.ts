@@ -1,5 +1,4 @@
 import { createServer } from 'node:http';
-import { hostname } from 'node:os';
 import { resolve } from 'node:path';
 import express from 'express';
 import type { DayState } from '../shared/day/index.ts';
@@ -9,6 +8,7 @@ import type { Closing } from './closing.ts';
 import type { AskWhatIf } from './forecast/index.ts';
 import {
   createApp,
+  installDoors,
   planDoors,
   readingsDoor,
   recordDoors,
@@ -16,13 +16,14 @@ import {
   whoDoors,
 } from './http/index.ts';
 import type { Hub } from './hub/index.ts';
-import { addresses, listen } from './listen.ts';
+import { addresses, listen, secureAddresses } from './listen.ts';
 import type { PlanDesk } from './plan-desk/index.ts';
 import type { TakeReadings } from './readings/index.ts';
 import type { RecordDesk } from './record/index.ts';
 import type { Report } from './report.ts';
 import { screensOf } from './screens.ts';
 import { openEdge } from './socket/index.ts';
+import type { Transport } from './transport/index.ts';
 import type { Who } from './who/index.ts';
 
 const DIST = resolve(import.meta.dirname, '../dist');
@@ -34,6 +35,7 @@ export type Door = {
 };
 
 type DoorTools = {
+  readonly transport: Transport;
   readonly who: Who;
   readonly planDesk: PlanDesk;
   readonly recordDesk: RecordDesk;
@@ -47,15 +49,14 @@ type DoorTools = {
 export async function openDoor(
   hub: Hub<DayState>,
   { host, port }: { readonly host: string; readonly port: number | null },
-  { who, planDesk, recordDesk, take, whatIf, closing, report }: DoorTools,
+  { transport, who, planDesk, recordDesk, take, whatIf, closing, report }: DoorTools,
 ): Promise<Door> {
   const kitchen = () => hub.state.plan?.kitchen;
   const screens = () => {
     const known = kitchen();
     return known ? screensOf(known) : [];
   };
-  const name = hostname().toLowerCase();
-  const names = [name, `${name}.local`];
+  const { names, tls, isSafe } = transport;
   const doors = express
     .Router()
     .use('/plan', planDoors({ desk: planDesk, planner: who.planner, names }))
@@ -68,10 +69,15 @@ export async function openDoor(
     const { plan } = hub.state;
     return plan && standardsOf(plan.catalogue, plan.kitchen);
   };
-  const app = createApp({ dist: DIST, health, screens, standards, doors, report });
+  let bound = 0;
+  // Asked anew each time: the network may give this machine another address while it runs.
+  const safely = () => (tls ? secureAddresses(host, bound, tls.name) : []);
+  const install = installDoors({ tls, addresses: safely });
+  const app = createApp({ dist: DIST, health, screens, standards, install, doors, report });
   const http = createServer(app);
+  transport.serve(http);
   const accept = seenBy(who, hub.accept);
-  const edge = openEdge(http, { accept, screenOf: who.screenOf, names, report });
+  const edge = openEdge(http, { accept, screenOf: who.screenOf, names, isSafe, report });
   closing.add(async () => {
     await hub.rest();
     http.closeAllConnections();
@@ -79,17 +85,36 @@ export async function openDoor(
   });
   const listening = await listen(http, host, port);
   if (!listening.ok) throw new CannotStart(listening.why);
-  const [address = '', ...others] = addresses(host, listening.port);
   const { insteadOf } = listening;
+  bound = listening.port;
+  const plain = addresses(host, bound);
+  const [address = '', ...others] = tls ? plain.slice(-1) : plain;
   return {
     address,
     lines: [
-      ...(insteadOf === null ? [] : [`Port ${insteadOf} is taken: this is ${listening.port}.`]),
+      ...(insteadOf === null ? [] : [`Port ${insteadOf} is taken: this is ${bound}.`]),
       `All screens: ${address}/`,
       ...screens().map((screen) => `  ${screen.name.en}: ${address}${screen.path}`),
       ...others.map((other) => `The same from this machine: ${other}/`),
+      ...networkLines(tls, safely()),
     ],
   };
+}
+
+/** How the tablets of the kitchen come in. */
+function networkLines(tls: Transport['tls'], safely: readonly string[]): string[] {
+  const [first = ''] = safely;
+  const authority = tls?.authority();
+  return [
+    ...safely.map((each) => `From other devices: ${each}/`),
+    ...(authority && first !== ''
+      ? [
+          `  A tablet that warns of it opens ${first.replace(/^https:/, 'http:')}/ first, and`,
+          '  installs this kitchen’s certificate, whose fingerprint (SHA-256) is',
+          `  ${authority.fingerprint}`,
+        ]
+      : []),
+  ];
 }
 
 /** Writes down when a screen was last there. */

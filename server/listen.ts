@@ -1,8 +1,10 @@
 import { once } from 'node:events';
 import type { Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { networkInterfaces } from 'node:os';
+import { type AddressInfo, isIP } from 'node:net';
 import { USUAL_PORT } from './options.ts';
+import { outsideAddresses } from './transport/index.ts';
+
+const EVERY_ADDRESS = '0.0.0.0';
 
 /** How many ports after the usual one are tried. */
 const PORTS_TRIED = 20;
@@ -53,17 +55,20 @@ function whyNot({ code, message }: NodeJS.ErrnoException, host: string, port: nu
   return `The door cannot be opened on ${host}:${port}: ${message}.`;
 }
 
-/** Where the screens are, as other devices or this one can ask for them. */
+/** Where the screens are, as other devices or this one can ask for them; this one's is the last. */
 export function addresses(host: string, port: number): string[] {
-  const all = host === '0.0.0.0' ? networkAddresses() : [host];
-  return all.map((address) => `http://${address.includes(':') ? `[${address}]` : address}:${port}`);
+  const all = host === EVERY_ADDRESS ? [...outsideAddresses(), '127.0.0.1'] : [host];
+  return all.map((address) => `http://${spelled(address)}:${port}`);
 }
 
-/** Figures rather than names: a wall panel may not find the machine by its name. */
-function networkAddresses(): string[] {
-  const outside = Object.values(networkInterfaces())
-    .flatMap((each) => each ?? [])
-    .filter(({ family, internal }) => family === 'IPv4' && !internal)
-    .map(({ address }) => address);
-  return [...outside, '127.0.0.1'];
+/**
+ * Where other devices find the screens over TLS: under the name that was given, or else in figures,
+ * since a wall panel may not find the machine by its name.
+ */
+export function secureAddresses(host: string, port: number, name: string | null): string[] {
+  const figures = host === EVERY_ADDRESS ? outsideAddresses() : [host];
+  const all = name === null ? figures : [name];
+  return all.map((address) => `https://${spelled(address)}:${port}`);
 }
+
+const spelled = (address: string) => (isIP(address) === 6 ? `[${address}]` : address);

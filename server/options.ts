@@ -1,6 +1,7 @@
 import { isIP } from 'node:net';
 import { parseArgs } from 'node:util';
 import type { StartFrom } from './starter/index.ts';
+import type { TlsChoice } from './transport/index.ts';
 
 export const USUAL_PORT = 4600;
 
@@ -23,6 +24,12 @@ Options
   --lan             Lets the other devices on this network in. Without it only this machine may:
                     what a desk has let in may tap, in a demo whoever reaches the hub.
   --host ADDRESS    As --lan, but on this one address of the machine.
+  --plain           Speaks plain HTTP on the network, as behind a proxy that speaks TLS. Without it the
+                    hub is its own authority there: tablets install its certificate once, from a
+                    page that it shows them. See docs/transport.md.
+  --cert FILE       With --key FILE: a certificate that somebody else signed, and its key, as PEM.
+  --name NAME       A name or address by which screens find the hub, beside what this machine knows
+                    of itself. May be said more than once.
   --open            Asks no screen who it is: whoever reaches the hub may do what the page they open
                     may. A demo is always so; a kitchen lets in only what its desk has let in.
   --mqtt URL        Takes readings from thermometers over MQTT, from the broker at URL, such as
@@ -33,12 +40,18 @@ Options
 Ctrl-C stops it. What a screen shows as kept is on disk by then.
 `;
 
+const ONLY_HERE = '127.0.0.1';
+
 export type Options = {
   readonly folder: FolderChoice;
   readonly speed: number;
   /** Null: the usual one, or the next that is free. */
   readonly port: number | null;
   readonly host: string;
+  /** How it speaks TLS; left out: not at all. */
+  readonly tls?: TlsChoice;
+  /** Names it goes by, beside those this machine knows of. */
+  readonly names?: readonly string[];
   /** Every screen is let in. */
   readonly isOpen: boolean;
   /** The broker whose thermometers are heard; left out: none. */
@@ -64,6 +77,10 @@ const known = {
   port: { type: 'string' },
   host: { type: 'string' },
   lan: { type: 'boolean' },
+  plain: { type: 'boolean' },
+  cert: { type: 'string' },
+  key: { type: 'string' },
+  name: { type: 'string', multiple: true },
   open: { type: 'boolean' },
   mqtt: { type: 'string' },
   claim: { type: 'boolean' },
@@ -88,6 +105,10 @@ export function readOptions(args: readonly string[]): OptionsRead {
     given.host !== undefined &&
       isIP(given.host) === 0 &&
       '--host is an address such as 192.168.1.5',
+    (given.cert === undefined) !== (given.key === undefined) && '--cert and --key belong together',
+    given.cert !== undefined && given.plain && '--plain or --cert, not both',
+    given.name?.some((each) => !/^[\w.:-]+$/.test(each)) &&
+      '--name is a name or an address, such as kitchen.example, without https:// or a port',
     given.mqtt !== undefined &&
       !/^mqtts?:\/\/[^/]/.test(given.mqtt) &&
       '--mqtt is an address such as mqtt://192.168.1.9:1883',
@@ -101,7 +122,7 @@ export function readOptions(args: readonly string[]): OptionsRead {
     given.demo === '' && '--demo names a folder',
   ].filter((fault) => typeof fault === 'string');
   if (wrong.length > 0) return { ok: false, help: false, wrong };
-  const host = given.host ?? (given.lan ? '0.0.0.0' : '127.0.0.1');
+  const host = given.host ?? (given.lan ? '0.0.0.0' : ONLY_HERE);
   const folder: FolderChoice =
     given.data === undefined
       ? { kind: 'demo', path: given.demo ?? null }
@@ -113,7 +134,18 @@ export function readOptions(args: readonly string[]): OptionsRead {
   const isOpen = given.open === true || folder.kind === 'demo';
   const isClaiming = given.claim === true;
   const mqtt = given.mqtt === undefined ? {} : { mqtt: given.mqtt };
-  return { ok: true, options: { folder, speed, port, host, isOpen, isClaiming, ...mqtt } };
+  const safety = { ...tlsOf(given, host), ...(given.name && { names: given.name }) };
+  const options = { folder, speed, port, host, isOpen, isClaiming, ...safety, ...mqtt };
+  return { ok: true, options };
+}
+
+/** On this machine alone nobody listens: there plain HTTP is as good, and browsers hold it so. */
+function tlsOf(
+  { plain, cert, key }: { plain?: boolean; cert?: string; key?: string },
+  host: string,
+): Pick<Options, 'tls'> {
+  if (cert !== undefined && key !== undefined) return { tls: { kind: 'given', cert, key } };
+  return plain || /^127\.|^::1$/.test(host) ? {} : { tls: { kind: 'own' } };
 }
 
 function parse(args: readonly string[]) {

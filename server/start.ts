@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { hostname } from 'node:os';
 import { type DayState, stayIn } from '../shared/day/index.ts';
 import { must, type SlotId } from '../shared/kernel/index.ts';
 import { CannotStart } from './cannot-start.ts';
@@ -17,6 +18,7 @@ import { playDemo, readThermometers } from './play-demo.ts';
 import { type TakeReadings, takeReadings } from './readings/index.ts';
 import { openRecord } from './record/index.ts';
 import type { Report } from './report.ts';
+import { openTransport } from './transport/index.ts';
 import { openWho } from './who/index.ts';
 
 /** How often the folder is looked into for a plan that has become due. */
@@ -78,7 +80,17 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
   if (options.mqtt !== undefined) await hearProbes(options.mqtt, { hub, take, ...tools });
   const whatIf = askWhatIf(hub, thread, forecasts);
   const recordDesk = book.desk(hub, chain);
-  const doors = { who: desk.who, planDesk, recordDesk, take, whatIf };
+  const transport = await openTransport({
+    choice: options.tls ?? { kind: 'none' },
+    folder: folder.path,
+    kitchen: hub.state.plan?.kitchen.name ?? hostname(),
+    host: options.host,
+    also: options.names ?? [],
+    report,
+    closing,
+  });
+  transport.lines.forEach(say);
+  const doors = { transport, who: desk.who, planDesk, recordDesk, take, whatIf };
   const door = await openDoor(hub, options, { ...tools, ...doors });
   folder.sayAddress(door.address);
   keepLooking(folder.path, { planning, clock, ...tools });

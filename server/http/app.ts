@@ -14,16 +14,20 @@ export type AppParts = {
   readonly screens: () => readonly ScreenAddress[];
   /** How every cut is trimmed; null before there is a kitchen. */
   readonly standards: () => StandardsShown | null;
+  /** Comes before everything else: the way to a trusted link, and who is shown no other. */
+  readonly install: RequestHandler;
   /** The doors under /api. */
   readonly doors: RequestHandler;
   readonly report: Report;
 };
 
 /** The pages of the screens, a word on how the hub is, and the doors for who may do what. */
-export function createApp({ dist, health, screens, standards, doors, report }: AppParts): Express {
+export function createApp(parts: AppParts): Express {
+  const { dist, health, screens, standards, install, doors, report } = parts;
   const app = express();
   app.disable('x-powered-by');
   app.use(safeHeaders);
+  app.use(install);
   app.get('/health', (_request, response) => {
     const now = health();
     response

@@ -1,4 +1,5 @@
 export { type AppParts, createApp } from './app.ts';
+export { installDoors } from './install-doors.ts';
 export { planDoors } from './plan-doors.ts';
 export { readingsDoor } from './readings-door.ts';
 export { recordDoors } from './record-doors.ts';

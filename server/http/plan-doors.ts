@@ -1,7 +1,7 @@
 import express, { type Request, type Router } from 'express';
 import { type PlanDeed, planSchemas } from '../../shared/protocol/index.ts';
 import type { PlanDesk } from '../plan-desk/index.ts';
-import { isOurPage } from '../socket/index.ts';
+import { isOurPage, knockOf } from '../socket/index.ts';
 import type { Caller, Planner, Who } from '../who/index.ts';
 
 export type PlanDoorParts = {
@@ -20,8 +20,7 @@ export function planDoors({ desk, planner, names }: PlanDoorParts): Router {
   const { show, draft, better, take, edit, undo, mend, takeMend } = planSchemas();
   router.use((request, response, next) => {
     response.set('Cache-Control', 'no-store');
-    const { origin, host } = request.headers;
-    if (isOurPage({ origin, host }, names)) return next();
+    if (isOurPage(knockOf(request), names)) return next();
     return response.status(403).type('text/plain').send('Not from there.\n');
   });
   router.use(express.json({ limit: LONGEST, strict: true, type: 'application/json' }));

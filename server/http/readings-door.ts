@@ -4,7 +4,7 @@ import { filePath } from '../../shared/kernel/index.ts';
 import { readingsOfCsv, readingsSchema } from '../../shared/protocol/index.ts';
 import { sayReadings } from '../../shared/words/index.ts';
 import type { TakeReadings } from '../readings/index.ts';
-import { isOurPage } from '../socket/index.ts';
+import { isOurPage, knockOf } from '../socket/index.ts';
 import type { Caller, Who } from '../who/index.ts';
 import { notUnderstood } from './not-understood.ts';
 
@@ -22,8 +22,7 @@ export function readingsDoor({ take, reader, names }: ReadingsDoorParts): Router
   const schema = readingsSchema();
   router.use((request, response, next) => {
     response.set('Cache-Control', 'no-store');
-    const { origin, host } = request.headers;
-    if (isOurPage({ origin, host }, names)) return next();
+    if (isOurPage(knockOf(request), names)) return next();
     return response.status(403).type('text/plain').send('Not from there.\n');
   });
   router.use(express.json({ limit: LONGEST, strict: true, type: 'application/json' }));

@@ -1,7 +1,7 @@
 import express, { type Request, type Router } from 'express';
 import { recordSchemas } from '../../shared/protocol/index.ts';
 import type { RecordDesk } from '../record/index.ts';
-import { isOurPage } from '../socket/index.ts';
+import { isOurPage, knockOf } from '../socket/index.ts';
 import type { Caller, Who } from '../who/index.ts';
 import { notUnderstood } from './not-understood.ts';
 
@@ -21,8 +21,7 @@ export function recordDoors({ desk, planner, names }: RecordDoorParts): Router {
   const { show, trace, day, sheet } = recordSchemas();
   router.use((request, response, next) => {
     response.set('Cache-Control', 'no-store');
-    const { origin, host } = request.headers;
-    if (isOurPage({ origin, host }, names)) return next();
+    if (isOurPage(knockOf(request), names)) return next();
     return response.status(403).type('text/plain').send('Not from there.\n');
   });
   router.use(express.json({ limit: '4kb', strict: true, type: 'application/json' }));

@@ -4,7 +4,7 @@ import type { Refusal } from '../../shared/day/index.ts';
 import { filePath } from '../../shared/kernel/index.ts';
 import { whoSchemas } from '../../shared/protocol/index.ts';
 import type { Report } from '../report.ts';
-import { isOurPage } from '../socket/index.ts';
+import { isOurPage, knockOf } from '../socket/index.ts';
 import { type Caller, createTries, type Who } from '../who/index.ts';
 import { notUnderstood } from './not-understood.ts';
 
@@ -33,8 +33,9 @@ export function whoDoors({ who, names, report }: WhoDoorParts): Router {
 
   router.use((request, response, next) => {
     response.set('Cache-Control', 'no-store');
-    const { origin, host } = request.headers;
-    if (!isOurPage({ origin, host }, names)) {
+    const knock = knockOf(request);
+    if (!isOurPage(knock, names)) {
+      const { origin } = knock;
       report({ level: 'warning', what: 'a page from elsewhere asked at a door', origin });
       return response.status(403).type('text/plain').send('Not from there.\n');
     }

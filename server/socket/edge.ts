@@ -13,7 +13,7 @@ import {
 import { guarded, type Report } from '../report.ts';
 import { createFanOut, type FanOut } from './fan-out.ts';
 import { type Anything, listenTo, type ScreenSocket, type SocketData } from './listen-to.ts';
-import { isOurPage } from './origin.ts';
+import { isOurPage, knockOf } from './origin.ts';
 import { createVisitors } from './visitors.ts';
 
 /** What a screen is told that nobody has let in; it learns nothing of the day. */
@@ -29,6 +29,8 @@ export type EdgeParts = {
   readonly screenOf: (hello: Hello) => ScreenId | null;
   /** Names this machine goes by, beside its addresses. */
   readonly names: readonly string[];
+  /** Whether a socket may be had in this way at all; left out: in any. */
+  readonly isSafe?: (request: IncomingMessage) => boolean;
   readonly report: Report;
 };
 
@@ -36,7 +38,7 @@ export type Edge = { close(): Promise<void> };
 
 /** The door for sockets: checks who knocks, parses all they say, and hands it to the hub. */
 export function openEdge(http: HttpServer, parts: EdgeParts): Edge {
-  const { accept, screenOf, names, report } = parts;
+  const { accept, screenOf, names, isSafe = () => true, report } = parts;
   const visitors = createVisitors(PER_ADDRESS_MAX);
   const io = new Server<Anything, HubToScreen, Record<string, never>, SocketData>(http, {
     transports: ['websocket'],
@@ -58,8 +60,8 @@ export function openEdge(http: HttpServer, parts: EdgeParts): Edge {
   });
 
   function whyRefused(request: IncomingMessage): string | null {
-    const { origin, host } = request.headers;
-    if (!isOurPage({ origin, host }, names)) return 'a page from elsewhere wanted a socket';
+    if (!isOurPage(knockOf(request), names)) return 'a page from elsewhere wanted a socket';
+    if (!isSafe(request)) return 'a socket was wanted without TLS';
     return visitors.hasRoom(addressOf(request)) ? null : 'too many sockets from one address';
   }
 

@@ -1,3 +1,3 @@
 export { type Edge, type EdgeParts, openEdge } from './edge.ts';
-export { isOurPage } from './origin.ts';
+export { isOurPage, knockOf } from './origin.ts';
 export { createPace, type Pace } from './pace.ts';

@@ -1,21 +1,38 @@
+import type { IncomingMessage } from 'node:http';
 import { isIP } from 'node:net';
+import { isOverTls } from '../transport/index.ts';
+
+/** Who asks, as it says itself, and under which of our names. */
+type Knock = {
+  readonly origin?: string | undefined;
+  readonly host?: string | undefined;
+  /** It came over TLS. */
+  readonly isSecure?: boolean;
+};
+
+export const knockOf = (request: IncomingMessage): Knock => ({
+  origin: request.headers.origin,
+  host: request.headers.host,
+  isSecure: isOverTls(request),
+});
 
 /**
  * Whether a socket may be opened by a page of this origin. CORS does not guard a WebSocket: any
  * page in the same browser can open one, so the origin must be our own. The host it was asked under
  * must be ours too, or a foreign name that was made to point at us would count as our own; an
- * address in figures cannot be made to.
+ * address in figures cannot be made to. Over TLS a page that came without it is not our own: who can
+ * listen on the network could have written it.
  * @param names the names this machine goes by.
  */
 export function isOurPage(
-  { origin, host }: { readonly origin?: string | undefined; readonly host?: string | undefined },
+  { origin, host, isSecure = false }: Knock,
   names: readonly string[],
 ): boolean {
   // A browser always says where its page comes from; what says nothing is a program on our network.
   if (origin === undefined) return true;
   const page = parse(origin);
-  const here = host === undefined ? null : parse(`http://${host}`);
-  if (!page || !here) return false;
+  const here = host === undefined ? null : parse(`${isSecure ? 'https' : 'http'}://${host}`);
+  if (!page || !here || (isSecure && page.protocol !== 'https:')) return false;
   const isHere =
     isLocal(here.hostname) || isFigures(here.hostname) || names.includes(here.hostname);
   if (!isHere) return false;

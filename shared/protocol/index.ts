@@ -1,3 +1,4 @@
+export type { InstallFacts } from './install.ts';
 export * from './link.ts';
 export * from './messages.ts';
 export type * from './plan-doors.ts';

@@ -41,6 +41,36 @@ describe('the command line', () => {
     expect(optionsOf('--host', '192.168.1.5')?.host).toBe('192.168.1.5');
   });
 
+  it('speaks TLS where others on the network could listen, and by itself', () => {
+    expect(optionsOf()?.tls).toBeUndefined();
+    expect(optionsOf('--host', '127.0.0.1')?.tls).toBeUndefined();
+    expect(optionsOf('--lan')?.tls).toEqual({ kind: 'own' });
+    expect(optionsOf('--host', '192.168.1.5')?.tls).toEqual({ kind: 'own' });
+  });
+
+  it('speaks plain HTTP on the network only when it is told to', () => {
+    expect(optionsOf('--lan', '--plain')?.tls).toBeUndefined();
+  });
+
+  it('takes a certificate with its key, and neither alone', () => {
+    expect(optionsOf('--cert', 'a.pem', '--key', 'b.pem')?.tls).toEqual({
+      kind: 'given',
+      cert: 'a.pem',
+      key: 'b.pem',
+    });
+    expect(wrongOf('--cert', 'a.pem')).toEqual([expect.stringContaining('--key')]);
+    expect(wrongOf('--key', 'a.pem')).toEqual([expect.stringContaining('--cert')]);
+    expect(wrongOf('--cert', 'a', '--key', 'b', '--plain')).toHaveLength(1);
+  });
+
+  it('answers to further names, and to no address with a port in its place', () => {
+    expect(optionsOf('--name', 'kitchen.example', '--name', '10.0.0.9')?.names).toEqual([
+      'kitchen.example',
+      '10.0.0.9',
+    ]);
+    expect(wrongOf('--name', 'https://kitchen.example')).toHaveLength(1);
+  });
+
   it('explains itself, and leaves no option out', () => {
     expect(readOptions(['--help'])).toEqual({ ok: false, help: true });
     for (const name of [
@@ -53,6 +83,10 @@ describe('the command line', () => {
       'open',
       'mqtt',
       'claim',
+      'plain',
+      'cert',
+      'key',
+      'name',
       'all-dishes',
       'help',
     ]) {

@@ -27,6 +27,7 @@ beforeEach(async () => {
       health: () => health,
       screens,
       standards: () => null,
+      install: express.Router(),
       doors: express.Router(),
       report: () => {},
     }),

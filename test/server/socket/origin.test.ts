@@ -38,3 +38,24 @@ describe('a socket', () => {
     expect(isOurPage({ origin, host }, names)).toBe(false);
   });
 });
+
+describe('a socket over TLS', () => {
+  it.each([
+    ['our own page', 'https://192.168.1.5:4600', '192.168.1.5:4600', true],
+    ['our own page under the usual port', 'https://pit.local', 'pit.local', true],
+    [
+      'a page of the same place that came in the open, which anybody on the network can write',
+      'http://192.168.1.5:4600',
+      '192.168.1.5:4600',
+      false,
+    ],
+    ['a page from elsewhere', 'https://evil.example', '192.168.1.5:4600', false],
+  ])('asks whose it is: %s', (_who, origin, host, isOurs) => {
+    expect(isOurPage({ origin, host, isSecure: true }, names)).toBe(isOurs);
+  });
+
+  it('of a proxy is our own, which passes on what it heard over TLS', () => {
+    const knock = { origin: 'https://pit.local', host: 'pit.local', isSecure: false };
+    expect(isOurPage(knock, names)).toBe(true);
+  });
+});
