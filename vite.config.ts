@@ -58,6 +58,8 @@ const leanTemplates: Plugin = {
   },
 };
 
+const isOfOneLanguage = (id: string) => /\/words\/\S*(?:english|spanish)\S*\.ts$/.test(id);
+
 export default defineConfig({
   root,
   plugins: [leanTemplates],
@@ -69,8 +71,17 @@ export default defineConfig({
     target: 'es2022',
     // The manifest is how the bundle bench knows what one page loads.
     manifest: true,
+    // Whatever runs our walls knows `modulepreload` by itself.
+    modulePreload: { polyfill: false },
     rolldownOptions: {
       input: pages,
+      output: {
+        codeSplitting: {
+          // What three pages share packs better as one file than as twelve. A language stays by
+          // itself: a wall loads the one it shows.
+          groups: [{ name: 'walls', test: (id) => !isOfOneLanguage(id), minShareCount: 3 }],
+        },
+      },
       // What lies in these only defines: a screen takes what it uses, and the schemas and the
       // dates with a zone of their own stay behind.
       treeshake: {

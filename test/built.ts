@@ -29,8 +29,11 @@ export function builtScripts(): string[] {
   );
 }
 
-/** Every script one page loads: at once, by its imports, and late. */
-export function scriptsOf(page: string): string[] {
+/**
+ * Every script one page loads: at once, by its imports, and late. `never` names sources that are
+ * fetched late by others and not by this one, as the words of another language.
+ */
+export function scriptsOf(page: string, never: readonly string[] = []): string[] {
   ensureBuilt();
   if (!existsSync(join(dist, page))) throw new Error(`No page ${page} was built.`);
   const manifest = Manifest.parse(JSON.parse(builtFile('.vite/manifest.json').toString()));
@@ -45,7 +48,8 @@ export function scriptsOf(page: string): string[] {
     scripts.add(file);
     const chunk = manifest[keyOf.get(file) ?? ''];
     if (chunk === undefined) return;
-    for (const key of [...chunk.imports, ...chunk.dynamicImports]) visit(manifest[key]?.file ?? '');
+    const late = chunk.dynamicImports.filter((key) => !never.some((name) => key.endsWith(name)));
+    for (const key of [...chunk.imports, ...late]) visit(manifest[key]?.file ?? '');
     for (const asset of chunk.assets) visit(asset);
   };
   for (const file of named) visit(file);

@@ -3,7 +3,7 @@ import { openSync } from '../shell/open-sync.ts';
 import { openWall } from '../shell/open-wall.ts';
 import { DeskPage } from './desk-page.ts';
 
-const { settings } = openWall('sitting');
+const { settings } = await openWall('sitting');
 const sync = openSync({ kind: 'desk' }, settings);
 reloadWhenDue(sync);
 const page = new DeskPage();

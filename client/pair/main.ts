@@ -3,7 +3,7 @@ import { rememberToken } from '../shell/settings.ts';
 import { whoDoors } from '../shell/who-doors.ts';
 import { PairPage } from './pair-page.ts';
 
-const { settings } = openWall();
+const { settings } = await openWall();
 const page = new PairPage();
 page.language = settings.language;
 page.doors = whoDoors(settings.token);

@@ -3,7 +3,7 @@ import { openSync } from '../shell/open-sync.ts';
 import { openWall } from '../shell/open-wall.ts';
 import { SmokerWall } from './smoker-wall.ts';
 
-const { settings } = openWall();
+const { settings } = await openWall();
 const sync = openSync({ kind: 'smoker' }, settings);
 reloadWhenDue(sync);
 const wall = new SmokerWall();

@@ -1,7 +1,7 @@
 import { openWall } from '../shell/open-wall.ts';
 import { StandardsPage } from './standards-page.ts';
 
-const { settings, address } = openWall('sitting');
+const { settings, address } = await openWall('sitting');
 const page = new StandardsPage();
 page.language = settings.language;
 page.only = address.get('cut');

@@ -4,7 +4,7 @@ import { toPairIfStranger } from './stranger.ts';
 import './screen-list.ts';
 import { ScreenSettings } from './screen-settings.ts';
 
-const { settings } = openWall();
+const { settings } = await openWall();
 const own = new ScreenSettings();
 own.settings = settings;
 document.body.append(document.createElement('screen-list'), own);

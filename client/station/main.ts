@@ -6,7 +6,7 @@ import { StationWall } from './station-wall.ts';
 import { stationsIn } from './stations-in.ts';
 import '../start/screen-list.ts';
 
-const { settings, address } = openWall();
+const { settings, address } = await openWall();
 const [station, ...beside] = stationsIn(address.get('station'));
 
 if (station === undefined) {

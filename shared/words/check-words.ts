@@ -1,13 +1,11 @@
 import type { Logged } from '../view/index.ts';
 import { temperature } from './amounts.ts';
-import { type CheckPhrases, checkEnglish, checkSpanish } from './check-phrases.ts';
+import type { CheckPhrases } from './check-phrases.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
+import { inEach } from './tongue.ts';
 
-const phrases: Readonly<Record<Say['language'], CheckPhrases>> = {
-  en: checkEnglish,
-  es: checkSpanish,
-};
+const phrases = inEach('check');
 
 /** The words for what is looked at, in one language. */
 export const checkPhrasesOf = ({ language }: Pick<Say, 'language'>): CheckPhrases =>

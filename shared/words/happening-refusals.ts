@@ -1,18 +1,18 @@
 import type { HappeningRefusal } from '../day/index.ts';
 import type { Refusal } from '../view/index.ts';
 import { clockTime } from './amounts.ts';
-import { type HappeningPhrases, happeningEnglish, happeningSpanish } from './happening-phrases.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
+import { inEach } from './tongue.ts';
 
-const phrases: Readonly<Record<Say['language'], HappeningPhrases>> = {
-  en: happeningEnglish,
-  es: happeningSpanish,
-};
+const phrases = inEach('happening');
 
 /** Whether a refusal is about what happens to the day besides its tasks. */
-export function isHappeningRefusal(refusal: Refusal): refusal is HappeningRefusal {
-  return Object.hasOwn(happeningEnglish, refusal.rule);
+export function isHappeningRefusal(
+  refusal: Refusal,
+  say: Pick<Say, 'language'>,
+): refusal is HappeningRefusal {
+  return Object.hasOwn(phrases[say.language], refusal.rule);
 }
 
 /** Why it could not be kept or undone, as one plain sentence. */

@@ -1,3 +1,5 @@
+import './both.ts';
+
 export { sayAllergen } from './allergens.ts';
 export {
   clockHour,
@@ -22,6 +24,7 @@ export { sayCookOffer } from './cook-offers.ts';
 export { deliveryWords, sayAmount, sayCame } from './delivery-words.ts';
 export { type DeskSectionName, type DeskWords, deskWords } from './desk-words.ts';
 export type { Interface } from './interface.ts';
+export { learnLanguage } from './learn-language.ts';
 export { sayLimits, sayLimitsHeld } from './limits-words.ts';
 export { logWords } from './log-words.ts';
 export { mendWords, sayMendChange, sayMendServices } from './mend-words.ts';

@@ -11,8 +11,8 @@ import { isWhoRefusal, sayWhoRefusal } from './who-refusals.ts';
 
 /** A refusal as one plain sentence: what, where, and what to do. */
 export function sayRefusal(refusal: Refusal, say: Say): string {
-  if (isWhoRefusal(refusal)) return sayWhoRefusal(refusal, say);
-  if (isHappeningRefusal(refusal)) return sayHappeningRefusal(refusal, say);
+  if (isWhoRefusal(refusal, say)) return sayWhoRefusal(refusal, say);
+  if (isHappeningRefusal(refusal, say)) return sayHappeningRefusal(refusal, say);
   if (isCheckRefusal(refusal)) return sayCheckRefusal(refusal, say);
   const words = phrasesOf(say).refusal;
   switch (refusal.rule) {

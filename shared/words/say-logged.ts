@@ -3,7 +3,8 @@ import type { Logged } from '../view/index.ts';
 import { clockTime, durationWords, temperature, weight } from './amounts.ts';
 import { sayLoggedCheck } from './check-words.ts';
 import { sayLimits, sayWhyLimits } from './limits-words.ts';
-import { type LogWords, logWords } from './log-words.ts';
+import type { LogPhrases } from './log-phrases.ts';
+import { logWords } from './log-words.ts';
 import { saySlot } from './reasons.ts';
 import { roleWords } from './role-words.ts';
 import type { Say } from './say.ts';
@@ -71,7 +72,7 @@ type Happening = Exclude<
   }
 >;
 
-function sayHappening(said: Happening, { happening: words }: LogWords, say: Say): string {
+function sayHappening(said: Happening, { happening: words }: LogPhrases, say: Say): string {
   const temp = 'tempC' in said && said.tempC !== null ? temperature(said.tempC, say) : '';
   const back = 'backAt' in said && said.backAt !== null ? clockTime(said.backAt, say) : null;
   switch (said.kind) {
@@ -122,7 +123,7 @@ function sayHappening(said: Happening, { happening: words }: LogWords, say: Say)
 
 type Who = Extract<Logged, { kind: 'screen' | 'pin' }>;
 
-function sayWho(said: Who, { who: words }: LogWords, say: Say): string {
+function sayWho(said: Who, { who: words }: LogPhrases, say: Say): string {
   switch (said.what) {
     case 'screenPaired':
     case 'screenMoved': {
@@ -148,7 +149,7 @@ function sayWho(said: Who, { who: words }: LogWords, say: Say): string {
 type Move = Extract<Logged, { kind: 'moved' }>['moves'][number];
 type Deed = Pick<Extract<Logged, { kind: 'task' }>, 'title' | 'batch'>;
 
-const sayMove = ({ batch, to }: Move, words: LogWords, say: Say) =>
+const sayMove = ({ batch, to }: Move, words: LogPhrases, say: Say) =>
   words.moved(textIn(batch, say), saySlot(to, say));
 
 const sayDeed = ({ title, batch }: Deed, say: Say) =>

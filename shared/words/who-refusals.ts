@@ -1,13 +1,13 @@
 import type { WhoRefusal } from '../day/index.ts';
 import type { Refusal } from '../view/index.ts';
 import type { Say } from './say.ts';
-import { type WhoPhrases, whoEnglish, whoSpanish } from './who-phrases.ts';
+import { inEach } from './tongue.ts';
 
-const phrases: Readonly<Record<Say['language'], WhoPhrases>> = { en: whoEnglish, es: whoSpanish };
+const phrases = inEach('who');
 
 /** Whether a refusal is about who is let in, and who may do what. */
-export function isWhoRefusal(refusal: Refusal): refusal is WhoRefusal {
-  return Object.hasOwn(whoEnglish, refusal.rule);
+export function isWhoRefusal(refusal: Refusal, say: Pick<Say, 'language'>): refusal is WhoRefusal {
+  return Object.hasOwn(phrases[say.language], refusal.rule);
 }
 
 /** Why somebody was not let in or may not do this, as one plain sentence. */

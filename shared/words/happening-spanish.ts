@@ -1,0 +1,25 @@
+import type { HappeningPhrases } from './happening-phrases.ts';
+
+export const happeningSpanish: HappeningPhrases = {
+  'smoker-is-down': ({ smoker, time }) =>
+    `${smoker} está apagado desde las ${time}: espere a que vuelva o elija otro ahumador.`,
+  'smoker-is-up': ({ smoker }) => `${smoker} no está apagado: dé la lectura del aire.`,
+  'hand-is-out': ({ person }) => `${person} no está: désela a alguien que esté aquí.`,
+  'hand-is-here': ({ person }) => `${person} ya está aquí.`,
+  'back-too-soon': () => 'Esa hora ya pasó: diga una que esté por venir.',
+  'not-of-this-day': () => 'Eso no está en el plan de hoy: mire la lista otra vez.',
+  'impossible-amount': ({ amount }) => `${amount} no puede ser: cuente o pese de nuevo.`,
+  'day-is-closed': ({ time, person }) =>
+    `El día se cerró a las ${time}${person && ` (${person})`}: deshaga antes el cierre.`,
+  'past-use-by': ({ day }) => `Caducó el ${day}: no se puede usar.`,
+  'unknown-lot': ({ lot }) => `No hay ningún lote ${lot} en la cámara: lea otra vez la etiqueta.`,
+  'lot-not-here-yet': ({ lot, time }) =>
+    `El lote ${lot} llegó a las ${time}, después de empezar eso: diga el lote que había.`,
+  'lot-of-another-cut': ({ lot, cut }) => `El lote ${lot} es ${cut}: de ahí no sale eso.`,
+  'lot-used-up': ({ lot }) => `Del lote ${lot} no queda nada: diga otro.`,
+  'not-on-record': () => 'Ningún día conoce eso: lea otra vez la etiqueta o la fecha.',
+  'nothing-to-undo': () => 'Eso ya está deshecho, o es de un plan anterior.',
+  'undone-on-its-line': () => 'Eso se deshace en su propia línea: use la casilla de allí.',
+  'stood-on': ({ time, person }) =>
+    `Algo hecho a las ${time}${person && ` (${person})`} se apoya en ello: deshágalo antes.`,
+};

@@ -1,0 +1,53 @@
+import type { LogPhrases } from './log-phrases.ts';
+
+export const logSpanish: LogPhrases = {
+  plan: (version) => `plan ${version} en marcha`,
+  planBack: (version, takenBack) => `plan ${takenBack} deshecho: plan ${version} en marcha`,
+  limits: (from, to, why) => `límites cambiados, de ${from} a ${to}: ${why}`,
+  task: {
+    taskStarted: (task) => `empezada: ${task}`,
+    taskFinished: (task) => `acabada: ${task}`,
+    startTakenBack: (task) => `inicio deshecho: ${task}`,
+    finishTakenBack: (task) => `final deshecho: ${task}`,
+    helpAsked: (task) => `pidió ayuda: ${task}`,
+    helpCame: (task) => `llegó la ayuda: ${task}`,
+  },
+  counted: (task, done, pieces) => `${done} de ${pieces} hechas: ${task}`,
+  late: (task, by) => `${by} más tarde: ${task}`,
+  given: (task, to) => `dada a ${to}: ${task}`,
+  read: (where, temp) => `${where}: se leyó ${temp}`,
+  moved: (batch, to) => `${batch} pasa a ${to}`,
+  mended: (tasks) => `el día arreglado: ${tasks} ${tasks === 1 ? 'tarea' : 'tareas'} de otro modo`,
+  note: (text, about) => (about ? `nota sobre «${about}»: ${text}` : `nota: ${text}`),
+  who: {
+    paired: (name, place) => `pantalla «${name}» admitida como ${place}`,
+    moved: (name, place) => `la pantalla «${name}» es ahora ${place}`,
+    renamed: (name) => `la pantalla se llama ahora «${name}»`,
+    revoked: (name) => `pantalla «${name}» dada de baja`,
+    pinSet: (person, isOwner) =>
+      `PIN puesto a ${person}${isOwner ? ', que responde de pantallas y PIN' : ''}`,
+    pinCleared: (person) => `PIN quitado a ${person}`,
+  },
+  happening: {
+    down: (smoker, temp, back) => `${smoker} apagado a ${temp}${back ? `, vuelve ${back}` : ''}`,
+    cold: (smoker, temp) => `${smoker} va frío: ${temp}`,
+    up: (smoker, temp) => `${smoker} otra vez en marcha: ${temp}`,
+    door: (smoker, lasted) =>
+      lasted ? `puerta de ${smoker} abierta ${lasted}` : `la puerta de ${smoker} no se abrió`,
+    out: (hand, back) => `${hand} no está${back ? `, vuelve ${back}` : ''}`,
+    in: (hand) => `${hand} ha vuelto`,
+    delivery: (cut, pieces, weight) => `llegó: ${cut}, ${pieces} piezas, ${weight}`,
+    lot: (lot, cut, amount, supplier, temp) =>
+      `llegó el lote ${lot}: ${cut}, ${amount}, de ${supplier}${temp ? `, a ${temp}` : ''}`,
+    cutFrom: (batch, lots) => `${batch} se cortó del lote ${lots}`,
+    sold: (dish, sold) => `${sold} vendidas: ${dish}`,
+    soldOut: (dish) => `agotado: ${dish}`,
+    emptied: (batch) => `vacía: ${batch}`,
+    carried: (batch, weight) =>
+      weight ? `${weight} para otro día: ${batch}` : `a la basura: ${batch}`,
+    closed: (goesOn) => `día cerrado${goesOn ? `; sigue: ${goesOn}` : ''}`,
+    undone: (what) => (what ? `deshecho: ${what}` : 'deshecho'),
+  },
+  keptAt: (time) => `guardado ${time}`,
+  nothing: 'Todavía no ha pasado nada.',
+};
