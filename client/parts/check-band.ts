@@ -55,6 +55,23 @@ export class CheckBand extends Part {
         border-width: var(--heavy);
         border-bottom-color: var(--brick);
       }
+      /* In a foot, what opens lies over what is above it: nothing there moves under a finger. */
+      :host([foot]) {
+        border: none;
+        align-self: center;
+      }
+      :host([foot]) .row {
+        padding-block: 0;
+      }
+      :host([foot][over]) {
+        position: absolute;
+        z-index: 3;
+        inset: auto 0 0 0;
+        max-height: 100%;
+        overflow: auto;
+        background: var(--ground);
+        border-top: var(--heavy) solid var(--ink);
+      }
       .more,
       .undo {
         font-weight: 700;
@@ -69,6 +86,8 @@ export class CheckBand extends Part {
   @property({ attribute: false }) tap: TapAs | null = null;
   /** So many boxes beside each other; the rest is behind one more. */
   @property({ type: Number }) most = 3;
+  /** Whether what is open lies over the rest of the screen. */
+  @property({ type: Boolean, reflect: true }) over = false;
   @state() private openKey: string | null = null;
   @state() private isWhole = false;
   @state() private undo: CommandId | null = null;
@@ -82,6 +101,7 @@ export class CheckBand extends Part {
 
   protected override willUpdate(): void {
     this.hidden = this.#due.length === 0 && this.undo === null && this.openKey === null;
+    this.over = this.isWhole || this.openKey !== null;
   }
 
   get #due(): readonly CheckView[] {

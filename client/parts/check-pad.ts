@@ -49,7 +49,7 @@ export class CheckPad extends Part {
         font-size: var(--small);
       }
       .what {
-        flex: 1 1 14em;
+        flex: 1 1 9.6em;
         line-height: 1.15;
       }
       .what b {
@@ -73,6 +73,10 @@ export class CheckPad extends Part {
         flex-wrap: wrap;
         gap: var(--gap);
         align-items: center;
+      }
+      /* Names go on in the row where the choices before them end: rows are dear on a wall. */
+      .boxes choice-strip {
+        display: contents;
       }
       .asks {
         font-weight: 800;
@@ -116,12 +120,11 @@ export class CheckPad extends Part {
       </div>`;
   }
 
-  /** Till when, and the row that asks for it; of what the route limits, how long. */
+  /** Till when and what is asked; of what was broken the whole row, with what was found. */
   #why(check: CheckView): string {
     const { now, say } = this;
-    const row = sayCheckRow(check, say);
-    const when = sayCheckTime(row === '' ? check : { ...check, asked: null }, now, say);
-    return check.failed ? row || when : [when, row].filter(Boolean).join('. ');
+    const when = sayCheckTime(check, now, say);
+    return check.failed ? sayCheckRow(check, say) || when : when;
   }
 
   #keys() {

@@ -5,7 +5,7 @@ export const rackLaneStyles = css`
     display: grid;
     grid-template-columns: calc(24px * var(--arcmin)) minmax(0, 1fr);
     grid-template-rows: minmax(0, 1fr);
-    min-height: var(--touch);
+    min-height: var(--rack-least, var(--touch));
     position: relative;
   }
   .label {
@@ -129,6 +129,7 @@ export const rackLaneStyles = css`
     top: 0;
     bottom: 0;
     min-width: 0;
+    min-height: 0;
     touch-action: none;
   }
   button[aria-pressed='true'] {

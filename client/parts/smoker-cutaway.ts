@@ -48,8 +48,12 @@ export class SmokerCutaway extends Part {
         text-decoration-thickness: var(--line);
         text-underline-offset: 0.14em;
       }
-      .fire {
+      /* Name and air on one line, how it is fired on the next: what is under it is for racks. */
+      .then {
         flex-basis: 100%;
+        height: 0;
+      }
+      .fire {
         font-size: var(--small);
         font-weight: 700;
         text-align: left;
@@ -68,14 +72,13 @@ export class SmokerCutaway extends Part {
       }
       .racks {
         display: grid;
-        grid-auto-rows: minmax(var(--touch), 1fr);
+        grid-auto-rows: minmax(var(--rack-least, var(--touch)), 1fr);
         min-height: 0;
         overflow: hidden auto;
       }
       .heat {
-        flex-basis: 100%;
         display: flex;
-        align-items: center;
+        align-items: baseline;
         gap: 0.35em;
         font-size: var(--small);
         font-weight: 700;
@@ -83,6 +86,7 @@ export class SmokerCutaway extends Part {
       .heat svg {
         height: 1em;
         width: 1em;
+        align-self: center;
         fill: none;
         stroke: var(--ink);
         stroke-width: 16;
@@ -108,6 +112,7 @@ export class SmokerCutaway extends Part {
     return html`<button class="title" @click=${() => this.tell('air', smoker.id)}>
         <h2>${textIn(smoker.name, this.say)}</h2>
         <span class="air">${this.#air(smoker)}</span>
+        <span class="then"></span>
         ${smoker.spell?.kind === 'down' ? nothing : this.#heat(smoker)}
         <span class="fire">${this.#fire(smoker)}</span>
       </button>

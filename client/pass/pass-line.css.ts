@@ -82,8 +82,10 @@ export const passLineStyles = css`
     font-size: var(--small);
     line-height: 1;
   }
+  /* Figures have nothing below their line: the least row has room for them and the word. */
   :host([short]) b {
     display: block;
+    line-height: 0.76;
   }
   /* Its lines are shown whole or not at all, and make no row higher. */
   :host([short]) .then {

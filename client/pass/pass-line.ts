@@ -3,18 +3,12 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { LeftInPan, PassLine as Line, PassPan } from '../../shared/view/index.ts';
-import {
-  clockRange,
-  clockTime,
-  passWords,
-  sayCheckKind,
-  textIn,
-} from '../../shared/words/index.ts';
+import { clockRange, clockTime, passWords, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import { passLineStyles } from './pass-line.css.ts';
 
-/** A dish of which nothing is cut while it is sold needs a hand; so does what is held too long. */
+/** A dish of which nothing is cut while it is sold needs a hand; so does what is held too long or barred. */
 const SOON_MS = 15 * 60_000;
 /** More pans than these are counted with the last of them. */
 const MOST_PANS = 3;
@@ -34,7 +28,8 @@ export class PassLine extends Part {
   @property({ type: Boolean, reflect: true }) due = false;
 
   protected override willUpdate(): void {
-    this.due = this.line !== null && (this.#mustCut(this.line) || this.#isOver(this.line));
+    const { line } = this;
+    this.due = line !== null && (this.#mustCut(line) || this.#isOver(line));
   }
 
   protected override draw() {
@@ -56,12 +51,17 @@ export class PassLine extends Part {
     const { dish, ready, pans, next, runsOut, empty } = line;
     const isOver = dish.soldOutAt !== null || empty === 'after';
     const presses = runsOut !== null || isOver || this.#mustCut(line);
-    const first = pans[0];
+    // What may not go out is said before what that makes of the service.
+    const [barred, first] = [
+      pans.find(({ pan }) => pan.barred),
+      pans.find(({ pan }) => !pan.barred),
+    ];
+    const others = pans.filter((each) => each !== barred && each !== first);
     return html`<h2>${textIn(dish.name, say)}</h2>
       <div class="ready"><b>${ready}</b> ${words.ready}</div>
       <div class="then">
-        ${presses ? this.#outcome(line) : nothing} ${first ? this.#pan(first) : nothing}
-        ${pans.slice(1, 2).map((left) => this.#pan(left))}
+        ${barred ? this.#pan(barred) : nothing} ${presses ? this.#outcome(line) : nothing}
+        ${first ? this.#pan(first) : nothing} ${others.slice(0, 1).map((left) => this.#pan(left))}
         ${next ? this.#lands(next, line) : nothing}
         ${dish.sold > 0 ? html`<span class="soft">${words.sold(dish.sold)}</span>` : nothing}
       </div>
@@ -80,8 +80,7 @@ export class PassLine extends Part {
   #pan({ pan: { heldUntil, stage, barred }, left }: LeftInPan, next?: LeftInPan) {
     const words = passWords[this.say.language];
     if (barred) {
-      const said = words.barred(left, sayCheckKind(barred.check, this.say));
-      return html`<span class="mind">${said}</span>`;
+      return html`<span class="mind">${words.barred(left, barred)}</span>`;
     }
     if (stage === 'held' && (heldUntil === null || heldUntil > this.now)) {
       const till = heldUntil && this.#till(heldUntil, next);
@@ -143,6 +142,9 @@ export class PassLine extends Part {
   }
 
   #isOver({ pans }: Line): boolean {
-    return pans.some(({ pan: { heldUntil } }) => heldUntil !== null && heldUntil <= this.now);
+    return pans.some(
+      ({ pan: { heldUntil, barred } }) =>
+        barred !== null || (heldUntil !== null && heldUntil <= this.now),
+    );
   }
 }

@@ -11,7 +11,7 @@ export const isNarrow = ({ widthPx, arcminPx }: SeenWall) => widthPx / arcminPx 
 
 /** Heights in minutes of arc: of the head, over the racks of a smoker, and under them. */
 const HEAD = 54;
-const TITLE = 92;
+const TITLE = 64;
 const HOURS = 28;
 const FOOT = 120;
 const THEN = 34;

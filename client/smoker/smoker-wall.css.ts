@@ -2,6 +2,8 @@ import { css } from 'lit';
 
 export const smokerWallStyles = css`
   :host {
+    position: relative;
+    --rack-least: calc(0.8 * var(--touch));
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     grid-template-rows: auto auto minmax(0, 1fr) auto auto;
@@ -23,7 +25,17 @@ export const smokerWallStyles = css`
     /* The same whatever stands in it, so that no rack moves under a finger. */
     height: max(calc(120px * var(--arcmin)), calc(2 * var(--touch) + 3 * var(--gap)));
     display: grid;
+    grid-template-columns: minmax(0, 1fr) auto;
     overflow: hidden;
+  }
+  .foot > check-band {
+    max-width: 42vw;
+  }
+  .foot > check-band[over] {
+    max-width: none;
+  }
+  .foot > check-band[hidden] {
+    display: none;
   }
   .work {
     display: grid;

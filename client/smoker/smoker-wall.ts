@@ -4,7 +4,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { SlotId, TaskId } from '../../shared/kernel/index.ts';
 import type { Drawn, LoadDrawing, SmokerView, StationPage, View } from '../../shared/view/index.ts';
-import { pitRule, stationPage } from '../../shared/view/index.ts';
+import { checksDue, pitRule, stationPage } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { sayRefusal } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
@@ -13,7 +13,7 @@ import '../parts/then-foot.ts';
 import '../parts/wall-head.ts';
 import { CrewDoor } from '../shell/crew-door.ts';
 import { DayController, worstService } from '../shell/day-controller.ts';
-import { notice } from '../shell/notice.ts';
+import { bareNotice, checkBand, notice, toLookAt } from '../shell/notice.ts';
 import { SeenSize } from '../shell/seen-size.ts';
 import { readSettings } from '../shell/settings.ts';
 import { Touched } from '../shell/touched.ts';
@@ -106,9 +106,11 @@ export class SmokerWall extends Part {
 
   #page(drawn: Drawn<SmokerView>) {
     const page = this.#work(drawn.view);
-    return html`${notice(page, this)}
+    return html`${(this.narrow ? notice : bareNotice)(page, this)}
       <main class="smokers">${this.#smokers(drawn)}</main>
-      <section class="foot">${this.#foot(page, drawn)}</section>
+      <section class="foot">
+        ${this.#foot(page, drawn)} ${this.narrow ? nothing : checkBand(this, true)}
+      </section>
       ${this.#then(page, drawn.view)}`;
   }
 
@@ -124,7 +126,9 @@ export class SmokerWall extends Part {
   }
 
   #work(view: SmokerView): StationPage {
-    const now = pitLines(this.#size.seen);
+    const mustLook = !this.narrow && checksDue(toLookAt(this.sync), this.sync.hubNow()).length > 0;
+    // A box for what is to be looked at has the place of a line.
+    const now = mustLook ? 1 : pitLines(this.#size.seen);
     const room = { now, next: 1, further: this.narrow ? 0 : 1 };
     return stationPage(view, this.sync.hubNow(), { room, held: this.#touched.held });
   }

@@ -1,4 +1,17 @@
+import type { CheckKind } from '../view/index.ts';
 import type { Language } from './say.ts';
+
+type Bar = { readonly why: 'failed' | 'missed'; readonly check: CheckKind };
+
+type Bars = {
+  /** What somebody found to be wrong. */
+  readonly failed: Readonly<Record<CheckKind, string>>;
+  /** Nobody looked in time: what to do, or what time itself has made wrong. */
+  readonly missed: Readonly<Partial<Record<CheckKind, string>>> & { readonly other: string };
+};
+
+const whyBarred = ({ why, check }: Bar, { failed, missed }: Bars): string =>
+  why === 'failed' ? failed[check] : (missed[check] ?? missed.other);
 
 /** The fixed words of the pass, which no other screen carries. */
 export type PassWords = {
@@ -7,7 +20,8 @@ export type PassWords = {
   /** In place of one of two places to tap: no longer than it has to be. */
   readonly undo: string;
   toCut(portions: number, till: string | null): string;
-  barred(portions: number, check: string): string;
+  /** Why they may not go out, in the two or three words that are read from where one carves. */
+  barred(portions: number, bar: Bar): string;
   readonly cutNow: string;
   heldTill(portions: number, time: string): string;
   heldFree(portions: number): string;
@@ -32,11 +46,32 @@ export type PassWords = {
   readonly noService: string;
 };
 
+const englishBars: Bars = {
+  failed: {
+    receiving: 'came too warm',
+    'end-temperature': 'not done',
+    'hot-hold': 'too cold',
+    'cold-hold': 'lay too warm',
+    cooling: 'cooled too slowly',
+    reheat: 'to be reheated',
+    'discard-time': 'held too long',
+    'out-of-temperature': 'out too long',
+    thermometer: 'thermometer wrong',
+    clean: 'table not washed',
+  },
+  missed: {
+    'discard-time': 'held too long',
+    'out-of-temperature': 'out too long',
+    clean: 'table not washed',
+    other: 'probe it',
+  },
+};
+
 const english: PassWords = {
   pass: 'Pass',
   ready: 'ready',
   undo: 'undo',
-  barred: (portions, check) => `${portions} barred: ${check}`,
+  barred: (portions, bar) => `${portions} barred: ${whyBarred(bar, englishBars)}`,
   toCut: (portions, till) => `${portions} to cut${till ? ` till ${till}` : ''}`,
   cutNow: 'cut now',
   heldTill: (portions, time) => `${portions} till ${time}`,
@@ -59,11 +94,32 @@ const english: PassWords = {
   noService: 'The last service of the day is over.',
 };
 
+const spanishBars: Bars = {
+  failed: {
+    receiving: 'llegaron calientes',
+    'end-temperature': 'sin terminar',
+    'hot-hold': 'frías',
+    'cold-hold': 'mal enfriadas',
+    cooling: 'enfriadas despacio',
+    reheat: 'por recalentar',
+    'discard-time': 'pasadas de hora',
+    'out-of-temperature': 'mucho tiempo fuera',
+    thermometer: 'termómetro malo',
+    clean: 'mesa sin lavar',
+  },
+  missed: {
+    'discard-time': 'pasadas de hora',
+    'out-of-temperature': 'mucho tiempo fuera',
+    clean: 'mesa sin lavar',
+    other: 'sondee',
+  },
+};
+
 const spanish: PassWords = {
   pass: 'Pase',
   ready: 'listas',
   undo: 'atrás',
-  barred: (portions, check) => `${portions} sin salir: ${check}`,
+  barred: (portions, bar) => `${portions} no salen: ${whyBarred(bar, spanishBars)}`,
   toCut: (portions, till) => `${portions} por cortar${till ? `, ${till}` : ''}`,
   cutNow: 'corte ya',
   heldTill: (portions, time) => `${portions} hasta ${time}`,
