@@ -1,7 +1,7 @@
 import { nanoid } from 'nanoid';
 import { type Face, stationsOf } from '../../shared/view/index.ts';
 import type { Sync } from '../sync/index.ts';
-import { createSync, indexedOutbox, socketLink, tabDrainer } from '../sync/index.ts';
+import { createSync, indexedOutbox, indexedView, socketLink, tabDrainer } from '../sync/index.ts';
 import type { Settings } from './settings.ts';
 import { leaveWhenTurnedAway } from './turned-away.ts';
 import { onWake } from './wake.ts';
@@ -15,6 +15,7 @@ export function openSync(face: Face, { screenId, token, personId }: Settings): S
   const sync = createSync({
     openLink: socketLink({ onWake }),
     outbox: indexedOutbox(name),
+    lastView: indexedView(`${name}, last view`),
     drainer: tabDrainer(name),
     clock: { monotonicMs: () => performance.now(), wallMs: () => Date.now() },
     timers: {

@@ -71,6 +71,20 @@ export class HubClock {
   }
 
   /**
+   * A page that starts without a hub: what the hub's clock showed when it was last heard, and how
+   * long ago that is by the device's own. However wrong that clock is, it only has to have run on.
+   */
+  recall(hubAt: Instant, { sinceMs, speed }: { sinceMs: number; speed: number }): void {
+    if (!this.#isGuess) return;
+    this.#speed = speed;
+    this.guess(instant(hubAt + sinceMs * speed));
+  }
+
+  get speed(): number {
+    return this.#speed;
+  }
+
+  /**
    * The monotonic clock may have stood still, as it does on some devices asleep: old samples mean
    * nothing.
    */

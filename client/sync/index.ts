@@ -1,4 +1,6 @@
 export { indexedOutbox } from './indexed-outbox.ts';
+export { indexedView } from './indexed-view.ts';
+export type { LastDay, LastView } from './last-view.ts';
 export { memoryOutbox } from './memory-outbox.ts';
 export type { KeptTap, Outbox } from './outbox.ts';
 export {

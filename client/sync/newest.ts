@@ -25,6 +25,13 @@ export class Newest {
     this.#left.clear();
   }
 
+  /** What was shown before the page was loaded: anything that the hub says now is newer. */
+  recall(message: ViewMessage): boolean {
+    if (this.#shown) return false;
+    this.#shown = message;
+    return true;
+  }
+
   /** Whether `message` was news. */
   take(message: Shown): boolean {
     const held = this.#shown;

@@ -1,6 +1,7 @@
 import type { CommandId, PersonId, ScreenId } from '../../shared/kernel/index.ts';
 import type { Answer, OpenLink } from '../../shared/protocol/index.ts';
 import type { Face } from '../../shared/view/index.ts';
+import type { LastView } from './last-view.ts';
 import type { Outbox } from './outbox.ts';
 
 /**
@@ -10,6 +11,8 @@ import type { Outbox } from './outbox.ts';
 export type SyncPorts = {
   readonly openLink: OpenLink;
   readonly outbox: Outbox;
+  /** Left out: a screen that starts without a hub shows nothing. */
+  readonly lastView?: LastView;
   readonly clock: LocalClock;
   readonly timers: Timers;
   readonly drainer: Drainer;

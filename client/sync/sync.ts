@@ -9,6 +9,7 @@ import type {
 } from '../../shared/protocol/index.ts';
 import { LinkLost, PROTOCOL } from '../../shared/protocol/index.ts';
 import type { Command, Intent } from '../../shared/view/index.ts';
+import { DayKeeper } from './day-keeper.ts';
 import { Drain } from './drain.ts';
 import { HubClock } from './hub-clock.ts';
 import type { Shown } from './newest.ts';
@@ -17,6 +18,9 @@ import type { OutboxNews, SyncPorts } from './ports.ts';
 import { Pulse } from './pulse.ts';
 import type { Sync, SyncState } from './sync-state.ts';
 import { Taps } from './taps.ts';
+
+/** A hub that is there has answered by then: a page that has a day to show says else that it is alone. */
+const LOOKING_MS = 1500;
 
 /** One screen's side of the talk with the hub; everything outside of it comes in by the ports. */
 export function createSync(ports: SyncPorts): Sync {
@@ -30,6 +34,7 @@ class ScreenSync implements Sync {
   readonly #taps: Taps;
   readonly #drain: Drain;
   readonly #pulse: Pulse;
+  readonly #keeper: DayKeeper | null;
   readonly #link: HubLink;
   readonly #listeners = new Set<() => void>();
   readonly #stopWaking: () => void;
@@ -37,14 +42,18 @@ class ScreenSync implements Sync {
   #isUp = false;
   #isClosed = false;
   #aloneSince: Instant | null = null;
+  /** Until the hub is heard: when it was last, before this page was loaded. */
+  #recalledAt: Instant | null = null;
   #readOnly: ReadOnly | null = null;
   #isReloadAsked = false;
   #behindAtSeq: number | null = null;
 
   constructor(ports: SyncPorts) {
     this.#ports = ports;
-    const { clock, timers, outbox } = ports;
+    const { clock, timers, outbox, lastView } = ports;
     this.#hubClock = new HubClock(clock);
+    const keeping = lastView && { lastView, clock, timers, hubClock: this.#hubClock };
+    this.#keeper = keeping ? new DayKeeper(keeping) : null;
     this.#taps = new Taps(outbox, () => this.#changed());
     this.#drain = new Drain({
       taps: this.#taps,
@@ -65,6 +74,7 @@ class ScreenSync implements Sync {
     ports.drainer.listen({ mine: () => this.#readOutbox(), news: (news) => this.#hear(news) });
     this.#stopWaking = ports.onWake?.(() => this.#woke()) ?? (() => {});
     this.#readOutbox();
+    void this.#recall();
   }
 
   get state(): SyncState {
@@ -105,6 +115,7 @@ class ScreenSync implements Sync {
     this.#isClosed = true;
     this.#stopWaking();
     this.#pulse.close();
+    this.#keeper?.close();
     this.#ports.drainer.close();
     this.#link.close();
     this.#listeners.clear();
@@ -152,18 +163,33 @@ class ScreenSync implements Sync {
     this.#heard();
     this.#pulse.heard();
     if (!this.#newest.take(message)) return;
+    if ('view' in message) this.#keeper?.shown(message);
+    else this.#keeper?.forget();
     this.#taps.shown(message.seq);
     this.#changed();
   }
 
+  /** What this device was last shown stands until the hub says more. */
+  async #recall(): Promise<void> {
+    const day = await this.#keeper?.recall();
+    if (!day || this.#isClosed || !this.#newest.recall(day.message)) return;
+    this.#changed();
+    this.#recalledAt = day.heard.hubAt;
+    this.#ports.timers.after(LOOKING_MS, () => {
+      if (!this.#isUp) this.#fellSilent();
+    });
+  }
+
   #heard(): void {
+    this.#recalledAt = null;
+    this.#keeper?.heard();
     if (this.#aloneSince === null) return;
     this.#aloneSince = null;
     this.#changed();
   }
 
   #fellSilent(): void {
-    this.#aloneSince = this.#hubClock.at(this.#pulse.heardAtMs);
+    this.#aloneSince = this.#recalledAt ?? this.#hubClock.at(this.#pulse.heardAtMs);
     this.#changed();
   }
 
