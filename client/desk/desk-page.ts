@@ -59,10 +59,12 @@ export class DeskPage extends Part {
   @property({ attribute: false }) sync!: Sync;
   @property() language: Language = 'en';
   @state() private section: Section | undefined = sectionOf(location.hash);
+  @state() private of: string | null = ofIn(location.hash);
 
   #day: DayController<DeskView> | null = null;
   readonly #onHash = () => {
     this.section = sectionOf(location.hash);
+    this.of = ofIn(location.hash);
   };
 
   override connectedCallback(): void {
@@ -88,7 +90,7 @@ export class DeskPage extends Part {
     return html`<desk-head .say=${say} .view=${view} .now=${sync.hubNow()}></desk-head>
       ${this.#tabs()} ${notice({ now: [] }, this)}
       <main role="tabpanel" tabindex="0" aria-label=${this.#name(this.section)}>
-        ${drawn ? this.section?.draw({ sync, say, ...drawn }) : this.#bare()}
+        ${drawn ? this.section?.draw({ sync, say, of: this.of, ...drawn }) : this.#bare()}
       </main>`;
   }
 
@@ -135,8 +137,13 @@ export class DeskPage extends Part {
 
 /** A section has an address of its own, so that it can be linked to and stays when loaded anew. */
 function sectionOf(hash: string): Section | undefined {
-  return sections.find(({ name }) => `#${name}` === hash) ?? sections[0];
+  const [asked] = hash.slice(1).split('/');
+  return sections.find(({ name }) => name === asked) ?? sections[0];
 }
+
+/** What of a section is meant, behind the stroke. */
+const ofIn = (hash: string): string | null =>
+  decodeURIComponent(hash.split('/').slice(1).join('/')) || null;
 
 const open = ({ name }: Section): void => {
   location.hash = name;

@@ -127,7 +127,8 @@ export class RecordDays extends Part {
     const [from, to] = ['from', 'to'].map((name) => String(said.get(name) ?? ''));
     const { language } = this.say;
     await this.#asking(async () => {
-      const answer = await this.doors.sheet({ as, from: from ?? '', to: to ?? '', language });
+      const asked = { as, from: from ?? '', to: to ?? '', language, at: location.origin };
+      const answer = await this.doors.sheet(asked);
       this.wrong = answer.ok ? null : answer.refusal;
       if (answer.ok) keepFile(answer);
     });

@@ -7,7 +7,7 @@ import { Part } from '../parts/part.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
 import './record-days.ts';
-import { type RecordDoors, recordDoors } from './record-doors.ts';
+import { keepFile, type RecordDoors, recordDoors } from './record-doors.ts';
 import './record-lots.ts';
 import './record-receive.ts';
 import './record-trace.ts';
@@ -37,6 +37,8 @@ export class DeskRecord extends Part {
   @property({ attribute: false }) sync!: Sync;
   @property({ attribute: false }) view!: DeskView;
   @property({ attribute: false }) doors: RecordDoors = recordDoors();
+  /** Whose way is to be shown at once, as by a label's code. */
+  @property() lot: string | null = null;
   @state() private shown: RecordShown | null = null;
   @state() private wrong: Refusal | 'away' | null = null;
 
@@ -58,7 +60,7 @@ export class DeskRecord extends Part {
           ? html`<div>
               <record-receive
                 .say=${say}
-                .cuts=${view.pull}
+                .cuts=${shown.cuts}
                 ?closed=${view.closed !== null}
                 @came=${({ detail }: CustomEvent) => void sync.tap({ kind: 'receive', ...detail })}
               ></record-receive>
@@ -68,6 +70,7 @@ export class DeskRecord extends Part {
                 ?closed=${view.closed !== null}
                 @cut-from=${({ detail }: CustomEvent) =>
                   void sync.tap({ kind: 'cutFrom', ...detail })}
+                @label=${({ detail }: CustomEvent<string>) => void this.#print(detail)}
               ></record-lots>
             </div>
             <div>
@@ -75,6 +78,7 @@ export class DeskRecord extends Part {
                 .say=${say}
                 .doors=${doors}
                 .lots=${shown.lots}
+                .lot=${this.lot}
                 .now=${() => sync.hubNow()}
                 @found=${({ detail }: CustomEvent<string>) =>
                   void sync.tap({ kind: 'note', text: detail, task: null })}
@@ -90,6 +94,27 @@ export class DeskRecord extends Part {
     if (wrong === null) return nothing;
     const said = wrong === 'away' ? recordDeskWords[say.language].hubAway : sayRefusal(wrong, say);
     return html`<p class="wrong" role="alert">${said}</p>`;
+  }
+
+  /** A lot is found under the day on which it came, a batch under today. */
+  async #print(only: string): Promise<void> {
+    const day = /^(\d{4}-\d\d-\d\d)-\d+$/.exec(only)?.[1] ?? this.view.day;
+    const { language } = this.say;
+    const asked = {
+      as: 'labels',
+      from: day,
+      to: day,
+      language,
+      only,
+      at: location.origin,
+    } as const;
+    try {
+      const answer = await this.doors.sheet(asked);
+      this.wrong = answer.ok ? null : answer.refusal;
+      if (answer.ok) keepFile(answer);
+    } catch {
+      this.wrong = 'away';
+    }
   }
 
   async #look(): Promise<void> {

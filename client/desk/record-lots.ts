@@ -8,7 +8,10 @@ import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import { recordStyle } from './record-style.ts';
 
-/** What lies in the cooler, and what is cut from it. Tells `cut-from` with a batch and its lots. */
+/**
+ * What lies in the cooler, and what is cut from it. Tells `cut-from` with a batch and its lots, and
+ * `label` with what a label is wanted of.
+ */
 @customElement('record-lots')
 export class RecordLots extends Part {
   static override styles = [base, recordStyle];
@@ -44,6 +47,7 @@ export class RecordLots extends Part {
       <span class="name">${id} · ${textIn(name, say)}</span>
       <span class="figure">${words.left(leftPieces, pieces)}</span>
       <span class="soft">${facts.join(' · ')}</span>
+      ${this.#label(id, textIn(name, say))}
     </li>`;
   }
 
@@ -64,8 +68,19 @@ export class RecordLots extends Part {
         <button aria-expanded=${this.picked === batch} ?disabled=${this.closed} @click=${pick}>
           ${words.other}
         </button>
+        ${isBegun ? this.#label(batch, textIn(name, say)) : nothing}
       </li>
       ${this.picked === batch ? html`<li>${this.#others(pull)}</li>` : nothing}`;
+  }
+
+  #label(of: string, name: string) {
+    const { label } = recordDeskWords[this.say.language];
+    return html`<button
+      aria-label=${`${label}: ${of === name ? name : `${of}, ${name}`}`}
+      @click=${() => this.tell('label', of)}
+    >
+      ${label}
+    </button>`;
   }
 
   #others({ batch, name, cut }: PullShown) {

@@ -1,4 +1,4 @@
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import {
   celsius,
@@ -7,7 +7,7 @@ import {
   kilograms,
   toCelsius,
 } from '../../shared/kernel/index.ts';
-import type { PullRow } from '../../shared/view/index.ts';
+import type { CutShown } from '../../shared/protocol/index.ts';
 import { recordDeskWords, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
@@ -18,8 +18,8 @@ import { recordStyle } from './record-style.ts';
 export class RecordReceive extends Part {
   static override styles = [base, recordStyle];
 
-  /** Those of the pull list. */
-  @property({ attribute: false }) cuts: readonly PullRow[] = [];
+  /** All that can come, those of the pull list first. */
+  @property({ attribute: false }) cuts: readonly CutShown[] = [];
   @property({ type: Boolean }) closed = false;
 
   protected override draw() {
@@ -33,9 +33,7 @@ export class RecordReceive extends Part {
           words.cut,
           'cut',
           html`<select id="cut" name="cut">
-            ${this.cuts.map(
-              ({ cut, name }) => html`<option value=${cut}>${textIn(name, say)}</option>`,
-            )}
+            ${this.#group(words.pulledToday, true)} ${this.#group(words.otherCuts, false)}
           </select>`,
         )}
         ${field(words.pieces, 'pieces', number('pieces', 1))}
@@ -46,6 +44,14 @@ export class RecordReceive extends Part {
         ${field(words.code, 'code', text('code', false))}
         <button class="takes" ?disabled=${closed}>${words.itCame}</button>
       </form>`;
+  }
+
+  #group(label: string, isPulled: boolean) {
+    const own = this.cuts.filter((each) => each.isPulled === isPulled);
+    if (own.length === 0) return nothing;
+    return html`<optgroup label=${label}>
+      ${own.map(({ cut, name }) => html`<option value=${cut}>${textIn(name, this.say)}</option>`)}
+    </optgroup>`;
   }
 
   readonly #keep = (event: SubmitEvent): void => {

@@ -1,4 +1,4 @@
-import { html, nothing } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import type { LotShare, LotShown, LotTraced } from '../../shared/protocol/index.ts';
@@ -20,6 +20,8 @@ export class RecordTrace extends Part {
   @property({ attribute: false }) doors!: RecordDoors;
   @property({ attribute: false }) lots: readonly LotShown[] = [];
   @property({ attribute: false }) now!: () => Instant;
+  /** Traced at once, as by a label's code. */
+  @property() lot: string | null = null;
   @state() private found: LotTraced | null = null;
   @state() private wrong: Refusal | 'away' | null = null;
   @state() private drillSince: Instant | null = null;
@@ -47,6 +49,7 @@ export class RecordTrace extends Part {
             maxlength="40"
             required
             autocomplete="off"
+            .value=${this.lot ?? ''}
           />
         </label>
         <datalist id="lots">
@@ -133,17 +136,25 @@ export class RecordTrace extends Part {
       : sayRefusal(wrong, this.say);
   }
 
-  readonly #trace = async (event: SubmitEvent): Promise<void> => {
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('lot') && this.lot !== null) void this.#find(this.lot);
+  }
+
+  readonly #trace = (event: SubmitEvent): void => {
     event.preventDefault();
     const said = new FormData(event.target as HTMLFormElement);
+    void this.#find(String(said.get('lot') ?? '').trim());
+  };
+
+  async #find(lot: string): Promise<void> {
     try {
-      const answer = await this.doors.trace(String(said.get('lot') ?? '').trim());
+      const answer = await this.doors.trace(lot);
       this.wrong = answer.ok ? null : answer.refusal;
       this.found = answer.ok ? answer : null;
     } catch {
       this.wrong = 'away';
     }
-  };
+  }
 
   readonly #begin = (): void => {
     this.drillSince = this.now();

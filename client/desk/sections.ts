@@ -21,6 +21,8 @@ export type Desk = {
   /** How far they have come. */
   readonly marks: Drawn['marks'];
   readonly say: Say;
+  /** What of the section the address names: `2026-11-28-2` of `#record/2026-11-28-2`. */
+  readonly of: string | null;
 };
 
 export type Section = {
@@ -63,8 +65,8 @@ export const sections: readonly Section[] = [
   },
   {
     name: 'record',
-    draw: ({ sync, view, say }) =>
-      html`<desk-record .sync=${sync} .view=${view} .say=${say}></desk-record>`,
+    draw: ({ sync, view, say, of }) =>
+      html`<desk-record .sync=${sync} .view=${view} .say=${say} .lot=${of}></desk-record>`,
   },
   {
     name: 'close',

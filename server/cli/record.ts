@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { isLocalDay } from '../../shared/kernel/index.ts';
 import { dayRecordPage, labelsPage } from '../../shared/paper/index.ts';
-import { csvOf, type TableName, tables } from '../../shared/record/index.ts';
+import { csvOf, labelsOf, type TableName, tables } from '../../shared/record/index.ts';
 import type { Say } from '../../shared/words/index.ts';
 import { lettersAddress } from '../letters.ts';
 import { type ArchivedDay, exportText, printedDay, type ReadArchive } from '../record/index.ts';
@@ -28,7 +28,8 @@ export const record: Command = {
   more: [
     'DIR is the folder of a kitchen; nothing in it is written. As html it is sheets to print,',
     'each with the signed head of its chain; as csv one table; as json all of it with the entries',
-    'of the log, which verify can look through without a hub; as labels the lots that came.',
+    'of the log, which verify can look through without a hub; as labels what came, what stands',
+    'and what is kept, with a code on each.',
   ],
   options: [
     { name: 'day', value: 'DAY', about: 'That day alone; usually all there are.' },
@@ -40,6 +41,12 @@ export const record: Command = {
       value: 'NAME',
       about: `Of a csv: one of ${tableNames.join(', ')}; usually lots.`,
       oneOf: tableNames,
+    },
+    { name: 'only', value: 'ID', about: 'Of labels: of that lot or batch alone, a page each.' },
+    {
+      name: 'at',
+      value: 'URL',
+      about: 'Of labels: the hub as devices of the kitchen find it; their codes lead there.',
     },
     { name: 'out', value: 'FILE', about: 'Where to write it; usually to the terminal.' },
     languageOption,
@@ -107,8 +114,11 @@ async function textOf(
     case 'json':
       return signer && exportText(log, archive.stretch(days), signer, now());
     case 'labels': {
-      const lots = days.flatMap((day) => day.record.lots);
-      return labelsPage(lots, { kitchen: first?.record.kitchen ?? '', say }, lettersAddress());
+      const only = options.get('only') ?? null;
+      const labels = days.flatMap(({ record: each }) => labelsOf(each, only));
+      const kitchen = first?.record.kitchen ?? '';
+      const print = { kitchen, say, desk: options.get('at') ?? null, isAlone: only !== null };
+      return labelsPage(labels, print, lettersAddress());
     }
     default:
       return dayRecordPage(days.map(printedDay), say, lettersAddress());

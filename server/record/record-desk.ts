@@ -8,7 +8,7 @@ import type {
   SheetAsk,
   SheetMade,
 } from '../../shared/protocol/index.ts';
-import { csvOf, lotsOfBatch, lotsOfService, tables } from '../../shared/record/index.ts';
+import { csvOf, labelsOf, lotsOfBatch, lotsOfService, tables } from '../../shared/record/index.ts';
 import type { Say } from '../../shared/words/index.ts';
 import type { EventLog } from '../store/index.ts';
 import { type Archive, type ArchivedDay, archiveOf, printedDay } from './archive.ts';
@@ -69,14 +69,18 @@ export function createRecordDesk(parts: RecordDeskParts): RecordDesk {
   };
 }
 
-function stockOf(state: DayState): Pick<RecordShown, 'lots' | 'pulls'> {
+function stockOf(state: DayState): Pick<RecordShown, 'lots' | 'pulls' | 'cuts'> {
   const { plan, happened } = state;
-  if (!plan) return { lots: [], pulls: [] };
+  if (!plan) return { lots: [], pulls: [], cuts: [] };
   const { catalogue, built } = plan;
   const left = lotsLeft(state);
   const nameOf = (cut: string) => catalogue.cuts.find(({ id }) => id === cut)?.name ?? { en: cut };
   const draws = drawsOf(state);
+  const pulled = new Set(built.pull.map(({ cut }) => cut));
+  const bought = catalogue.cuts.filter(({ takenFrom, boughtAs }) => !takenFrom && !boughtAs);
+  const cuts = bought.map(({ id, name }) => ({ cut: id, name, isPulled: pulled.has(id) }));
   return {
+    cuts: cuts.toSorted((a, b) => Number(b.isPulled) - Number(a.isPulled)),
     lots: [...happened.lots.values()].map((lot) => {
       const { id, cut, pieces, weightKg, supplier, useBy } = lot;
       const leftPieces = left.get(id)?.leftPieces ?? 0;
@@ -110,7 +114,7 @@ function tracedBy(archive: Archive, lot: string): LotTraced | null {
 async function sheetOf(
   archive: Archive,
   { log, signer, nowMs, font }: RecordDeskParts,
-  { as, from, to, language }: SheetAsk,
+  { as, from, to, language, only, at }: SheetAsk,
 ): Promise<SheetMade | null> {
   const days = archive.between(from, to).slice(-MOST_DAYS);
   const [first, last] = [days[0], days.at(-1)];
@@ -126,9 +130,16 @@ async function sheetOf(
       return { name: name('json'), type: 'application/json', text };
     }
     case 'labels': {
-      const lots = days.flatMap(({ record }) => record.lots);
-      const text = labelsPage(lots, { kitchen: last.record.kitchen, say }, font());
-      return { name: `labels-${span}.html`, type: 'text/html', text };
+      const labels = days.flatMap(({ record }) => labelsOf(record, only ?? null));
+      if (labels.length === 0) return null;
+      const print = {
+        kitchen: last.record.kitchen,
+        say,
+        desk: outside(at),
+        isAlone: only !== undefined,
+      };
+      const text = labelsPage(labels, print, font());
+      return { name: `labels-${only ?? span}.html`, type: 'text/html', text };
     }
     case 'html': {
       const text = dayRecordPage(days.map(printedDay), say, font());
@@ -140,3 +151,9 @@ async function sheetOf(
 const sayOf = ({ record: { zone, units } }: ArchivedDay, language: Say['language']): Say => ({
   ...{ language, zone, ...units },
 });
+
+/** Where other devices find the desk that asks; null where only its own machine does. */
+function outside(at: string | undefined): string | null {
+  const isHere = at === undefined || /^https?:\/\/(localhost|127\.|\[::1\])/.test(at);
+  return isHere ? null : at;
+}

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { CutId, Frozen, Kilograms, Metres, Seconds } from '../kernel/index.ts';
 import { entry, idSchema, quantitySchema, rangeSchema, textSchema } from '../kernel/index.ts';
+import { allergenSchema } from './allergen-schema.ts';
 import { standardSchema } from './standard-schema.ts';
 
 const piece = entry({
@@ -58,6 +59,9 @@ export const cutSchema = entry({
   keeps: z
     .exactOptional(quantitySchema<Seconds>('duration in seconds'))
     .describe('How long what is taken from another may lie cold before work on it begins'),
+  allergens: z
+    .exactOptional(z.array(allergenSchema))
+    .describe('Of the cut as it comes, where it comes seasoned or with something in it'),
   fatCap: z.boolean().describe('Whether one side is fat, which is laid toward the heat'),
   piece,
   weight: rangeSchema<Kilograms>('weight in kilograms').describe('Of one raw piece, as it comes'),

@@ -1,17 +1,12 @@
 import { z } from 'zod';
 import type { Frozen, Kilograms, Litres, MixId } from '../kernel/index.ts';
 import { entry, idSchema, quantitySchema, textSchema } from '../kernel/index.ts';
-
-/** The nine major allergens of US law, and those that other laws add. */
-const allergens = [
-  ...['milk', 'egg', 'fish', 'crustacean shellfish', 'tree nuts', 'peanuts', 'wheat', 'soy'],
-  ...['sesame', 'mustard', 'celery', 'sulphites', 'lupin', 'molluscs', 'other gluten cereals'],
-] as const;
+import { allergenSchema } from './allergen-schema.ts';
 
 const part = entry({
   ingredient: textSchema(),
   parts: z.number().positive().describe('By weight, beside the parts of the others'),
-  allergens: z.array(z.enum(allergens)).default([]),
+  allergens: z.array(allergenSchema).default([]),
 });
 
 const dose = z.discriminatedUnion('of', [

@@ -9,6 +9,7 @@ import type {
   SkillId,
 } from '../kernel/index.ts';
 import { entry, idSchema, quantitySchema, schemaLink, textSchema } from '../kernel/index.ts';
+import { allergenSchema } from './allergen-schema.ts';
 import { cutSchema } from './cut-schema.ts';
 import { mixSchema } from './mix-schema.ts';
 import { roundSchema } from './round-schema.ts';
@@ -20,6 +21,9 @@ const dishSchema = entry({
   cut: idSchema<CutId>(),
   route: idSchema<RouteId>(),
   portion: quantitySchema<Kilograms>('weight in kilograms').describe('Served weight of one'),
+  allergens: z
+    .exactOptional(z.array(allergenSchema))
+    .describe('Of what it is served with, besides its mixes: the bun'),
 }).transform(({ portion, ...dish }) => ({ ...dish, portionKg: portion }));
 
 export const catalogueSchema = entry({

@@ -1,6 +1,7 @@
 export { adoptedFrom, decideForecast, isNewsOfCook } from './adopt-forecast.ts';
 export type * from './adopted-forecast.ts';
 export type * from './adopted-plan.ts';
+export { allergensOf, allergensOfDish } from './allergens.ts';
 export {
   currentHand,
   currentHands,
@@ -42,6 +43,7 @@ export { keptNow } from './holds.ts';
 export { idleRound } from './idle-round.ts';
 export { type IfMoved, ifMoved } from './if-moved.ts';
 export { keptBy } from './kept-food.ts';
+export { type LabelFacts, labelFacts } from './label-facts.ts';
 export type { LimitsFact } from './limits-fact.ts';
 export { type Live, openLive } from './live.ts';
 export type { Lot, LotRefusal, Received } from './lot.ts';

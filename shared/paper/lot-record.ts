@@ -79,28 +79,3 @@ function factsOf(lot: LotRow, say: Say): string[] {
     ...(lot.useBy === null ? [] : [`${words.useBy} ${sayDay(lot.useBy, say)}`]),
   ];
 }
-
-/** Labels for the lots of a day, to be cut out and put on their cases. */
-export function labelsPage(
-  lots: readonly LotRow[],
-  { kitchen, say }: { readonly kitchen: string; readonly say: Say },
-  font: string | null = null,
-): string {
-  const words = recordWords[say.language];
-  const label = (lot: LotRow) =>
-    element(
-      'div',
-      'label',
-      [
-        element('p', 'number', escaped(lot.id)),
-        element('p', 'name', escaped(textIn(lot.name, say))),
-        ...factsOf(lot, say).map((fact) => element('p', 'fact', escaped(fact))),
-      ].join(''),
-    );
-  return recordPage({
-    ...{ language: say.language, page: words.page, font },
-    title: words.label,
-    foot: kitchen,
-    sheets: [element('div', 'labels', lots.map(label).join('\n'))],
-  });
-}

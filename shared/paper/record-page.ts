@@ -91,10 +91,6 @@ th, td { padding: 0.6mm 3mm 0.6mm 0; }
 .figure { text-align: right; white-space: nowrap; }
 .chain { padding-top: 4mm; break-inside: avoid; }
 .chain code { font: 8.5pt/1.3 ui-monospace, monospace; overflow-wrap: anywhere; }
-.labels { display: grid; grid-template-columns: 1fr 1fr; gap: 4mm; }
-.label { border: 1.5pt solid #000; padding: 3mm 4mm; break-inside: avoid; min-height: 48mm; }
-.label .number { font-size: 19pt; font-weight: 800; white-space: nowrap; }
-.label .name { font-size: 13pt; font-weight: 700; }
 @media screen {
   body { background: #ddd; padding: 6mm; }
   .sheet { background: #fff; max-width: 210mm; margin: 0 auto 6mm; padding: 12mm; }

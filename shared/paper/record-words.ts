@@ -65,7 +65,6 @@ export type RecordWords = {
   readonly lost: string;
   readonly left: string;
   readonly whole: string;
-  readonly label: string;
 };
 
 const english: RecordWords = {
@@ -154,7 +153,6 @@ const english: RecordWords = {
   lost: 'lost in trimming, cooking and carving',
   left: 'left in the cooler',
   whole: 'all of it',
-  label: 'Labels',
 };
 
 const spanish: RecordWords = {
@@ -243,7 +241,6 @@ const spanish: RecordWords = {
   lost: 'perdido al limpiar, asar y trinchar',
   left: 'queda en la cámara',
   whole: 'todo',
-  label: 'Etiquetas',
 };
 
 export const recordWords: Readonly<Record<Language, RecordWords>> = { en: english, es: spanish };

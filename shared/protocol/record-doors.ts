@@ -22,6 +22,14 @@ export type RecordShown = {
   readonly chain: 'whole' | 'under way' | 'broken';
   readonly lots: readonly LotShown[];
   readonly pulls: readonly PullShown[];
+  /** What can come: every cut that is bought, those of the day's pull list first. */
+  readonly cuts: readonly CutShown[];
+};
+
+export type CutShown = {
+  readonly cut: CutId;
+  readonly name: Text;
+  readonly isPulled: boolean;
 };
 
 export type DayShown = {
@@ -74,6 +82,10 @@ export type SheetAsk = {
   readonly from: string;
   readonly to: string;
   readonly language: 'en' | 'es';
+  /** Of labels: of that lot or batch alone, each on a page of its own. */
+  readonly only?: string;
+  /** From where the desk was opened; labels lead there. */
+  readonly at?: string;
 };
 
 /** A file to be opened or kept. */

@@ -9,6 +9,13 @@ export function recordSchemas() {
     from: day,
     to: day,
     language: z.enum(['en', 'es']),
+    only: z.exactOptional(z.string().min(1).max(120)),
+    at: z.exactOptional(
+      z
+        .string()
+        .max(200)
+        .regex(/^https?:\/\/[\w.:[\]-]+$/),
+    ),
   });
   return {
     show: z.strictObject({}),

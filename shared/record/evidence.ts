@@ -10,8 +10,8 @@ import {
   type Told,
 } from '../day/index.ts';
 import type { Celsius, Instant, Text } from '../kernel/index.ts';
+import { personIn } from './person-in.ts';
 import type { Signed } from './record.ts';
-import { personIn } from './record-of.ts';
 
 /** What was done and found on a day, by name, to be shown to somebody who was not there. */
 export type DayEvidence = {

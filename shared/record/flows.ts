@@ -1,8 +1,9 @@
-import { type DayState, drawsOf, passagesOf } from '../day/index.ts';
-import type { BatchId, Instant, Kilograms } from '../kernel/index.ts';
+import { type DayState, drawsOf, labelFacts, passagesOf } from '../day/index.ts';
+import type { BatchId, Instant, Kilograms, PersonId } from '../kernel/index.ts';
 import { instant, kilograms, must } from '../kernel/index.ts';
 import type { Batch, BuiltDay } from '../plan/index.ts';
-import type { BatchFlow, Source, TubFlow } from './record.ts';
+import { personIn } from './person-in.ts';
+import type { BatchFlow, FlowLabel, Source, TubFlow } from './record.ts';
 
 /** A tub of a batch that was begun, with what nobody has been made of yet. */
 type Tub = Omit<TubFlow, 'to'> & {
@@ -129,5 +130,17 @@ function flowOf(
     servedKg: kilograms(platedKg - keptKg),
     keptKg: kilograms(keptKg),
     isThrownOut: carriedKg === 0,
+    label: labelOf(state, batch.id),
+  };
+}
+
+function labelOf(state: DayState, id: BatchId): FlowLabel {
+  const { begunBy, stands, kept, ...facts } = labelFacts(state, id);
+  const named = (by: PersonId | null) => state.plan && personIn(state.plan.kitchen, by);
+  return {
+    ...facts,
+    begunBy: named(begunBy),
+    stands: stands && { ...stands, by: named(stands.by) },
+    kept: kept && { ...kept, by: named(kept.by) },
   };
 }

@@ -1,8 +1,9 @@
 import { type DayState, lotsLeft, soldAt } from '../day/index.ts';
-import type { DayId, PersonId, Text } from '../kernel/index.ts';
+import type { DayId } from '../kernel/index.ts';
 import { kilograms } from '../kernel/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import { flowsOf } from './flows.ts';
+import { personIn } from './person-in.ts';
 import { type DayRecord, type LotRow, RECORD_VERSION, type ServiceRow } from './record.ts';
 
 /** The record of a day as its events up to now make it; null before it has a plan. */
@@ -31,21 +32,19 @@ export function recordOf(state: DayState): DayRecord | null {
   };
 }
 
-/** How the crew list calls somebody; null where nobody is known. */
-export function personIn({ crew }: Kitchen, person: PersonId | null): string | null {
-  return crew.find(({ id }) => id === person)?.name ?? person;
-}
-
 /** Lots are named by the day on which they came. */
 function lotRows({ plan, happened, day }: DayState, kitchen: Kitchen): LotRow[] {
-  const cuts = new Map(plan?.catalogue.cuts.map(({ id, name }): [string, Text] => [id, name]));
+  const cuts = new Map(plan?.catalogue.cuts.map((cut) => [cut.id, cut]));
   return [...happened.lots.values()]
     .filter(({ id }) => id.startsWith(`${day}-`))
     .map(({ id, cut, pieces, weightKg, supplier, tempC, useBy, code, at, by }) => ({
-      ...{ id, cut, name: cuts.get(cut) ?? { en: cut }, pieces, weightKg, supplier },
+      ...{ id, cut, name: cuts.get(cut)?.name ?? { en: cut }, pieces, weightKg, supplier },
       ...{ tempC, useBy, code, at, by: personIn(kitchen, by) },
+      ...named(cuts.get(cut)?.allergens),
     }));
 }
+
+const named = (allergens: readonly string[] = []) => (allergens.length > 0 ? { allergens } : {});
 
 function serviceRows(state: DayState): ServiceRow[] {
   const { built, catalogue } = state.plan ?? {};

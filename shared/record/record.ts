@@ -1,3 +1,4 @@
+import type { LabelFacts } from '../day/index.ts';
 import type {
   BatchId,
   Celsius,
@@ -58,6 +59,8 @@ export type LotRow = Signed & {
   readonly tempC: Celsius | null;
   readonly useBy: LocalDay | null;
   readonly code: string | null;
+  /** Of the cut as it comes; left out where it has none. */
+  readonly allergens?: readonly string[];
 };
 
 export type ServiceRow = {
@@ -95,6 +98,15 @@ export type BatchFlow = {
   readonly keptKg: Kilograms;
   /** Whether somebody said that what was left of it was thrown out. */
   readonly isThrownOut: boolean;
+  /** What its labels say; left out of the days that the first versions of this program sealed. */
+  readonly label?: FlowLabel;
+};
+
+/** Who and when, by name. */
+export type FlowLabel = Pick<LabelFacts, 'allergens' | 'pieces' | 'useBy'> & {
+  readonly begunBy: string | null;
+  readonly stands: (Signed & Pick<NonNullable<LabelFacts['stands']>, 'heldUntil'>) | null;
+  readonly kept: (Signed & Pick<NonNullable<LabelFacts['kept']>, 'weightKg' | 'lastDay'>) | null;
 };
 
 /** So much from a lot, or from a tub of another batch; from neither: nobody knows from where. */

@@ -8,6 +8,8 @@ export type RecordDeskWords = {
   left(left: number, of: number): string;
   readonly receive: string;
   readonly cut: string;
+  readonly pulledToday: string;
+  readonly otherCuts: string;
   readonly pieces: string;
   readonly weight: string;
   readonly supplier: string;
@@ -50,6 +52,8 @@ export type RecordDeskWords = {
   readonly table: string;
   readonly file: string;
   readonly labels: string;
+  /** Of one lot or batch. */
+  readonly label: string;
   readonly key: string;
   readonly chain: Readonly<Record<'whole' | 'under way' | 'broken', string>>;
   readonly checks: string;
@@ -63,6 +67,8 @@ const english: RecordDeskWords = {
   left: (left, of) => `${left} of ${of} left`,
   receive: 'A lot comes',
   cut: 'cut',
+  pulledToday: 'on the pull list',
+  otherCuts: 'not for today',
   pieces: 'pieces',
   weight: 'weight',
   supplier: 'supplier',
@@ -102,6 +108,7 @@ const english: RecordDeskWords = {
   table: 'table',
   file: 'file that proves itself',
   labels: 'labels',
+  label: 'label',
   key: 'key',
   chain: {
     whole: 'The whole log is as it was written.',
@@ -119,6 +126,8 @@ const spanish: RecordDeskWords = {
   left: (left, of) => `quedan ${left} de ${of}`,
   receive: 'Llega un lote',
   cut: 'corte',
+  pulledToday: 'en la lista de hoy',
+  otherCuts: 'no para hoy',
   pieces: 'piezas',
   weight: 'peso',
   supplier: 'proveedor',
@@ -158,6 +167,7 @@ const spanish: RecordDeskWords = {
   table: 'tabla',
   file: 'archivo que se prueba solo',
   labels: 'etiquetas',
+  label: 'etiqueta',
   key: 'clave',
   chain: {
     whole: 'Todo el diario está como se escribió.',

@@ -4,7 +4,7 @@ import { DeskRecord } from '../../../client/desk/record-desk.ts';
 import type { RecordDoors } from '../../../client/desk/record-doors.ts';
 import type { BatchId, CutId, DayId, LotId, ServiceId } from '../../../shared/kernel/index.ts';
 import { kilograms } from '../../../shared/kernel/index.ts';
-import type { LotTraced, RecordShown } from '../../../shared/protocol/index.ts';
+import type { LotTraced, RecordShown, SheetAsk } from '../../../shared/protocol/index.ts';
 import type { DeskView } from '../../../shared/view/index.ts';
 import type { Say } from '../../../shared/words/index.ts';
 import { drawn, saidOn, tap, tapsWrittenDown } from '../fingers.ts';
@@ -31,6 +31,10 @@ const shown: RecordShown = {
       ...{ batch, name: { en: 'Ribs · Noon' }, cut: 'spare-ribs' as CutId, isBegun: true },
       lots: [{ lot: one, pieces: 5 }],
     },
+  ],
+  cuts: [
+    { cut: 'spare-ribs' as CutId, name: ribs, isPulled: true },
+    { cut: 'belly' as CutId, name: { en: 'Belly' }, isPulled: false },
   ],
 };
 
@@ -70,14 +74,18 @@ const doors: RecordDoors = {
   trace: async (lot) =>
     lot === one ? { ok: true, ...traced } : { ok: false, refusal: { rule: 'not-on-record' } },
   day: async () => ({ ok: true, evidence: { checks: [], amended: [] } }),
-  sheet: async () => ({ ok: true, name: 'a', type: 'text/csv', text: '' }),
+  sheet: async (asked) => {
+    sheets.push(asked);
+    return { ok: true, name: 'a', type: 'text/csv', text: '' };
+  },
 };
+const sheets: SheetAsk[] = [];
 
-async function desk(language: Say['language'] = 'en') {
+async function desk(language: Say['language'] = 'en', lot: string | null = null) {
   const { sync, taps } = tapsWrittenDown();
-  const view = { log: [], pull: [{ cut: 'spare-ribs', name: ribs }], closed: null };
+  const view = { log: [], day, closed: null };
   const element = Object.assign(new DeskRecord(), {
-    ...{ sync, doors, view: view as unknown as DeskView, say: { ...say, language } },
+    ...{ sync, doors, lot, view: view as unknown as DeskView, say: { ...say, language } },
   });
   document.body.append(element);
   await drawn();
@@ -113,6 +121,51 @@ describe('a lot that comes', () => {
         ...{ supplier: 'Elm Meats', tempC: null, useBy: null, code: null },
       }),
     ]);
+  });
+});
+
+describe('a cut that is not on the pull list', () => {
+  it('can come too, under those that are', async () => {
+    const { element, taps } = await desk();
+    const inside = element.shadowRoot?.querySelector('record-receive')?.shadowRoot;
+    const groups = [...(inside?.querySelectorAll('optgroup') ?? [])].map(({ label, children }) => [
+      label,
+      [...children].map((option) => option.textContent),
+    ]);
+    expect(groups).toEqual([
+      ['on the pull list', ['Spare ribs']],
+      ['not for today', ['Belly']],
+    ]);
+    const typed = { cut: 'belly', pieces: '2', weight: '9', supplier: 'Elm Meats', temp: '3.5' };
+    await send(element, 'record-receive', { ...typed, useBy: '2026-12-05' });
+    expect(taps).toEqual([
+      expect.objectContaining({ kind: 'receive', cut: 'belly', tempC: 3.5, useBy: '2026-12-05' }),
+    ]);
+  });
+});
+
+describe('a label', () => {
+  it('is asked for of one lot, found under the day on which it came', async () => {
+    const { element } = await desk();
+    sheets.length = 0;
+    await tap(element, `label: ${two}, Spare ribs`);
+    await tap(element, `label: ${batch}, Ribs · Noon`);
+    const asked = {
+      as: 'labels',
+      language: 'en',
+      at: expect.any(String),
+      from: day,
+      to: day,
+    };
+    expect(sheets).toEqual([
+      { ...asked, only: two },
+      { ...asked, only: batch },
+    ]);
+  });
+
+  it('leads to where its lot went, traced at once', async () => {
+    const { element } = await desk('en', one);
+    expect(saidOn(element)).toContain('Noon, Ribs');
   });
 });
 
