@@ -17,6 +17,8 @@ export type Ensemble = {
   readonly after: Belief;
   /** The unknowns of the members, one row each. */
   readonly rows: Matrix;
+  /** How the fire of each strays from now on, as a standard normal number. */
+  readonly strays: readonly number[];
   /** Members that found no balance or no end. They count for nothing. */
   readonly leftOut: number;
   /** One row a member: when it passes each target, infinity for never. */
@@ -61,6 +63,7 @@ export function* assimilate(
   const watch = new Thermometer(told, scene.piece.targets, known, errorAtLast(told));
 
   const found: (readonly number[])[] = [];
+  const strays: number[] = [];
   const passagesS: number[][] = [];
   const showsC: number[][] = [];
   for (const [index, row] of taught.entries()) {
@@ -68,6 +71,7 @@ export function* assimilate(
     watch.begin(nowZ, laterZ);
     if (run.run(scene.cook(row, driftZ), question.endS, watch)) {
       found.push(row);
+      strays.push(driftZ);
       passagesS.push([...watch.passagesS]);
       showsC.push(readAt(run, run.coresC, question.timesS));
     }
@@ -75,7 +79,8 @@ export function* assimilate(
   }
   if (found.length < FEWEST_MEMBERS) return undefined;
   const leftOut = members - found.length;
-  return { before, after: momentsOf(found), rows: found, leftOut, passagesS, showsC };
+  const after = momentsOf(found);
+  return { before, after, rows: found, strays, leftOut, passagesS, showsC };
 }
 
 /** Members moved towards what was read; those that find no balance are dropped on the way. */

@@ -16,8 +16,10 @@ export {
   vapourPressurePa,
   wetBulbC,
 } from './moist-air.ts';
+export { scoreOf } from './normal.ts';
 export { type Opening, openingsOf, seenIn } from './openings.ts';
 export type { Piece, Place, Reading, Smoker, Stay, Target } from './piece.ts';
+export { quantiles } from './quantiles.ts';
 export { type Foreseeing, foreseeing, type Kept } from './reheard.ts';
 export { type Room, rooms, type Wrap, type WrapName, wraps } from './rooms.ts';
 export { type SmokerPrior, smokerPriors, withWetBulb } from './smoker-priors.ts';

@@ -67,3 +67,15 @@ export function momentsOf(rows: readonly (readonly number[])[]): Belief {
   }
   return { mean, covariance };
 }
+
+/**
+ * The standard normal number below which such a share of all lies, within 0.0005 (Abramowitz and
+ * Stegun, "Handbook of Mathematical Functions", 26.2.23). @example scoreOf(0.9) //=> about 1.28
+ */
+export function scoreOf(share: number): number {
+  if (share > 0.5) return -scoreOf(1 - share);
+  const t = Math.sqrt(-2 * Math.log(share));
+  const over = 2.515517 + t * (0.802853 + t * 0.010328);
+  const under = 1 + t * (1.432788 + t * (0.189269 + t * 0.001308));
+  return over / under - t;
+}

@@ -8,6 +8,7 @@ import { quantilesOf, type Weighted, weightOf } from './quantiles.ts';
 import { shownS } from './readings.ts';
 import type { Wrap, WrapName } from './rooms.ts';
 import type { Scene } from './scene.ts';
+import { sharedPart } from './shared-part.ts';
 import { readAt } from './trace.ts';
 
 /** Goes up with every change after which the same input has another forecast. */
@@ -34,6 +35,8 @@ export type TargetForecast = Target & {
   readonly equallyLikelyS: readonly (Seconds | undefined)[];
   /** The chance that it is never passed at this fire. */
   readonly never: number;
+  /** How much of the doubt is about its smoker and fire, which others in it have in common; 0–1. */
+  readonly ofSmoker: number;
   /** Before any calibration, for the kitchen's record. */
   readonly raw: Raw | undefined;
 };
@@ -102,6 +105,10 @@ export function tell({ scene, ensemble, weights, readings, options }: Weighed): 
   const { nowS, seed, outcomes = [] } = options;
   const { piece } = scene;
   const wrap = piece.stays.find((stay) => stay.wrap !== 'none')?.wrap ?? 'none';
+  const ofSmokers = ensemble.rows.map((row, j) => [
+    ...row.slice(scene.placeOf(0)),
+    ensemble.strays[j] ?? 0,
+  ]);
   const targets = piece.targets.map((target, index) => {
     const passages = ensemble.passagesS.map((row, j) => ({
       value: row[index] ?? Number.POSITIVE_INFINITY,
@@ -109,7 +116,11 @@ export function tell({ scene, ensemble, weights, readings, options }: Weighed): 
     }));
     const isShown = shownS(target, readings) !== undefined;
     const values = isShown ? passages : calibrated(passages, { nowS, target, wrap, outcomes });
-    return targetForecast(target, values, rawOf(passages));
+    const ofSmoker = sharedPart(
+      passages.map(({ value }) => value),
+      ofSmokers,
+    );
+    return targetForecast(target, values, { ofSmoker, raw: rawOf(passages) });
   });
   const lastS = Math.max(nowS, ...targets.map(({ p90S }) => p90S ?? nowS + DRAWN_S));
   const shown = readings.map(({ atS }) => atS);
@@ -140,13 +151,14 @@ function middleOf({ rows, after }: Ensemble, weights: readonly number[]): readon
 function targetForecast(
   target: Target,
   values: readonly Weighted[],
-  raw: Raw | undefined,
+  { ofSmoker, raw }: Pick<TargetForecast, 'ofSmoker' | 'raw'>,
 ): TargetForecast {
   const [p10S, p50S, p90S] = quantilesOf(values, RANGE).map(wholeSeconds);
   return {
     ...{ ...target, p10S, p50S, p90S },
     equallyLikelyS: quantilesOf(values, TWENTIETHS).map(wholeSeconds),
     never: weightOf(values.filter(({ value }) => !Number.isFinite(value))) / weightOf(values),
+    ofSmoker,
     raw,
   };
 }

@@ -36,11 +36,12 @@ export function adoptedFrom(
     wrap: wrap satisfies WrapName,
     isCalibrated: found?.isCalibrated ?? false,
     stages: (found?.targets ?? []).map(
-      ({ id, tempC, p10S, p50S, p90S, never, raw }): ForeseenStage => ({
+      ({ id, tempC, p10S, p50S, p90S, never, ofSmoker, raw }): ForeseenStage => ({
         stage: id as ForeseenStage['stage'],
         tempC,
         ...{ p10At: at(p10S), p50At: at(p50S), p90At: at(p90S) },
-        never: Math.round(never * 100) / 100,
+        never: hundredth(never),
+        ofSmoker: hundredth(ofSmoker),
         raw: raw ?? null,
       }),
     ),
@@ -50,6 +51,8 @@ export function adoptedFrom(
     })),
   };
 }
+
+const hundredth = (share: number) => Math.round(share * 100) / 100;
 
 const tenth = (tempC: number) => celsius(Math.round(tempC * 10) / 10);
 

@@ -32,6 +32,11 @@ export type ForeseenStage = {
   readonly p90At: Instant | null;
   /** The chance that it never does at this fire. */
   readonly never: number;
+  /**
+   * How much of the doubt its smoker's other loads share, 0–1; absent from what was kept before it
+   * was told.
+   */
+  readonly ofSmoker?: number;
   /** Before any calibration, for the kitchen's record. */
   readonly raw: Outcome['raw'] | null;
 };
