@@ -24,6 +24,11 @@ export type Live = {
   readonly latest: Labels;
 };
 
+/** So much of it as says when everything will be at the earliest. */
+export type Standing = Pick<Live, 'published' | 'parts' | 'facts' | 'arcs'> & {
+  readonly earliest: { readonly rule: Rule };
+};
+
 /** Facing backward, the plan asks nothing. */
 const NO_FLOORS = new Int32Array();
 
@@ -62,7 +67,7 @@ export function copyOf(live: Live): Live {
  * The latest times on account of some goals alone: by node of the mirrored net, and negated; far
  * below nought where none of them waits. Maximum lags are not heeded: they make nothing late.
  */
-export function latestForGoals(live: Live, goals: readonly Goal[]): Rule {
+export function latestForGoals(live: Omit<Standing, 'earliest'>, goals: readonly Goal[]): Rule {
   const { published, parts, arcs, facts } = live;
   const hardS = new Int32Array(facts.stage.length * 2).fill(UNBOUND);
   const nodes = goals.map((goal) => nodeOf(goal, published.index));
@@ -77,7 +82,10 @@ export function latestForGoals(live: Live, goals: readonly Goal[]): Rule {
 }
 
 /** What goals may wait for, with themselves, from them backward: nobody else hears of them. */
-function before({ parts, arcs }: Live, goals: readonly number[]): number[] {
+function before(
+  { parts, arcs }: Pick<Standing, 'parts' | 'arcs'>,
+  goals: readonly number[],
+): number[] {
   const isIt = new Uint8Array(parts.net.size);
   const reached = [...new Set(goals.map(activityOf))];
   for (const one of reached) isIt[one] = 1;

@@ -2,7 +2,7 @@ import { must, seconds } from '../kernel/index.ts';
 import { nodeOf } from './arcs-of-problem.ts';
 import { NOWHERE } from './by.ts';
 import { DONE, RUNNING, WAITING } from './facts.ts';
-import { type Live, latestForGoals } from './live.ts';
+import { latestForGoals, type Standing } from './live.ts';
 import { UNBOUND } from './live-net.ts';
 import type { Goal } from './model.ts';
 import { activityOf, at, endOf, startOf } from './network.ts';
@@ -10,7 +10,7 @@ import type { Rule } from './rule.ts';
 import type { GoalOutlook, InHand } from './timeline-types.ts';
 
 /** How a goal stands: when it will be, and how much may still slip before it is late. */
-export function goalOutlook(live: Live, goal: Goal): GoalOutlook {
+export function goalOutlook(live: Standing, goal: Goal): GoalOutlook {
   const inHand = inHandOf(live, [goal]);
   return { dueS: goal.dueS, atS: seconds(goal.dueS - aheadS(live, goal)), ...inHand };
 }
@@ -19,7 +19,7 @@ export function goalOutlook(live: Live, goal: Goal): GoalOutlook {
  * How much may still slip before any of some goals is late: one pass for all of them, since what
  * is late for the first of them is late for all. Needs at least one goal.
  */
-export function inHandOf(live: Live, goals: readonly Goal[]): InHand {
+export function inHandOf(live: Standing, goals: readonly Goal[]): InHand {
   const { placements } = live.published;
   const latest = goals.reduce((a, b) => (aheadS(live, b) < aheadS(live, a) ? b : a));
   const leastAheadS = aheadS(live, latest);
@@ -40,7 +40,7 @@ export function inHandOf(live: Live, goals: readonly Goal[]): InHand {
 }
 
 /** The goal that an activity's latest times come from. */
-function boundBy(live: Live, goals: readonly Goal[], activity: number, { source }: Rule): Goal {
+function boundBy(live: Standing, goals: readonly Goal[], activity: number, { source }: Rule): Goal {
   const isAhead = live.facts.stage[activity] === WAITING;
   let node = isAhead ? endOf(activity) : startOf(activity);
   // Times that are equal may hang on each other: no chain is longer than there are nodes.
@@ -52,12 +52,12 @@ function boundBy(live: Live, goals: readonly Goal[], activity: number, { source 
   return must(goals.find(isIt) ?? goals[0], 'a goal');
 }
 
-function aheadS({ published, earliest }: Live, goal: Goal): number {
+function aheadS({ published, earliest }: Standing, goal: Goal): number {
   return goal.dueS - at(earliest.rule.timeS, nodeOf(goal, published.index));
 }
 
 /** Whether it runs, or waits for nothing that has not happened: what may slip now. */
-function isNext({ facts, arcs }: Live, activity: number): boolean {
+function isNext({ facts, arcs }: Standing, activity: number): boolean {
   const stage = facts.stage[activity];
   if (stage !== WAITING) return stage === RUNNING;
   for (const node of [activity * 2, activity * 2 + 1]) {
@@ -72,7 +72,11 @@ function isNext({ facts, arcs }: Live, activity: number): boolean {
 }
 
 /** How much later it can be; a wait that runs can be cut short, but to its least. */
-function spareOf({ facts, parts, earliest }: Live, activity: number, latestS: Int32Array): number {
+function spareOf(
+  { facts, parts, earliest }: Standing,
+  activity: number,
+  latestS: Int32Array,
+): number {
   const { timeS } = earliest.rule;
   const [near, far] = [activity * 2, activity * 2 + 1];
   if (facts.stage[activity] === WAITING) return -at(latestS, far) - at(timeS, near);
