@@ -10,6 +10,7 @@ import { type Asked, type Command, type Ended, misused, refused, type Shell } fr
 import { fileOptions, languageOf, languageOption, liveFrom, planFrom } from './planned.ts';
 import { hasLog, type LogRead, readLog } from './read-log.ts';
 import type { Refused } from './refusal.ts';
+import { notWritten } from './unusable.ts';
 
 export const print: Command = {
   name: 'print',
@@ -90,7 +91,7 @@ function putOut(paper: Paper, warnings: readonly string[], asked: Asked, shell: 
     try {
       writeFileSync(resolve(shell.folder, out), page);
     } catch (fault) {
-      return refused([`${out} cannot be written: ${(fault as Error).message}.`]);
+      return refused([notWritten(out, fault)]);
     }
     const count = paper.stations.length + (paper.list ? 1 : 0);
     const sheets = count === 1 ? '1 sheet' : `${count} sheets`;

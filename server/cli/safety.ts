@@ -14,6 +14,7 @@ import { type Asked, allWell, type Command, misused, refused } from './command.t
 import { asJson } from './json.ts';
 import { LANGUAGES, languageOption } from './planned.ts';
 import { cannot, makesNoSense, type Refused } from './refusal.ts';
+import { notRead } from './unusable.ts';
 
 const profileIds = profiles.map(({ id }) => id);
 
@@ -66,9 +67,9 @@ type Found = {
 function reported({ path, options }: Asked, folder: string): Found | Refused {
   const kind = kindOf(options.get('kind'));
   if (!kind.ok) return kind;
-  const errorF = amountOf(options, 'error-f');
+  const errorF = amountOf(options, 'error-f', 20);
   if (!errorF.ok) return errorF;
-  const fat = amountOf(options, 'fat');
+  const fat = amountOf(options, 'fat', 100);
   if (!fat.ok) return fat;
   const text = textOf(path, folder);
   if (!text.ok) return text;
@@ -99,12 +100,13 @@ function kindOf(word: string | undefined): KindRead {
 
 type AmountRead = { readonly ok: true; readonly value: number | undefined } | Refused;
 
-function amountOf(options: Asked['options'], name: string): AmountRead {
+/** A thermometer further off than twenty degrees is not one; fat is a part of a hundred. */
+function amountOf(options: Asked['options'], name: string, most: 20 | 100): AmountRead {
   const said = options.get(name);
   if (said === undefined) return { ok: true, value: undefined };
   const value = Number(said);
-  if (Number.isFinite(value) && value >= 0) return { ok: true, value };
-  const sentence = `--${name}: found ${said}; allowed: a number such as 1.5.`;
+  if (said.trim() !== '' && value >= 0 && value <= most) return { ok: true, value };
+  const sentence = `--${name}: found ${said}; allowed: a number from 0 to ${most}, such as 1.5.`;
   return makesNoSense({ rule: 'no-number', sentence });
 }
 
@@ -115,9 +117,7 @@ function textOf(
   try {
     return { ok: true, text: readFileSync(resolve(folder, path), 'utf8') };
   } catch (fault) {
-    const isMissing = (fault as NodeJS.ErrnoException).code === 'ENOENT';
-    const why = isMissing ? 'no such file' : (fault as Error).message;
-    return cannot([{ rule: 'not-there', sentence: `${path}: ${why}.`, path }]);
+    return cannot([{ rule: 'not-there', sentence: notRead(path, fault), path }]);
   }
 }
 

@@ -10,6 +10,7 @@ import { asJson } from './json.ts';
 import { openArchive } from './open-archive.ts';
 import { languageOption } from './planned.ts';
 import { sayOf } from './record.ts';
+import { notWritten } from './unusable.ts';
 
 const FORMS = ['text', 'html', 'csv', 'json'] as const;
 
@@ -33,7 +34,11 @@ export const trace: Command = {
     try {
       if (broken) return refused([`The log is broken at entry ${broken.seq}: nothing is traced.`]);
       const found = archive.trace(lot);
-      if (!found) return refused([`No day of ${folder} knows a lot ${lot}: read its label again.`]);
+      if (!found) {
+        return refused([
+          `No day of ${folder} knows a lot “${lot}”: read its label again, such as 2026-11-28-2.`,
+        ]);
+      }
       const days = archive.between(lot.slice(0, 10), '9999-12-31').slice(-1);
       const say = sayOf(days, options.get('language'));
       const kitchen = days[0]?.record.kitchen ?? '';
@@ -53,7 +58,7 @@ function putOut(text: string, out: string | undefined, shell: Shell): Ended {
     writeFileSync(resolve(shell.folder, out), text);
     return allWell;
   } catch (fault) {
-    return refused([`${out} cannot be written: ${(fault as Error).message}.`]);
+    return refused([notWritten(out, fault)]);
   }
 }
 

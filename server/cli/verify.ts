@@ -1,7 +1,15 @@
 import { readFileSync, statSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { type ExportFault, fingerprintOf, verifyExport, verifyFolder } from '../record/index.ts';
-import { type Asked, allWell, type Command, type Ended, refused, type Shell } from './command.ts';
+import {
+  type Asked,
+  allWell,
+  type Command,
+  type Ended,
+  misused,
+  refused,
+  type Shell,
+} from './command.ts';
 import { notThere } from './kitchen-files.ts';
 import { hasLog } from './read-log.ts';
 
@@ -19,6 +27,13 @@ export const verify: Command = {
     { name: 'head', value: 'HEAD', about: 'A head of the chain, which must be in it.' },
   ],
   run: async (asked, shell) => {
+    const wrong = marksOf.flatMap(({ name, isOne, allowed }) => {
+      const said = asked.options.get(name);
+      return said === undefined || isOne.test(said.replace(/\s/g, ''))
+        ? []
+        : [`--${name}: found ${said}; allowed: ${allowed}, as at the foot of a sheet.`];
+    });
+    if (wrong.length > 0) return misused(wrong);
     const place = resolve(shell.folder, asked.path);
     const kind = statSync(place, { throwIfNoEntry: false });
     if (!kind) return refused(notThere(asked.path, 'file or folder').refusals.map(sentenceOf));
@@ -26,13 +41,21 @@ export const verify: Command = {
   },
 };
 
+/** How what stands at the foot of a sheet is written. */
+const marksOf = [
+  { name: 'key', isOne: /^[0-9a-f]{24}$/i, allowed: 'six groups of four, 0 to 9 and a to f' },
+  { name: 'head', isOne: /^[0-9a-f]{64}$/i, allowed: '64 of 0 to 9 and a to f' },
+];
+
+const bare = (said: string | undefined) => said?.replace(/\s/g, '').toLowerCase();
+
 const sentenceOf = ({ sentence }: { readonly sentence: string }) => sentence;
 
 function ofFile(file: string, { path, options }: Asked, { say }: Shell): Ended {
   const text = readText(file);
   if (text === null) return refused([`${path}: it is not text in UTF-8, and so no record.`]);
   const { faults, exported } = verifyExport(text, options.get('key') ?? null);
-  const head = options.get('head');
+  const head = bare(options.get('head'));
   const sentences = faults.map(sayFault);
   const hasHead = exported?.entries.some(({ hash }) => hash === head) ?? false;
   if (head !== undefined && !hasHead) sentences.push(`The head ${head} is not in it.`);
@@ -58,14 +81,20 @@ function readText(file: string): string | null {
 
 async function ofFolder(place: string, { path, options }: Asked, { say }: Shell): Promise<Ended> {
   if (!hasLog(place)) return refused([`${path}: there is no log yet.`]);
-  const { broken, entries, seals, keys, hasHead } = await verifyFolder(place, options.get('head'));
-  const asked = options.get('key')?.replace(/\s/g, '').toLowerCase();
+  const { broken, entries, seals, keys, hasHead } = await verifyFolder(
+    place,
+    bare(options.get('head')),
+  );
+  const asked = bare(options.get('key'));
   const others = keys.filter((key) => asked !== undefined && key.replace(/\s/g, '') !== asked);
   const sentences = [
     ...(broken
       ? [`The log is broken at entry ${broken.seq}: it is not what was ${broken.was}.`]
       : []),
     ...(hasHead === false ? [`The head ${options.get('head')} is not in the log.`] : []),
+    ...(asked !== undefined && keys.length === 0
+      ? ['Nothing is signed yet, so no key is in it: a day is signed when it is closed.']
+      : []),
     ...others.map((key) => `Days are signed with another key: ${key}.`),
   ];
   if (sentences.length > 0) return refused(sentences);
@@ -74,10 +103,18 @@ async function ofFolder(place: string, { path, options }: Asked, { say }: Shell)
   return allWell;
 }
 
+function noRecord(other: string | null): string {
+  const why =
+    other === null
+      ? 'it is not JSON, or was cut short'
+      : `${other === '' ? 'the whole' : `“${other}”`} is missing in it or is something else`;
+  return `It is no record: ${why}. Take the file anew at the desk, or with record --as json.`;
+}
+
 function sayFault(fault: ExportFault): string {
   switch (fault.kind) {
     case 'not-a-record':
-      return `It is no record: ${fault.why}.`;
+      return noRecord(fault.other);
     case 'line':
       return `Line ${fault.line} is not as it was written.`;
     case 'entry':

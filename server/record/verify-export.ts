@@ -7,7 +7,8 @@ import { digestOf, fingerprintOf, isSignedBy } from './signing.ts';
 
 /** What an export is not as it was made, and where. */
 export type ExportFault =
-  | { readonly kind: 'not-a-record'; readonly why: string }
+  /** Null: it is no JSON at all; else what of it is not as a record has it, '' for the whole. */
+  | { readonly kind: 'not-a-record'; readonly other: string | null }
   | { readonly kind: 'line'; readonly line: number }
   | { readonly kind: 'entry' | 'missing-entry'; readonly seq: number; readonly line: number }
   /** What is said of a day is not what was drawn from its entries. */
@@ -52,13 +53,13 @@ function parsed(text: string): Exported | Extract<ExportFault, { kind: 'not-a-re
   let json: unknown;
   try {
     json = JSON.parse(text);
-  } catch (fault) {
-    return { kind: 'not-a-record', why: (fault as Error).message };
+  } catch {
+    return { kind: 'not-a-record', other: null };
   }
   const read = exportSchema.safeParse(json);
   if (read.success) return read.data;
   const [issue] = read.error.issues;
-  return { kind: 'not-a-record', why: `${issue?.path.join('.')}: ${issue?.message}` };
+  return { kind: 'not-a-record', other: issue?.path.join('.') ?? '' };
 }
 
 /** The first line that is not written as it would be, from 1 on; null where all are. */

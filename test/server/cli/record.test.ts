@@ -95,6 +95,25 @@ describe('verify', () => {
     expect((await kitchen('verify', 'bytes.json')).exit).toBe(1);
   });
 
+  it.each([
+    ['plain words', 'hello', 'it is not JSON, or was cut short'],
+    ['nothing', '', 'it is not JSON, or was cut short'],
+    ['another document', '{"day": 1}', 'is missing in it or is something else'],
+  ])('says of %s that it is no record, and how to come by one', async (_, text, why) => {
+    writeFileSync(join(folder.path, 'odd.json'), text);
+    const { exit, complaints } = await kitchen('verify', 'odd.json');
+    expect(exit).toBe(1);
+    expect(complaints).toHaveLength(1);
+    expect(complaints[0]).toContain(why);
+    expect(complaints[0]).toContain('record --as json');
+  });
+
+  it.each(['--key', '--head'])('asks for a %s as it stands on a sheet', async (option) => {
+    const { exit, complaints } = await kitchen('verify', '.', option, 'zzz');
+    expect(exit).toBe(2);
+    expect(complaints[0]).toMatch(/found zzz; allowed: .*at the foot of a sheet/);
+  });
+
   it('finds the head that stands on a sheet, and no other', async () => {
     const sheet = (await kitchen('record', '.', '--day', firstDay)).said;
     const head = must(/[0-9a-f]{64}/.exec(sheet)?.[0], 'a head');
@@ -150,5 +169,9 @@ describe('trace', () => {
   it('says so where no day knows the lot, or the folder is not said', async () => {
     expect((await kitchen('trace', '2026-01-01-9', '.')).complaints.join()).toContain('label');
     expect((await kitchen('trace', lot)).exit).toBe(2);
+    const { complaints } = await kitchen('trace', lot, '.', '--out', 'no/where.txt');
+    expect(complaints).toEqual([
+      'no/where.txt cannot be written: its folder is not there. Name another place with --out.',
+    ]);
   });
 });

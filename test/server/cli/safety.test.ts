@@ -91,6 +91,9 @@ describe('what cannot be reckoned', () => {
       exit: 1,
       complaints: ['no.csv: no such file.'],
     });
+    expect((await typed(folder, 'safety', '.', '--kind', 'roast')).complaints).toEqual([
+      '.: it is a folder; a file is wanted.',
+    ]);
     log('odd.csv', 'time,temperature_F', [160, 161, 74, 163]);
     const { exit, complaints } = await typed(folder, 'safety', 'odd.csv', '--kind', 'roast');
     expect(exit).toBe(1);
@@ -101,6 +104,8 @@ describe('what cannot be reckoned', () => {
     [[], '--kind: found nothing; allowed: '],
     [['--kind', 'chiken'], 'Did you mean chicken?'],
     [['--kind', 'roast', '--error-f', 'much'], '--error-f: found much; allowed: a number'],
+    [['--kind', 'roast', '--fat', '300'], '--fat: found 300; allowed: a number from 0 to 100'],
+    [['--kind', 'roast', '--error-f', '-4'], '--error-f: found -4; allowed: a number from 0 to 20'],
     [['--kind', 'roast', '--profile', 'moon'], 'allowed: food-code, celsius, empty'],
   ])('asks for what is missing: %j', async (words, sentence) => {
     log('roast.csv', 'time,temperature_F', [130, 140]);
