@@ -1,5 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { root } from '../../server/fingerprint.mjs';
@@ -48,4 +49,15 @@ async function readyAddress(child: ChildProcess): Promise<string> {
     if (line.startsWith('Ready') && address) return address;
   }
   throw new Error('the hub ended before it was ready');
+}
+
+/**
+ * While no hub runs, that many minutes pass on the clock of a folder that once ran fast: it goes on
+ * then, too, so it is enough that the world's time at which it was set lies further back.
+ */
+export function letTimePass(folder: string, minutes: number): void {
+  const file = join(folder, 'clock.json');
+  const anchor = JSON.parse(readFileSync(file, 'utf8')) as { realMs: number; speed: number };
+  const realMs = Math.round(anchor.realMs - (minutes * 60_000) / anchor.speed);
+  writeFileSync(file, JSON.stringify({ ...anchor, realMs }));
 }
