@@ -44,11 +44,11 @@ export class DigitKeys extends Part {
   protected override draw() {
     return html`${[...'1234567890'].map((digit) => this.#key(digit))}
       ${this.point ? this.#key('.') : nothing}
-      <button @click=${() => this.#erase()}>${this.words.erase}</button>`;
+      <button data-quick @click=${() => this.#erase()}>${this.words.erase}</button>`;
   }
 
   #key(sign: string) {
-    return html`<button @click=${() => this.#type(sign)}>${sign}</button>`;
+    return html`<button data-quick @click=${() => this.#type(sign)}>${sign}</button>`;
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {

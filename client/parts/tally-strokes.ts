@@ -53,6 +53,7 @@ export class TallyStrokes extends Part {
   protected override draw() {
     const label = this.words.countOne(this.piece, this.done, this.pieces);
     return html`<button
+      data-quick
       aria-label=${label}
       ?disabled=${this.done >= this.pieces}
       @click=${() => this.tell('count', this.done + 1)}

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { ServiceOutlook } from '../../shared/view/index.ts';
+import { wipeGlass } from '../hands/index.ts';
 import { base } from '../theme/index.ts';
 import type { Choice } from './choice-strip.ts';
 import './choice-strip.ts';
@@ -34,9 +35,6 @@ export class WallHead extends Part {
       h1 {
         font-size: var(--body);
         font-weight: 800;
-      }
-      h1 button {
-        min-height: max(44px, calc(50px * var(--arcmin) / 1.76));
       }
       clock-time {
         font-size: var(--strong);
@@ -82,6 +80,7 @@ export class WallHead extends Part {
     const { say, words } = this;
     const toggle = () => this.tell('toggle', null);
     const always = [
+      { label: words.wipeGlass, choose: () => this.#wipe() },
       { label: words.otherScreen, choose: () => location.assign('/') },
       { label: words.close, choose: toggle, leaves: true },
     ];
@@ -98,5 +97,10 @@ export class WallHead extends Part {
               <choice-strip .say=${say} .name=${name} .choices=${choices}></choice-strip>`
           : null
       }`;
+  }
+
+  #wipe(): void {
+    this.tell('toggle', null);
+    wipeGlass();
   }
 }

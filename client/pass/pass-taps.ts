@@ -137,6 +137,7 @@ export class PassTaps extends Part {
     const count = () => this.#ask({ kind: 'sold', dish: dish.dish, sold: dish.sold + step });
     return html`<button
       class="box step ${this.mark ?? ''}"
+      data-quick
       aria-label=${words.soldMore(step, name)}
       ?disabled=${step > ready}
       @click=${count}

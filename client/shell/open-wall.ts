@@ -1,4 +1,5 @@
 import { learnLanguage } from '../../shared/words/index.ts';
+import { heedHands } from '../hands/index.ts';
 import { showStandards } from '../standard/show-standards.ts';
 import type { Reader } from '../theme/index.ts';
 import { lay } from '../theme/index.ts';
@@ -16,5 +17,6 @@ export async function openWall(reader: Reader = 'standing'): Promise<{
   lay(settings, reader);
   await learnLanguage(settings.language);
   showStandards();
+  heedHands(settings, reader);
   return { settings, address };
 }

@@ -99,6 +99,8 @@ export const interfaceEnglish: Interface = {
   whichScreen: 'What does this screen show?',
   whichStation: 'Which station?',
   otherScreen: 'other screen',
+  wipeGlass: 'wipe the glass',
+  isWiped: 'The glass is being wiped: no tap is heard until it is left alone.',
   thisScreen: 'This screen',
   diagonal: 'panel, corner to corner',
   distance: 'read from',

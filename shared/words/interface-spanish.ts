@@ -99,6 +99,8 @@ export const interfaceSpanish: Interface = {
   whichScreen: '¿Qué muestra esta pantalla?',
   whichStation: '¿Qué estación?',
   otherScreen: 'otra pantalla',
+  wipeGlass: 'limpiar el vidrio',
+  isWiped: 'Se limpia el vidrio: no se oye ningún toque hasta que lo dejen.',
   thisScreen: 'Esta pantalla',
   diagonal: 'panel, de esquina a esquina',
   distance: 'se lee desde',

@@ -102,6 +102,8 @@ export type Interface = {
   readonly whichScreen: string;
   readonly whichStation: string;
   readonly otherScreen: string;
+  readonly wipeGlass: string;
+  readonly isWiped: string;
   readonly thisScreen: string;
   readonly diagonal: string;
   readonly distance: string;

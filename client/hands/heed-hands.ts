@@ -1,0 +1,68 @@
+import type { Language } from '../../shared/words/index.ts';
+import type { Reader } from '../theme/index.ts';
+import { followKeys } from './wall-keys.ts';
+import { WetGlass } from './wet-glass.ts';
+import { WIPE } from './wipe.ts';
+import { WipeLine } from './wipe-line.ts';
+
+/** So long a wall hears nothing while somebody wipes it. */
+const WIPE_MS = 20_000;
+
+/**
+ * Stands between the glass and all that can be tapped: what was not meant is not heard. A desk is
+ * worked with a mouse, which is not wet; there only fingers are judged. Where a wall hears nothing
+ * for a while, a line over it says so.
+ */
+export function heedHands({ language }: { readonly language: Language }, reader: Reader): void {
+  const glass = new WetGlass(fingerPx);
+  const line = new WipeLine();
+  line.language = language;
+  const isJudged = ({ pointerType }: PointerEvent) =>
+    pointerType !== '' && (reader === 'standing' || pointerType !== 'mouse');
+  const ifJudged = (hear: (event: PointerEvent) => void) => (event: Event) => {
+    if (event instanceof PointerEvent && isJudged(event)) hear(event);
+  };
+  const tell = () => {
+    const restMs = glass.restsTillMs - performance.now();
+    if (restMs > 0) line.showFor(restMs);
+  };
+  const onClick = ifJudged((event) => {
+    if (!placeOf(event) || glass.hears(touchOf(event))) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+  });
+  const up = (scrolled: boolean) =>
+    ifJudged(({ pointerId, timeStamp }) => {
+      glass.up(pointerId, timeStamp, scrolled);
+      tell();
+    });
+  const all: readonly (readonly [string, (event: Event) => void])[] = [
+    ['pointerdown', ifJudged((event) => glass.down(touchOf(event)))],
+    ['pointermove', ifJudged((event) => glass.move(touchOf(event)))],
+    ['pointerup', up(false)],
+    ['pointercancel', (event) => up(isLong())(event)],
+    ['click', onClick],
+    [WIPE, () => glass.restTill(performance.now() + WIPE_MS)],
+    [WIPE, tell],
+  ];
+  for (const [name, hear] of all) addEventListener(name, hear, { capture: true, passive: false });
+  document.body.append(line);
+  if (reader === 'standing') followKeys(document);
+}
+
+function touchOf(event: PointerEvent) {
+  const { pointerId, clientX, clientY, timeStamp, width, height } = event;
+  const quick = placeOf(event)?.dataset['quick'] !== undefined;
+  const at = { id: pointerId, xPx: clientX, yPx: clientY, atMs: timeStamp };
+  return { ...at, quick, acrossPx: Math.max(width, height) };
+}
+
+/** The place to tap that an event is about. */
+const placeOf = (event: Event): HTMLElement | undefined =>
+  event.composedPath().find((each) => each instanceof HTMLButtonElement);
+
+const fingerPx = () =>
+  Number.parseFloat(getComputedStyle(document.documentElement).getPropertyValue('--touch')) || 60;
+
+/** A page longer than the glass is scrolled with long strokes. */
+const isLong = () => document.documentElement.scrollHeight > innerHeight + 1;

@@ -1,0 +1,2 @@
+export { heedHands } from './heed-hands.ts';
+export { wipeGlass } from './wipe.ts';

@@ -1,0 +1,57 @@
+import type { CDPSession, Locator, Page } from '@playwright/test';
+import { expect } from '@playwright/test';
+
+export type Point = { readonly x: number; readonly y: number };
+
+/** Long enough for a finger, short enough for a tap. */
+const DWELL_MS = 60;
+
+/** The glass of a wall, touched as fingers and cloths touch it; it counts the taps. */
+export class Glass {
+  readonly page: Page;
+  taps = 0;
+  readonly #cdp: CDPSession;
+
+  private constructor(page: Page, cdp: CDPSession) {
+    this.page = page;
+    this.#cdp = cdp;
+  }
+
+  static async of(page: Page): Promise<Glass> {
+    return new Glass(page, await page.context().newCDPSession(page));
+  }
+
+  async touch(type: 'touchStart' | 'touchMove' | 'touchEnd', points: readonly Point[]) {
+    const touchPoints = points.map(({ x, y }, id) => ({ x, y, id, radiusX: 10, radiusY: 10 }));
+    await this.#cdp.send('Input.dispatchTouchEvent', { type, touchPoints });
+  }
+
+  async tapAt(point: Point): Promise<void> {
+    await this.touch('touchStart', [point]);
+    await this.page.waitForTimeout(DWELL_MS);
+    await this.touch('touchEnd', []);
+  }
+
+  /** As a hand that has come from elsewhere. */
+  async tap(place: Locator): Promise<void> {
+    await this.page.waitForTimeout(800);
+    this.taps += 1;
+    await this.tapAt(await middleOf(place));
+  }
+
+  async stroke(from: Point, to: Point): Promise<void> {
+    await this.touch('touchStart', [from]);
+    for (const share of [0.25, 0.5, 0.75, 1]) {
+      const x = from.x + (to.x - from.x) * share;
+      await this.touch('touchMove', [{ x, y: from.y + (to.y - from.y) * share }]);
+    }
+    await this.touch('touchEnd', []);
+  }
+}
+
+export async function middleOf(place: Locator): Promise<Point> {
+  await expect(place).toBeVisible();
+  const box = await place.boundingBox();
+  if (!box) throw new Error('a place to tap has a size');
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
