@@ -18,8 +18,14 @@ export function passagesOf({ plan, tasks }: DayState): ReadonlyMap<TaskId, Passa
   if (!plan) return new Map();
   const known = read.get(tasks);
   if (known?.plan === plan) return known.passages;
+  const before = last.get(plan);
+  if (before && isSameTaps(before.tasks, tasks)) {
+    read.set(tasks, { plan, passages: before.passages });
+    return before.passages;
+  }
   const passages = new Map<TaskId, Passage>();
   read.set(tasks, { plan, passages });
+  last.set(plan, { tasks, passages });
   const reader = new PassageReader(tasks, indexOf(plan), passages);
   for (const task of plan.built.tasks) reader.read(task.id);
   return passages;
@@ -30,6 +36,16 @@ type Read = { readonly plan: AdoptedPlan; readonly passages: ReadonlyMap<TaskId,
 
 /** By what was tapped: what else happens, a reading or a note, leaves it as it was. */
 const read = new WeakMap<Facts, Read>();
+
+/** A piece counted or a call for help begins and ends nothing: the last passages read still hold. */
+const last = new WeakMap<AdoptedPlan, Omit<Read, 'plan'> & { readonly tasks: Facts }>();
+
+function isSameTaps(a: Facts, b: Facts): boolean {
+  const isSame = (id: TaskId) =>
+    a.get(id)?.started?.at === b.get(id)?.started?.at &&
+    a.get(id)?.finished?.at === b.get(id)?.finished?.at;
+  return [...a.keys()].every(isSame) && [...b.keys()].every(isSame);
+}
 
 class PassageReader {
   readonly #facts: Facts;
