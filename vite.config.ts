@@ -1,4 +1,5 @@
-import { existsSync, readdirSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
 
@@ -58,11 +59,46 @@ const leanTemplates: Plugin = {
   },
 };
 
+/** The service worker has this name for ever: a device that has it looks for it there. */
+const WORKER = 'sw.js';
+/** Shown before anything is kept, and only then. */
+const NOT_KEPT = ['install.html'];
+
+/**
+ * Tells the service worker which files the screens are made of, and gives that state a name: when
+ * any of them is another, the worker is another one, and a device fetches what is new.
+ */
+const shellList: Plugin = {
+  name: 'shell-list',
+  apply: 'build',
+  enforce: 'post',
+  generateBundle: {
+    order: 'post',
+    handler(_options, bundle) {
+      const worker = bundle[WORKER];
+      if (worker?.type !== 'chunk') return this.error(`${WORKER} was not built`);
+      const isKept = (name: string) =>
+        name !== WORKER && !name.startsWith('.vite/') && !NOT_KEPT.includes(name);
+      const built = Object.keys(bundle).filter(isKept).sort();
+      const asTheyAre = readdirSync(at('client/public'));
+      const files = [...built, ...asTheyAre].map((name) => `/${name}`);
+      const hash = createHash('sha256').update(worker.code);
+      for (const name of built) {
+        const file = bundle[name];
+        hash.update(`\0${name}\0`).update(file?.type === 'asset' ? file.source : '');
+      }
+      for (const name of asTheyAre) hash.update(readFileSync(at(`client/public/${name}`)));
+      const version = hash.digest('hex').slice(0, 16);
+      worker.code = `self.shell=${JSON.stringify({ version, files })};\n${worker.code}`;
+    },
+  },
+};
+
 const isOfOneLanguage = (id: string) => /\/words\/\S*(?:english|spanish)\S*\.ts$/.test(id);
 
 export default defineConfig({
   root,
-  plugins: [leanTemplates],
+  plugins: [leanTemplates, shellList],
   base: '/',
   publicDir: at('client/public'),
   build: {
@@ -74,8 +110,10 @@ export default defineConfig({
     // Whatever runs our walls knows `modulepreload` by itself.
     modulePreload: { polyfill: false },
     rolldownOptions: {
-      input: pages,
+      input: [...pages, at('client/worker/main.ts')],
       output: {
+        entryFileNames: ({ facadeModuleId }) =>
+          facadeModuleId?.endsWith('/worker/main.ts') ? WORKER : 'assets/[name]-[hash].js',
         codeSplitting: {
           // What three pages share packs better as one file than as twelve. A language stays by
           // itself: a wall loads the one it shows.

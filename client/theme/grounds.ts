@@ -1,3 +1,6 @@
+/** What is set for a screen: one of them, or each in its time. */
+export type ChosenGround = Ground | 'clock';
+
 /** The two grounds: butcher paper, and char for a dark pit. Everything else is the same drawing. */
 export type Ground = 'paper' | 'night';
 
@@ -28,3 +31,10 @@ export const grounds: Readonly<Record<Ground, Inks>> = {
     brick: '#e2572b',
   },
 };
+
+/** A pit is dark from supper to the first light; the hours are ours, not a season's. */
+const NIGHT_FROM = 20;
+const NIGHT_TO = 6;
+
+export const groundAtHour = (hour: number): Ground =>
+  hour >= NIGHT_FROM || hour < NIGHT_TO ? 'night' : 'paper';

@@ -7,6 +7,6 @@ export {
   scaleOf,
   touchPx,
 } from './calibration.ts';
-export { type Ground, grounds, type Inks } from './grounds.ts';
-export { lay, type Reader } from './lay.ts';
+export { type ChosenGround, type Ground, groundAtHour, grounds, type Inks } from './grounds.ts';
+export { lay, layGround, type Reader } from './lay.ts';
 export { base, CAP_HEIGHT, LETTERS_ARCMIN, tokens } from './tokens.css.ts';
