@@ -13,30 +13,34 @@ export function forecastOf(state: DayState, stay: TaskId): AdoptedForecast | nul
   return last && last.stages.length > 0 ? last : null;
 }
 
-/** A stage as it is foreseen, with the stage before it in the same smoker. */
+/** A stage as it is foreseen of a load, with the stage before it in the same smoker. */
 export type Foreseen = ForeseenStage & {
+  readonly stay: TaskId;
   readonly p50At: Instant;
   readonly madeAt: Instant;
   readonly before: ForeseenStage | null;
 };
 
-/**
- * What is foreseen of a stage of a batch: of its loads the slowest, since hands go to all of them
- * together. Null where nothing is, and of a fire that was down since.
- */
-function foreseenStage(state: DayState, index: PlanIndex, stage: TaskId): Foreseen | null {
-  let slowest: Foreseen | null = null;
+/** What is foreseen of a stage of each load of its batch; nothing of a fire that was down since. */
+export function foreseenLoads(state: DayState, index: PlanIndex, stage: TaskId): Foreseen[] {
   const { batch } = must(index.tasks.get(stage), stage);
-  for (const stay of state.forecasts.keys()) {
+  return [...state.forecasts.keys()].flatMap((stay) => {
     const made = index.tasks.get(stay)?.batch === batch ? forecastOf(state, stay) : null;
-    if (!made || wentOut(state, index, made)) continue;
+    if (!made || wentOut(state, index, made)) return [];
     const place = made.stages.findIndex((each) => each.stage === stage);
     const found = made.stages[place];
-    if (!found?.p50At || (slowest && slowest.p50At >= found.p50At)) continue;
+    if (!found?.p50At) return [];
     const { madeAt } = made;
-    slowest = { ...found, p50At: found.p50At, madeAt, before: made.stages[place - 1] ?? null };
-  }
-  return slowest;
+    const before = made.stages[place - 1] ?? null;
+    return [{ ...found, stay, p50At: found.p50At, madeAt, before }];
+  });
+}
+
+/** Of its loads the slowest, since hands go to all of them together; null where nothing is known. */
+function foreseenStage(state: DayState, index: PlanIndex, stage: TaskId): Foreseen | null {
+  const [first, ...others] = foreseenLoads(state, index, stage);
+  if (!first) return null;
+  return others.reduce((slowest, each) => (each.p50At > slowest.p50At ? each : slowest), first);
 }
 
 /**
@@ -59,7 +63,7 @@ function wentOut(state: DayState, index: PlanIndex, { stay, madeAt }: AdoptedFor
 }
 
 /** The shortest that is left of a stage, whatever is foreseen: hands come no faster. */
-const SHORTEST_S = 60;
+export const SHORTEST_S = seconds(60);
 
 /** How long a stage takes in all by what is foreseen; null where nothing is. */
 export function foreseenLengthS(state: DayState, index: PlanIndex, stage: TaskId): Seconds | null {
@@ -75,7 +79,7 @@ export function foreseenLengthS(state: DayState, index: PlanIndex, stage: TaskId
 }
 
 /** Where one in ten never comes to its end: so far ahead the model looks. */
-const LONGEST_S = hours(36);
+export const LONGEST_S = hours(36);
 
 /**
  * In which a stage is foreseen to end: its check is called at the beginning (P10), and it is likely

@@ -1,6 +1,6 @@
 import type { BatchId, Seconds, ServiceId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
-import type { InHand, Timeline } from '../schedule/index.ts';
+import type { GoalId, InHand, Timeline } from '../schedule/index.ts';
 import { groupBy, type PlanIndex } from './plan-index.ts';
 
 /** How a service's promise stands, by its batch that has least in hand. */
@@ -8,15 +8,20 @@ export type Outlook = InHand;
 
 /** How each service stands that still waits for a batch: as the batch with least in hand does. */
 export function outlooksOn(timeline: Timeline, index: PlanIndex): Map<ServiceId, Outlook> {
+  const promised = promisesOn(timeline, index);
+  return new Map([...promised].map(([service, goals]) => [service, timeline.inHand(goals)]));
+}
+
+/** What each service still waits for. */
+export function promisesOn(timeline: Timeline, index: PlanIndex): Map<ServiceId, GoalId[]> {
   const waiting = index.plan.built.problem.goals.filter(
     ({ activity }) => timeline.times(activity).stage === 'waiting',
   );
   // A goal of the schedule is a batch that must stand ready, and has its name.
-  const byService = groupBy(
+  return groupBy(
     waiting.map(({ id }) => id),
     (id) => must(index.batches.get(id as string as BatchId), id).service,
   );
-  return new Map([...byService].map(([service, goals]) => [service, timeline.inHand(goals)]));
 }
 
 type Times = { readonly timeline: Timeline; readonly index: PlanIndex; readonly nowS: Seconds };

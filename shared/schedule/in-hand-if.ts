@@ -1,12 +1,14 @@
 import type { ActivityId, Seconds } from '../kernel/index.ts';
+import { assert } from '../kernel/index.ts';
 import { Floors } from './floors.ts';
 import { raiseAll } from './from-scratch.ts';
-import type { Live } from './live.ts';
-import type { Goal } from './model.ts';
+import type { GoalId } from './model.ts';
 import { at } from './network.ts';
 import { inHandOf } from './outlook.ts';
+import { goalsOf } from './published.ts';
 import { Rule } from './rule.ts';
-import type { InHand } from './timeline-types.ts';
+import { LiveTimeline } from './timeline.ts';
+import type { InHand, Timeline } from './timeline-types.ts';
 
 /**
  * What each of some groups of goals would have in hand if these took so long instead; the day
@@ -15,10 +17,12 @@ import type { InHand } from './timeline-types.ts';
  * together, and nothing is late by them.
  */
 export function inHandIf(
-  live: Live,
+  timeline: Timeline,
   lengths: Iterable<readonly [ActivityId, Seconds]>,
-  groups: readonly (readonly Goal[])[],
+  groups: readonly (readonly GoalId[])[],
 ): InHand[] {
+  assert(timeline instanceof LiveTimeline, 'there is one timeline');
+  const { live } = timeline;
   const { published, parts, arcs } = live;
   const facts = live.facts.copy();
   for (const [id, lengthS] of lengths) {
@@ -30,7 +34,6 @@ export function inHandIf(
   const { floorS } = new Floors(parts.net, facts);
   const rule = new Rule(parts.net, { arcs, facts, floorS, heedsMaxima: false });
   raiseAll(rule, parts.net.order);
-  return groups.map((goals) =>
-    inHandOf({ published, parts, arcs, facts, earliest: { rule } }, goals),
-  );
+  const standing = { published, parts, arcs, facts, earliest: { rule } };
+  return groups.map((ids) => inHandOf(standing, goalsOf(published, ids)));
 }

@@ -3,6 +3,7 @@ export { check } from './check.ts';
 export type { Conflicting, Demand } from './conflicting/index.ts';
 export { construct } from './construct.ts';
 export { type Improved, type ImproveOptions, improve } from './improve.ts';
+export { inHandIf } from './in-hand-if.ts';
 export type * from './model.ts';
 export {
   type Difference,
