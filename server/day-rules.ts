@@ -8,6 +8,7 @@ import {
   ifMoved,
   type Live,
   openLive,
+  type ServiceSpread,
 } from '../shared/day/index.ts';
 import { type DayId, type Instant, instant } from '../shared/kernel/index.ts';
 import { type Face, stationsOf, viewOf } from '../shared/view/index.ts';
@@ -48,24 +49,42 @@ const lives = new WeakMap<RunningDay<DayState>, Live>();
 /** The live day behind a running one. */
 export const liveOf = (running: RunningDay<DayState>): Live | null => lives.get(running) ?? null;
 
+/** What was last worked out beside a running day, and whether a screen may have yet to show it. */
+type Beside = { spreads: readonly ServiceSpread[]; isNew: boolean };
+
+const besides = new WeakMap<RunningDay<DayState>, Beside>();
+
+/** The spread of each service, as worked out beside; the desk shows it with its next tick. */
+export function tellSpreads(
+  running: RunningDay<DayState>,
+  spreads: readonly ServiceSpread[],
+): void {
+  besides.set(running, { spreads, isNew: true });
+}
+
 function runningDay(live: Live): RunningDay<DayState> {
   const running: RunningDay<DayState> = {
     apply: ({ event, state }) => live.apply(event, state),
-    tick: (now) => live.tick(now),
-    show: (face) => shownOn(live, face),
+    tick(now) {
+      const beside = besides.get(running);
+      const isNew = beside?.isNew ?? false;
+      if (beside) beside.isNew = false;
+      return live.tick(now) || isNew;
+    },
+    show: (face) => shownOn(live, face, besides.get(running)?.spreads ?? []),
     ifMoved: (question) => ifMoved(live, question),
   };
   lives.set(running, live);
   return running;
 }
 
-function shownOn(live: Live, face: Face): Shown {
+function shownOn(live: Live, face: Face, spreads: readonly ServiceSpread[]): Shown {
   const { plan } = live.state;
   if (!plan) return { ok: false, refusal: { rule: 'no-plan' } };
   const isKnown =
     face.kind !== 'station' ||
     stationsOf(face).every((station) => plan.kitchen.stations.some(({ id }) => id === station));
   return isKnown
-    ? { ok: true, view: viewOf(live, face) }
+    ? { ok: true, view: viewOf(live, face, spreads) }
     : { ok: false, refusal: { rule: 'unknown-place' } };
 }

@@ -1,4 +1,4 @@
-import type { Calibration, Live } from '../day/index.ts';
+import type { Calibration, Live, ServiceSpread } from '../day/index.ts';
 import { calibrationOf, heldBy, overlongIn } from '../day/index.ts';
 import type { MixLine } from '../plan/index.ts';
 import type { HeldTo, LimitsChange } from '../safety/index.ts';
@@ -11,6 +11,8 @@ import { dayLog } from './day-log.ts';
 import { viewHead } from './head.ts';
 import type { PullRow } from './pull-rows.ts';
 import { pullRows } from './pull-rows.ts';
+import type { SpreadView } from './service-spread.ts';
+import { spreadsShown } from './service-spread.ts';
 import { smokerDrawing } from './smoker-drawing.ts';
 import type { SmokerDrawing, ViewHead } from './view.ts';
 
@@ -21,6 +23,8 @@ export type DeskView = ViewHead & {
   readonly day: string;
   /** Each edit of a running day makes the next. */
   readonly planVersion: number;
+  /** What the services that wait may have in hand yet, by how the cooks come out. */
+  readonly spreads: readonly SpreadView[];
   /** How many rests and holds will last longer than they may, as things stand. */
   readonly overlong: number;
   /** What the day is held to, and who said why it is other than delivered, oldest first. */
@@ -45,13 +49,14 @@ function limitsHeld({ index }: Live): LimitsHeld {
 }
 
 /** The day as the desk sees it. */
-export function deskView(live: Live): DeskView {
+export function deskView(live: Live, spreads: readonly ServiceSpread[]): DeskView {
   const { version, built, kitchen } = live.index.plan;
   return {
     face: 'desk',
     ...viewHead(live),
     day: built.day,
     planVersion: version,
+    spreads: spreadsShown(live, spreads),
     overlong: overlongIn(live),
     limits: limitsHeld(live),
     chart: dayChart(live),

@@ -1,4 +1,4 @@
-import type { Live } from '../day/index.ts';
+import type { Live, ServiceSpread } from '../day/index.ts';
 import { isDiscarded, passagesOf } from '../day/index.ts';
 import type { StationId, TaskId } from '../kernel/index.ts';
 import { minutes, must, unreachable } from '../kernel/index.ts';
@@ -20,9 +20,9 @@ const KEPT_DONE_S = minutes(10);
 
 /**
  * The day as this face shows it, at the live day's now. Pure; the same for every screen with that
- * face.
+ * face. `spreads` are worked out beside the day, for they take longer than a tap may.
  */
-export function viewOf(live: Live, face: Face): View {
+export function viewOf(live: Live, face: Face, spreads: readonly ServiceSpread[] = []): View {
   switch (face.kind) {
     case 'station':
       return stationView(live, stationsOf(face));
@@ -31,7 +31,7 @@ export function viewOf(live: Live, face: Face): View {
     case 'pass':
       return passView(live);
     case 'desk':
-      return deskView(live);
+      return deskView(live, spreads);
     default:
       return unreachable(face);
   }
