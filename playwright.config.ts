@@ -14,6 +14,8 @@ export default defineConfig({
     { name: 'days', testIgnore: PAGES, workers: 1 },
     { name: 'pages', testMatch: PAGES, workers: 1 },
   ],
+  // One picture for every system: the letters are ours.
+  snapshotPathTemplate: 'test/gallery/references/{arg}{ext}',
   timeout: 120_000,
   forbidOnly: true,
   use: { launchOptions: launchOptions(), screenshot: 'only-on-failure' },

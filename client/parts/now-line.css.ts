@@ -45,11 +45,18 @@ export const nowLineStyles = css`
   .under {
     font-size: var(--small);
     font-weight: 700;
-    /* "lista ≈ 12:04 pm" just fits beside what is to be done; it must not read on into it. */
+    /* "lista ≈ 12:04 pm" just fits beside what is to be done; what is longer takes two lines. */
     letter-spacing: -0.02em;
+    white-space: normal;
   }
   :host([height='low']) :is(.who, .when) {
     font-size: var(--body);
+  }
+  :host([height='low']) .under {
+    white-space: nowrap;
+    max-width: 100%;
+    overflow: hidden;
+    text-overflow: ellipsis;
   }
   .what {
     container-type: size;
@@ -77,6 +84,15 @@ export const nowLineStyles = css`
   .page > * {
     width: 100%;
     flex: none;
+  }
+  /* What somebody opened, or is to read, stays; where both have no room the title leaves. */
+  .page:has(> line-strip) {
+    flex-direction: column-reverse;
+  }
+  .page > line-strip {
+    order: -1;
+    max-height: 100%;
+    overflow: auto;
   }
   h2 {
     --row: calc(1.28 * var(--row-size));
@@ -222,6 +238,9 @@ export const nowLineStyles = css`
   }
   :host([narrow]) .page {
     display: block;
+  }
+  :host([narrow]) .page > line-strip {
+    max-height: none;
   }
   :host([narrow]) .place {
     grid-column: 3;

@@ -1,0 +1,37 @@
+import '../../client/parts/check-band.ts';
+import '../../client/parts/check-pad.ts';
+import '../../client/parts/choice-strip.ts';
+import '../../client/parts/clock-time.ts';
+import '../../client/parts/cook-fan.ts';
+import '../../client/parts/digit-keys.ts';
+import '../../client/parts/key-pad.ts';
+import '../../client/parts/line-strip.ts';
+import '../../client/parts/news-line.ts';
+import '../../client/parts/next-row.ts';
+import '../../client/parts/note-pad.ts';
+import '../../client/parts/now-line.ts';
+import '../../client/parts/people-row.ts';
+import '../../client/parts/qr-code.ts';
+import '../../client/parts/rack-lane.ts';
+import '../../client/parts/range-rule.ts';
+import '../../client/parts/rule-hours.ts';
+import '../../client/parts/ruled-line.ts';
+import '../../client/parts/service-line.ts';
+import '../../client/parts/smoker-cutaway.ts';
+import '../../client/parts/tally-strokes.ts';
+import '../../client/parts/tap-ring.ts';
+import '../../client/parts/then-foot.ts';
+import '../../client/parts/wall-head.ts';
+import '../../client/parts/wall-notice.ts';
+import '../../client/pass/pass-line.ts';
+import '../../client/pass/pass-taps.ts';
+import '../../client/smoker/move-foot.ts';
+import type { Shown } from './state.ts';
+import { lines } from './states/lines.ts';
+import { marks } from './states/marks.ts';
+import { pass } from './states/pass.ts';
+import { pit } from './states/pit.ts';
+import { wall } from './states/wall.ts';
+
+/** Every part of a wall in every state that it has. */
+export const parts: readonly Shown[] = [...marks, ...lines, ...wall, ...pit, ...pass];

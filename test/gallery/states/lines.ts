@@ -1,0 +1,108 @@
+import type { CommandId } from '../../../shared/kernel/index.ts';
+import type { TaskView } from '../../../shared/view/index.ts';
+import {
+  at,
+  injectShoulders,
+  loadRibs,
+  NOW,
+  rubRibs,
+  silverskin,
+  squareRibs,
+  stationView,
+} from '../../client/fixtures.ts';
+import type { Shown, State } from '../state.ts';
+
+const { people } = stationView;
+
+const square: TaskView = {
+  ...squareRibs,
+  title: { en: 'Square spare ribs', es: 'Cuadrar costillas' },
+  mind: { en: 'Lean strip to the tips tub', es: 'La tira magra, al cubo de puntas' },
+};
+const inject: TaskView = {
+  ...injectShoulders,
+  title: { en: 'Inject six shoulders', es: 'Inyectar seis paletas' },
+  mind: {
+    en: 'Note the time: chilled till the smoker',
+    es: 'Anote la hora: en frío hasta el ahumador',
+  },
+  caution: { en: 'Needle: cap it when you put it down', es: 'Aguja: tápela al dejarla' },
+};
+const rub: TaskView = { ...rubRibs, title: { en: 'Rub ribs, mix 2', es: 'Sazonar costillas' } };
+const load: TaskView = {
+  ...loadRibs,
+  title: { en: 'Load ribs, smoker B', es: 'Cargar costillas, ahumador B' },
+};
+const skin: TaskView = {
+  ...silverskin,
+  title: { en: 'Silverskin, short ribs', es: 'Quitar telilla, costilla corta' },
+};
+
+const refused = {
+  id: 'c' as CommandId,
+  refusal: { rule: 'already-started', at: at(-3), by: people[1] },
+  unread: 2,
+};
+
+const line = (name: string, task: TaskView, more: State['given'] = {}): State => ({
+  name,
+  high: 170,
+  given: { task, people, now: NOW, kept: task.counted, ...more },
+});
+const phone = (name: string, task: TaskView): State => {
+  const { high: _, ...long } = line(name, task, { narrow: true });
+  return { ...long, wide: 460 };
+};
+
+export const lines: readonly Shown[] = [
+  {
+    part: 'now-line',
+    states: [
+      line('waits', rub),
+      line('ready', inject),
+      line('ready and due', inject, { due: true }),
+      line('runs', square),
+      line('runs past its end', { ...square, endAt: at(-6) }, { due: true }),
+      line('tapped', { ...square, state: 'running' }, { mark: 'tapped' }),
+      line('kept here', square, { mark: 'here' }),
+      line('counted here, not kept', { ...square, counted: 14 }, { mark: 'here', kept: 12 }),
+      line('done, may be taken back', { ...square, state: 'done' }, { undo: 'finish' }),
+      line('help is asked for', { ...square, helpAskedAt: at(-2) }),
+      line('names are open', inject, { open: 'who' }),
+      line('minutes are open', inject, { open: 'late' }),
+      line('a note is written', inject, { open: 'note' }),
+      line('refused', inject, { refused }),
+      { ...line('low', square), high: 118 },
+      { ...line('high', inject), high: 250 },
+      { ...line('brief', load, { brief: true }), wide: 540, high: 130 },
+      phone('on a phone', square),
+      phone('on a phone, ready', inject),
+    ],
+  },
+  {
+    part: 'next-row',
+    states: [
+      { name: 'after a task', given: { task: rub, people } },
+      { name: 'after a task and a wait', given: { task: load, people } },
+      { name: 'waits for a hand', given: { task: skin, people } },
+      { name: 'on a phone', wide: 460, given: { task: load, people, narrow: true } },
+    ],
+  },
+  {
+    part: 'then-foot',
+    states: [
+      { name: 'some', given: { tasks: [load, skin], later: 7 } },
+      { name: 'nothing further', given: { tasks: [], later: 0 } },
+    ],
+  },
+  { part: 'people-row', states: [{ name: 'all', given: { people } }] },
+  { part: 'note-pad', states: [{ name: 'empty', given: {} }] },
+  {
+    part: 'line-strip',
+    states: [
+      { name: 'late', given: { task: square, people, open: 'late' } },
+      { name: 'who', given: { task: square, people, open: 'who' } },
+      { name: 'refused', given: { task: square, people, refused } },
+    ],
+  },
+];
