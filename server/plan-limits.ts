@@ -8,6 +8,7 @@ import {
   judgeColdHold,
   judgeEndTemperature,
   judgeHotHold,
+  judgeNitrite,
   judgeOutOfTemperature,
   judgeReheat,
   type LimitsChange,
@@ -17,7 +18,9 @@ import {
   profiles,
   rowBroken,
   rowsOf,
+  rubbedPpm,
   secondsOf,
+  variancesOf,
 } from '../shared/safety/index.ts';
 
 /** What a kitchen may name as the limits it keeps to. */
@@ -47,7 +50,16 @@ export function planLimits(profile: Profile): Limits {
     outOfTemperature: (outS) => breachOf(judgeOutOfTemperature(profile, outS)),
     cleanInterval: (inUseS) => breachOf(judgeCleaning(profile, inUseS)),
     above: (upper, lower) => breachOf(judgeAbove(profile, upper, lower)),
+    cure: ({ method, ...into }) =>
+      breachOf(judgeNitrite(profile, { method, ppm: rubbedPpm(into) })),
+    curing: () => curingBreach(profile),
   };
+}
+
+/** The row that asks for a variance first, or one that nobody has filled in. */
+function curingBreach(profile: Profile): Breach | null {
+  const [row] = variancesOf(profile, ['curing']);
+  return row ? rowBroken({ row }, { measured: null, limit: null }) : null;
 }
 
 /** Hotter and longer than any row asks: where only the time is in question. */

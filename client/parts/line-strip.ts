@@ -7,6 +7,7 @@ import { sayRefusal, textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import type { Choice } from './choice-strip.ts';
 import './choice-strip.ts';
+import './cure-pad.ts';
 import './note-pad.ts';
 import { Part } from './part.ts';
 import './people-row.ts';
@@ -21,7 +22,7 @@ export type LineRefusal = {
 };
 
 /** What a line can open in place of its small rows. */
-export type Strip = 'late' | 'who' | 'note';
+export type Strip = 'late' | 'who' | 'note' | 'cure';
 
 const LATE_MIN = [5, 10, 15];
 
@@ -72,6 +73,13 @@ export class LineStrip extends Part {
             this.ask({ kind: 'note', task: task.id, text: detail })}
           @close=${() => this.tell('show', null)}
         ></note-pad>`;
+      case 'cure':
+        return html`<cure-pad
+          .say=${this.say}
+          .task=${task}
+          .people=${this.people}
+          @close=${() => this.tell('show', null)}
+        ></cure-pad>`;
       default:
         return nothing;
     }

@@ -2,13 +2,15 @@ import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Instant, PersonId } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
-import type { Intent, Mark, Person, TaskView } from '../../shared/view/index.ts';
-import { sayBecause, textIn } from '../../shared/words/index.ts';
+import type { Intent, Mark, Person, Side, TaskView } from '../../shared/view/index.ts';
+import { textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './clock-time.ts';
+import './cure-line.ts';
 import { amountsOf } from './line-amounts.ts';
 import type { LineHeight } from './line-height.ts';
 import { MeasuredLine } from './line-height.ts';
+import { secondRow } from './line-second.ts';
 import type { LineRefusal, Strip } from './line-strip.ts';
 import './line-strip.ts';
 import { nowLineStyles } from './now-line.css.ts';
@@ -41,6 +43,8 @@ export class NowLine extends Part {
   @property({ type: Number }) kept = 0;
   /** What a finger has just done here and may still undo. */
   @property({ attribute: false }) undo: 'start' | 'finish' | null = null;
+  /** For whose hands the panel is set up. */
+  @property({ attribute: false }) side: Side | null = null;
   @property({ attribute: false }) refused: LineRefusal | null = null;
   @property({ type: Boolean, reflect: true }) narrow = false;
   /** Letters of the longest title on the wall: all are in one size, whatever their state. */
@@ -106,16 +110,17 @@ export class NowLine extends Part {
 
   #what(task: TaskView) {
     const title = textIn(task.title, this.say);
-    const rows = [this.#how(task), this.#second(task), this.#caution(task)].filter(
-      (row) => row !== nothing,
-    );
+    const { say, side } = this;
+    const second = secondRow(task, { say, side, isNew: this.undo === 'start' });
+    const rows = [this.#how(task), this.#cure(task), second, this.#caution(task)];
     const strip = this.refused || this.open ? this.#strip(task) : nothing;
     const size = styled({
       '--chars': String(Math.max(title.length, this.longest)),
       // As if every line had all its rows, so that the letters of neighbours are alike.
       '--rows': String(this.height === 'low' || this.brief ? 2 : 3),
     });
-    return html`<div class="page" ${size}>
+    const show = ({ detail }: CustomEvent<Strip | null>) => this.#show(detail);
+    return html`<div class="page" ${size} @show=${show}>
       <h2>${this.#title(task, title)}</h2>
       ${strip === nothing ? rows : strip}
     </div>`;
@@ -150,17 +155,8 @@ export class NowLine extends Part {
     </p>`;
   }
 
-  /** Under how many and how heavy: a call for help, why it waits, or the one thing to mind. */
-  #second(task: TaskView) {
-    const { say, words } = this;
-    if (task.helpAskedAt !== null) {
-      return html`<p class="row"><span class="asked">${words.helpAsked}</span></p>`;
-    }
-    const mind = task.mind ?? task.check?.feel;
-    if (task.state === 'waiting' && task.because && task.because.kind !== 'plan') {
-      return html`<p class="row">${sayBecause(task.because, say)}</p>`;
-    }
-    return mind ? html`<p class="row"><span class="mind">${textIn(mind, say)}</span></p>` : nothing;
+  #cure({ cure }: TaskView) {
+    return cure ? html`<cure-line .say=${this.say} .cure=${cure}></cure-line>` : nothing;
   }
 
   #caution({ caution, state }: TaskView) {
@@ -177,7 +173,6 @@ export class NowLine extends Part {
       .refused=${this.refused}
       ?brief=${this.brief}
       @ask=${() => this.#show(null)}
-      @show=${({ detail }: CustomEvent<Strip | null>) => this.#show(detail)}
     ></line-strip>`;
   }
 
@@ -231,7 +226,7 @@ export class NowLine extends Part {
   #show(strip: Strip | null): void {
     this.open = this.open === strip ? null : strip;
     clearTimeout(this.#closing);
-    if (this.open && this.open !== 'note') {
+    if (this.open && this.open !== 'note' && this.open !== 'cure') {
       this.#closing = setTimeout(() => this.#show(null), STRIP_MS);
     }
   }

@@ -3,7 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { LeftInPan, PassLine as Line, PassPan } from '../../shared/view/index.ts';
-import { clockRange, clockTime, passWords, textIn } from '../../shared/words/index.ts';
+import { clockRange, clockTime, passWords, sayAllergen, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import { passLineStyles } from './pass-line.css.ts';
@@ -38,7 +38,7 @@ export class PassLine extends Part {
     if (this.short) return this.#inShort(line);
     const words = passWords[say.language];
     const { dish, ready } = line;
-    return html`<h2>${textIn(dish.name, say)}</h2>
+    return html`<h2>${textIn(dish.name, say)} ${this.#named(line)}</h2>
       <div class="ready"><b>${ready}</b> <small>${words.ready}</small></div>
       <div class="pans">${this.#pans(line)}</div>
       <div class="then">${this.#runsOut(line)} ${this.#next(line)}</div>
@@ -57,7 +57,7 @@ export class PassLine extends Part {
       pans.find(({ pan }) => !pan.barred),
     ];
     const others = pans.filter((each) => each !== barred && each !== first);
-    return html`<h2>${textIn(dish.name, say)}</h2>
+    return html`<h2>${textIn(dish.name, say)} ${this.#named(line)}</h2>
       <div class="ready"><b>${ready}</b> ${words.ready}</div>
       <div class="then">
         ${barred ? this.#pan(barred) : nothing} ${presses ? this.#outcome(line) : nothing}
@@ -66,6 +66,14 @@ export class PassLine extends Part {
         ${dish.sold > 0 ? html`<span class="soft">${words.sold(dish.sold)}</span>` : nothing}
       </div>
       <slot></slot>`;
+  }
+
+  /** What somebody who asks must be told of it. */
+  #named({ dish: { allergens } }: Line) {
+    const { say } = this;
+    if (allergens.length === 0) return nothing;
+    const named = allergens.map((each) => sayAllergen(each, say)).join(', ');
+    return html`<small class="soft">${passWords[say.language].has(named)}</small>`;
   }
 
   #pans({ pans }: Line) {

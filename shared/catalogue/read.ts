@@ -8,6 +8,7 @@ import {
   withWords,
 } from '../kernel/index.ts';
 import { amountFaults } from './amount-faults.ts';
+import { cureFaults } from './cure-faults.ts';
 import { routeFaults } from './route-faults.ts';
 import type { Choice, Route } from './route-schema.ts';
 import type { Catalogue } from './schema.ts';
@@ -64,6 +65,7 @@ export function readCatalogue(json: unknown): FileRead<Catalogue> {
     ...tubFaults(catalogue),
     ...standardFaults(catalogue),
     ...amountFaults(catalogue),
+    ...cureFaults(catalogue),
   ];
   if (problems.length > 0) return { ok: false, problems };
   const broken = catalogue.routes.flatMap(routeFaults);

@@ -3,6 +3,7 @@ import { unreachable } from '../kernel/index.ts';
 import { whySaleBarred } from './barred.ts';
 import { impossibleAmount, isCount, MOST_KG } from './came-amounts.ts';
 import type { CommandHead } from './command.ts';
+import { decideCure } from './cure.ts';
 import { decideCutFrom, decideReceive } from './decide-lot.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
@@ -41,6 +42,8 @@ export function decideHappening({ state, index, command }: Asked): Decision {
       return decideReceive(state, index, command);
     case 'cutFrom':
       return decideCutFrom(state, index, command);
+    case 'weighCure':
+      return decideCure(state, index, command);
     case 'sold':
     case 'soldOut':
       return decideSale({ state, index, command });

@@ -4,6 +4,7 @@ import type { Task } from '../plan/index.ts';
 import { currentHand, handsFor } from './arrangement.ts';
 import { whyBarred } from './barred.ts';
 import type { Command, TaskIntent } from './command.ts';
+import { whyNotCured } from './cure.ts';
 import { decideCheck } from './decide-check.ts';
 import { decideHappening, whyAbsent } from './decide-happening.ts';
 import type { Decision } from './decision.ts';
@@ -121,7 +122,8 @@ function decideStart(asked: AskedFor<'start'>): Decision {
   }
   const hand = command.personId ?? currentHand(state, index, task.id);
   const held = whyHeld(asked, hand) ?? refuseIfBarred(asked);
-  return held ?? happen({ kind: 'taskStarted', task: task.id, hand });
+  const kept = held ?? whyNotCured(state, index, task.id);
+  return kept ?? happen({ kind: 'taskStarted', task: task.id, hand });
 }
 
 function decideFinish(asked: Asked): Decision {
@@ -157,7 +159,8 @@ function decideCount(asked: AskedFor<'count'>): Decision {
   if (waiting) return waiting;
   const hand = command.personId ?? currentHand(state, index, task.id);
   const held = whyHeld(asked, hand) ?? refuseIfBarred(asked);
-  return held ?? happen({ kind: 'taskStarted', task: task.id, hand }, counted);
+  const kept = held ?? whyNotCured(state, index, task.id);
+  return kept ?? happen({ kind: 'taskStarted', task: task.id, hand }, counted);
 }
 
 function decideLate(asked: AskedFor<'late'>): Decision {

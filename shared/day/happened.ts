@@ -11,9 +11,11 @@ import type {
   PersonId,
   ServiceId,
   SmokerId,
+  TaskId,
   Text,
 } from '../kernel/index.ts';
 import { unreachable } from '../kernel/index.ts';
+import type { CureWeighed } from './cure-fact.ts';
 import type { Deed } from './deed.ts';
 import { type Door, doorsAfter } from './door.ts';
 import type { Event, EventHead } from './event.ts';
@@ -33,6 +35,8 @@ export type Happened = {
   readonly lots: ReadonlyMap<LotId, Lot>;
   /** Which lots a person said a batch was cut from. */
   readonly cutFrom: ReadonlyMap<BatchId, readonly LotId[]>;
+  /** Curing salt that two people have weighed, by the task that it goes on in. */
+  readonly cures: ReadonlyMap<TaskId, CureWeighed>;
   readonly sold: ReadonlyMap<SaleKey, number>;
   readonly soldOut: ReadonlyMap<SaleKey, Deed>;
   readonly emptied: ReadonlyMap<BatchId, Deed>;
@@ -83,6 +87,7 @@ export const nothingHappened: Happened = {
   deliveries: new Map(),
   lots: new Map(),
   cutFrom: new Map(),
+  cures: new Map(),
   sold: new Map(),
   soldOut: new Map(),
   emptied: new Map(),
@@ -109,6 +114,7 @@ const kinds: Readonly<Record<Happening['kind'], true>> = {
   deliveryCame: true,
   lotCame: true,
   batchCutFrom: true,
+  cureWeighed: true,
   portionsSold: true,
   panEmptied: true,
   dishSoldOut: true,
@@ -161,6 +167,11 @@ export function foldHappening(
     }
     case 'batchCutFrom':
       return { ...before, cutFrom: new Map(before.cutFrom).set(event.batch, event.lots) };
+    case 'cureWeighed': {
+      const { task, weightKg, first, second } = event;
+      const weighed = { ...deed, weightKg, first, second };
+      return { ...before, cures: new Map(before.cures).set(task, weighed) };
+    }
     default:
       return foldSale(before, event, deed);
   }

@@ -1,10 +1,12 @@
 import type { Instant } from '../kernel/index.ts';
 import type { PersonName, SmokerName } from '../plan/index.ts';
+import type { CureRefusal } from './cure-fact.ts';
 import type { LotRefusal } from './lot.ts';
 
 /** Why what happened could not be kept, or undone, as data. */
 export type HappeningRefusal =
   | LotRefusal
+  | CureRefusal
   | { readonly rule: 'smoker-is-down'; readonly smoker: SmokerName; readonly since: Instant }
   | { readonly rule: 'smoker-is-up'; readonly smoker: SmokerName }
   | { readonly rule: 'hand-is-out'; readonly person: PersonName }

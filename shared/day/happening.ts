@@ -10,12 +10,14 @@ import type {
   ServiceId,
   SmokerId,
 } from '../kernel/index.ts';
+import type { CureFact, CureIntent } from './cure-fact.ts';
 import type { DoorFact, DoorIntent } from './door.ts';
 import type { LotFact, LotIntent } from './lot.ts';
 
 /** What happens to a day that nobody planned, and what is counted as it is sold. */
 export type Happening =
   | LotFact
+  | CureFact
   | DoorFact
   /** A decision with its reading; `backAt` where somebody has a time for it. */
   | {
@@ -59,6 +61,7 @@ export type Happening =
 /** The same, asked for. */
 export type HappeningIntent =
   | LotIntent
+  | CureIntent
   | DoorIntent
   | {
       readonly kind: 'smokerDown';

@@ -37,6 +37,7 @@ const QUIET: ReadonlySet<Event['kind']> = new Set([
   'correctionRecorded',
   'lotCame',
   'batchCutFrom',
+  'cureWeighed',
 ]);
 
 /** Whether an event is a decision that everybody should hear of; sales are counted, not told. */

@@ -42,6 +42,8 @@ export function subjectOf(event: Event): string | null {
       return `lot ${event.lot}`;
     case 'batchCutFrom':
       return `cut from ${event.batch}`;
+    case 'cureWeighed':
+      return `cure ${event.task}`;
     case 'portionsSold':
       return `sold ${event.service} ${event.dish}`;
     case 'dishSoldOut':
@@ -74,6 +76,8 @@ function standsOn(state: DayState, index: PlanIndex, later: Event, done: Event):
     case 'taskGiven':
     case 'taskRunsLate':
       return isTaskOf(later, done.task);
+    case 'cureWeighed':
+      return later.kind === 'taskStarted' && later.task === done.task;
     case 'lotCame':
       return later.kind === 'batchCutFrom' && later.lots.includes(done.lot);
     // What was begun, given or moved since is so on the day as it was mended.

@@ -203,6 +203,16 @@ export const kitchenSchema = entry({
   thermometers: z
     .exactOptional(z.array(thermometer))
     .describe('Those that are carried about: each is checked once a day in ice water'),
+  variances: z
+    .exactOptional(
+      z.array(
+        entry({
+          for: z.literal('curing'),
+          granted: z.string().trim().min(1).describe('By whom and when, as the letter says'),
+        }),
+      ),
+    )
+    .describe('What the authority has agreed to: no plan cures anything without it'),
   crew: z.array(person).min(1),
 }).transform(({ $schema: _link, ...kitchen }) => kitchen);
 

@@ -7,11 +7,12 @@ import {
   sayAction,
   sayCheckKind,
   sayDay,
-  sayLimits,
+  sayFelt,
   temperature,
   textIn,
   weight,
 } from '../words/index.ts';
+import { curesPart, limitsPart } from './decided-parts.ts';
 import { element, escaped } from './markup.ts';
 import { part, recordPage, ruledTable } from './record-page.ts';
 import { type RecordWords, recordWords } from './record-words.ts';
@@ -71,10 +72,11 @@ function sheetOf({ record, evidence, seal }: PrintedDay, pen: Pen, isAlone: bool
         `${signed} · ${words.limits}: ${limits.id} ${limits.version || ''} · plan ${planVersion}`,
       ),
     ),
-    ...limitsPart(record, evidence, pen),
+    ...limitsPart(evidence, penOf(record, pen)),
     lotsPart(record, pen),
     batchesPart(record, pen),
     checksPart(record, evidence, pen),
+    ...curesPart(evidence, penOf(record, pen)),
     amendedPart(record, evidence, pen),
     readingsPart(record, evidence, pen, isAlone),
     spellsPart(record, evidence, pen),
@@ -83,18 +85,12 @@ function sheetOf({ record, evidence, seal }: PrintedDay, pen: Pen, isAlone: bool
   ].join('\n');
 }
 
-/** On most days they are what they were. */
-function limitsPart(record: DayRecord, { limits = [] }: DayEvidence, pen: Pen): string[] {
-  const { words } = pen;
-  if (limits.length === 0) return [];
-  const rows = limits.flatMap(({ at, from, to, changes }) =>
-    changes.map(({ why, by }) => [
-      ...[clock(at, record, pen), sayLimits(from), sayLimits(to), why, by],
-    ]),
-  );
-  const header = [words.at, words.from, words.to, words.why, words.by];
-  return [part(words.limitsChanged, false, words.none, ruledTable(header, rows))];
-}
+/** A pen that writes instants as that day has them. */
+const penOf = (record: DayRecord, pen: Pen) => ({
+  say: pen.say,
+  words: pen.words,
+  clock: (at: Instant) => clock(at, record, pen),
+});
 
 function lotsPart(record: DayRecord, pen: Pen): string {
   const { say, words } = pen;
@@ -134,10 +130,11 @@ function checksPart(record: DayRecord, { checks }: DayEvidence, pen: Pen): strin
   const rows = checks.map((each) => [
     ...[clock(each.at, record, pen), sayCheckKind(each.check, say), textIn(each.what, say)],
     ...[each.tempC === null ? null : temperature(each.tempC, say), each.thermometer],
+    each.feel ? sayFelt(each.feel, say) : null,
     ...[each.action && sayAction(each.action, say), each.by],
   ]);
   const header = [words.at, words.check, words.what, words.found, words.probe];
-  header.push(words.correction, words.by);
+  header.push(words.felt, words.correction, words.by);
   return part(words.checks, rows.length === 0, words.none, ruledTable(header, rows, [3]));
 }
 

@@ -6,8 +6,6 @@ export type RecordWords = {
   readonly record: string;
   readonly lotRecord: string;
   readonly limits: string;
-  readonly limitsChanged: string;
-  readonly why: string;
   readonly closedBy: (who: string, at: string) => string;
   readonly notClosed: string;
   readonly lots: string;
@@ -32,6 +30,7 @@ export type RecordWords = {
   readonly check: string;
   readonly found: string;
   readonly probe: string;
+  readonly felt: string;
   readonly correction: string;
   readonly amended: string;
   readonly was: string;
@@ -71,8 +70,6 @@ const english: RecordWords = {
   record: 'Record of the kitchen',
   lotRecord: 'Where a lot went',
   limits: 'Limits',
-  limitsChanged: 'Limits that were changed',
-  why: 'why',
   closedBy: (who, at) => `Closed by ${who}, ${at}`,
   notClosed: 'Nobody has closed this day.',
   lots: 'Lots received',
@@ -97,6 +94,7 @@ const english: RecordWords = {
   check: 'check',
   found: 'found',
   probe: 'with',
+  felt: 'by hand and eye',
   correction: 'what was done',
   amended: 'Taken back',
   was: 'what it was',
@@ -124,6 +122,7 @@ const english: RecordWords = {
     dayClosed: 'the closing',
     checkRecorded: 'a check',
     correctionRecorded: 'a correction',
+    cureWeighed: 'a weighing of curing salt',
   },
   decision: 'a decision',
   readings: 'Temperatures',
@@ -159,8 +158,6 @@ const spanish: RecordWords = {
   record: 'Registro de la cocina',
   lotRecord: 'Adónde fue un lote',
   limits: 'Límites',
-  limitsChanged: 'Límites que se cambiaron',
-  why: 'por qué',
   closedBy: (who, at) => `Cerró ${who}, ${at}`,
   notClosed: 'Nadie ha cerrado este día.',
   lots: 'Lotes recibidos',
@@ -185,6 +182,7 @@ const spanish: RecordWords = {
   check: 'control',
   found: 'hallado',
   probe: 'con',
+  felt: 'a mano y a ojo',
   correction: 'qué se hizo',
   amended: 'Deshecho',
   was: 'lo que era',
@@ -212,6 +210,7 @@ const spanish: RecordWords = {
     dayClosed: 'el cierre',
     checkRecorded: 'un control',
     correctionRecorded: 'una corrección',
+    cureWeighed: 'un pesado de sal de cura',
   },
   decision: 'una decisión',
   readings: 'Temperaturas',

@@ -4,6 +4,7 @@ import { addDays, must, resolveLocal, since } from '../kernel/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import { batchesOf, isRefused } from './batches.ts';
 import type { Built } from './built.ts';
+import { cureBreaches } from './cure-refusals.ts';
 import { dayOf } from './day-of.ts';
 import { portionsPerQuarter, QUARTER_S } from './demand.ts';
 import { TrimLedger } from './donors.ts';
@@ -80,6 +81,7 @@ function answerTo(
   const lacking = [
     ...lacks(order, frame, catalogue),
     ...orderBreaches(order, frame),
+    ...cureBreaches(order, frame, catalogue),
     ...soldAfterClosing(order),
   ];
   return lacking.length > 0 ? lacking : batchesOf(order, frame, keeping);

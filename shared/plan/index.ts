@@ -12,6 +12,7 @@ export {
   portionsIn,
   writtenOut,
 } from './edits.ts';
+export { type Ingoing, ingoing } from './ingoing.ts';
 export { type Keeping, keepingOf } from './keeping-batches.ts';
 export { A_READING_S } from './lethality.ts';
 export type { Breach, FoodKind, LimitRow, Limits } from './limits.ts';

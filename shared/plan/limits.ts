@@ -1,4 +1,5 @@
 import type { Celsius, Seconds, Text } from '../kernel/index.ts';
+import type { Ingoing } from './ingoing.ts';
 
 /** What a food is to the limits. */
 export type FoodKind =
@@ -50,4 +51,8 @@ export type Limits = {
   outOfTemperature(outS: Seconds): Breach | null;
   cleanInterval(inUseS: Seconds): Breach | null;
   above(upper: Lying, lower: Lying): Breach | null;
+  /** Nitrite that is too much for the method, or too little for meat that is kept. */
+  cure(ingoing: Ingoing): Breach | null;
+  /** Curing is for who has asked the authority; null where the profile asks nobody to. */
+  curing(): Breach | null;
 };

@@ -12,6 +12,7 @@ import type {
   Seconds,
   ServiceId,
   SmokerId,
+  TaskId,
 } from '../kernel/index.ts';
 import { NAME_MAX, name, number, whole } from './fields.ts';
 
@@ -48,6 +49,10 @@ export function happenings<Head extends z.core.$ZodShape>(head: Head) {
     z.strictObject({ ...head, kind: z.literal('delivery'), cut, pieces: z.int(), weightKg }),
     z.strictObject({ ...head, kind: z.literal('receive'), ...lot }),
     z.strictObject({ ...head, kind: z.literal('cutFrom'), batch, lots }),
+    z.strictObject({
+      ...{ ...head, kind: z.literal('weighCure'), task: name<TaskId>() },
+      ...{ weightKg, first: hand, second: hand },
+    }),
     z.strictObject({ ...head, kind: z.literal('sold'), ...sale, sold }),
     z.strictObject({ ...head, kind: z.literal('soldOut'), ...sale }),
     z.strictObject({ ...head, kind: z.literal('panEmpty'), batch }),

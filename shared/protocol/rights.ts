@@ -54,6 +54,7 @@ export const rights: Readonly<Record<Command['kind'] | PlanDeed, Right>> = {
   delivery: anybody,
   receive: anybody,
   cutFrom: anybody,
+  weighCure: anybody,
   sold: pass,
   soldOut: pass,
   panEmpty: pass,

@@ -1,7 +1,9 @@
 import {
   type CheckKind,
   type CorrectiveAction,
+  cureOf,
   type DayState,
+  type Feel,
   factsOf,
   indexOf,
   type LimitsFact,
@@ -9,7 +11,7 @@ import {
   passagesOf,
   type Told,
 } from '../day/index.ts';
-import type { Celsius, Instant, Text } from '../kernel/index.ts';
+import type { Celsius, Instant, Kilograms, Text } from '../kernel/index.ts';
 import { personIn } from './person-in.ts';
 import type { Signed } from './record.ts';
 
@@ -21,6 +23,7 @@ export type DayEvidence = {
   readonly amended: readonly AmendedRow[];
   /** Left out of the days that the first versions of this program sealed. */
   readonly limits?: readonly LimitsRow[];
+  readonly cures?: readonly CureRow[];
   readonly spells: readonly SpellRow[];
   readonly notes: readonly (Signed & { readonly text: string })[];
 };
@@ -47,6 +50,8 @@ export type CheckRow = Signed & {
   readonly what: Text;
   readonly tempC: Celsius | null;
   readonly thermometer: string | null;
+  /** What hand or eye found; left out where nobody was asked, and of days from before it was. */
+  readonly feel?: Feel;
   /** Null where it is the check itself. */
   readonly action: CorrectiveAction | null;
 };
@@ -55,6 +60,15 @@ export type CheckRow = Signed & {
 export type AmendedRow = Signed & {
   readonly what: Told['kind'];
   readonly was: Signed & { readonly what: Told['kind'] };
+};
+
+/** Curing salt as two people weighed it, with what it comes to in the meat. */
+export type CureRow = Signed & {
+  readonly mix: Text;
+  readonly batch: Text;
+  readonly weightKg: Kilograms;
+  readonly ingoingPpm: number;
+  readonly second: string | null;
 };
 
 /** The limits changed, with what was said of why. */
@@ -91,6 +105,7 @@ export function evidenceOf(state: DayState): DayEvidence | null {
       const { at, from, to, changes } = told;
       return [{ at, from, to, changes }];
     }),
+    cures: cureRows(state, index),
     spells: state.happened.spells.map(({ smoker, kind, from, until, tempC }) => ({
       ...{ smoker: smokerIn(index, smoker), kind, from, until, tempC },
     })),
@@ -121,6 +136,7 @@ function checkRows({ checks }: DayState, index: PlanIndex): CheckRow[] {
     what: checkedThing(entry.on, index),
     tempC: entry.kind === 'checkRecorded' ? entry.tempC : null,
     thermometer: entry.kind === 'checkRecorded' ? entry.thermometer : null,
+    ...(entry.kind === 'checkRecorded' && entry.feel ? { feel: entry.feel } : {}),
     action: entry.kind === 'correctionRecorded' ? entry.action : null,
   }));
 }
@@ -143,6 +159,22 @@ function checkedThing(on: DayState['checks'][number]['on'], index: PlanIndex): T
     );
   }
   return { en: 'cooler' in on ? on.cooler : on.thermometer };
+}
+
+function cureRows({ happened }: DayState, index: PlanIndex): CureRow[] {
+  const { kitchen } = index.plan;
+  return [...happened.cures].flatMap(([task, { at, weightKg, first, second }]): CureRow[] => {
+    const cure = cureOf(index, task);
+    if (!cure) return [];
+    const { nitriteKg, greenKg } = cure.into(weightKg);
+    return [
+      {
+        ...{ at, by: personIn(kitchen, first), second: personIn(kitchen, second) },
+        ...{ mix: cure.mix, batch: batchOf(index, task), weightKg },
+        ingoingPpm: Math.round((nitriteKg / greenKg) * 1e6),
+      },
+    ];
+  });
 }
 
 /** What was undone, and starts and ends that were taken back on their line. */

@@ -1,5 +1,5 @@
 import type { Happening, LimitsFact, Live, ReadingPlace, Told } from '../day/index.ts';
-import { isCheckFact, isWhoFact, slotName } from '../day/index.ts';
+import { cureOf, isCheckFact, isWhoFact, slotName } from '../day/index.ts';
 import type {
   BatchId,
   Celsius,
@@ -71,6 +71,14 @@ type LoggedHappening =
       readonly tempC: Celsius | null;
     }
   | { readonly kind: 'batchCutFrom'; readonly batch: Text; readonly lots: readonly LotId[] }
+  | {
+      readonly kind: 'cureWeighed';
+      readonly mix: Text;
+      readonly batch: Text;
+      readonly weightKg: Kilograms;
+      readonly first: string;
+      readonly second: string;
+    }
   | { readonly kind: 'portionsSold'; readonly dish: Text; readonly sold: number }
   | { readonly kind: 'dishSoldOut'; readonly dish: Text }
   | { readonly kind: 'panEmptied'; readonly batch: Text }
@@ -162,6 +170,12 @@ function happened(live: Live, told: Happened): Logged {
     }
     case 'batchCutFrom':
       return { kind: told.kind, batch: batchOf(live, told.batch), lots: told.lots };
+    case 'cureWeighed': {
+      const mix = cureOf(live.index, told.task)?.mix ?? { en: told.task };
+      const batch = batchOf(live, must(live.index.tasks.get(told.task), told.task).batch);
+      const [first, second] = [nameOf(live, told.first), nameOf(live, told.second)];
+      return { kind: told.kind, mix, batch, weightKg: told.weightKg, first, second };
+    }
     case 'portionsSold':
       return { kind: told.kind, dish: dishOf(live, told.dish), sold: told.sold };
     case 'dishSoldOut':

@@ -1,4 +1,4 @@
-import type { Command, CommandHead, TaskIntent } from '../day/index.ts';
+import type { Command, CommandHead, CureIntent, TaskIntent } from '../day/index.ts';
 import type { Instant, TaskId } from '../kernel/index.ts';
 import { instant, unreachable } from '../kernel/index.ts';
 import { layChecked } from './check-view.ts';
@@ -149,7 +149,8 @@ function unheld(tasks: readonly TaskView[], given: TaskId): readonly TaskView[] 
   });
 }
 
-type TaskCommand = CommandHead & Exclude<TaskIntent, { kind: 'reading' | 'moveSlots' | 'note' }>;
+type TaskCommand = CommandHead &
+  (Exclude<TaskIntent, { kind: 'reading' | 'moveSlots' | 'note' }> | CureIntent);
 
 function layTask(task: TaskView, command: TaskCommand, hub: TaskView): TaskView {
   const at = command.tappedAt;
@@ -173,6 +174,8 @@ function layTask(task: TaskView, command: TaskCommand, hub: TaskView): TaskView 
       return { ...task, helpAskedAt: null };
     case 'giveTo':
       return { ...task, hand: command.hand };
+    case 'weighCure':
+      return task.cure ? { ...task, cure: { ...task.cure, weighed: command } } : task;
     default:
       return unreachable(command);
   }

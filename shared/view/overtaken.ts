@@ -1,4 +1,4 @@
-import type { Command, CommandHead, Refusal, TaskIntent } from '../day/index.ts';
+import type { Command, CommandHead, CureIntent, Refusal, TaskIntent } from '../day/index.ts';
 import { unreachable } from '../kernel/index.ts';
 import type { SmokerDrawing, TaskView } from './view.ts';
 import { isWork, type View } from './views.ts';
@@ -45,7 +45,8 @@ export function isOvertaken({ command, refusal }: Refused, view: View): boolean 
     case 'late':
     case 'needHelp':
     case 'helpCame':
-    case 'giveTo': {
+    case 'giveTo':
+    case 'weighCure': {
       if (!isWork(view)) return false;
       const task = view.tasks.find(({ id }) => id === command.task);
       return !task || isTaskOvertaken({ command, refusal }, task);
@@ -55,7 +56,8 @@ export function isOvertaken({ command, refusal }: Refused, view: View): boolean 
   }
 }
 
-type OfTask = CommandHead & Exclude<TaskIntent, { kind: 'reading' | 'moveSlots' | 'note' }>;
+type OfTask = CommandHead &
+  (Exclude<TaskIntent, { kind: 'reading' | 'moveSlots' | 'note' }> | CureIntent);
 
 function isTaskOvertaken(
   { command, refusal }: { readonly command: OfTask; readonly refusal: Refusal },
@@ -80,6 +82,8 @@ function isTaskOvertaken(
       return isDone || task.hand === command.hand;
     case 'late':
       return isDone;
+    case 'weighCure':
+      return !isOpen || (task.cure?.weighed ?? null) !== null;
     default:
       return unreachable(command);
   }

@@ -1,5 +1,13 @@
 import type { CheckKind, Live } from '../day/index.ts';
-import { barsOf, emptiedAt, keptNow, passagesOf, soldAt, soldOutAt } from '../day/index.ts';
+import {
+  allergensOfDish,
+  barsOf,
+  emptiedAt,
+  keptNow,
+  passagesOf,
+  soldAt,
+  soldOutAt,
+} from '../day/index.ts';
 import type { BatchId, DishId, Instant, ServiceId, StationId, Text } from '../kernel/index.ts';
 import { after, must } from '../kernel/index.ts';
 import type { Batch, PlannedService, Task } from '../plan/index.ts';
@@ -20,6 +28,8 @@ export type PassService = Pick<PlannedService, 'id' | 'name' | 'opensAt' | 'clos
 export type PassDish = {
   readonly dish: DishId;
   readonly name: Text;
+  /** What the law asks to be named of it, as the catalogue calls it. */
+  readonly allergens: readonly string[];
   /** Portions expected to be asked for in each quarter of an hour from the opening on. */
   readonly perQuarter: readonly number[];
   /** Counted at the pass: in this service, and in those before it today. */
@@ -62,6 +72,7 @@ export function passView(live: Live): PassView {
     return {
       dish,
       name: must(known, dish).name,
+      allergens: allergensOfDish(live.index.plan, dish),
       perQuarter: portionsPerQuarter,
       ...salesOf(live, must(service, 'a service'), dish),
       pans: built.batches

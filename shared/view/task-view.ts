@@ -1,6 +1,7 @@
 import type { Live } from '../day/index.ts';
 import {
   because,
+  cureOf,
   currentHand,
   factsOf,
   holdsOf,
@@ -11,8 +12,9 @@ import {
   placementOf,
   whyBarred,
 } from '../day/index.ts';
-import type { TaskId } from '../kernel/index.ts';
+import type { PersonId, TaskId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
+import { comesOffRaw, sideOf } from './came-off-raw.ts';
 import type { LagsAmong } from './lags-among.ts';
 import type { TaskState, TaskView } from './view.ts';
 
@@ -38,11 +40,14 @@ export function taskView(live: Live, id: TaskId, among: LagsAmong): TaskView {
     ...(task.caution && { caution: task.caution }),
     ...(task.check && { check: task.check }),
     ...(task.mix && { mix: { name: task.mix.name, weightKg: task.mix.weightKg } }),
+    ...cureIn(live, id),
     cut: index.batches.get(task.batch)?.cut ?? null,
     pieces: task.pieces,
     piece: task.piece,
     weightKg: task.weightKg,
     hand: currentHand(state, index, id),
+    side: sideOf(live, id),
+    offRaw: comesOffRaw(live, id),
     slots: loadsOf(state, index, id).map(({ slot }) => slot),
     state: idle ? 'waiting' : known,
     plannedStartAt: live.instantOf(placementOf(state, index, id).startS),
@@ -55,6 +60,19 @@ export function taskView(live: Live, id: TaskId, among: LagsAmong): TaskView {
     because: idle ?? because(live, id),
     after: among.into(id),
   };
+}
+
+function cureIn({ index, state }: Live, id: TaskId): Pick<TaskView, 'cure'> {
+  const cure = cureOf(index, id);
+  if (!cure) return {};
+  const { mix, weightKg } = cure;
+  const weighed = state.happened.cures.get(id) ?? null;
+  const named = (person: PersonId) =>
+    index.plan.kitchen.crew.find((each) => each.id === person)?.name ?? person;
+  const said = weighed && {
+    ...{ weightKg: weighed.weightKg, first: named(weighed.first), second: named(weighed.second) },
+  };
+  return { cure: { mix, weightKg, weighed: said } };
 }
 
 function stateOf(live: Live, id: TaskId): TaskState {

@@ -87,7 +87,21 @@ export type Person = {
   readonly backAt: Instant | null;
 };
 
+/** Where raw meat lies, and where it must not. */
+export type Side = 'raw' | 'clean';
+
 export type TaskState = 'waiting' | 'ready' | 'running' | 'done';
+
+/** What is weighed of a cure, and who did; null while nobody has. */
+export type CureView = {
+  readonly mix: Text;
+  readonly weightKg: Kilograms;
+  readonly weighed: {
+    readonly weightKg: Kilograms;
+    readonly first: string;
+    readonly second: string;
+  } | null;
+};
 
 export type TaskView = {
   readonly id: TaskId;
@@ -102,12 +116,17 @@ export type TaskView = {
   readonly caution?: Text;
   readonly check?: Check;
   readonly mix?: { readonly name: Text; readonly weightKg: Kilograms };
+  /** Curing salt goes on in it, which two people weigh before it is begun. */
+  readonly cure?: CureView;
   /** Whose standard it is done to; null where it is about no food. */
   readonly cut: CutId | null;
   readonly pieces: number;
   readonly piece: { readonly one: Text; readonly many: Text };
   readonly weightKg: Kilograms;
   readonly hand: PersonId | null;
+  readonly side: Side;
+  /** Its hands come straight from raw meat to it. */
+  readonly offRaw: boolean;
   readonly slots: readonly SlotId[];
   readonly state: TaskState;
   readonly plannedStartAt: Instant;

@@ -17,6 +17,11 @@ export const happeningEnglish: HappeningPhrases = {
     `Lot ${lot} came at ${time}, after that was begun: name the lot that was there.`,
   'lot-of-another-cut': ({ lot, cut }) => `Lot ${lot} is ${cut}: it cannot be cut into that.`,
   'lot-used-up': ({ lot }) => `Nothing is left of lot ${lot}: name another.`,
+  'not-a-cure': () => 'There is no curing salt in that: nothing is weighed twice for it.',
+  'cure-wants-two': () => 'Two people weigh curing salt: say who weighed, and who read it again.',
+  'cure-not-weighed': ({ mix, weight }) =>
+    `${mix} cures: two people weigh it first, ${weight}, and say so on this line.`,
+  'cure-off': ({ mix, row }) => `That much ${mix} may not go in: ${row}. Weigh anew.`,
   'not-on-record': () => 'No day knows that: read the label, or the date, again.',
   'nothing-to-undo': () => 'That is undone already, or from an earlier plan.',
   'undone-on-its-line': () => 'That is taken back on its own line: use the box there.',

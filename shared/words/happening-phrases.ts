@@ -9,6 +9,10 @@ export type Named = {
   readonly lot: string;
   readonly cut: string;
   readonly day: string;
+  readonly mix: string;
+  readonly weight: string;
+  /** The row that was broken, with both amounts. */
+  readonly row: string;
 };
 
 /** Why what happened could not be kept or undone, in one language. */

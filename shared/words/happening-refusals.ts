@@ -1,8 +1,10 @@
 import type { HappeningRefusal } from '../day/index.ts';
 import type { Refusal } from '../view/index.ts';
 import { clockTime } from './amounts.ts';
+import { sayBreach } from './check-refusals.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
+import { scaleWeight } from './scale-weight.ts';
 import { inEach } from './tongue.ts';
 
 const phrases = inEach('happening');
@@ -27,5 +29,8 @@ export function sayHappeningRefusal(refusal: HappeningRefusal, say: Say): string
     lot: 'lot' in refusal ? refusal.lot : '',
     cut: 'cut' in refusal ? textIn(refusal.cut, say) : '',
     day: 'useBy' in refusal ? refusal.useBy : '',
+    mix: 'mix' in refusal ? textIn(refusal.mix, say) : '',
+    weight: 'weightKg' in refusal ? scaleWeight(refusal.weightKg, say) : '',
+    row: 'breach' in refusal ? sayBreach(refusal.breach, say) : '',
   });
 }

@@ -17,6 +17,11 @@ export const happeningSpanish: HappeningPhrases = {
     `El lote ${lot} llegó a las ${time}, después de empezar eso: diga el lote que había.`,
   'lot-of-another-cut': ({ lot, cut }) => `El lote ${lot} es ${cut}: de ahí no sale eso.`,
   'lot-used-up': ({ lot }) => `Del lote ${lot} no queda nada: diga otro.`,
+  'not-a-cure': () => 'Eso no lleva sal de cura: no se pesa dos veces.',
+  'cure-wants-two': () => 'La sal de cura la pesan dos: diga quién pesó y quién lo leyó otra vez.',
+  'cure-not-weighed': ({ mix, weight }) =>
+    `${mix} cura: antes la pesan dos, ${weight}, y lo dicen en esta línea.`,
+  'cure-off': ({ mix, row }) => `No puede ir tanto ${mix}: ${row}. Pese de nuevo.`,
   'not-on-record': () => 'Ningún día conoce eso: lea otra vez la etiqueta o la fecha.',
   'nothing-to-undo': () => 'Eso ya está deshecho, o es de un plan anterior.',
   'undone-on-its-line': () => 'Eso se deshace en su propia línea: use la casilla de allí.',

@@ -18,11 +18,14 @@ export {
   sayCheckRow,
   sayCheckTime,
 } from './check-band-words.ts';
+export { sayFelt } from './check-words.ts';
 export { clockRange } from './clock-range.ts';
 export { closingWords, sayClosed, sayPanEnd, sayStillOpen } from './closing-words.ts';
 export { sayCookOffer } from './cook-offers.ts';
+export { cureWords } from './cure-words.ts';
 export { deliveryWords, sayAmount, sayCame } from './delivery-words.ts';
 export { type DeskSectionName, type DeskWords, deskWords } from './desk-words.ts';
+export { type DeviceKind, installWords } from './install-words.ts';
 export type { Interface } from './interface.ts';
 export { learnLanguage } from './learn-language.ts';
 export { sayLimits, sayLimitsHeld } from './limits-words.ts';
@@ -51,8 +54,10 @@ export { sayLogged } from './say-logged.ts';
 export { sayNews, sayNewsInShort } from './say-news.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
 export { sayReadings } from './say-readings.ts';
+export { saySpread } from './say-spread.ts';
 export { sayBar, sayWhy } from './say-why.ts';
 export { scaleWeight } from './scale-weight.ts';
+export { standWords } from './stand-words.ts';
 export { type StandardWords, standardWords } from './standard-words.ts';
 export { shownClock, typedClock } from './typed-clock.ts';
 export { sayTypedFault, type TypedFault, type Wanted } from './typed-fault.ts';

@@ -40,6 +40,8 @@ export const logEnglish: LogPhrases = {
     lot: (lot, cut, amount, supplier, temp) =>
       `lot ${lot} came: ${cut}, ${amount}, from ${supplier}${temp ? `, at ${temp}` : ''}`,
     cutFrom: (batch, lots) => `${batch} cut from lot ${lots}`,
+    cure: (mix, weight, batch, [first, second]) =>
+      `${weight} of ${mix} for ${batch}: weighed by ${first}, and again by ${second}`,
     sold: (dish, sold) => `${sold} sold: ${dish}`,
     soldOut: (dish) => `sold out: ${dish}`,
     emptied: (batch) => `empty: ${batch}`,

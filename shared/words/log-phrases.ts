@@ -38,6 +38,7 @@ export type LogPhrases = {
     delivery(cut: string, pieces: number, weight: string): string;
     lot(lot: string, cut: string, weight: string, supplier: string, temp: string | null): string;
     cutFrom(batch: string, lots: string): string;
+    cure(mix: string, weight: string, batch: string, by: readonly [string, string]): string;
     sold(dish: string, sold: number): string;
     soldOut(dish: string): string;
     emptied(batch: string): string;

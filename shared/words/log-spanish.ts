@@ -40,6 +40,8 @@ export const logSpanish: LogPhrases = {
     lot: (lot, cut, amount, supplier, temp) =>
       `llegó el lote ${lot}: ${cut}, ${amount}, de ${supplier}${temp ? `, a ${temp}` : ''}`,
     cutFrom: (batch, lots) => `${batch} se cortó del lote ${lots}`,
+    cure: (mix, weight, batch, [first, second]) =>
+      `${weight} de ${mix} para ${batch}: pesados por ${first}, y otra vez por ${second}`,
     sold: (dish, sold) => `${sold} vendidas: ${dish}`,
     soldOut: (dish) => `agotado: ${dish}`,
     emptied: (batch) => `vacía: ${batch}`,

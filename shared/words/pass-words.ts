@@ -17,6 +17,8 @@ const whyBarred = ({ why, check }: Bar, { failed, missed }: Bars): string =>
 export type PassWords = {
   readonly pass: string;
   readonly ready: string;
+  /** Allergens of a dish. */
+  has(allergens: string): string;
   /** In place of one of two places to tap: no longer than it has to be. */
   readonly undo: string;
   toCut(portions: number, till: string | null): string;
@@ -69,6 +71,7 @@ const englishBars: Bars = {
 
 const english: PassWords = {
   pass: 'Pass',
+  has: (allergens) => `has ${allergens}`,
   ready: 'ready',
   undo: 'undo',
   barred: (portions, bar) => `${portions} barred: ${whyBarred(bar, englishBars)}`,
@@ -117,6 +120,7 @@ const spanishBars: Bars = {
 
 const spanish: PassWords = {
   pass: 'Pase',
+  has: (allergens) => `lleva ${allergens}`,
   ready: 'listas',
   undo: 'atrás',
   barred: (portions, bar) => `${portions} no salen: ${whyBarred(bar, spanishBars)}`,

@@ -9,6 +9,7 @@ import { saySlot } from './reasons.ts';
 import { roleWords } from './role-words.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
+import { scaleWeight } from './scale-weight.ts';
 import { someOf } from './some-of.ts';
 
 /**
@@ -99,6 +100,11 @@ function sayHappening(said: Happening, { happening: words }: LogPhrases, say: Sa
     }
     case 'batchCutFrom':
       return words.cutFrom(textIn(said.batch, say), someOf(said.lots, say));
+    case 'cureWeighed': {
+      const { mix, batch, weightKg, first, second } = said;
+      const amount = scaleWeight(weightKg, say);
+      return words.cure(textIn(mix, say), amount, textIn(batch, say), [first, second]);
+    }
     case 'portionsSold':
       return words.sold(textIn(said.dish, say), said.sold);
     case 'dishSoldOut':

@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { afterEach, describe, expect, it } from 'vitest';
 import { NowLine } from '../../../client/parts/now-line.ts';
-import type { CommandId } from '../../../shared/kernel/index.ts';
+import { type CommandId, kilograms } from '../../../shared/kernel/index.ts';
 import type { Intent, TaskView } from '../../../shared/view/index.ts';
 import { injectShoulders, NOW, squareRibs, stationView } from '../fixtures.ts';
 
@@ -47,6 +47,14 @@ async function tap(element: NowLine, name: string) {
 }
 
 const names = (element: NowLine) => buttons(element.shadowRoot).map(([name]) => name);
+
+/** Taps the button of exactly that name. */
+async function choose(element: NowLine, name: string) {
+  buttons(element.shadowRoot)
+    .find(([each]) => each === name)?.[1]
+    .click();
+  await drawn();
+}
 
 afterEach(() => document.body.replaceChildren());
 
@@ -154,5 +162,45 @@ describe('a line under Now', () => {
     const { element } = await line(broken);
     expect(element.shadowRoot?.textContent).toContain('could not be drawn');
     expect(reported).toHaveLength(1);
+  });
+});
+
+describe('a line whose work cures', () => {
+  const cure = { mix: { en: 'Cure' }, weightKg: kilograms(0.048), weighed: null };
+  const [one, two] = people.filter(({ onShift, isOut }) => onShift && !isOut);
+  if (!one || !two) throw new Error('two people of the fixture are there');
+
+  it('asks who weighs, who reads the scale again, and what it shows', async () => {
+    const { element, asked } = await line({ ...squareRibs, cure });
+    await tap(element, 'two people weigh: 1.7 oz of Cure');
+    await choose(element, one.name);
+    expect(names(element)).not.toContain(one.name);
+    await choose(element, two.name);
+    for (const key of ['1', '.', '8']) await choose(element, key);
+    await tap(element, 'keep');
+    expect(asked).toEqual([
+      {
+        ...{ kind: 'weighCure', task: squareRibs.id, first: one.id, second: two.id },
+        // An ounce is 28.349523125 g by definition (international pound of 1959).
+        weightKg: expect.closeTo(1.8 * 0.028349523125, 9),
+      },
+    ]);
+  });
+
+  it('keeps nothing without a number', async () => {
+    const { element, asked } = await line({ ...squareRibs, cure });
+    await tap(element, 'two people weigh');
+    await choose(element, one.name);
+    await choose(element, two.name);
+    await tap(element, 'keep');
+    expect(asked).toEqual([]);
+  });
+
+  it('says who weighed it once two have', async () => {
+    const weighed = { weightKg: kilograms(0.048), first: one.name, second: two.name };
+    const { element } = await line({ ...squareRibs, cure: { ...cure, weighed } });
+    const said = element.shadowRoot?.querySelector('cure-line')?.shadowRoot?.textContent;
+    expect(said).toContain(`1.7 oz weighed by ${one.name}, and again by ${two.name}`);
+    expect(names(element).some((name) => name.startsWith('two people weigh'))).toBe(false);
   });
 });

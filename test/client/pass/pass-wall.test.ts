@@ -29,6 +29,7 @@ const pan = (dish: string, more: Partial<PassPan>): PassPan => ({
 const dish = (name: string, more: Partial<PassPan> = {}): PassDish => ({
   dish: name.toLowerCase() as DishId,
   name: { en: name },
+  allergens: [],
   perQuarter: [2, 2, 2, 2],
   sold: 0,
   soldBefore: 0,

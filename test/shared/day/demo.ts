@@ -26,8 +26,8 @@ export class Telling {
   state: DayState = emptyDay();
   readonly events: Event[] = [];
 
-  constructor() {
-    this.keep({ kind: 'planAdopted', plan }, plan.built.origin, null);
+  constructor(adopted = plan) {
+    this.keep({ kind: 'planAdopted', plan: adopted }, adopted.built.origin, null);
   }
 
   /** Another day begins. */

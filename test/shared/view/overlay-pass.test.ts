@@ -23,6 +23,7 @@ const view: PassView = {
     {
       dish: ribs,
       name: { en: 'Ribs' },
+      allergens: [],
       perQuarter: [5, 5, 5, 5, 5, 5, 5, 5],
       sold: 3,
       soldBefore: 0,

@@ -118,7 +118,13 @@ describe('a refused tap of any wall says nothing more', () => {
   it('of a sale once its service is over, or so many are counted', () => {
     const { face: _face, stations: _stations, tasks: _tasks, later: _later, ...head } = stationView;
     const lunch = 'lunch' as ServiceId;
-    const ribs = { dish: 'ribs' as DishId, name: { en: 'Ribs' }, perQuarter: [], soldBefore: 0 };
+    const ribs = {
+      dish: 'ribs' as DishId,
+      name: { en: 'Ribs' },
+      allergens: [],
+      perQuarter: [],
+      soldBefore: 0,
+    };
     const pass = (sold: number, service = lunch): PassView => ({
       ...head,
       face: 'pass',

@@ -38,6 +38,7 @@ function dish(pans: readonly PassPan[], more: Partial<PassDish> = {}): PassDish 
   return {
     dish: 'ribs' as DishId,
     name: { en: 'Ribs' },
+    allergens: [],
     perQuarter: [8, 8, 8, 8, 8, 8, 8, 8],
     sold: 0,
     soldBefore: 0,
