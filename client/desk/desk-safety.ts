@@ -20,6 +20,9 @@ import { base } from '../theme/index.ts';
 
 const GROUPS = ['failed', 'missed', 'due', 'later'] as const;
 
+/** When it was found broken, or till when it has to be looked at: what stands before its line. */
+const atOf = ({ failed, lateAt }: CheckView) => failed?.at ?? lateAt;
+
 /** All that is to be looked at or put right, whoever's it is: what is broken first. */
 @customElement('desk-safety')
 export class DeskSafety extends Part {
@@ -93,7 +96,9 @@ export class DeskSafety extends Part {
     if (checks.length === 0) return [html`<p class="quiet">${words.nothingOpen}</p>`, this.#held()];
     return [
       ...GROUPS.map((how) => {
-        const own = checks.filter((check) => howOpen(check, now) === how);
+        const own = checks
+          .filter((check) => howOpen(check, now) === how)
+          .toSorted((a, b) => atOf(a) - atOf(b));
         if (own.length === 0) return nothing;
         const isWrong = how === 'failed' || how === 'missed';
         return html`<section class=${isWrong ? 'wrong' : ''}>
@@ -121,7 +126,7 @@ export class DeskSafety extends Part {
     const { say } = this;
     const now = this.sync.hubNow();
     const isOpen = check.key === this.openKey;
-    const at = check.failed?.at ?? check.lateAt;
+    const at = atOf(check);
     const by = check.failed?.by;
     return html`<li>
       <button

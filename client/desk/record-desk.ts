@@ -61,6 +61,8 @@ export class DeskRecord extends Part {
               <record-receive
                 .say=${say}
                 .cuts=${shown.cuts}
+                .now=${() => sync.hubNow()}
+                .broken=${view.checks.filter(({ on, failed }) => on.kind === 'receiving' && failed)}
                 ?closed=${view.closed !== null}
                 @came=${({ detail }: CustomEvent) => void sync.tap({ kind: 'receive', ...detail })}
               ></record-receive>

@@ -1,4 +1,4 @@
-import { html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { BatchId } from '../../shared/kernel/index.ts';
 import type { LotShown, PullShown, RecordShown } from '../../shared/protocol/index.ts';
@@ -14,7 +14,23 @@ import { recordStyle } from './record-style.ts';
  */
 @customElement('record-lots')
 export class RecordLots extends Part {
-  static override styles = [base, recordStyle];
+  static override styles = [
+    base,
+    recordStyle,
+    css`
+      /* What it is over what is known of it; how much is left, and its label, beside both. */
+      li.lot {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr) auto auto;
+      }
+      .lot > .soft {
+        grid-area: 2 / 1;
+      }
+      .lot > :is(.figure, button) {
+        grid-row: 1 / 3;
+      }
+    `,
+  ];
 
   @property({ attribute: false }) shown!: RecordShown;
   @property({ type: Boolean }) closed = false;
@@ -43,7 +59,7 @@ export class RecordLots extends Part {
       ...[weight(weightKg, say), supplier],
       ...(useBy === null ? [] : [`${words.useBy} ${sayDay(useBy, say)}`]),
     ];
-    return html`<li>
+    return html`<li class="lot">
       <span class="name">${id} · ${textIn(name, say)}</span>
       <span class="figure">${words.left(leftPieces, pieces)}</span>
       <span class="soft">${facts.join(' · ')}</span>

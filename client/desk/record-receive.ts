@@ -1,19 +1,25 @@
 import { html, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import {
   celsius,
   fahrenheit,
   fromPounds,
+  type Instant,
   kilograms,
   toCelsius,
 } from '../../shared/kernel/index.ts';
 import type { CutShown } from '../../shared/protocol/index.ts';
-import { recordDeskWords, textIn } from '../../shared/words/index.ts';
+import type { CheckView } from '../../shared/view/index.ts';
+import { checkWords, recordDeskWords, sayCheckRow, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import { recordStyle } from './record-style.ts';
+import { typedLot } from './typed-lot.ts';
 
-/** What is written down of a lot as it comes. Tells `came` with it. */
+/**
+ * What is written down of a lot as it comes. Tells `came` with it; a field that cannot be so is
+ * said, and what was typed stays. What came too warm is said until somebody says what was done.
+ */
 @customElement('record-receive')
 export class RecordReceive extends Part {
   static override styles = [base, recordStyle];
@@ -21,6 +27,10 @@ export class RecordReceive extends Part {
   /** All that can come, those of the pull list first. */
   @property({ attribute: false }) cuts: readonly CutShown[] = [];
   @property({ type: Boolean }) closed = false;
+  @property({ attribute: false }) now!: () => Instant;
+  /** What came so that its limit was broken. */
+  @property({ attribute: false }) broken: readonly CheckView[] = [];
+  @state() private wrong: { readonly field: string; readonly why: string } | null = null;
 
   protected override draw() {
     const { say, closed } = this;
@@ -28,7 +38,7 @@ export class RecordReceive extends Part {
     const field = (label: string, name: string, input: unknown) =>
       html`<label for=${name}>${label} ${input}</label>`;
     return html`<h2>${words.receive}</h2>
-      <form @submit=${this.#keep}>
+      <form novalidate @submit=${this.#keep}>
         ${field(
           words.cut,
           'cut',
@@ -36,14 +46,16 @@ export class RecordReceive extends Part {
             ${this.#group(words.pulledToday, true)} ${this.#group(words.otherCuts, false)}
           </select>`,
         )}
-        ${field(words.pieces, 'pieces', number('pieces', 1))}
-        ${field(`${words.weight}, ${say.weight}`, 'weight', number('weight', 0.01))}
-        ${field(words.supplier, 'supplier', text('supplier', true))}
-        ${field(`${words.temp}, ${say.temperature}`, 'temp', number('temp', 0.1, false))}
+        ${field(words.pieces, 'pieces', number('pieces', 'numeric'))}
+        ${field(`${words.weight}, ${say.weight}`, 'weight', number('weight', 'decimal'))}
+        ${field(words.supplier, 'supplier', text('supplier'))}
+        ${field(`${words.temp}, ${say.temperature}`, 'temp', number('temp', 'decimal'))}
         ${field(words.useBy, 'use-by', html`<input id="use-by" name="useBy" type="date" />`)}
-        ${field(words.code, 'code', text('code', false))}
+        ${field(words.code, 'code', text('code'))}
         <button class="takes" ?disabled=${closed}>${words.itCame}</button>
-      </form>`;
+      </form>
+      ${this.wrong ? html`<p class="wrong" role="alert">${this.wrong.why}</p>` : nothing}
+      ${this.broken.map((check) => this.#broken(check))}`;
   }
 
   #group(label: string, isPulled: boolean) {
@@ -54,40 +66,47 @@ export class RecordReceive extends Part {
     </optgroup>`;
   }
 
+  #broken(check: CheckView) {
+    const { say } = this;
+    return html`<p class="wrong" role="alert">
+      ${textIn(check.thing, say)} · ${sayCheckRow(check, say)}
+      <a href="#safety">${checkWords[say.language].whatWasDone}</a>
+    </p>`;
+  }
+
   readonly #keep = (event: SubmitEvent): void => {
     event.preventDefault();
     const form = event.target as HTMLFormElement;
     const said = new FormData(form);
-    const word = (name: string) => String(said.get(name) ?? '').trim();
-    const { weight, temperature } = this.say;
-    const typedKg = Number(word('weight'));
-    const temp = word('temp') === '' ? null : Number(word('temp'));
-    this.tell('came', {
-      cut: word('cut'),
-      pieces: Number(word('pieces')),
-      weightKg: weight === 'lb' ? fromPounds(typedKg) : kilograms(typedKg),
-      supplier: word('supplier'),
-      tempC:
-        temp === null || temperature === '°C' ? temp && celsius(temp) : toCelsius(fahrenheit(temp)),
-      useBy: word('useBy') || null,
-      code: word('code') || null,
+    const { say } = this;
+    const typed = typedLot((name) => String(said.get(name) ?? '').trim(), {
+      ...{ say, now: this.now() },
+      kgOf: inUnit(say.weight === 'lb' ? fromPounds : kilograms),
+      celsiusOf: inUnit((shown) =>
+        say.temperature === '°F' ? toCelsius(fahrenheit(shown)) : celsius(shown),
+      ),
     });
-    form.reset();
+    this.wrong = typed.ok ? null : typed;
+    if (typed.ok) {
+      this.tell('came', typed.lot);
+      form.reset();
+    } else {
+      form.querySelector<HTMLElement>(`[name="${typed.field}"]`)?.focus();
+    }
   };
 }
 
-const text = (name: string, isNeeded: boolean) =>
-  html`<input id=${name} name=${name} size="14" maxlength="80" ?required=${isNeeded} />`;
+/** A point or a comma before its tenths. */
+const inUnit =
+  <To>(of: (shown: number) => To) =>
+  (typed: string): To | null => {
+    const shown = typed === '' ? Number.NaN : Number(typed.replace(',', '.'));
+    return Number.isFinite(shown) ? of(shown) : null;
+  };
 
-const number = (name: string, step: number, isNeeded = true) =>
-  html`<input
-    id=${name}
-    name=${name}
-    type="number"
-    inputmode="decimal"
-    step=${step}
-    min=${isNeeded ? step : -99}
-    max="99999"
-    size="6"
-    ?required=${isNeeded}
-  />`;
+const text = (name: string) =>
+  html`<input id=${name} name=${name} size="14" maxlength="80" autocomplete="off" />`;
+
+/** As text: what is no number in it is said by us, not swallowed. */
+const number = (name: string, inputmode: 'numeric' | 'decimal') =>
+  html`<input id=${name} name=${name} inputmode=${inputmode} size="6" autocomplete="off" />`;

@@ -21,6 +21,23 @@ export const recordStyle = [
       gap: var(--gap) 1em;
       padding: var(--gap) 0;
     }
+    /* What is written stands on its line, and so does what it is called by. */
+    form label {
+      align-items: baseline;
+    }
+    form :is(input, select) {
+      padding: calc(var(--touch) - 1.7em) 0.1em 0;
+    }
+    /* The browser's own sign of a list would stay halfway up. */
+    form select {
+      appearance: none;
+      padding-right: 1.2em;
+      background:
+        linear-gradient(45deg, transparent 50%, var(--ink) 50%) right 0.45em bottom 0.5em / 0.4em
+          0.4em no-repeat,
+        linear-gradient(-45deg, transparent 50%, var(--ink) 50%) right 0.05em bottom 0.5em / 0.4em
+          0.4em no-repeat;
+    }
     li,
     tr {
       border-bottom: var(--hair) solid var(--pencil);
@@ -52,6 +69,17 @@ export const recordStyle = [
       text-align: right;
       font-weight: 800;
       white-space: nowrap;
+    }
+    .wrong {
+      font-weight: 800;
+      border-bottom: var(--heavy) solid var(--brick);
+    }
+    .wrong a {
+      display: inline-flex;
+      align-items: center;
+      min-height: var(--touch);
+      padding: 0 0.6em;
+      color: inherit;
     }
     .soft {
       color: var(--soft);

@@ -1,6 +1,6 @@
-import { html, nothing, type PropertyValues } from 'lit';
+import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { Instant } from '../../shared/kernel/index.ts';
+import { type Instant, kilograms } from '../../shared/kernel/index.ts';
 import type { LotShare, LotShown, LotTraced } from '../../shared/protocol/index.ts';
 import type { Refusal } from '../../shared/view/index.ts';
 import { recordDeskWords, sayDay, sayRefusal, textIn, weight } from '../../shared/words/index.ts';
@@ -15,7 +15,21 @@ import { recordStyle } from './record-style.ts';
  */
 @customElement('record-trace')
 export class RecordTrace extends Part {
-  static override styles = [base, recordStyle];
+  static override styles = [
+    base,
+    recordStyle,
+    css`
+      th {
+        padding-top: 0.6em;
+        font-size: var(--small);
+        font-weight: 800;
+      }
+      /* A number is not broken where its parts are joined. */
+      .share {
+        white-space: nowrap;
+      }
+    `,
+  ];
 
   @property({ attribute: false }) doors!: RecordDoors;
   @property({ attribute: false }) lots: readonly LotShown[] = [];
@@ -80,41 +94,50 @@ export class RecordTrace extends Part {
   #both({ trace, back, fed }: LotTraced) {
     const { say } = this;
     const words = recordDeskWords[say.language];
-    const row = (where: string, kg: Parameters<typeof weight>[0], of: string | null) =>
+    const row = (where: string, kg: Parameters<typeof weight>[0], of: unknown = null) =>
       html`<tr>
         <td>${where} ${of ? html`<p class="soft">${of}</p>` : nothing}</td>
         <td class="figure">${weight(kg, say)}</td>
       </tr>`;
     const on = (day: string, what: string) => `${sayDay(day, say)} · ${what}`;
     const { lot, batches, services, kept, tubs, lossKg, leftKg } = trace;
+    const plates = together(services);
+    const trim = tubs.filter(({ weightKg }) => weightKg > 0.0005);
+    const heading = (said: string, of: readonly unknown[]) =>
+      of.length === 0 ? nothing : html`<tr><th colspan="2" scope="rowgroup">${said}</th></tr>`;
     return html`<table>
       <caption class="unseen">${words.trace}: ${lot.id}</caption>
       <tbody>
+        ${heading(words.forward, batches)}
         ${batches.map(({ day, batch, name, weightKg }) => {
           const its = back.find((each) => each.day === day && each.batch === batch);
-          const of = its ? words.madeOf(this.#named(its.lots)) : null;
+          const of = its ? html`${words.madeOf} ${this.#named(its.lots)}` : null;
           return row(on(day, textIn(name, say)), weightKg, of);
         })}
       </tbody>
       <tbody>
-        ${services.map(({ day, service, name, dishName, weightKg }, i) => {
+        ${heading(words.served, plates)}
+        ${plates.map(({ day, service, name, dishName, weightKg }, i) => {
           // All that a service was fed from stands once, under the last of its dishes.
-          const next = services[i + 1];
+          const next = plates[i + 1];
           const isLast = next?.day !== day || next.service !== service;
           const its = fed.find((each) => each.day === day && each.service === service);
           const where = on(day, `${textIn(name, say)}, ${textIn(dishName, say)}`);
-          const of = its && isLast ? words.allFrom(this.#named(its.lots)) : null;
+          const of = its && isLast ? html`${words.allFrom} ${this.#named(its.lots)}` : null;
           return row(where, weightKg, of);
         })}
         ${kept.map(({ day, dishName, weightKg, mayHaveFed }) => {
           const may = mayHaveFed.map((each) => on(each.day, textIn(each.name, say))).join(', ');
           const said = may === '' ? '' : ` (${words.mayHaveFed}: ${may})`;
-          return row(`${on(day, textIn(dishName, say))}: ${words.kept}${said}`, weightKg, null);
+          return row(`${on(day, textIn(dishName, say))}: ${words.kept}${said}`, weightKg);
         })}
-        ${tubs
-          .filter(({ weightKg }) => weightKg > 0.0005)
-          .map(({ day, name, weightKg }) => row(on(day, textIn(name, say)), weightKg, null))}
-        ${row(words.lost, lossKg, null)} ${row(words.inCooler, leftKg, null)}
+      </tbody>
+      <tbody>
+        ${heading(words.trim, trim)}
+        ${trim.map(({ day, name, weightKg }) => row(on(day, textIn(name, say)), weightKg))}
+      </tbody>
+      <tbody>
+        ${row(words.lost, lossKg)} ${row(words.inCooler, leftKg)}
         <tr class="sum">
           <td>${words.whole}: ${lot.supplier}${lot.code ? ` ${lot.code}` : ''}</td>
           <td class="figure">${weight(lot.weightKg, say)}</td>
@@ -123,11 +146,12 @@ export class RecordTrace extends Part {
     </table>`;
   }
 
-  #named(lots: readonly LotShare[]): string {
+  #named(lots: readonly LotShare[]) {
     const { nobodyKnows } = recordDeskWords[this.say.language];
-    return lots
-      .map(({ lot, weightKg }) => `${lot ?? nobodyKnows} ${weight(weightKg, this.say)}`)
-      .join(', ');
+    return lots.map(({ lot, weightKg }, i) => {
+      const share = `${lot ?? nobodyKnows} ${weight(weightKg, this.say)}`;
+      return html`<span class="share">${share}${i < lots.length - 1 ? ',' : ''}</span> `;
+    });
   }
 
   #why(wrong: Refusal | 'away'): string {
@@ -172,6 +196,19 @@ export class RecordTrace extends Part {
     this.drillSince = null;
     this.told = true;
   };
+}
+
+type Plate = LotTraced['trace']['services'][number];
+
+/** A dish of a service once, of however many batches it was. */
+function together(services: readonly Plate[]): Plate[] {
+  const plates = new Map<string, Plate>();
+  for (const each of services) {
+    const key = `${each.day} ${each.service} ${each.dish}`;
+    const sumKg = (plates.get(key)?.weightKg ?? 0) + each.weightKg;
+    plates.set(key, { ...each, weightKg: kilograms(sumKg) });
+  }
+  return [...plates.values()];
 }
 
 /** Minutes and seconds. @example lasted(102_000) //=> '1:42' */

@@ -16,8 +16,15 @@ export type RecordDeskWords = {
   readonly temp: string;
   readonly useBy: string;
   readonly code: string;
-  readonly ifKnown: string;
   readonly itCame: string;
+  /** What a field that cannot be so has to say instead. */
+  readonly wrong: {
+    pieces(most: string): string;
+    weight(most: string): string;
+    readonly supplier: string;
+    temp(low: string, high: string): string;
+    useBy(today: string): string;
+  };
   readonly pulls: string;
   readonly noPulls: string;
   readonly nobodyKnows: string;
@@ -26,12 +33,14 @@ export type RecordDeskWords = {
   readonly other: string;
   readonly trace: string;
   readonly whichLot: string;
+  /** Over what was made of it, and over where that was served. */
   readonly forward: string;
-  readonly back: string;
-  /** What else is in it. */
-  madeOf(parts: string): string;
-  /** What else was on the plates of a service. */
-  allFrom(parts: string): string;
+  readonly served: string;
+  readonly trim: string;
+  /** Before all that is in it. */
+  readonly madeOf: string;
+  /** Before all that was on the plates of a service. */
+  readonly allFrom: string;
   readonly kept: string;
   readonly mayHaveFed: string;
   readonly lost: string;
@@ -75,8 +84,14 @@ const english: RecordDeskWords = {
   temp: 'warmest piece',
   useBy: 'use by',
   code: 'their code',
-  ifKnown: 'if known',
   itCame: 'it came',
+  wrong: {
+    pieces: (most) => `Pieces: count them; a whole number from 1 to ${most}.`,
+    weight: (most) => `Weight: weigh it; more than 0, and at most ${most}.`,
+    supplier: 'Supplier: write whose it is.',
+    temp: (low, high) => `Warmest piece: read it again; a probe in food shows ${low} to ${high}.`,
+    useBy: (today) => `Use by: read the label again; ${today}, which is today, or later.`,
+  },
   pulls: 'Cut from',
   noPulls: 'Nothing is cut from the cooler today.',
   nobodyKnows: 'nobody knows',
@@ -84,10 +99,11 @@ const english: RecordDeskWords = {
   other: 'another lot',
   trace: 'Where a lot went',
   whichLot: 'lot',
-  forward: 'went into',
-  back: 'and back',
-  madeOf: (parts) => `made of ${parts}`,
-  allFrom: (parts) => `the whole service: ${parts}`,
+  forward: 'Went into, as it was weighed raw',
+  served: 'Served or to be served, as weighed then',
+  trim: 'Trim that is not used up',
+  madeOf: 'made of',
+  allFrom: 'the whole service:',
   kept: 'kept for another day',
   mayHaveFed: 'may have been served at',
   lost: 'lost in trimming, cooking and carving',
@@ -134,8 +150,15 @@ const spanish: RecordDeskWords = {
   temp: 'pieza más caliente',
   useBy: 'caduca',
   code: 'su código',
-  ifKnown: 'si se sabe',
   itCame: 'llegó',
+  wrong: {
+    pieces: (most) => `Piezas: cuéntelas; un número entero de 1 a ${most}.`,
+    weight: (most) => `Peso: péselo; más de 0 y no más de ${most}.`,
+    supplier: 'Proveedor: escriba de quién es.',
+    temp: (low, high) =>
+      `Pieza más caliente: léala otra vez; una sonda en comida marca de ${low} a ${high}.`,
+    useBy: (today) => `Caduca: lea otra vez la etiqueta; ${today}, que es hoy, o después.`,
+  },
   pulls: 'De qué se corta',
   noPulls: 'Hoy no se corta nada de la cámara.',
   nobodyKnows: 'nadie lo sabe',
@@ -143,10 +166,11 @@ const spanish: RecordDeskWords = {
   other: 'otro lote',
   trace: 'Adónde fue un lote',
   whichLot: 'lote',
-  forward: 'fue a',
-  back: 'y de vuelta',
-  madeOf: (parts) => `hecho de ${parts}`,
-  allFrom: (parts) => `el servicio entero: ${parts}`,
+  forward: 'Fue a, según se pesó en crudo',
+  served: 'Servido o por servir, según se pesa entonces',
+  trim: 'Recortes sin gastar',
+  madeOf: 'hecho de',
+  allFrom: 'el servicio entero:',
   kept: 'guardado para otro día',
   mayHaveFed: 'pudo servirse en',
   lost: 'perdido al limpiar, asar y trinchar',

@@ -5,7 +5,7 @@ import type { RecordDoors } from '../../../client/desk/record-doors.ts';
 import type { BatchId, CutId, DayId, LotId, ServiceId } from '../../../shared/kernel/index.ts';
 import { kilograms } from '../../../shared/kernel/index.ts';
 import type { LotTraced, RecordShown, SheetAsk } from '../../../shared/protocol/index.ts';
-import type { DeskView } from '../../../shared/view/index.ts';
+import type { CheckView, DeskView } from '../../../shared/view/index.ts';
 import type { Say } from '../../../shared/words/index.ts';
 import { drawn, saidOn, tap, tapsWrittenDown } from '../fingers.ts';
 import { at, stationView } from '../fixtures.ts';
@@ -81,9 +81,13 @@ const doors: RecordDoors = {
 };
 const sheets: SheetAsk[] = [];
 
-async function desk(language: Say['language'] = 'en', lot: string | null = null) {
+async function desk(
+  language: Say['language'] = 'en',
+  lot: string | null = null,
+  checks: readonly CheckView[] = [],
+) {
   const { sync, taps } = tapsWrittenDown();
-  const view = { log: [], day, closed: null };
+  const view = { log: [], day, closed: null, checks };
   const element = Object.assign(new DeskRecord(), {
     ...{ sync, doors, lot, view: view as unknown as DeskView, say: { ...say, language } },
   });
@@ -122,6 +126,34 @@ describe('a lot that comes', () => {
       }),
     ]);
   });
+});
+
+describe('a lot of which something cannot be', () => {
+  const sound = { cut: 'spare-ribs', pieces: '8', weight: '16.5', supplier: 'Elm Meats' };
+
+  it.each([
+    ['pieces', '', 'Pieces: count them; a whole number from 1 to 10,000.'],
+    ['pieces', '2.5', 'Pieces: count them; a whole number from 1 to 10,000.'],
+    ['weight', 'heavy', 'Weight: weigh it; more than 0, and at most 20000 kg.'],
+    ['weight', '0', 'Weight: weigh it; more than 0, and at most 20000 kg.'],
+    ['supplier', '  ', 'Supplier: write whose it is.'],
+    ['temp', '400', 'Warmest piece: read it again; a probe in food shows -30 °C to 105 °C.'],
+    ['useBy', '2020-01-01', 'Use by: read the label again; '],
+  ])('is not sent with %s “%s”, says why, and keeps what was typed', async (field, typed, why) => {
+    const { element, taps } = await desk();
+    await send(element, 'record-receive', { ...sound, [field]: typed });
+    expect(taps).toEqual([]);
+    expect(saidOn(element)).toContain(why);
+    const inside = element.shadowRoot?.querySelector('record-receive')?.shadowRoot;
+    const pieces = inside?.querySelector<HTMLInputElement>('[name="pieces"]')?.value;
+    expect(pieces).toBe(field === 'pieces' ? typed : '8');
+    await send(element, 'record-receive', { ...sound, [field]: '', ...repaired(field) });
+    expect(taps).toHaveLength(1);
+    expect(saidOn(element)).not.toContain(why);
+  });
+
+  const repaired = (field: string) =>
+    field in sound ? { [field]: sound[field as keyof typeof sound] } : {};
 });
 
 describe('a cut that is not on the pull list', () => {
