@@ -1,6 +1,6 @@
 import { html } from 'lit';
 import type { CommandId } from '../../shared/kernel/index.ts';
-import type { Drawn, Intent, NowTask, WorkView } from '../../shared/view/index.ts';
+import type { Drawn, Intent, NowTask, Side, WorkView } from '../../shared/view/index.ts';
 import { isWork } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
 import '../parts/now-line.ts';
@@ -19,12 +19,14 @@ export type Work = {
   readonly brief?: boolean;
   /** Letters of the longest title beside it. */
   readonly longest?: number;
+  /** For whose hands the panel is set up; null for anybody's. */
+  readonly side: Side | null;
 };
 
 /** A line under *Now*, with all that its taps do. */
 export function workLine(
   { task, isDue }: NowTask,
-  { sync, drawn, touched, say, narrow, brief = false, longest = 0 }: Work,
+  { sync, drawn, touched, say, narrow, brief = false, longest = 0, side }: Work,
 ) {
   const refused = refusalOf(sync.state, task.id);
   const { view } = sync.state;
@@ -43,6 +45,7 @@ export function workLine(
     .kept=${hub?.counted ?? 0}
     .undo=${refused ? null : touched.undoOf(task.id)}
     .refused=${refused}
+    .side=${side}
     ?narrow=${narrow}
     ?brief=${brief}
     .longest=${longest}

@@ -3,7 +3,14 @@ import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { SlotId, TaskId } from '../../shared/kernel/index.ts';
-import type { Drawn, LoadDrawing, SmokerView, StationPage, View } from '../../shared/view/index.ts';
+import type {
+  Drawn,
+  LoadDrawing,
+  Side,
+  SmokerView,
+  StationPage,
+  View,
+} from '../../shared/view/index.ts';
 import { checksDue, pitRule, stationPage } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { sayRefusal } from '../../shared/words/index.ts';
@@ -44,6 +51,7 @@ export class SmokerWall extends Part {
     readSettings(new URLSearchParams()).token,
   );
   @property() language: Language = 'en';
+  @property({ attribute: false }) side: Side | null = null;
   @property({ type: Boolean, reflect: true }) narrow = false;
   @state() private reading: Reading | null = null;
 
@@ -191,7 +199,15 @@ export class SmokerWall extends Part {
     }
     if (page.now.length === 0) return html`<p class="quiet">${this.words.nothingLeft}</p>`;
     const brief = page.now.length > 1 && !narrow;
-    const work = { sync: this.sync, say, narrow, brief, drawn, touched: this.#touched };
+    const work = {
+      sync: this.sync,
+      say,
+      narrow,
+      brief,
+      drawn,
+      touched: this.#touched,
+      side: this.side,
+    };
     return html`<div class="work">
       ${repeat(
         page.now,

@@ -3,7 +3,7 @@ import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { TaskId } from '../../shared/kernel/index.ts';
-import type { Drawn, StationPage, StationView, View } from '../../shared/view/index.ts';
+import type { Drawn, Side, StationPage, StationView, View } from '../../shared/view/index.ts';
 import { stationPage } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { sayRefusal, textIn } from '../../shared/words/index.ts';
@@ -69,6 +69,7 @@ export class StationWall extends Part {
 
   @property({ attribute: false }) sync!: Sync;
   @property() language: Language = 'en';
+  @property({ attribute: false }) side: Side | null = null;
   @property({ type: Boolean, reflect: true }) narrow = false;
 
   readonly #size = new SeenSize(this);
@@ -171,7 +172,7 @@ export class StationWall extends Part {
     if (page.now.length === 0) return html`<p class="quiet">${this.words.nothingLeft}</p>`;
     const { sync, say, narrow } = this;
     const longest = Math.max(...page.now.map(({ task }) => textIn(task.title, say).length));
-    const work = { sync, say, narrow, drawn, touched: this.#touched, longest };
+    const work = { sync, say, narrow, drawn, touched: this.#touched, longest, side: this.side };
     return repeat(
       page.now,
       ({ task }) => task.id,

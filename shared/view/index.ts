@@ -47,6 +47,7 @@ export type { LogLine } from './day-log.ts';
 export type { DeskView, LimitsHeld } from './desk-view.ts';
 export { drawnView } from './drawn.ts';
 export { type Face, stationsOf } from './face.ts';
+export { type HandChange, handChange } from './hand-change.ts';
 export { LagsAmong } from './lags-among.ts';
 export { type LaidOut, layOut } from './laid-out.ts';
 export type { Logged } from './logged.ts';
@@ -60,6 +61,7 @@ export { type PitRule, pitRule, shareOf } from './pit-rule.ts';
 export { type Came, deliveryTyped, type PullRow } from './pull-rows.ts';
 export { type RuledMinutes, ruledMinutes } from './ruled-minutes.ts';
 export type { RunsOut } from './runs-out.ts';
+export type { SpreadView } from './service-spread.ts';
 export {
   type CutStandard,
   type Drawing,

@@ -99,6 +99,13 @@ export const interfaceEnglish: Interface = {
   whichScreen: 'What does this screen show?',
   whichStation: 'Which station?',
   otherScreen: 'other screen',
+  handsHere: 'Hands that touch it',
+  hands: { anybody: 'anybody', raw: 'raw', clean: 'clean' },
+  handChange: {
+    'off-raw': 'Off raw meat: wash hands and change gloves first',
+    'raw-panel': 'Raw hands tap here: wash hands and change gloves after the tap',
+    'clean-panel': 'Clean hands tap here: gloves off before the tap',
+  },
   wipeGlass: 'wipe the glass',
   isWiped: 'The glass is being wiped: no tap is heard until it is left alone.',
   thisScreen: 'This screen',

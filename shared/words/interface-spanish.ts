@@ -99,6 +99,13 @@ export const interfaceSpanish: Interface = {
   whichScreen: '¿Qué muestra esta pantalla?',
   whichStation: '¿Qué estación?',
   otherScreen: 'otra pantalla',
+  handsHere: 'Manos que la tocan',
+  hands: { anybody: 'cualquiera', raw: 'crudo', clean: 'limpias' },
+  handChange: {
+    'off-raw': 'Viene de carne cruda: lavarse y cambiar de guantes antes',
+    'raw-panel': 'Aquí tocan manos de crudo: lavarse y cambiar de guantes tras el toque',
+    'clean-panel': 'Aquí tocan manos limpias: sin guantes antes del toque',
+  },
   wipeGlass: 'limpiar el vidrio',
   isWiped: 'Se limpia el vidrio: no se oye ningún toque hasta que lo dejen.',
   thisScreen: 'Esta pantalla',

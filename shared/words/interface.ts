@@ -1,3 +1,5 @@
+import type { HandChange, Side } from '../view/index.ts';
+
 /**
  * The fixed words of the screens; what is counted or named comes in already in the reader's
  * language.
@@ -103,6 +105,9 @@ export type Interface = {
   readonly whichStation: string;
   readonly otherScreen: string;
   readonly wipeGlass: string;
+  readonly handsHere: string;
+  readonly hands: Record<'anybody' | Side, string>;
+  readonly handChange: Record<HandChange, string>;
   readonly isWiped: string;
   readonly thisScreen: string;
   readonly diagonal: string;

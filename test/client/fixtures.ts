@@ -74,6 +74,8 @@ export function task(
     piece: slab,
     weightKg: kilograms(27),
     hand: ines,
+    side: 'clean',
+    offRaw: false,
     slots: [],
     state: 'waiting',
     plannedStartAt: at(startMin),
