@@ -41,6 +41,9 @@ const FEWEST_MEMBERS = 40;
 /** How the fire strays, and how the model errs, now and later: unknowns that no reading teaches. */
 const OWN = 3;
 
+/** Apart from all that a load's own stream decides. */
+const FELL = 104_729;
+
 /**
  * Brings an ensemble to the readings of a piece and runs it on to its targets. Each of its pieces
  * of work is the run of one member. Nothing comes of it where too few members find their balance.
@@ -57,6 +60,8 @@ export function* assimilate(
   const before = scene.belief();
   const rows = draw(before, members, normal);
   const owns = draw(unlearned(OWN), members, normal);
+  // A stream of its own: a fire that was read all along has the forecast that it had.
+  const fells = draw(unlearned(1), members, normals(seeded(seed + FELL)));
   const told = telling(readings);
   const taught = told.length === 0 ? rows : yield* brought(scene, rows, told, run, normal);
   const known = scene.piece.targets.map((target) => shownS(target, readings));
@@ -69,7 +74,7 @@ export function* assimilate(
   for (const [index, row] of taught.entries()) {
     const [driftZ = 0, nowZ = 0, laterZ = 0] = owns[index] ?? [];
     watch.begin(nowZ, laterZ);
-    if (run.run(scene.cook(row, driftZ), question.endS, watch)) {
+    if (run.run(scene.cook(row, driftZ, fells[index]?.[0]), question.endS, watch)) {
       found.push(row);
       strays.push(driftZ);
       passagesS.push([...watch.passagesS]);

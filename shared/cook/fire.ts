@@ -1,5 +1,5 @@
 import { AirCurve, type AirPoint } from './air-curve.ts';
-import { type Opening, openingsOf, seenIn } from './openings.ts';
+import { type Opening, openingsOf, seenIn, type UnseenFall, unseenFalls } from './openings.ts';
 import type { Smoker } from './piece.ts';
 
 /** From the last entry of the log the air goes to where it is set within half an hour (judged). */
@@ -16,15 +16,36 @@ const REGAINING_S = 300;
 const OUTSIDE_C = 25;
 const DIP_S = 900;
 
-/** The air of a smoker over the whole cook: as logged, with its doors, and from then on as set. */
-export function airOfSmoker({ log, setC, doors }: Smoker): AirCurve {
-  const { steady, openings } = seenIn(log);
+/** A fall that nobody saw is drawn as wide as the steps of the model are long. */
+const FALL_S = 900;
+
+/**
+ * The air of a smoker over the whole cook: as logged, with its doors, and from then on as set. A
+ * fall between readings far apart lies after such a share of the time between: nobody knows where,
+ * so each member of an ensemble has its own.
+ */
+export function airOfSmoker({ log, setC, doors }: Smoker, fallsAfterShare = 0.5): AirCurve {
+  const { steady: seen, openings } = seenIn(log);
+  const falls = unseenFalls(log);
+  const steady = seen.flatMap((point) => {
+    const fall = falls.find(({ after }) => after === point);
+    return fall ? [...fallen(fall, fallsAfterShare), point] : [point];
+  });
   const last = steady.at(-1);
   const shut: AirPoint[] =
     last === undefined
       ? [{ atS: 0, tempC: setC }]
       : [...steady, { atS: last.atS + SETTLING_S, tempC: setC }];
   return withDoors(shut, openingsOf(doors, openings));
+}
+
+/** As it was till then, and as it is from then on. */
+function fallen({ before, after }: UnseenFall, share: number): AirPoint[] {
+  const middleS = before.atS + share * (after.atS - before.atS);
+  return [
+    { atS: Math.max(before.atS, middleS - FALL_S / 2), tempC: before.tempC },
+    { atS: Math.min(after.atS, middleS + FALL_S / 2), tempC: after.tempC },
+  ];
 }
 
 function withDoors(shut: readonly AirPoint[], doors: readonly Opening[]): AirCurve {

@@ -17,7 +17,7 @@ export {
   wetBulbC,
 } from './moist-air.ts';
 export { scoreOf } from './normal.ts';
-export { type Opening, openingsOf, seenIn } from './openings.ts';
+export { type Opening, openingsOf, seenIn, unseenFalls } from './openings.ts';
 export type { Piece, Place, Reading, Smoker, Stay, Target } from './piece.ts';
 export { quantiles } from './quantiles.ts';
 export { type Foreseeing, foreseeing, type Kept } from './reheard.ts';

@@ -12,6 +12,9 @@ const USUAL_OPEN_S = 120;
 /** Two reports of one opening lie no further apart. */
 const SAME_WITHIN_S = 900;
 
+/** Between readings further apart nobody can tell a door from a fire (judged). */
+const UNSEEN_S = 1800;
+
 export type SeenAir = {
   /** The readings that are of a shut smoker. */
   readonly steady: readonly AirPoint[];
@@ -19,33 +22,56 @@ export type SeenAir = {
   readonly openings: readonly Opening[];
 };
 
+/** The air fell suddenly at some time between two readings far apart, and nobody knows when. */
+export type UnseenFall = { readonly before: AirPoint; readonly after: AirPoint };
+
 /**
  * Reads openings off the air, in order of time: it falls suddenly, and comes up again within twenty
  * minutes; or fell with the last reading, when nobody knows yet.
  */
 export function seenIn(log: readonly AirPoint[]): SeenAir {
-  const steady: AirPoint[] = [];
-  const openings: Opening[] = [];
-  let low: AirPoint[] = [];
-  for (const point of log) {
-    const last = steady.at(-1);
-    if (last === undefined || !isLow(point, last)) {
-      if (last !== undefined && low.length > 0) openings.push(openingOf(last, low));
-      steady.push(point);
-      low = [];
-    } else {
-      low.push(point);
-      // It stays down: what seemed a door was the fire.
-      if (low.length > 1 && point.atS - last.atS > DOWN_AT_MOST_S) {
-        steady.push(...low);
-        low = [];
-      }
-    }
-  }
-  const last = steady.at(-1);
-  if (last !== undefined && low.length > 0) openings.push(openingOf(last, low));
+  const { steady, openings } = readOff(log);
   return { steady, openings };
 }
+
+/** The falls of which nothing is known but that they are over: see `UnseenFall`. */
+export const unseenFalls = (log: readonly AirPoint[]): readonly UnseenFall[] => readOff(log).falls;
+
+function readOff(log: readonly AirPoint[]): SeenAir & { readonly falls: readonly UnseenFall[] } {
+  const steady: AirPoint[] = [];
+  const openings: Opening[] = [];
+  const falls: UnseenFall[] = [];
+  let low: AirPoint[] = [];
+  /** It stays down: what seemed a door was the fire. */
+  const settle = (last: AirPoint) => {
+    const [first] = low;
+    if (first && isUnseen(last, first)) falls.push({ before: last, after: first });
+    steady.push(...low);
+    low = [];
+  };
+  for (const point of log) {
+    const last = steady.at(-1);
+    const [first] = low;
+    if (last && isLow(point, last)) {
+      low.push(point);
+      const from = first && isUnseen(last, first) ? first : last;
+      if (low.length > 1 && point.atS - from.atS > DOWN_AT_MOST_S) settle(last);
+      continue;
+    }
+    // Up again at once: it was a door, though nobody saw the air before.
+    const isDoor = first !== undefined && point.atS - first.atS <= DOWN_AT_MOST_S;
+    if (last && first && isUnseen(last, first) && !isDoor) settle(last);
+    else if (last && first) openings.push(openingOf(last, low));
+    steady.push(point);
+    low = [];
+  }
+  const [last, first] = [steady.at(-1), low[0]];
+  if (last && first && isUnseen(last, first)) settle(last);
+  else if (last && first) openings.push(openingOf(last, low));
+  return { steady, openings, falls };
+}
+
+const isUnseen = (last: AirPoint, low: AirPoint) => low.atS - last.atS > UNSEEN_S;
 
 const isLow = ({ tempC }: AirPoint, before: AirPoint) => before.tempC - tempC > FALL_K;
 

@@ -78,9 +78,9 @@ export class Scene {
 
   /**
    * The cook that a member stands for; `driftZ` is how the fire strays from where it is last
-   * known.
+   * known, `fellZ` when the air fell that nobody saw fall.
    */
-  cook(z: readonly number[], driftZ: number): Cook {
+  cook(z: readonly number[], driftZ: number, fellZ = 0): Cook {
     const { unknowns, composition } = this.piece.cut;
     const of = (name: keyof PieceUnknowns) => meaningOf(unknowns[name], z[placesInZ[name]] ?? 0);
     const { densityKgPerM3, heatCapacityJPerKgK, conductivityWPerMK } = this.meat;
@@ -89,7 +89,7 @@ export class Scene {
     const weightKgPerM2 = (densityKgPerM3 * halfThicknessM) / (shape + 1);
     const stockKgPerM2 = of('stock') * weightKgPerM2;
     const [wrapPassage, wrapContact] = [of('wrapPassage'), of('wrapContact')];
-    const own = { wrapPassage, wrapContact, z, driftZ };
+    const own = { wrapPassage, wrapContact, z, driftZ, fellZ };
     return {
       body: {
         halfThicknessM,

@@ -3,8 +3,9 @@ import { AirCurve } from './air-curve.ts';
 import type { Moment, RunStage } from './cook-run.ts';
 import { airOfSmoker } from './fire.ts';
 import { SEA_LEVEL_PA, vapourPressurePa } from './moist-air.ts';
+import { unseenFalls } from './openings.ts';
 import type { Smoker, Stay } from './piece.ts';
-import { meaningOf, placesOf } from './prior.ts';
+import { meaningOf, placesOf, type Unknown } from './prior.ts';
 import type { Room, Wrap, WrapName } from './rooms.ts';
 import { smokerUnknowns } from './smoker-priors.ts';
 
@@ -15,6 +16,8 @@ export type Own = {
   /** All unknowns; those of the stay's smoker begin at a place that the stay knows. */
   readonly z: readonly number[];
   readonly driftZ: number;
+  /** When in a stretch that nobody read the air fell. */
+  readonly fellZ: number;
 };
 
 /** What is common to all stays of a cook. */
@@ -24,6 +27,12 @@ export type Setting = {
   readonly nowS: number;
   /** Where in a row of z the unknowns of a smoker begin. */
   readonly placeInZ: (smoker: string) => number;
+};
+
+/** One time in a stretch is as likely as another where nothing is known. */
+const ANY_SHARE: Unknown = {
+  ...{ scale: 'between', low: 0, high: 1 },
+  ...{ sureness: 'judged', source: 'nobody read the air then' },
 };
 
 const placesInBlock = placesOf(smokerUnknowns);
@@ -55,14 +64,17 @@ const pressureOf = ({ pressurePa }: Smoker) => pressurePa ?? SEA_LEVEL_PA;
 function inSmoker(from: Moment, smoker: Smoker, wrap: Wrap, setting: Setting): StageOf {
   const { unknowns, wallsBelowAirK, swingK } = smoker.prior;
   const pressurePa = pressureOf(smoker);
-  const air = airOfSmoker(smoker);
+  const usual = airOfSmoker(smoker);
+  const hasFallen = unseenFalls(smoker.log).length > 0;
+  const airOf = ({ fellZ }: Own) =>
+    hasFallen ? airOfSmoker(smoker, meaningOf(ANY_SHARE, fellZ)) : usual;
   const block = setting.placeInZ(smoker.id);
   return (own) => {
     const of = (name: keyof typeof unknowns) =>
       meaningOf(unknowns[name], own.z[block + placesInBlock[name]] ?? 0);
     return {
       from,
-      air,
+      air: airOf(own),
       around: {
         wrapM2KPerW: resistance(wrap, own),
         wrapPasses: passing(wrap, own),

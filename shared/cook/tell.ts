@@ -12,7 +12,7 @@ import { sharedPart } from './shared-part.ts';
 import { readAt } from './trace.ts';
 
 /** Goes up with every change after which the same input has another forecast. */
-export const MODEL_VERSION = 2;
+export const MODEL_VERSION = 3;
 
 export type ForecastOptions = {
   readonly nowS: Seconds;
