@@ -1,6 +1,6 @@
-import { reloadWhenDue } from '../shell/day-controller.ts';
 import { openSync } from '../shell/open-sync.ts';
 import { openWall } from '../shell/open-wall.ts';
+import { reloadWhenDue } from '../shell/stand-soon.ts';
 import { DeskPage } from './desk-page.ts';
 
 const { settings } = await openWall('sitting');

@@ -1,6 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Instant } from '../../shared/kernel/index.ts';
-import { seconds } from '../../shared/kernel/index.ts';
 import type { Drawn, Mark, View } from '../../shared/view/index.ts';
 import { drawnView } from '../../shared/view/index.ts';
 import type { Language, Say } from '../../shared/words/index.ts';
@@ -90,20 +89,3 @@ export function worstService({ services }: View) {
   const byMargin = [...services].sort((a, b) => a.inHandS - b.inHandS);
   return byMargin[0] ?? null;
 }
-
-/**
- * Brings a wall to load itself anew when the hub wants it to, between taps, and at most once in a
- * while.
- */
-export function reloadWhenDue(sync: Sync): void {
-  const key = 'coalface reloaded';
-  sync.subscribe(() => {
-    if (!sync.state.isReloadDue) return;
-    const last = Number(sessionStorage.getItem(key) ?? 0);
-    if (Date.now() - last < RELOAD_REST_S * 1000) return;
-    sessionStorage.setItem(key, String(Date.now()));
-    location.reload();
-  });
-}
-
-const RELOAD_REST_S = seconds(60);

@@ -3,11 +3,12 @@ import { type Face, stationsOf } from '../../shared/view/index.ts';
 import type { Sync } from '../sync/index.ts';
 import { createSync, indexedOutbox, indexedView, socketLink, tabDrainer } from '../sync/index.ts';
 import type { Settings } from './settings.ts';
+import { standSoon } from './stand-soon.ts';
 import { leaveWhenTurnedAway } from './turned-away.ts';
 import { onWake } from './wake.ts';
 
 /** The sync of one face on this device, on the browser's own clock, store and network. */
-export function openSync(face: Face, { screenId, token, personId }: Settings): Sync {
+export function openSync(face: Face, { screenId, token, personId, ground, fill }: Settings): Sync {
   // A face has an outbox of its own: the hub takes a tap only over a link of the face it was
   // made on.
   const of = face.kind === 'station' ? `station ${stationsOf(face).join(',')}` : face.kind;
@@ -32,5 +33,6 @@ export function openSync(face: Face, { screenId, token, personId }: Settings): S
     ...(personId && { personId }),
   });
   leaveWhenTurnedAway(sync);
+  standSoon(sync, { isDesk: face.kind === 'desk', ground, fill });
   return sync;
 }

@@ -1,7 +1,8 @@
 import { nanoid } from 'nanoid';
 import type { PersonId, ScreenId } from '../../shared/kernel/index.ts';
+import type { Side } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
-import type { Ground, Panel } from '../theme/index.ts';
+import type { ChosenGround, Panel } from '../theme/index.ts';
 
 /** What this device knows of itself. A word in the page's address stands before what is stored. */
 export type Settings = {
@@ -10,7 +11,11 @@ export type Settings = {
   readonly token: string | null;
   readonly panel: Panel | null;
   readonly language: Language;
-  readonly ground: Ground;
+  readonly ground: ChosenGround;
+  /** Fills the glass at the first tap. */
+  readonly fill: boolean;
+  /** For whose hands it is set up: raw ones, clean ones, or anybody's. */
+  readonly side: Side | null;
   /** Whose own screen it is, as a phone may be. */
   readonly personId: PersonId | null;
 };
@@ -22,6 +27,8 @@ type Stored = {
   distance?: string;
   language?: string;
   ground?: string;
+  side?: string;
+  fill?: string;
 };
 export type Setting = Exclude<keyof Stored, 'screenId' | 'token'>;
 
@@ -38,7 +45,9 @@ export function readSettings(address: URLSearchParams): Settings {
     token: stored.token ?? null,
     panel: panelFrom(Number(word('diagonal')), Number(word('distance'))),
     language: word('language') === 'es' ? 'es' : 'en',
-    ground: word('ground') === 'night' ? 'night' : 'paper',
+    ground: groundFrom(word('ground')),
+    fill: word('fill') === 'glass',
+    side: sideFrom(word('side')),
     personId: address.get('person') as PersonId | null,
   };
 }
@@ -54,6 +63,12 @@ export function rememberToken(token: string): boolean {
   writeStored({ ...readStored(), token });
   return readStored().token === token;
 }
+
+const groundFrom = (word: string | undefined): ChosenGround =>
+  word === 'night' || word === 'clock' ? word : 'paper';
+
+const sideFrom = (word: string | undefined): Side | null =>
+  word === 'raw' || word === 'clean' ? word : null;
 
 function panelFrom(diagonalIn: number, distanceM: number): Panel | null {
   const isPanel = diagonalIn >= 3 && diagonalIn <= 200 && distanceM >= 0.2 && distanceM <= 20;

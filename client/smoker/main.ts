@@ -1,6 +1,6 @@
-import { reloadWhenDue } from '../shell/day-controller.ts';
 import { openSync } from '../shell/open-sync.ts';
 import { openWall } from '../shell/open-wall.ts';
+import { reloadWhenDue } from '../shell/stand-soon.ts';
 import { SmokerWall } from './smoker-wall.ts';
 
 const { settings } = await openWall();
@@ -9,4 +9,5 @@ reloadWhenDue(sync);
 const wall = new SmokerWall();
 wall.sync = sync;
 wall.language = settings.language;
+wall.side = settings.side;
 document.body.append(wall);

@@ -1,11 +1,12 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Language } from '../../shared/words/index.ts';
+import { standWords } from '../../shared/words/index.ts';
 import '../parts/choice-strip.ts';
 import { Part } from '../parts/part.ts';
 import type { Setting, Settings } from '../shell/settings.ts';
 import { remember } from '../shell/settings.ts';
-import type { Ground } from '../theme/index.ts';
+import type { ChosenGround } from '../theme/index.ts';
 import { base } from '../theme/index.ts';
 
 const LANGUAGES: readonly (readonly [Language, string])[] = [
@@ -67,17 +68,31 @@ export class ScreenSettings extends Part {
   protected override draw() {
     const { settings, words } = this;
     if (!settings) return null;
-    const { panel, language, ground } = settings;
-    const grounds: readonly (readonly [Ground, string])[] = [
+    const { panel, language, ground, fill } = settings;
+    const said = standWords[language];
+    const grounds: readonly (readonly [ChosenGround, string])[] = [
       ['paper', words.paper],
       ['night', words.night],
+      ['clock', said.byClock],
     ];
+    const fills = [
+      ['', said.asItIs],
+      ['glass', said.onFirstTap],
+    ] as const;
+    const { anybody, raw, clean } = words.hands;
+    const sides = [
+      ['', anybody],
+      ['raw', raw],
+      ['clean', clean],
+    ] as const;
     return html`<h2>${words.thisScreen}</h2>
       ${this.#number('diagonal', words.diagonal, words.inches, panel?.diagonalIn)}
       ${this.#number('distance', words.distance, words.metres, panel?.distanceM)}
       ${panel ? null : html`<p class="said">${words.unmeasured}</p>`}
       ${this.#choice('language', words.language, LANGUAGES, language)}
-      ${this.#choice('ground', words.paperOrNight, grounds, ground)}`;
+      ${this.#choice('side', words.handsHere, sides, settings.side ?? '')}
+      ${this.#choice('ground', words.paperOrNight, grounds, ground)}
+      ${this.#choice('fill', said.fillGlass, fills, fill ? 'glass' : '')}`;
   }
 
   #number(setting: Setting, name: string, unit: string, value: number | undefined) {

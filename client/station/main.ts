@@ -1,7 +1,7 @@
 import type { Face } from '../../shared/view/index.ts';
-import { reloadWhenDue } from '../shell/day-controller.ts';
 import { openSync } from '../shell/open-sync.ts';
 import { openWall } from '../shell/open-wall.ts';
+import { reloadWhenDue } from '../shell/stand-soon.ts';
 import { StationWall } from './station-wall.ts';
 import { stationsIn } from './stations-in.ts';
 import '../start/screen-list.ts';
@@ -20,5 +20,6 @@ if (station === undefined) {
   const wall = new StationWall();
   wall.sync = sync;
   wall.language = settings.language;
+  wall.side = settings.side;
   document.body.append(wall);
 }

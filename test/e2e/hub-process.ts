@@ -20,9 +20,11 @@ export async function startHub(options: {
   readonly folder: string;
   readonly port?: number;
   readonly speed?: number;
+  /** Said after all others on its command line. */
+  readonly also?: readonly string[];
 }): Promise<HubProcess> {
-  const { folder, port = 0, speed = 1 } = options;
-  const args = ['--demo', folder, '--port', `${port}`, '--demo-speed', `${speed}`];
+  const { folder, port = 0, speed = 1, also = [] } = options;
+  const args = ['--demo', folder, '--port', `${port}`, '--demo-speed', `${speed}`, ...also];
   const main = join(root, 'server/main.ts');
   const child = spawn(process.execPath, ['--import', 'tsx', main, ...args], { cwd: root });
   child.stderr?.pipe(process.stderr);

@@ -1,0 +1,25 @@
+import type { Language } from './say.ts';
+
+/** What is set for a screen that hangs on a wall for weeks. */
+export type StandWords = {
+  readonly byClock: string;
+  readonly fillGlass: string;
+  readonly onFirstTap: string;
+  readonly asItIs: string;
+};
+
+const english: StandWords = {
+  byClock: 'by the clock',
+  fillGlass: 'fill the glass',
+  onFirstTap: 'at the first tap',
+  asItIs: 'as it is',
+};
+
+const spanish: StandWords = {
+  byClock: 'según la hora',
+  fillGlass: 'llenar la pantalla',
+  onFirstTap: 'al primer toque',
+  asItIs: 'como está',
+};
+
+export const standWords: Readonly<Record<Language, StandWords>> = { en: english, es: spanish };

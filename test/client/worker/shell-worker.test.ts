@@ -1,0 +1,178 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { WorkerScope } from '../../../client/worker/scope.ts';
+import { serveShell } from '../../../client/worker/shell-worker.ts';
+
+const ORIGIN = 'https://pit.local:4600';
+
+/** A device's caches, as the standard for service workers has them, in memory. */
+class Caches {
+  readonly kept = new Map<string, Map<string, string>>();
+
+  async open(name: string) {
+    const files = this.kept.get(name) ?? new Map<string, string>();
+    this.kept.set(name, files);
+    return {
+      match: async (path: string) => response(files.get(path)),
+      put: async (path: string, answer: Response) => void files.set(path, await answer.text()),
+    };
+  }
+
+  async match(path: string) {
+    for (const files of this.kept.values()) if (files.has(path)) return response(files.get(path));
+    return undefined;
+  }
+
+  keys = async () => [...this.kept.keys()];
+  delete = async (name: string) => this.kept.delete(name);
+}
+
+const response = (text: string | undefined) =>
+  text === undefined ? undefined : new Response(text);
+
+let caches: Caches;
+/** What the hub serves; null: it is away. */
+let hub: Map<string, string> | null;
+let asked: string[];
+let tookOver: number;
+
+beforeEach(() => {
+  caches = new Caches();
+  asked = [];
+  tookOver = 0;
+  hub = new Map([
+    ['/assets/wall-1.js', 'wall one'],
+    ['/station.html', 'station one'],
+    ['/index.html', 'list one'],
+    ['/screens.json', '[1]'],
+    ['/api/me', 'me'],
+  ]);
+});
+
+type Listener = (event: never) => void;
+
+/** A worker of one version, with what a browser would do to it. */
+function worker(version: string, files = ['/assets/wall-1.js', '/station.html', '/index.html']) {
+  const listeners = new Map<string, Listener>();
+  const scope = {
+    shell: { version, files },
+    caches,
+    location: { origin: ORIGIN },
+    clients: { claim: async () => {} },
+    fetch: async (what: string | Request) => {
+      const path = typeof what === 'string' ? what : new URL(what.url).pathname;
+      asked.push(path);
+      if (hub === null) throw new TypeError('no network');
+      const text = hub.get(path);
+      return text === undefined ? new Response('', { status: 404 }) : new Response(text);
+    },
+    skipWaiting: async () => {
+      tookOver += 1;
+    },
+    addEventListener: (kind: string, run: Listener) => listeners.set(kind, run),
+  };
+  serveShell(scope as unknown as WorkerScope);
+  const tell = (kind: string, event: object) => listeners.get(kind)?.(event as never);
+  const extended = async (kind: string) => {
+    let work: Promise<unknown> = Promise.resolve();
+    tell(kind, { waitUntil: (given: Promise<unknown>) => (work = given) });
+    await work;
+  };
+  return {
+    install: () => extended('install'),
+    activate: () => extended('activate'),
+    say: (data: unknown) => tell('message', { data }),
+    /** What a page gets; null where the browser asks the hub itself. */
+    async ask(path: string, method = 'GET'): Promise<string | null> {
+      let answer: Promise<Response> | null = null;
+      const request = { method, url: new URL(path, ORIGIN).href };
+      tell('fetch', { request, respondWith: (given: Promise<Response>) => (answer = given) });
+      return answer === null ? null : (await (answer as Promise<Response>)).text();
+    },
+  };
+}
+
+describe('a device that has kept the screens', () => {
+  it('opens every page without the hub, whatever stands behind its name', async () => {
+    const one = worker('one');
+    await one.install();
+    await one.activate();
+    hub = null;
+    expect(await one.ask('/station.html?station=trim')).toBe('station one');
+    expect(await one.ask('/')).toBe('list one');
+    expect(await one.ask('/assets/wall-1.js')).toBe('wall one');
+  });
+
+  it('does not ask the hub for what it has', async () => {
+    const one = worker('one');
+    await one.install();
+    asked = [];
+    await one.ask('/station.html');
+    expect(asked).toEqual([]);
+  });
+
+  it('leaves to the hub what is the hub’s to say', async () => {
+    const one = worker('one');
+    await one.install();
+    expect(await one.ask('/api/me')).toBeNull();
+    expect(await one.ask('/health')).toBeNull();
+    expect(await one.ask('/station.html', 'POST')).toBeNull();
+    expect(await one.ask('https://evil.example/station.html')).toBeNull();
+  });
+
+  it('tells what screens there were when the hub was last asked', async () => {
+    const one = worker('one');
+    await one.install();
+    expect(await one.ask('/screens.json')).toBe('[1]');
+    hub?.set('/screens.json', '[1, 2]');
+    expect(await one.ask('/screens.json')).toBe('[1, 2]');
+    hub = null;
+    expect(await one.ask('/screens.json')).toBe('[1, 2]');
+  });
+});
+
+describe('a newer version', () => {
+  it('does not take over by itself, but when a page says that it may', async () => {
+    const two = worker('two');
+    await two.install();
+    expect(tookOver).toBe(0);
+    two.say('something else');
+    expect(tookOver).toBe(0);
+    two.say('take over');
+    expect(tookOver).toBe(1);
+  });
+
+  it('is kept whole or not at all', async () => {
+    const two = worker('two', ['/station.html', '/assets/missing.js']);
+    await expect(two.install()).rejects.toThrow('/assets/missing.js: 404');
+  });
+
+  it('fetches what has changed, and takes over what has not', async () => {
+    await worker('one').install();
+    hub?.set('/station.html', 'station two');
+    hub?.set('/assets/wall-2.js', 'wall two');
+    asked = [];
+    const two = worker('two', ['/assets/wall-1.js', '/assets/wall-2.js', '/station.html']);
+    await two.install();
+    expect(asked.sort()).toEqual(['/assets/wall-2.js', '/station.html']);
+    await two.activate();
+    hub = null;
+    expect(await two.ask('/station.html')).toBe('station two');
+    expect(await two.ask('/assets/wall-1.js')).toBe('wall one');
+  });
+
+  it('leaves a page of the version before the files that it may fetch late, and no older ones', async () => {
+    hub?.set('/assets/late-1.js', 'late one');
+    const files = ['/station.html'];
+    await worker('one', [...files, '/assets/late-1.js']).install();
+    hub?.delete('/assets/late-1.js');
+    const two = worker('two', files);
+    await two.install();
+    await two.activate();
+    expect(await caches.match('/assets/late-1.js')).toBeDefined();
+    const three = worker('three', files);
+    await three.install();
+    await three.activate();
+    expect(await caches.match('/assets/late-1.js')).toBeUndefined();
+    expect((await caches.keys()).sort()).toEqual(['coalface shell three', 'coalface shell two']);
+  });
+});

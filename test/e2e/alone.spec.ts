@@ -1,0 +1,102 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { BrowserContext, Page } from '@playwright/test';
+import { expect, test } from '@playwright/test';
+import { type HubProcess, startHub } from './hub-process.ts';
+import { Wall } from './walls.ts';
+
+let folder: string;
+let hub: HubProcess;
+
+test.beforeEach(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'coalface-alone-'));
+  hub = await startHub({ folder });
+});
+test.afterEach(async () => {
+  await hub.stop();
+  rmSync(folder, { recursive: true });
+});
+
+/** The device has all that the screens are made of, and the day it was shown. */
+async function keepsAll(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    const worker = navigator.serviceWorker;
+    if (!worker.controller) {
+      await new Promise((resolve) => worker.addEventListener('controllerchange', resolve));
+    }
+  });
+  // A view is written down when it has stood for two seconds.
+  await page.waitForTimeout(4000);
+}
+
+async function openWall(context: BrowserContext, station: string): Promise<Wall> {
+  const wall = new Wall(await context.newPage());
+  await wall.open(`${hub.address}/station.html?station=${station}`);
+  await expect(wall.page.locator('now-line').first()).toBeVisible();
+  return wall;
+}
+
+test('a wall that is switched on while the hub is down shows the last day, keeps taps, catches up', async ({
+  context,
+}) => {
+  const first = await openWall(context, 'trim');
+  const [title] = await first.page.locator('now-line h2').allTextContents();
+  await keepsAll(first.page);
+  const { port } = hub;
+  await hub.kill();
+  await first.page.close();
+
+  const wall = new Wall(await context.newPage());
+  await wall.open(`${hub.address}/station.html?station=trim`);
+  await expect(wall.page.getByText(/^Alone since \d\d?:\d\d/)).toBeVisible();
+  await expect(wall.page.locator('now-line h2').first()).toHaveText(title ?? '');
+  await wall.ring('start').or(wall.ring('finish')).first().click();
+  await expect(wall.page.getByText(/kept here for it/)).toBeVisible();
+  // The power fails at the wall, too.
+  await wall.page.reload();
+  await expect(wall.page.getByText(/kept here for it/)).toBeVisible();
+
+  hub = await startHub({ folder, port });
+  await expect(wall.page.getByText(/Alone since/)).toHaveCount(0, { timeout: 20_000 });
+  await wall.settled();
+});
+
+test('the list of screens and the standards open without the hub as well', async ({ context }) => {
+  const page = await context.newPage();
+  await page.goto(`${hub.address}/station.html?station=trim`);
+  await keepsAll(page);
+  for (const path of ['/', '/standards.html']) {
+    await page.goto(hub.address + path);
+    await expect(
+      page.getByRole('link').or(page.locator('main button, summary')).first(),
+    ).toBeVisible();
+  }
+  await hub.kill();
+  await page.goto(`${hub.address}/`);
+  await expect(page.getByRole('link', { name: 'Smokers' })).toBeVisible();
+  await page.goto(`${hub.address}/standards.html`);
+  await expect(page.locator('standards-page').getByRole('heading').nth(1)).toBeVisible();
+});
+
+test('a device that can keep nothing more says so, and sends its taps all the same', async ({
+  context,
+}) => {
+  const wall = await openWall(context, 'trim');
+  const devtools = await context.newCDPSession(wall.page);
+  await devtools.send('Storage.overrideQuotaForOrigin', { origin: hub.address, quotaSize: 1 });
+  await wall.page.evaluate(() => {
+    // A tap is some hundred bytes, which a browser may still find room for: it finds none.
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
+  const { port } = hub;
+  await hub.kill();
+  await wall.ring('start').or(wall.ring('finish')).first().click();
+  await expect(wall.page.getByText(/cannot keep taps/)).toBeVisible();
+  hub = await startHub({ folder, port });
+  await wall.settled();
+  await expect(wall.page.getByText(/cannot keep taps/)).toHaveCount(0, { timeout: 20_000 });
+});
