@@ -2,11 +2,12 @@ import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
-import type { DeskView } from '../../shared/view/index.ts';
+import type { DeskView, ServiceOutlook } from '../../shared/view/index.ts';
 import { deskWords, mendWords, sayDay } from '../../shared/words/index.ts';
 import '../parts/clock-time.ts';
 import { Part } from '../parts/part.ts';
 import '../parts/service-line.ts';
+import './spread-mark.ts';
 import { base } from '../theme/index.ts';
 
 /** A service that will be later than this is offered to be mended. */
@@ -50,6 +51,12 @@ export class DeskHead extends Part {
         flex-wrap: wrap;
         gap: 0 1.2em;
       }
+      .service {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: baseline;
+        gap: 0 0.6em;
+      }
       @media (width < 1100px) {
         .day {
           display: none;
@@ -76,13 +83,20 @@ export class DeskHead extends Part {
         ${view ? words.forDay(sayDay(view.day, say), view.planVersion) : null}
       </span>
       <span class="services">
-        ${view?.services.map(
-          (outlook) => html`<service-line .say=${say} .outlook=${outlook}></service-line>`,
-        )}
+        ${view?.services.map((outlook) => this.#service(outlook, view))}
         ${view?.services.length === 0 ? words.allReady : null}
       </span>
       ${view && isInNeed(view) ? this.#offer() : null}
       <clock-time .say=${say} .at=${this.now}></clock-time>`;
+  }
+
+  #service(outlook: ServiceOutlook, { spreads }: DeskView) {
+    const { say } = this;
+    const spread = spreads.find(({ service }) => service === outlook.id);
+    return html`<span class="service">
+      <service-line .say=${say} .outlook=${outlook}></service-line>
+      ${spread ? html`<spread-mark .say=${say} .spread=${spread}></spread-mark>` : null}
+    </span>`;
   }
 
   #offer() {

@@ -5,6 +5,7 @@ export type DeskWords = {
   readonly desk: string;
   readonly sections: Record<DeskSectionName, string>;
   readonly allReady: string;
+  readonly spread: SpreadWords;
   forDay(day: string, plan: number): string;
 
   readonly dayChart: string;
@@ -28,6 +29,17 @@ export type DeskWords = {
   readonly mixes: string;
   readonly allergens: string;
   readonly noAllergens: string;
+};
+
+/** What the cooks may yet make of a service, in eight of ten cases. */
+type SpreadWords = {
+  inHand(time: string): string;
+  short(time: string): string;
+  readonly nothing: string;
+  /** In more than one of ten cases it never does. */
+  readonly never: string;
+  atBest(high: string): string;
+  between(low: string, high: string): string;
 };
 
 /** @see deskWords, in this order on the page */
@@ -58,6 +70,14 @@ const english: DeskWords = {
     who: 'Who',
   },
   allReady: 'All services stand ready.',
+  spread: {
+    inHand: (time) => `${time} in hand`,
+    short: (time) => `${time} short`,
+    nothing: 'nothing in hand',
+    never: 'as the cooks go, it may never stand ready',
+    atBest: (high) => `as the cooks go, at best ${high}, and it may never stand ready`,
+    between: (low, high) => `as the cooks go, 8 of 10: ${low} to ${high}`,
+  },
   forDay: (day, plan) => `${day}, plan ${plan}`,
   dayChart: 'The day on ruled time: arrows move it, plus and minus bring it nearer and further',
   isOut: (name) => `${name} · out`,
@@ -95,6 +115,14 @@ const spanish: DeskWords = {
     who: 'Quién',
   },
   allReady: 'Todos los servicios están listos.',
+  spread: {
+    inHand: (time) => `${time} de margen`,
+    short: (time) => `faltan ${time}`,
+    nothing: 'sin margen',
+    never: 'según la cocción, quizá nunca esté listo',
+    atBest: (high) => `según la cocción, como mucho «${high}», y quizá nunca esté listo`,
+    between: (low, high) => `según la cocción, 8 de 10: de «${low}» a «${high}»`,
+  },
   forDay: (day, plan) => `${day}, plan ${plan}`,
   dayChart: 'El día en tiempo reglado: flechas lo mueven, más y menos lo acercan y alejan',
   isOut: (name) => `${name} · fuera`,
