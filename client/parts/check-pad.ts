@@ -1,5 +1,5 @@
 import type { PropertyValues } from 'lit';
-import { css, html, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Celsius, Instant, PersonId } from '../../shared/kernel/index.ts';
 import { celsius, fahrenheit, instant, toCelsius } from '../../shared/kernel/index.ts';
@@ -18,10 +18,12 @@ import {
   sayCheck,
   sayCheckRow,
   sayCheckTime,
+  sayFelt,
   temperature,
   textIn,
 } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
+import { checkPadStyle } from './check-pad.css.ts';
 import type { Choice } from './choice-strip.ts';
 import './choice-strip.ts';
 import './digit-keys.ts';
@@ -30,69 +32,22 @@ import { Part } from './part.ts';
 const MOST_DIGITS = 3;
 
 /**
- * One thing to be looked at: the number that was read, and who read it, which keeps it. Where it is
+ * One thing to be looked at: the number that was read, at the end of a cook how it feels, and who
+ * looked, which keeps it. Where it is
  * wrong, what its row allows to be done stands before that. A number that was likely read in the
  * other unit is said beside the keys and stays to be mended; nothing is sent. Tells `said` with an
  * intent and a person, or `close`.
  */
 @customElement('check-pad')
 export class CheckPad extends Part {
-  static override styles = [
-    base,
-    css`
-      :host {
-        display: flex;
-        flex-wrap: wrap;
-        gap: var(--gap);
-        align-items: center;
-        padding: calc(6px * var(--arcmin)) var(--edge);
-        font-size: var(--small);
-      }
-      .what {
-        flex: 1 1 9.6em;
-        line-height: 1.15;
-      }
-      .what b {
-        display: block;
-        font-size: var(--body);
-        font-weight: 800;
-      }
-      output {
-        display: block;
-        width: fit-content;
-        font-size: var(--figure);
-        font-weight: 800;
-        border-bottom: var(--heavy) solid var(--ink);
-        white-space: nowrap;
-        line-height: 1.1;
-        min-width: 5ch;
-      }
-      .boxes {
-        flex: 999 1 420px;
-        display: flex;
-        flex-wrap: wrap;
-        gap: var(--gap);
-        align-items: center;
-      }
-      /* Names go on in the row where the choices before them end: rows are dear on a wall. */
-      .boxes choice-strip {
-        display: contents;
-      }
-      .asks {
-        font-weight: 800;
-      }
-      .wrong {
-        font-weight: 800;
-        border-bottom: var(--heavy) solid var(--brick);
-      }
-    `,
-  ];
+  static override styles = [base, checkPadStyle];
 
   @property({ attribute: false }) check: CheckView | null = null;
   @property({ attribute: false }) people: readonly Person[] = [];
   @property({ type: Number }) now: Instant = instant(0);
   @state() private digits = '';
   @state() private probe = 0;
+  @state() private felt: FeelFound | null = null;
   @state() private action: CheckView['allowed'][number] | null = null;
   @state() private asked: Asked | null = null;
 
@@ -115,7 +70,8 @@ export class CheckPad extends Part {
         ${this.#doubt(words)}
       </div>
       <div class="boxes">
-        ${mayRead ? this.#keys() : nothing} ${isWrong ? this.#actions(check, words) : nothing}
+        ${mayRead ? this.#keys() : nothing} ${mayRead ? this.#feels(check, words) : nothing}
+        ${isWrong ? this.#actions(check, words) : nothing}
         ${this.#probes(check, words, mayRead)} ${this.#names(check, words, isWrong)}
       </div>`;
   }
@@ -138,6 +94,25 @@ export class CheckPad extends Part {
       }}
       @leave=${() => this.tell('close', null)}
     ></digit-keys>`;
+  }
+
+  /** Done is what a hand says it is: the number beside it is a guide. */
+  #feels({ feel }: CheckView, words: CheckWords) {
+    if (!feel) return nothing;
+    const choice = (is: FeelFound): Choice => ({
+      label: sayFelt({ words: is === 'there' ? feel.there : feel.notYet }, this.say),
+      takes: this.felt === is,
+      choose: () => {
+        this.felt = is;
+        this.asked = null;
+      },
+    });
+    return html`<span class="asks">${words.howFelt}</span>
+      <choice-strip
+        .say=${this.say}
+        .name=${words.howFelt}
+        .choices=${[choice('there'), choice('not-yet')]}
+      ></choice-strip>`;
   }
 
   #actions({ allowed }: CheckView, words: CheckWords) {
@@ -189,6 +164,7 @@ export class CheckPad extends Part {
     const { asked, say } = this;
     if (!asked) return nothing;
     if (asked.doubt === 'nothing') return html`<p class="wrong" role="alert">${words.typeIt}</p>`;
+    if (asked.doubt === 'feel') return html`<p class="wrong" role="alert">${words.feelIt}</p>`;
     if (asked.doubt.kind === 'impossible') {
       const [low, high] = [PROBE_LOW_C, PROBE_HIGH_C].map((each) => temperature(each, say));
       return html`<p class="wrong" role="alert">${this.words.between(low ?? '', high ?? '')}</p>`;
@@ -214,6 +190,7 @@ export class CheckPad extends Part {
     if (action) this.#tell({ kind: 'correct', on: check.on, action }, person);
     else if (!check.hasReading) this.#send(check, null, person);
     else if (this.digits === '') this.asked = { check, person, doubt: 'nothing' };
+    else if (check.feel && !this.felt) this.asked = { check, person, doubt: 'feel' };
     else this.#read(check, person);
   }
 
@@ -228,7 +205,8 @@ export class CheckPad extends Part {
   #send({ on, thermometers }: CheckView, tempC: Celsius | null, person: PersonId): void {
     const probe = thermometers[this.probe % Math.max(1, thermometers.length)];
     const thermometer = on.kind === 'thermometer' ? on.thermometer : (probe?.id ?? null);
-    this.#tell({ kind: 'check', on, tempC, thermometer }, person);
+    const felt = this.felt ? { feel: this.felt } : {};
+    this.#tell({ kind: 'check', on, tempC, thermometer, ...felt }, person);
   }
 
   #tell(intent: Intent, person: PersonId): void {
@@ -238,13 +216,16 @@ export class CheckPad extends Part {
 
   #forget(): void {
     this.digits = '';
+    this.felt = null;
     this.action = null;
     this.asked = null;
   }
 }
 
+type FeelFound = NonNullable<Extract<Intent, { kind: 'check' }>['feel']>;
+
 type Asked = {
   readonly check: CheckView;
   readonly person: PersonId;
-  readonly doubt: Doubt | 'nothing';
+  readonly doubt: Doubt | 'nothing' | 'feel';
 };

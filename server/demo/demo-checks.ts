@@ -116,7 +116,9 @@ const wantedAt = ({ on, dueAt }: Pick<OpenCheck, 'on' | 'dueAt'>): Instant =>
 
 function looked(check: OpenCheck, plan: DemoPlan, random: Random): Intent {
   const thermometer = check.on.kind === 'clean' ? null : thermometerAt(check, plan);
-  return { kind: 'check', on: check.on, tempC: shown(check, plan, random), thermometer };
+  // Of the invented crew whoever tapped next had felt that it was done.
+  const felt = check.on.kind === 'end-temperature' ? ({ feel: 'there' } as const) : {};
+  return { kind: 'check', on: check.on, tempC: shown(check, plan, random), thermometer, ...felt };
 }
 
 const thermometerAt = ({ on, station }: OpenCheck, { kitchen }: DemoPlan) => {

@@ -13,6 +13,9 @@ export const timeSchema = entry({
 /** What must be found before work is done. */
 export const checkSchema = entry({
   feel: textSchema().describe('What the hand or the eye must find'),
+  notYet: z
+    .exactOptional(textSchema())
+    .describe('What it finds as long as it is not so; of the end of a cook both are to tap'),
   core: z.exactOptional(temperature()).describe('At the coldest point, at least'),
   coreAtMost: z.exactOptional(temperature()).describe('At the warmest point: of what is cooled'),
   held: z
@@ -21,8 +24,9 @@ export const checkSchema = entry({
   of: z
     .exactOptional(z.enum(['the cook', 'reheating', 'cooling', 'holding']))
     .describe('Whose limit it must keep; left out: of the cook, if it names a core'),
-}).transform(({ feel, core, coreAtMost, held, of }) => ({
+}).transform(({ feel, notYet, core, coreAtMost, held, of }) => ({
   feel,
+  ...(notYet === undefined ? {} : { notYet }),
   ...(core === undefined ? {} : { coreAtLeastC: core }),
   ...(coreAtMost === undefined ? {} : { coreAtMostC: coreAtMost }),
   ...(held === undefined ? {} : { heldS: held }),

@@ -1,11 +1,11 @@
 import type { Instant } from '../kernel/index.ts';
 import { after, hours, instant, minutes, must, seconds } from '../kernel/index.ts';
 import type { Task } from '../plan/index.ts';
-import type { CheckOn } from './check-event.ts';
+import { type CheckOn, checkKey } from './check-event.ts';
 import { openAs, standingAs } from './check-standing.ts';
 import { coolingChecks } from './cooling-checks.ts';
 import { keptIn } from './holds.ts';
-import { type Looking, type OpenCheck, opened } from './open-check.ts';
+import { again, type Looking, type OpenCheck, opened } from './open-check.ts';
 import { outChecks } from './out-checks.ts';
 import { passagesOf } from './passage.ts';
 import { type Beat, beatOf, type Watched } from './watched.ts';
@@ -47,9 +47,18 @@ function probeChecks(look: Looking, watched: Watched): OpenCheck[] {
     const standing = standingAs(look, watched, on, { since: EVER, from: startedAt });
     const late =
       finishedAt === null ? after(startedAt, READ_IN_S) : after(finishedAt, WRITTEN_IN_S);
+    // It cooks on, and somebody has said so: it is felt again, and no limit hangs on it.
+    if (finishedAt === null && standing.kind === 'open' && standing.okAt && isNotYet(look, on)) {
+      return opened(look, { on, station, ...again(standing.okAt) }, watched);
+    }
     const times = { fromAt: startedAt, dueAt: startedAt, lateAt: late };
     return openAs(look, watched, { on, station, standing, times });
   });
+}
+
+function isNotYet({ said }: Looking, on: CheckOn): boolean {
+  const last = said.get(checkKey(on))?.at(-1);
+  return last?.kind === 'checkRecorded' && last.feel?.is === 'not-yet';
 }
 
 /** What stands in a cabinet is read on a beat, and has its time. */

@@ -5,6 +5,7 @@ import type {
   CoolerId,
   CutId,
   StationId,
+  Text,
   ThermometerId,
 } from '../kernel/index.ts';
 import type { CorrectiveAction } from '../safety/index.ts';
@@ -36,6 +37,14 @@ export type BatchCheck =
 
 export type CheckKind = CheckOn['kind'];
 
+/**
+ * What hand or eye found at the end of a cook, in the words of the catalogue as they then were;
+ * null where it has none for that. A person's call: nothing is computed from it.
+ */
+export type Feel = { readonly is: FeelFound; readonly words: Text | null };
+
+export type FeelFound = 'there' | 'not-yet';
+
 /** What was found and what was done about it; whether it keeps its limit is computed. */
 export type CheckFact =
   | {
@@ -45,6 +54,8 @@ export type CheckFact =
       readonly tempC: Celsius | null;
       /** Which thermometer; null where the kitchen names none. */
       readonly thermometer: ThermometerId | null;
+      /** Absent where nobody was asked, as in logs from before it was. */
+      readonly feel?: Feel;
     }
   | {
       readonly kind: 'correctionRecorded';
@@ -59,6 +70,7 @@ export type CheckIntent =
       readonly on: CheckOn;
       readonly tempC: Celsius | null;
       readonly thermometer: ThermometerId | null;
+      readonly feel?: FeelFound;
     }
   | { readonly kind: 'correct'; readonly on: CheckOn; readonly action: CorrectiveAction };
 

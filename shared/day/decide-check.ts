@@ -1,11 +1,18 @@
 import type { Celsius } from '../kernel/index.ts';
 import { plausibleCoreC } from '../safety/index.ts';
 import { whyOpen } from './barred.ts';
-import { type CheckIntent, type CheckOn, checkKey } from './check-event.ts';
+import {
+  type CheckIntent,
+  type CheckOn,
+  checkKey,
+  type Feel,
+  type FeelFound,
+} from './check-event.ts';
 import { hasReading } from './check-limits.ts';
 import type { CommandHead } from './command.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
+import { feelAsked } from './feel-asked.ts';
 import { limitsOf } from './limits-of.ts';
 import { openChecks } from './open-checks.ts';
 import type { PlanIndex } from './plan-index.ts';
@@ -23,7 +30,7 @@ export function decideCheck(
   const { on } = command;
   if (command.personId === null) return refuse({ rule: 'who-checked' });
   const profile = limitsOf(index.plan);
-  if (!profile || !exists(index, on)) return refuse({ rule: 'nothing-to-check' });
+  if (!profile || !exists(state, index, on)) return refuse({ rule: 'nothing-to-check' });
   if (command.kind === 'correct') return decideCorrection(state, on, command);
   // How long it has stood no look at it changes: what is done about it is said.
   if (!hasReading(on.kind) && on.kind !== 'clean') return refuse({ rule: 'nothing-to-check' });
@@ -36,7 +43,17 @@ export function decideCheck(
     return refuse({ rule: 'nothing-to-check' });
   }
   const shown = on.kind === 'clean' ? null : tempC;
-  return happen({ kind: 'checkRecorded', on, tempC: shown, thermometer });
+  const feel = command.feel && feltAs(index, on, command.feel);
+  return happen({
+    ...{ kind: 'checkRecorded', on, tempC: shown, thermometer },
+    ...(feel ? { feel } : {}),
+  });
+}
+
+/** In the words of the step that looks at it; null where no hand is asked. */
+function feltAs(index: PlanIndex, on: CheckOn, is: FeelFound): Feel | null {
+  const asked = feelAsked(index, on);
+  return asked && { is, words: is === 'there' ? asked.there : asked.notYet };
 }
 
 /** Only what is wrong can be put right, and only as its row allows. */
@@ -60,7 +77,7 @@ const knows = ({ plan }: PlanIndex, thermometer: string): boolean =>
   (plan.kitchen.thermometers ?? []).some(({ id }) => id === thermometer);
 
 /** Whether this day has what is looked at. */
-function exists(index: PlanIndex, on: CheckOn): boolean {
+function exists({ leftovers }: DayState, index: PlanIndex, on: CheckOn): boolean {
   const { kitchen, catalogue } = index.plan;
   switch (on.kind) {
     case 'receiving':
@@ -75,6 +92,6 @@ function exists(index: PlanIndex, on: CheckOn): boolean {
       return on.table === null ? station.side === 'clean' : on.table <= station.tables;
     }
     default:
-      return index.batches.has(on.batch);
+      return index.batches.has(on.batch) || leftovers.some(({ batch }) => batch === on.batch);
   }
 }

@@ -1,11 +1,12 @@
 import type { TaskId } from '../kernel/index.ts';
-import { assert, must, seconds, unreachable } from '../kernel/index.ts';
+import { assert, kilograms, must, seconds, unreachable } from '../kernel/index.ts';
 import { type CheckEntry, type CheckFact, isCheckFact } from './check-event.ts';
 import { recordAfter } from './cook-record.ts';
 import { lotsLeft } from './draws.ts';
 import type { Event, EventHead, ForecastFact, TaskFact } from './event.ts';
-import { foldHappening, isHappening, overNight, standing } from './happened.ts';
+import { foldHappening, isHappening, type KeptFood, overNight, standing } from './happened.ts';
 import { keptBy } from './kept-food.ts';
+import { leftoversAfter } from './leftovers.ts';
 import { afterMend } from './mended.ts';
 import type { DayState, TaskFacts } from './state.ts';
 import { emptyDay, factsOf, loadKey } from './state.ts';
@@ -81,6 +82,7 @@ function happen(state: DayState, event: TaskFact & EventHead): DayState {
           record: recordAfter(state),
         },
         kept: keptBy(state),
+        leftovers: leftoversAfter(state),
       };
       const before = event.day === state.day ? state : { ...emptyDay(), ...next };
       const replaced = event.day === state.day ? replacedAfter(state, event) : [];
@@ -147,13 +149,24 @@ function checked(state: DayState, event: CheckFact & EventHead): DayState {
   const { kind, on } = event;
   const said: CheckFact =
     kind === 'checkRecorded'
-      ? { kind, on, tempC: event.tempC, thermometer: event.thermometer }
+      ? {
+          ...{ kind, on, tempC: event.tempC, thermometer: event.thermometer },
+          ...(event.feel ? { feel: event.feel } : {}),
+        }
       : { kind, on, action: event.action };
   const entry: CheckEntry = { ...said, at, by, seq, command };
   const next = { ...state, checks: [...state.checks, entry] };
   if (kind !== 'correctionRecorded' || event.action !== 'discard' || !('batch' in on)) return next;
+  const before = state.leftovers.find(({ batch }) => batch === on.batch);
+  if (before) {
+    const { day, dish, from } = before;
+    const isIt = (food: KeptFood) => food.day === day && food.dish === dish && food.at === from;
+    return { ...next, kept: state.kept.filter((food) => !isIt(food)) };
+  }
   const emptied = new Map(state.happened.emptied).set(on.batch, { at, by });
-  return { ...next, happened: { ...state.happened, emptied } };
+  const { carried: was } = state.happened;
+  const carried = was.has(on.batch) ? new Map(was).set(on.batch, kilograms(0)) : was;
+  return { ...next, happened: { ...state.happened, emptied, carried } };
 }
 
 function withTask(state: DayState, task: TaskId, change: Partial<TaskFacts>): DayState {

@@ -162,6 +162,8 @@ export type Work = 'hands' | 'fire' | 'wait' | 'place';
 
 export type Check = {
   readonly feel: Text;
+  /** What is felt as long as it is not so. */
+  readonly notYet?: Text;
   readonly coreAtLeastC?: Celsius;
   /** Of what is cooled. */
   readonly coreAtMostC?: Celsius;

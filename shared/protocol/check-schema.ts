@@ -40,6 +40,7 @@ export function checks<Head extends z.core.$ZodShape>(head: Head) {
       on,
       tempC: number<Celsius>().nullable(),
       thermometer: name<ThermometerId>().nullable(),
+      feel: z.exactOptional(z.enum(['there', 'not-yet'])),
     }),
     z.strictObject({ ...head, kind: z.literal('correct'), on, action: name<CorrectiveAction>() }),
   ] as const;

@@ -1,4 +1,5 @@
 import {
+  batchNamed,
   type CheckKind,
   type CorrectiveAction,
   cureOf,
@@ -127,13 +128,13 @@ function workRows(state: DayState, index: PlanIndex): WorkRow[] {
     .sort((a, b) => a.startedAt - b.startedAt);
 }
 
-function checkRows({ checks }: DayState, index: PlanIndex): CheckRow[] {
+function checkRows(state: DayState, index: PlanIndex): CheckRow[] {
   const { kitchen } = index.plan;
-  return checks.map((entry) => ({
+  return state.checks.map((entry) => ({
     at: entry.at,
     by: personIn(kitchen, entry.by),
     check: entry.on.kind,
-    what: checkedThing(entry.on, index),
+    what: checkedThing(entry.on, state, index),
     tempC: entry.kind === 'checkRecorded' ? entry.tempC : null,
     thermometer: entry.kind === 'checkRecorded' ? entry.thermometer : null,
     ...(entry.kind === 'checkRecorded' && entry.feel ? { feel: entry.feel } : {}),
@@ -141,11 +142,15 @@ function checkRows({ checks }: DayState, index: PlanIndex): CheckRow[] {
   }));
 }
 
-function checkedThing(on: DayState['checks'][number]['on'], index: PlanIndex): Text {
+function checkedThing(
+  on: DayState['checks'][number]['on'],
+  state: DayState,
+  index: PlanIndex,
+): Text {
   const { kitchen, catalogue } = index.plan;
   const named = (found: { readonly name: Text } | undefined, id: string): Text =>
     found?.name ?? { en: id };
-  if ('batch' in on) return named(index.groups.get(on.batch), on.batch);
+  if ('batch' in on) return batchNamed(state, index, on.batch);
   if ('cut' in on) {
     return named(
       catalogue.cuts.find(({ id }) => id === on.cut),

@@ -47,12 +47,12 @@ export const tables: Readonly<Record<TableName, (days: readonly DayTold[]) => Ta
   checks: (days) => ({
     header: [
       ...['day', 'at_utc', 'at_local', 'check', 'what', 'temp_c', 'thermometer', 'correction'],
-      'by',
+      ...['by', 'felt', 'felt_words'],
     ],
     rows: days.flatMap(({ record: { day, zone }, evidence: { checks } }) =>
       checks.map((row) => [
         ...[day, ...moment(row.at, zone), row.check, row.what.en, row.tempC, row.thermometer],
-        ...[row.action, row.by],
+        ...[row.action, row.by, row.feel?.is ?? null, row.feel?.words?.en ?? null],
       ]),
     ),
   }),

@@ -1,5 +1,12 @@
-import type { CheckOn, Command, CorrectiveAction, Live } from '../day/index.ts';
-import { breachOfCheck, hasReading, type OpenCheck, openChecks, whyOpen } from '../day/index.ts';
+import type { CheckOn, Command, CorrectiveAction, FeelAsked, Live } from '../day/index.ts';
+import {
+  breachOfCheck,
+  feelAsked,
+  hasReading,
+  type OpenCheck,
+  openChecks,
+  whyOpen,
+} from '../day/index.ts';
 import type { Celsius, Instant, StationId, Text, ThermometerId } from '../kernel/index.ts';
 import { minutes } from '../kernel/index.ts';
 import type { Breach } from '../plan/index.ts';
@@ -17,6 +24,8 @@ export type CheckView = {
   readonly atLeastC: Celsius | null;
   readonly atMostC: Celsius | null;
   readonly hasReading: boolean;
+  /** What hand or eye is to find beside it, and what it finds before; absent where none is asked. */
+  readonly feel?: FeelAsked;
   readonly fromAt: Instant;
   readonly dueAt: Instant;
   readonly lateAt: Instant;
@@ -49,6 +58,7 @@ const RANKS = { failed: 0, missed: 1, open: 2 } as const;
 function checkView(live: Live, check: OpenCheck): CheckView {
   const { kitchen } = live.index.plan;
   const { on, key, station, failed, row: _row, ...rest } = check;
+  const feel = feelAsked(live.index, on);
   const own = (kitchen.thermometers ?? []).toSorted(
     (a, b) => Number(b.station === station) - Number(a.station === station),
   );
@@ -59,6 +69,7 @@ function checkView(live: Live, check: OpenCheck): CheckView {
     thing: checkedThing(live, on),
     station: kitchen.stations.find(({ id }) => id === station)?.name ?? { en: station },
     hasReading: hasReading(on.kind),
+    ...(feel ? { feel } : {}),
     breach: breachOfCheck(check),
     failed: failed && { at: failed.at, by: failed.by && nameOf(live, failed.by) },
     thermometers: on.kind === 'thermometer' ? [] : own.map(({ id, name }) => ({ id, name })),

@@ -1,4 +1,4 @@
-import type { CheckFact, CheckKind, CorrectiveAction, Live } from '../day/index.ts';
+import type { CheckFact, CheckKind, CorrectiveAction, Feel, Live } from '../day/index.ts';
 import type { Celsius, Text } from '../kernel/index.ts';
 import { checkedThing } from './check-on.ts';
 
@@ -9,6 +9,7 @@ export type LoggedCheck =
       readonly check: CheckKind;
       readonly on: Text;
       readonly tempC: Celsius | null;
+      readonly feel: Feel | null;
     }
   | {
       readonly kind: 'corrected';
@@ -22,6 +23,6 @@ export function loggedCheck(live: Live, told: CheckFact): LoggedCheck {
   const check = told.on.kind;
   const on = checkedThing(live, told.on);
   return told.kind === 'checkRecorded'
-    ? { kind: 'checked', check, on, tempC: told.tempC }
+    ? { kind: 'checked', check, on, tempC: told.tempC, feel: told.feel ?? null }
     : { kind: 'corrected', check, on, action: told.action };
 }

@@ -22,6 +22,8 @@ export type CheckWords = {
   inOther(typed: string, other: string): string;
   itIs(temp: string): string;
   readonly typeIt: string;
+  readonly howFelt: string;
+  readonly feelIt: string;
   readonly safety: string;
   readonly nothingOpen: string;
   readonly stands: { failed: string; missed: string; due: string; later: string };
@@ -42,6 +44,8 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
     inOther: (typed, other) => `${typed}? Read in the other unit it is ${other}.`,
     itIs: (temp) => `It is ${temp}`,
     typeIt: 'Type what it showed first.',
+    howFelt: 'By hand and eye?',
+    feelIt: 'Say first how it is: the number is a guide.',
     safety: 'What is to be looked at',
     nothingOpen: 'Nothing is to be looked at in the next two hours.',
     stands: {
@@ -65,6 +69,8 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
     inOther: (typed, other) => `¿${typed}? Leído en la otra unidad es ${other}.`,
     itIs: (temp) => `Es ${temp}`,
     typeIt: 'Escriba antes lo que marcó.',
+    howFelt: '¿A mano y a ojo?',
+    feelIt: 'Diga antes cómo está: el número es una guía.',
     safety: 'Lo que hay que revisar',
     nothingOpen: 'No hay nada que revisar en las próximas dos horas.',
     stands: {

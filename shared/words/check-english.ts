@@ -32,6 +32,8 @@ export const checkEnglish: CheckPhrases = {
     'weigh-anew': 'weigh anew',
     'ask-the-authority': 'ask the authority',
   },
-  checked: (what, on, temp) => `${what}: ${on}${temp ? `, ${temp}` : ''}`,
+  checked: (what, on, temp, felt) =>
+    `${what}: ${on}${temp ? `, ${temp}` : ''}${felt ? `, “${felt}”` : ''}`,
+  notYet: 'not yet so',
   corrected: (what, on, action) => `${what}, ${on}: ${action}`,
 };

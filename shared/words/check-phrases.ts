@@ -6,6 +6,8 @@ export type CheckPhrases = {
   readonly kind: Readonly<Record<CheckKind, string>>;
   /** What somebody did, or is to do. */
   readonly action: Readonly<Record<CorrectiveAction, string>>;
-  checked(what: string, on: string, temp: string | null): string;
+  checked(what: string, on: string, temp: string | null, felt: string | null): string;
+  /** Where the catalogue has no words of its own for what is not yet so. */
+  readonly notYet: string;
   corrected(what: string, on: string, action: string): string;
 };

@@ -32,6 +32,8 @@ export const checkSpanish: CheckPhrases = {
     'weigh-anew': 'pesar de nuevo',
     'ask-the-authority': 'preguntar a la autoridad',
   },
-  checked: (what, on, temp) => `${what}: ${on}${temp ? `, ${temp}` : ''}`,
+  checked: (what, on, temp, felt) =>
+    `${what}: ${on}${temp ? `, ${temp}` : ''}${felt ? `, «${felt}»` : ''}`,
+  notYet: 'todavía no',
   corrected: (what, on, action) => `${what}, ${on}: ${action}`,
 };

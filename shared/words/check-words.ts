@@ -1,4 +1,4 @@
-import type { Logged } from '../view/index.ts';
+import type { Logged, Text } from '../view/index.ts';
 import { temperature } from './amounts.ts';
 import type { CheckPhrases } from './check-phrases.ts';
 import type { Say } from './say.ts';
@@ -19,5 +19,10 @@ export function sayLoggedCheck(said: Said, say: Say): string {
   const what = words.kind[said.check];
   const on = textIn(said.on, say);
   if (said.kind === 'corrected') return words.corrected(what, on, words.action[said.action]);
-  return words.checked(what, on, said.tempC === null ? null : temperature(said.tempC, say));
+  const temp = said.tempC === null ? null : temperature(said.tempC, say);
+  return words.checked(what, on, temp, said.feel && sayFelt(said.feel, say));
 }
+
+/** What hand or eye found, in the words of the catalogue where it has them. */
+export const sayFelt = ({ words }: { readonly words: Text | null }, say: Pick<Say, 'language'>) =>
+  words ? textIn(words, say) : checkPhrasesOf(say).notYet;

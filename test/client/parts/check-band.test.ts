@@ -108,3 +108,28 @@ it('goes on to the next of the same kind, and is hidden where nothing is due', a
   });
   expect(later.part.hidden).toBe(true);
 });
+
+it('keeps the end of a cook with how it feels, and asks for that where it was left out', async () => {
+  const { part, taps } = await band({
+    ...ribs,
+    on: { kind: 'end-temperature', batch: 'ribs' as BatchId },
+    feel: { there: { en: 'It folds' }, notYet: { en: 'It stays stiff' } },
+  });
+  for (const name of ['end of the cook', '1', '9', '8', 'Rosa']) await tap(part, name);
+  expect(taps).toEqual([]);
+  expect(saidOn(part)).toContain('the number is a guide');
+  for (const name of ['It stays stiff', 'It folds', 'Rosa']) await tap(part, name);
+  expect(taps).toMatchObject([[{ kind: 'check', feel: 'there' }, 'rosa']]);
+});
+
+it('has words for what is not yet so where the catalogue has none', async () => {
+  const { part, taps } = await band({
+    ...ribs,
+    on: { kind: 'end-temperature', batch: 'ribs' as BatchId },
+    feel: { there: { en: 'It folds' }, notYet: null },
+  });
+  for (const name of ['end of the cook', '1', '9', '8', 'not yet so', 'Rosa']) {
+    await tap(part, name);
+  }
+  expect(taps).toMatchObject([[{ kind: 'check', feel: 'not-yet' }, 'rosa']]);
+});
