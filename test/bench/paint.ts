@@ -1,0 +1,177 @@
+import { availableParallelism, loadavg } from 'node:os';
+import { type Browser, chromium, type Page } from 'playwright';
+import { ensureBuilt } from '../../server/ensure-built.mjs';
+import { openLive } from '../../shared/day/index.ts';
+import { after, instant, minutes, must } from '../../shared/kernel/index.ts';
+import type { CommandMessage } from '../../shared/protocol/index.ts';
+import { type Face, isWork, type TaskView, type View, viewOf } from '../../shared/view/index.ts';
+import { launchOptions } from '../browser.ts';
+import { plan, Telling } from '../shared/day/demo.ts';
+import { panChart, watchInk } from './paint/in-page.ts';
+import { openStubKitchen, type StubKitchen } from './paint/stub-kitchen.ts';
+import { quantile, rounded } from './taps.ts';
+
+const TAPS = 60;
+const SLOWED = 6;
+const BURST = 200;
+const FRAMES = 300;
+const SIZE = { width: 1920, height: 1080 };
+
+/**
+ * What a finger sees of a wall, in Chromium, on the demo day of 300 tasks of hands and more.
+ *
+ * - `tap_ink_p95_ms`: from the lift of a finger on a ring to the end of the frame that has its ink,
+ *   on a processor slowed six times; the hub answers later than that.
+ * - `burst_longest_task_ms`: the longest task of the page's own thread while a hub shows two hundred
+ *   changed days in a second, on the same slowed processor.
+ * - `chart_frame_p95_ms`: to draw and lay out the desk's chart anew and paint it, moved by nine
+ *   pixels, not slowed.
+ * - `waiting_per_core`: how many others wanted the machine meanwhile. Above one, all figures are of
+ *   a machine that is shared, not of the screens.
+ */
+export async function bench(): Promise<Record<string, number>> {
+  ensureBuilt();
+  const browser = await chromium.launch(launchOptions());
+  const wall = await measureWall(browser);
+  const chart = await measureChart(browser);
+  await browser.close();
+  const [load = 0] = loadavg();
+  const waiting_per_core = rounded(load / availableParallelism());
+  const sizes = { tasks: plan.built.tasks.length, taps: TAPS, burst: BURST };
+  return { ...sizes, ...wall, ...chart, waiting_per_core };
+}
+
+/** The demo day in the middle of its work, as one face shows it, and what taps make of that. */
+class ShownDay {
+  readonly #openedMs = performance.now();
+  view: View;
+
+  constructor(face: Face) {
+    const at = after(plan.built.origin, minutes(240));
+    this.view = viewOf(openLive(new Telling().state, at), face);
+  }
+
+  readonly now = () => instant(this.view.at + Math.floor(performance.now() - this.#openedMs));
+
+  take({ kind, ...rest }: CommandMessage): void {
+    const id = 'task' in rest ? rest.task : null;
+    if (kind === 'start') this.#change(id, { state: 'running', startAt: this.now() });
+    else if (kind === 'takeBack') this.#change(id, { state: 'ready' });
+    else this.#change(null, {});
+  }
+
+  /** Another count of pieces on every line: as much changes as can without a line that moves. */
+  stir(n: number): void {
+    this.#changeAll((task) => ({ ...task, counted: n % Math.max(2, task.pieces) }));
+  }
+
+  #change(id: string | null, change: Partial<TaskView>): void {
+    this.#changeAll((task) => (task.id === id ? { ...task, ...change } : task));
+  }
+
+  #changeAll(change: (task: TaskView) => TaskView): void {
+    const seq = this.view.seq + 1;
+    this.view = isWork(this.view)
+      ? { ...this.view, seq, tasks: this.view.tasks.map(change) }
+      : { ...this.view, seq };
+  }
+}
+
+async function measureWall(browser: Browser) {
+  const [first, ...beside] = plan.kitchen.stations.map(({ id }) => id);
+  const day = new ShownDay({ kind: 'station', station: must(first, 'a station'), beside });
+  const { now } = day;
+  const kitchen = await openStubKitchen({
+    view: () => day.view,
+    now,
+    take: (message) => day.take(message),
+  });
+  const context = await browser.newContext({ viewport: SIZE, screen: SIZE, hasTouch: true });
+  const page = await context.newPage();
+  await watched(page);
+  await page.goto(`${kitchen.address}/station.html?station=${[first, ...beside].join(',')}`);
+  const cdp = await context.newCDPSession(page);
+  await cdp.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+  const inkMs = await tapRing(page);
+  const longestMs = await burstOn(browser, page, { day, kitchen });
+  await context.close();
+  await kitchen.close();
+  return {
+    tap_ink_p50_ms: rounded(quantile(inkMs, 0.5)),
+    tap_ink_p95_ms: rounded(quantile(inkMs, 0.95)),
+    burst_longest_task_ms: rounded(longestMs),
+  };
+}
+
+async function watched(page: Page): Promise<void> {
+  // What compiles this file marks functions with a helper that no page has.
+  await page.addInitScript('globalThis.__name = (named) => named');
+  await page.addInitScript(watchInk);
+}
+
+/** Starts what stands first and takes it back, in one place, by turns. */
+async function tapRing(page: Page): Promise<number[]> {
+  const ring = page.getByRole('button', { name: /^start: / }).first();
+  await ring.waitFor();
+  const box = must(await ring.boundingBox(), 'a ring');
+  for (let tap = 0; tap < TAPS; tap++) {
+    await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
+    await page.waitForTimeout(900);
+  }
+  const { inkMs } = await page.evaluate(() => window.written);
+  if (inkMs.length < TAPS) throw new Error(`${inkMs.length} of ${TAPS} taps left ink`);
+  return inkMs;
+}
+
+async function burstOn(
+  browser: Browser,
+  page: Page,
+  { day, kitchen }: { readonly day: ShownDay; readonly kitchen: StubKitchen },
+): Promise<number> {
+  await browser.startTracing(page, { categories: ['toplevel', 'disabled-by-default-lighthouse'] });
+  const beganMs = performance.now();
+  for (let n = 1; n <= BURST; n++) {
+    day.stir(n);
+    kitchen.show(day.view);
+    const dueMs = beganMs + (n * 1_000) / BURST;
+    await new Promise((resolve) => setTimeout(resolve, Math.max(0, dueMs - performance.now())));
+  }
+  // A page that lags behind has longer tasks still to come.
+  await page.waitForTimeout(4_000);
+  const trace = JSON.parse((await browser.stopTracing()).toString()) as { traceEvents: Trace[] };
+  return longestTaskMs(trace.traceEvents);
+}
+
+type Trace = { name: string; pid: number; tid: number; dur?: number; args?: { name?: string } };
+
+/** Of the main threads of pages. */
+function longestTaskMs(events: readonly Trace[]): number {
+  const key = ({ pid, tid }: Trace) => `${pid} ${tid}`;
+  const mains = new Set(
+    events.filter(({ args }) => args?.name === 'CrRendererMain').map((event) => key(event)),
+  );
+  const tasks = events.filter((event) => /RunTask$/.test(event.name) && mains.has(key(event)));
+  if (tasks.length < BURST) throw new Error(`only ${tasks.length} tasks were seen`);
+  return Math.max(...tasks.map(({ dur = 0 }) => dur)) / 1_000;
+}
+
+async function measureChart(browser: Browser) {
+  const day = new ShownDay({ kind: 'desk' });
+  const { now } = day;
+  const kitchen = await openStubKitchen({ view: () => day.view, now, take: () => {} });
+  const page = await browser.newPage({ viewport: SIZE });
+  await watched(page);
+  await page.goto(`${kitchen.address}/desk.html`);
+  await page.locator('time-chart svg.rows').waitFor();
+  await page.waitForTimeout(1_000);
+  await page.evaluate(panChart, FRAMES);
+  const { frameMs } = await page.evaluate(() => window.written);
+  await page.close();
+  await kitchen.close();
+  const bars = day.view.face === 'desk' ? day.view.chart.bars.length : 0;
+  return {
+    chart_bars: bars,
+    chart_frame_p50_ms: rounded(quantile(frameMs, 0.5)),
+    chart_frame_p95_ms: rounded(quantile(frameMs, 0.95)),
+  };
+}
