@@ -1,5 +1,5 @@
 import type { Instant, Seconds, TaskId } from '../kernel/index.ts';
-import { must, seconds } from '../kernel/index.ts';
+import { minutes, must, seconds } from '../kernel/index.ts';
 import type { Placement, Timeline } from '../schedule/index.ts';
 import { currentHands, modeOf } from './arrangement.ts';
 import { chainBefore, soonestStarts } from './chain-before.ts';
@@ -25,7 +25,7 @@ export type IfEarlier =
 /**
  * Tries a load that waits so much sooner, on a copy: what hands have yet to do for it comes sooner
  * with it, and nothing else does. Refused where something is in the way, with how much sooner it
- * could be.
+ * could be, which has been tried.
  */
 export function ifEarlier(live: Live, stay: TaskId, byS: Seconds): IfEarlier {
   const { state, index } = live;
@@ -39,17 +39,42 @@ export function ifEarlier(live: Live, stay: TaskId, byS: Seconds): IfEarlier {
   const withIt = beginWith(live, load, stay);
   const soonest = soonestStarts(live, before, { withIt, from: () => live.nowS });
   const mostS = seconds(Math.max(0, beginS - must(soonest.startsS.get(load), load)));
-  if (byS > mostS) {
-    const holdsUp = soonest.boundBy && taskName(index, soonest.boundBy);
-    return no({ rule: 'not-so-early', mostS, before: holdsUp });
-  }
-  const from = (task: TaskId) => live.timesOf(task).startS - byS;
   const all = [...before, ...cookAfter(live, load, stay)];
-  const { startsS } = soonestStarts(live, all, { withIt: new Map(), from });
-  const sooner = startedSooner(live, load, startsS);
-  return inShift(live, startsS) && breaksNothing(live, sooner.tried)
-    ? { ok: true, ...sooner }
-    : no({ rule: 'not-so-early', mostS: seconds(0), before: null });
+  const known = new Set(live.timeline.broken().map(nameOf));
+  const trySooner = (s: Seconds): Earlier | null => {
+    const from = (task: TaskId) => live.timesOf(task).startS - s;
+    const { startsS } = soonestStarts(live, all, { withIt: new Map(), from });
+    if (!inShift(live, startsS)) return null;
+    const sooner = startedSooner(live, load, startsS);
+    return breaksNothing(known, sooner.tried) ? sooner : null;
+  };
+  const asked = byS > mostS ? null : trySooner(byS);
+  if (asked) return { ok: true, ...asked };
+  const nearestS = nearestThatCan(seconds(Math.min(byS, mostS)), (s) => trySooner(s) !== null);
+  const holdsUp = nearestS === mostS && soonest.boundBy ? soonest.boundBy : null;
+  const holder = holdsUp && taskName(index, holdsUp);
+  return no({ rule: 'not-so-early', mostS: nearestS, before: holder });
+}
+
+/** Where little can be tried in a moment, it is tried in strides first. */
+const STRIDES = 40;
+
+/**
+ * The most that can be, of no more than so much: that itself, else by whole minutes. Not halved:
+ * what falls into a break may go once it lies before that.
+ */
+export function nearestThatCan(mostS: Seconds, can: (s: Seconds) => boolean): Seconds {
+  if (mostS === 0 || can(mostS)) return mostS;
+  const minutesMost = Math.ceil(mostS / 60) - 1;
+  const stride = Math.max(1, Math.ceil(minutesMost / STRIDES));
+  for (let from = minutesMost; from > 0; from -= stride) {
+    if (!can(minutes(from))) continue;
+    for (let more = from + stride - 1; more > from; more--) {
+      if (more <= minutesMost && can(minutes(more))) return minutes(more);
+    }
+    return minutes(from);
+  }
+  return seconds(0);
 }
 
 const no = (refusal: Refusal): IfEarlier => ({ ok: false, refusal });
@@ -154,8 +179,7 @@ function endOf(
 }
 
 /** Whether all is kept that would have been kept without it. */
-function breaksNothing(live: Live, tried: Timeline): boolean {
-  const known = new Set(live.timeline.broken().map(nameOf));
+function breaksNothing(known: ReadonlySet<string>, tried: Timeline): boolean {
   return tried.broken().every((broken) => known.has(nameOf(broken)));
 }
 

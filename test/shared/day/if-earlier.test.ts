@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { nearestThatCan } from '../../../shared/day/if-earlier.ts';
 import { earlierOffer, openLive } from '../../../shared/day/index.ts';
 import type { Instant } from '../../../shared/kernel/index.ts';
 import { after, hours, minutes, must } from '../../../shared/kernel/index.ts';
@@ -66,5 +67,38 @@ describe('a load that waits, if it went in sooner', () => {
       ok: false,
       refusal: { rule: 'unknown-place' },
     });
+  });
+});
+
+describe('the most that can be of what was asked', () => {
+  it('is that itself, or nothing where nothing can', () => {
+    expect(nearestThatCan(minutes(15), () => true)).toBe(minutes(15));
+    expect(nearestThatCan(minutes(15), () => false)).toBe(0);
+  });
+
+  it('is what lies before a break, where what falls into it cannot', () => {
+    const afterBreak = (s: number) => s <= minutes(7) || (s >= minutes(20) && s <= minutes(31));
+    expect(nearestThatCan(minutes(45), afterBreak)).toBe(minutes(31));
+    expect(nearestThatCan(minutes(19), afterBreak)).toBe(minutes(7));
+    expect(nearestThatCan(minutes(25), afterBreak)).toBe(minutes(25));
+  });
+
+  it('is found by whole minutes also where much was asked', () => {
+    expect(nearestThatCan(minutes(400), (s) => s <= minutes(213))).toBe(minutes(213));
+  });
+
+  it('has been tried as it would be done: nobody is offered what is then refused', () => {
+    const loads = plan.built.tasks.filter(({ work }) => work === 'place').map(({ id }) => id);
+    const refused = loads.flatMap((id) => {
+      const asked = earlierOffer(live, id, minutes(45));
+      return asked.ok || asked.refusal.rule !== 'not-so-early' ? [] : [{ id, ...asked.refusal }];
+    });
+    expect(refused.length).toBeGreaterThan(3);
+    for (const { id, mostS } of refused) {
+      expect(mostS).toBeLessThan(minutes(45));
+      if (mostS > 0) expect(earlierOffer(live, id, mostS).ok).toBe(true);
+    }
+    // Some can by minutes, though nothing but hours and longest waits stands in the way.
+    expect(refused.some(({ mostS, before }) => mostS > 0 && before === null)).toBe(true);
   });
 });
