@@ -1,4 +1,4 @@
-import { type DayState, keptBy } from '../../shared/day/index.ts';
+import { type DayState, isStillCooling, keptBy } from '../../shared/day/index.ts';
 import type { LocalDay } from '../../shared/kernel/index.ts';
 import type { PlanShown } from '../../shared/protocol/index.ts';
 import { lastDay } from '../../shared/safety/index.ts';
@@ -12,9 +12,12 @@ export function keptFor(
   { kitchen, limitChanges }: Omit<DayFiles, 'cookPlan'>,
 ): PlanShown['kept'] {
   const profile = profileNamed(kitchen.limits, limitChanges);
-  return keptBy(state).flatMap(({ day: madeOn, name, portions, weightKg, at }) => {
+  return keptBy(state).flatMap((food) => {
+    const { day: madeOn, name, portions, weightKg, at } = food;
     const last = profile && lastDay(profile, madeOn as string as LocalDay);
     const isGood = madeOn < day && (last === null || day <= last);
-    return isGood ? [{ dish: name, madeOn, portions, weightKg, at, lastDay: last }] : [];
+    const isCooling = isStillCooling(state, food);
+    const kept = { dish: name, madeOn, portions, weightKg, at, lastDay: last, isCooling };
+    return isGood ? [kept] : [];
   });
 }

@@ -6,6 +6,8 @@ import { lotsLeft } from './draws.ts';
 import { type KeptFood, nothingHappened, overNight, type Spell } from './happened.ts';
 import { heldTo } from './held-to.ts';
 import { keptBy } from './kept-food.ts';
+import type { Leftover } from './leftover.ts';
+import { leftoversAfter } from './leftovers.ts';
 import type { Lot } from './lot.ts';
 import { type DayState, emptyDay } from './state.ts';
 import type { ScreenRecord } from './who.ts';
@@ -22,8 +24,9 @@ export type Carry = {
   readonly lots: readonly Lot[];
   readonly kept: readonly KeptFood[];
   readonly record: readonly Outcome[];
-  /** Left out by the first versions of this program. */
+  /** These two are left out by the first versions of this program. */
   readonly heldTo?: HeldTo | null;
+  readonly leftovers?: readonly Leftover[];
   readonly screens: readonly ScreenRecord[];
   readonly pins: readonly (readonly [PersonId, { readonly isOwner: boolean }])[];
 };
@@ -38,6 +41,7 @@ export function carryOf(state: DayState): Carry {
     kept: keptBy(state),
     record: recordAfter(state),
     heldTo: heldTo(state),
+    leftovers: leftoversAfter(state),
     screens: [...who.screens.values()],
     pins: [...who.pins],
   };
@@ -45,12 +49,13 @@ export function carryOf(state: DayState): Carry {
 
 /** A day that is over, of which nothing is known but what it left: the next plan begins another. */
 export function dayFrom(carry: Carry): DayState {
-  const { seq, day, keptAt, spells, kept, record, heldTo: heldBefore = null } = carry;
+  const { seq, day, keptAt, spells, kept, record } = carry;
+  const { heldTo: heldBefore = null, leftovers = [] } = carry;
   const lots = new Map(carry.lots.map((lot) => [lot.id, lot]));
   const screens = new Map(carry.screens.map((screen) => [screen.id, screen]));
   return {
     ...emptyDay(),
-    ...{ seq, day, keptAt, kept, record, heldBefore },
+    ...{ seq, day, keptAt, kept, record, heldBefore, leftovers },
     happened: { ...nothingHappened, spells, lots },
     who: { screens, pins: new Map(carry.pins) },
   };

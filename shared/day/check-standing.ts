@@ -6,13 +6,16 @@ import { type Standing, standingOfCheck } from './check-story.ts';
 import { again, type Looking, type OpenCheck, opened, sinceFailed, span } from './open-check.ts';
 import type { Watched } from './watched.ts';
 
+/** Food that is looked at, and what it is to the limits. */
+export type Cooked = Pick<Watched, 'food'> & { readonly batch: Pick<Watched['batch'], 'id'> };
+
 /**
  * How a check of a batch stands. Where it is to be reheated, what the reheating showed speaks for
  * it, and from then on it is looked at anew.
  */
 export function standingAs(
   look: Looking,
-  watched: Watched,
+  watched: Cooked,
   on: CheckOn,
   { since, from }: { readonly since: Instant; readonly from: Instant },
 ): Standing {
@@ -34,7 +37,7 @@ export function standingAs(
   return later.kind === 'open' ? { kind: 'open', okAt: later.okAt ?? reheat.okAt } : later;
 }
 
-const reheatSince = (look: Looking, watched: Watched, since: Instant): Standing =>
+const reheatSince = (look: Looking, watched: Cooked, since: Instant): Standing =>
   standingAs(look, watched, { kind: 'reheat', batch: watched.batch.id }, { since, from: since });
 
 type Open = {
@@ -47,7 +50,7 @@ type Open = {
 /** A check as it stands: due by its times, failed, or to be read again. */
 export function openAs(
   look: Looking,
-  watched: Watched,
+  watched: Cooked,
   { on, station, standing, times }: Open,
 ): OpenCheck[] {
   switch (standing.kind) {
@@ -70,7 +73,7 @@ export function openAs(
 /** Till it is hot again, which its row gives so long. */
 function reheating(
   look: Looking,
-  watched: Watched,
+  watched: Cooked,
   { since }: Extract<Standing, { kind: 'mending' }>,
   station: OpenCheck['station'],
 ): OpenCheck[] {

@@ -2,7 +2,7 @@ import type { Instant, StationId } from '../kernel/index.ts';
 import { after, must, seconds } from '../kernel/index.ts';
 import type { CheckEntry } from './check-event.ts';
 import { brokenBy, stageWithinS } from './check-limits.ts';
-import { openAs } from './check-standing.ts';
+import { type Cooked, openAs } from './check-standing.ts';
 import { standingOfCheck } from './check-story.ts';
 import { keptIn } from './holds.ts';
 import type { Looking, OpenCheck } from './open-check.ts';
@@ -21,7 +21,8 @@ export function coolingChecks(look: Looking, watched: Watched): OpenCheck[] {
 
 type Began = { readonly from: Instant; readonly station: StationId };
 
-function beganCooling({ state, index }: Looking, watched: Watched): Began | null {
+/** When it began to cool, and on whose wall it stands; null where it does not. */
+export function beganCooling({ state, index }: Looking, watched: Watched): Began | null {
   const { batch, cooling, tasks, serve } = watched;
   if ((state.happened.carried.get(batch.id) ?? 0) > 0) {
     const carried = state.story.findLast(
@@ -39,10 +40,13 @@ function beganCooling({ state, index }: Looking, watched: Watched): Began | null
   return from === null ? null : { from, station };
 }
 
+/** What cools: a batch of the day, or what another kept. */
+export type Cools = Cooked & Pick<Watched, 'cooling'>;
+
 /** The first stage that is not reached yet; a later one that is speaks for those before. */
-function stageChecks(
+export function stageChecks(
   look: Looking,
-  watched: Watched,
+  watched: Cools,
   { from, station, stage }: Began & { readonly stage: number },
 ): OpenCheck[] {
   const within = stageWithinS(look.profile, stage);

@@ -50,7 +50,7 @@ type Opened = At & {
 export function opened(
   { profile }: Pick<Looking, 'profile'>,
   { on, failed, isMending = false, ...rest }: Opened,
-  watched: Watched | null = null,
+  watched: Pick<Watched, 'food'> | null = null,
 ): OpenCheck[] {
   const asks = asksOf(profile, on, watched?.food ?? null);
   if (!asks) return [];

@@ -3,6 +3,7 @@ import { batchChecks } from './batch-checks.ts';
 import { saidOf } from './check-story.ts';
 import { coolingChecks } from './cooling-checks.ts';
 import { goneIn } from './gone.ts';
+import { leftoverChecks } from './leftovers.ts';
 import { limitsOf } from './limits-of.ts';
 import type { Looking, OpenCheck } from './open-check.ts';
 import { placeChecks } from './place-checks.ts';
@@ -37,6 +38,6 @@ function readOpen(state: DayState): OpenCheck[] {
     if (!gone.has(each.batch.id)) return batchChecks(look, each);
     return state.happened.carried.has(each.batch.id) ? coolingChecks(look, each) : [];
   });
-  const open = [...ofBatches, ...placeChecks(look, gone)];
+  const open = [...ofBatches, ...leftoverChecks(look), ...placeChecks(look, gone)];
   return open.sort((a, b) => a.dueAt - b.dueAt || (a.key < b.key ? -1 : 1));
 }

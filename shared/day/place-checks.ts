@@ -1,9 +1,10 @@
-import type { Instant, Seconds, TaskId } from '../kernel/index.ts';
+import type { Celsius, CutId, Instant, Seconds, TaskId } from '../kernel/index.ts';
 import { after, hours, instant, minutes, must, seconds } from '../kernel/index.ts';
 import { kitchenResource, type Task } from '../plan/index.ts';
 import type { CheckEntry, CheckOn } from './check-event.ts';
 import { brokenBy, withinS } from './check-limits.ts';
 import { type Failure, type Standing, standingOfCheck } from './check-story.ts';
+import type { Deed } from './deed.ts';
 import {
   again,
   type Looking,
@@ -118,27 +119,40 @@ const washBy = (since: Instant, mostS: Seconds) => ({
   lateAt: after(since, mostS),
 });
 
-/** Whose temperature was written down as it came is looked at already. */
+/**
+ * What came of each cut, one arrival after the other. Whose temperature was written down as it came
+ * is looked at already.
+ */
 function receivingChecks(look: Looking): OpenCheck[] {
   const { deliveries, lots } = look.state.happened;
-  return [...deliveries].flatMap(([cut, { at, by }]): OpenCheck[] => {
-    const on: CheckOn = { kind: 'receiving', cut };
-    const station = rawStation(look.index);
-    const standing = standingOfThing(look, on, at);
-    const lot = [...lots.values()].find((each) => each.cut === cut && each.at === at);
-    const tempC = lot?.tempC ?? null;
-    const isUnsaid = standing.kind === 'open' && standing.okAt === null;
-    if (isUnsaid && tempC !== null) {
-      const food = null;
-      const breach = brokenBy(look.profile, { on, food, tempC, tookS: seconds(0) });
-      if (!breach) return [];
-      const failure: Failure = { at, by, tempC, breach };
-      return openThing(look, { on, station, standing: { kind: 'failed', failure }, times: null });
-    }
-    if (standing.kind === 'open' && standing.okAt !== null) return [];
-    const times = { fromAt: at, dueAt: at, lateAt: after(at, PUT_AWAY_IN_S) };
-    return openThing(look, { on, station, standing, times });
+  const today = [...lots.values()].filter(({ id }) => id.startsWith(`${look.state.day}-`));
+  const cuts = new Set([...deliveries.keys(), ...today.map(({ cut }) => cut)]);
+  return [...cuts].flatMap((cut): OpenCheck[] => {
+    const own: Arrival[] = today.filter((lot) => lot.cut === cut);
+    const counted = deliveries.get(cut);
+    const isCountedAlone = counted && !own.some(({ at }) => at === counted.at);
+    const arrivals = isCountedAlone ? [...own, { ...counted, tempC: null }] : own;
+    const open = arrivals.map((arrival) => arrivalCheck(look, cut, arrival));
+    return open.find((each) => each.length > 0) ?? [];
   });
+}
+
+type Arrival = Deed & { readonly tempC: Celsius | null };
+
+function arrivalCheck(look: Looking, cut: CutId, { at, by, tempC }: Arrival): OpenCheck[] {
+  const on: CheckOn = { kind: 'receiving', cut };
+  const station = rawStation(look.index);
+  const standing = standingOfThing(look, on, at);
+  const isUnsaid = standing.kind === 'open' && standing.okAt === null;
+  if (isUnsaid && tempC !== null) {
+    const breach = brokenBy(look.profile, { on, food: null, tempC, tookS: seconds(0) });
+    if (!breach) return [];
+    const failure: Failure = { at, by, tempC, breach };
+    return openThing(look, { on, station, standing: { kind: 'failed', failure }, times: null });
+  }
+  if (standing.kind === 'open' && standing.okAt !== null) return [];
+  const times = { fromAt: at, dueAt: at, lateAt: after(at, PUT_AWAY_IN_S) };
+  return openThing(look, { on, station, standing, times });
 }
 
 function standingOfThing(look: Looking, on: CheckOn, since = instant(0)): Standing {

@@ -1,4 +1,4 @@
-import type { BatchId, PersonId, SlotId, SmokerId, TaskId } from '../kernel/index.ts';
+import type { BatchId, PersonId, SlotId, SmokerId, TaskId, Text } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import { findSlot } from '../kitchen/index.ts';
@@ -73,4 +73,16 @@ export function smokerName(kitchen: Kitchen, id: SmokerId): SmokerName | null {
 export function slotName(kitchen: Kitchen, id: SlotId): SlotName | null {
   const slot = findSlot(kitchen, id);
   return slot && { id, smoker: slot.smoker.name, rack: String(slot.number) };
+}
+
+/** A batch of the day, or what another day kept, by name; by its id where neither is known. */
+export function batchNamed(
+  {
+    leftovers,
+  }: { readonly leftovers: readonly { readonly batch: BatchId; readonly name: Text }[] },
+  index: PlanIndex,
+  id: BatchId,
+): Text {
+  const own = index.groups.get(id) ?? leftovers.find(({ batch }) => batch === id);
+  return own?.name ?? { en: id };
 }

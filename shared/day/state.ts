@@ -18,6 +18,7 @@ import type { CheckEntry } from './check-event.ts';
 import type { Deed } from './deed.ts';
 import type { Event, ReadingPlace } from './event.ts';
 import { type Happened, type KeptFood, nothingHappened } from './happened.ts';
+import type { Leftover } from './leftover.ts';
 import type { Told } from './story.ts';
 import { nobody, type WhoState } from './who.ts';
 
@@ -33,6 +34,8 @@ export type DayState = {
   readonly replaced: readonly CookPlan[];
   /** What the days before kept for others; how long it is good the limits say. */
   readonly kept: readonly KeptFood[];
+  /** What they kept and what is still to be looked at of it: it was cooling when they ended. */
+  readonly leftovers: readonly Leftover[];
   /** What the last day was held to, where nothing else of it is known. */
   readonly heldBefore: HeldTo | null;
   /** When the hub kept it. */
@@ -109,6 +112,7 @@ export function emptyDay(): DayState {
     plan: null,
     replaced: [],
     kept: [],
+    leftovers: [],
     heldBefore: null,
     keptAt: instant(0),
     arrangedSeq: 0,

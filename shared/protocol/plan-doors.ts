@@ -51,6 +51,8 @@ export type KeptShown = {
   readonly at: Instant;
   /** The last day on which it may be used; null where the limits set none. */
   readonly lastDay: LocalDay | null;
+  /** It may not be used yet: its cooling goes on, or was not kept and nobody has put it right. */
+  readonly isCooling: boolean;
 };
 
 export type BatchShown = {

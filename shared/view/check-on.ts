@@ -1,9 +1,9 @@
-import type { CheckOn, Live } from '../day/index.ts';
+import { batchNamed, type CheckOn, type Live } from '../day/index.ts';
 import type { Text } from '../kernel/index.ts';
 import { textOf } from '../kernel/index.ts';
 
 /** What is looked at by name: a batch, a cooler, a table. By its id where the plan has moved on. */
-export function checkedThing({ index }: Live, on: CheckOn): Text {
+export function checkedThing({ index, state }: Live, on: CheckOn): Text {
   const { kitchen, catalogue } = index.plan;
   const named = (things: readonly { id: string; name: Text }[] | undefined, id: string): Text =>
     things?.find((thing) => thing.id === id)?.name ?? { en: id };
@@ -19,6 +19,6 @@ export function checkedThing({ index }: Live, on: CheckOn): Text {
       return on.table === null ? station : textOf([station], ([name]) => `${name} ${on.table}`);
     }
     default:
-      return index.groups.get(on.batch)?.name ?? { en: on.batch };
+      return batchNamed(state, index, on.batch);
   }
 }

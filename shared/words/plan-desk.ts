@@ -17,6 +17,8 @@ type Phrases = {
   readonly nothing: string;
   readonly fits: string;
   kept(dish: string, portions: number, weight: string, at: string): string;
+  /** Of what may not be used yet. */
+  readonly cools: string;
   until(day: string): string;
   readonly notCounted: string;
   nearest(dishes: string): string;
@@ -43,6 +45,7 @@ const english: Phrases = {
   kept: (dish, portions, weight, at) =>
     `${dish}: ${portions} portions (${weight}) were kept, ${at}`,
   until: (day) => `use or throw away by the end of ${day}`,
+  cools: 'It still cools: not before its check is kept.',
   notCounted: 'No plan counts on what was kept: it has to be heated again first.',
   nearest: (dishes) => `The most that was found to fit: ${dishes}.`,
   portions: (service, dish, portions) => `${service}, ${dish}: ${portions} portions`,
@@ -69,6 +72,7 @@ const spanish: Phrases = {
   kept: (dish, portions, weight, at) =>
     `${dish}: se guardaron ${portions} porciones (${weight}), ${at}`,
   until: (day) => `úselas o tírelas antes de que acabe el ${day}`,
+  cools: 'Aún se enfría: no antes de guardar su revisión.',
   notCounted: 'Ningún plan cuenta con lo guardado: antes hay que recalentarlo.',
   nearest: (dishes) => `Lo más que se halló que cabe: ${dishes}.`,
   portions: (service, dish, portions) => `${service}, ${dish}: ${portions} porciones`,
@@ -141,15 +145,17 @@ type Kept = {
   readonly weightKg: Kilograms;
   readonly at: Instant;
   readonly lastDay: LocalDay | null;
+  readonly isCooling: boolean;
 };
 
 /** What days before kept, a line for each, and what a plan makes of it; none where nothing was. */
 export function sayKept(kept: readonly Kept[], say: Say): string[] {
   const words = languages[say.language];
-  const lines = kept.map(({ dish, portions, weightKg, at, lastDay, madeOn }) => {
+  const lines = kept.map(({ dish, portions, weightKg, at, lastDay, madeOn, isCooling }) => {
     const when = `${sayDay(madeOn, say)}, ${clockTime(at, say)}`;
     const named = words.kept(textIn(dish, say), portions, weight(weightKg, say), when);
-    return lastDay === null ? `${named}.` : `${named}; ${words.until(sayDay(lastDay, say))}.`;
+    const until = lastDay === null ? '' : `; ${words.until(sayDay(lastDay, say))}`;
+    return `${named}${until}.${isCooling ? ` ${words.cools}` : ''}`;
   });
   return lines.length > 0 ? [...lines, words.notCounted] : [];
 }

@@ -164,6 +164,31 @@ describe('what is due', () => {
     expect(open(day, on)).toBeUndefined();
   });
 
+  it('is each lot that came, also of a cut that is not for today and before all of it is there', () => {
+    const pulled = new Set(plan.built.pull.map((line) => line.cut));
+    const { id: other } = must(
+      plan.catalogue.cuts.find((each) => !pulled.has(each.id) && !each.takenFrom),
+      'a cut that is not pulled today',
+    );
+    const line = must(plan.built.pull[0], 'a line').cut as CutId;
+    const came = (cut: CutId, tempC: number | null): Intent => ({
+      ...{ kind: 'receive', cut, pieces: 1, weightKg: kilograms(2), supplier: 'Elm Meats' },
+      ...{ tempC: tempC === null ? null : celsius(tempC), useBy: null, code: null },
+    });
+    const day = new Telling();
+    // 41 °F or less: 3-202.11(A), read in Washington's adoption of 2013.
+    day.ask(came(line, 9), at(1), by);
+    day.ask(came(line, 3), at(2), by);
+    expect(open(day, { kind: 'receiving', cut: line })).toMatchObject({ failed: { tempC: 9 } });
+    day.ask(came(other, null), at(3), by);
+    expect(open(day, { kind: 'receiving', cut: other })).toMatchObject({ dueAt: at(3) });
+    day.ask(read(4, { kind: 'receiving', cut: other }), at(4), by);
+    expect(open(day, { kind: 'receiving', cut: other })).toBeUndefined();
+    const back = { kind: 'receiving', cut: line } as const;
+    day.ask({ kind: 'correct', on: back, action: 'reject-delivery' }, at(5), by);
+    expect(open(day, back)).toBeUndefined();
+  });
+
   it('is what is kept for another day, at two hours and at six (3-501.14(A), secondary)', () => {
     const day = atNoon();
     day.ask({ kind: 'carryOver', batch: ribs, weightKg: kilograms(2) }, at(0), by);
