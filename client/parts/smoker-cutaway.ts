@@ -4,7 +4,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { Instant, SlotId } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { Mark, PitRule, SmokerDrawing } from '../../shared/view/index.ts';
-import { clockTime, temperature, textIn } from '../../shared/words/index.ts';
+import { clockRange, clockTime, temperature, textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './clock-time.ts';
 import { Part } from './part.ts';
@@ -155,11 +155,12 @@ export class SmokerCutaway extends Part {
   }
 
   /** What it is set to, or why it is not so: what it was set to says nothing while it is out. */
-  #fire({ setC, spell, openedAt }: SmokerDrawing) {
+  #fire({ setC, spell, openedAt, unseen }: SmokerDrawing) {
     const { words, say } = this;
     const set = setC !== null && words.setTo(temperature(setC, say));
     const door = openedAt !== null && words.doorAt(clockTime(openedAt, say));
-    return [spell ? this.#spell(spell) : set, door].filter(Boolean).join(' · ');
+    const fell = unseen && words.unseenFall(clockRange(unseen.from, unseen.to, say));
+    return [spell ? this.#spell(spell) : set, door, fell].filter(Boolean).join(' · ');
   }
 
   #spell({ kind, since, backAt }: NonNullable<SmokerDrawing['spell']>): string {

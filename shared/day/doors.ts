@@ -1,4 +1,4 @@
-import { type Opening, openingsOf, seenIn } from '../cook/index.ts';
+import { type Opening, openingsOf, seenIn, unseenFalls } from '../cook/index.ts';
 import type { Instant, SmokerId, TaskId } from '../kernel/index.ts';
 import { after, hours, must, seconds, since } from '../kernel/index.ts';
 import { findSlot } from '../kitchen/index.ts';
@@ -41,6 +41,18 @@ export function doorsOf(state: DayState, smoker: SmokerId, from: Instant): Insta
   return openingsOf(toldDoors(state, smoker, from), openings)
     .map(({ atS }) => after(from, seconds(Math.round(atS))))
     .filter((at) => at >= from);
+}
+
+/** From when to when the air of a smoker fell while nobody read it, last; null where it did not. */
+export function lastUnseen(
+  state: DayState,
+  smoker: SmokerId,
+  from: Instant,
+): { readonly from: Instant; readonly to: Instant } | null {
+  const last = unseenFalls(readAir(state, smoker, from)).at(-1);
+  if (!last) return null;
+  const [begun, over] = [last.before, last.after].map(({ atS }) => after(from, seconds(atS)));
+  return { from: must(begun, 'a time'), to: must(over, 'a time') };
 }
 
 /** When the door was opened on a load since it went in. */

@@ -3,13 +3,14 @@ import {
   coresOf,
   doorsOf,
   heatNeededC,
+  lastUnseen,
   loadsOf,
   passagesOf,
   slotName,
   spellOf,
 } from '../day/index.ts';
 import type { Instant, SlotId, SmokerId, TaskId } from '../kernel/index.ts';
-import { instant, minutes, must } from '../kernel/index.ts';
+import { hours, instant, minutes, must } from '../kernel/index.ts';
 import type { Smoker } from '../kitchen/index.ts';
 import { cookDrawing } from './cook-drawing.ts';
 import type { LoadDrawing, SmokerDrawing } from './view.ts';
@@ -24,6 +25,7 @@ export function smokerDrawing(live: Live, smoker: Smoker): SmokerDrawing {
     setC: fireNow(live, smoker),
     lastAir: lastAir(live, smoker.id),
     openedAt: lastOpened(live, smoker.id),
+    ...unseenLately(live, smoker.id),
     spell: spellDrawn(live, smoker.id),
     racks: smoker.racks.map((rack) => ({
       slot: must(slotName(kitchen, rack.slot), rack.slot),
@@ -40,6 +42,15 @@ const LATELY_MS = minutes(30) * 1000;
 function lastOpened({ state, now }: Live, smoker: SmokerId): Instant | null {
   const last = doorsOf(state, smoker, instant(now - LATELY_MS)).at(-1);
   return last ?? null;
+}
+
+/** What nobody read is said for so long: it widens what is foreseen (judged). */
+const UNSEEN_SAID_MS = hours(3) * 1000;
+
+function unseenLately({ state, now }: Live, smoker: SmokerId): Pick<SmokerDrawing, 'unseen'> {
+  const since = instant(now - UNSEEN_SAID_MS);
+  const unseen = lastUnseen(state, smoker, since);
+  return unseen && unseen.to > since ? { unseen } : {};
 }
 
 function spellDrawn({ state }: Live, smoker: SmokerId): SmokerDrawing['spell'] {

@@ -163,6 +163,8 @@ export type SmokerDrawing = {
   } | null;
   /** When its door was last opened, within the last half hour. */
   readonly openedAt: Instant | null;
+  /** Between which readings its air fell while nobody read it; absent where it did not lately. */
+  readonly unseen?: { readonly from: Instant; readonly to: Instant };
   /** While it is down, or runs cold: since when, and when somebody has it back. */
   readonly spell: {
     readonly kind: 'down' | 'cold';

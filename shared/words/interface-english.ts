@@ -56,6 +56,7 @@ export const interfaceEnglish: Interface = {
   doorShut: 'it was not open',
   doorFor: (smoker) => `${smoker}: door open for how long?`,
   doorAt: (time) => `door ${time}`,
+  unseenFall: (between) => `it fell, nobody knows when, ${between}`,
   smokerUp: 'it is up again',
   downSince: (time, back) => `DOWN since ${time}${back ? `, back about ${back}` : ''}`,
   downBeyond: (time, back) => `DOWN since ${time}, was to be back ${back}`,

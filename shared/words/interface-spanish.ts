@@ -56,6 +56,7 @@ export const interfaceSpanish: Interface = {
   doorShut: 'no se abrió',
   doorFor: (smoker) => `${smoker}: ¿cuánto estuvo abierta la puerta?`,
   doorAt: (time) => `puerta ${time}`,
+  unseenFall: (between) => `bajó, no se sabe cuándo, ${between}`,
   smokerUp: 'vuelve a estar en marcha',
   downSince: (time, back) => `APAGADO desde ${time}${back ? `, vuelve hacia ${back}` : ''}`,
   downBeyond: (time, back) => `APAGADO desde ${time}, debía volver ${back}`,

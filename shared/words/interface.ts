@@ -61,6 +61,8 @@ export type Interface = {
   readonly doorShut: string;
   doorFor(smoker: string): string;
   doorAt(time: string): string;
+  /** Of air that fell between two readings far apart. */
+  unseenFall(between: string): string;
   readonly smokerUp: string;
   downSince(time: string, back: string | null): string;
   /** Once the time at which somebody expected it back has passed. */

@@ -1,0 +1,52 @@
+// @vitest-environment happy-dom
+import { afterEach, expect, it } from 'vitest';
+import { SmokerCutaway } from '../../../client/parts/smoker-cutaway.ts';
+import { openLive } from '../../../shared/day/index.ts';
+import { after, celsius, minutes, must } from '../../../shared/kernel/index.ts';
+import { pitRule, viewOf } from '../../../shared/view/index.ts';
+import { noon } from '../../shared/day/demo.ts';
+import { atNoon } from '../../shared/day/demo-noon.ts';
+import { drawn, saidOn } from '../fingers.ts';
+
+afterEach(() => document.body.replaceChildren());
+
+/** The wall's first smoker, its air read at those minutes after noon, at the last of them. */
+function smokerRead(...read: readonly (readonly [min: number, tempC: number])[]) {
+  const day = atNoon();
+  const smoker = must(day.state.plan?.kitchen.smokers[0], 'a smoker').id;
+  let now = noon;
+  for (const [min, tempC] of read) {
+    now = after(noon, minutes(min));
+    const where = { kind: 'air', smoker } as const;
+    day.ask({ kind: 'reading', where, tempC: celsius(tempC) }, now);
+  }
+  const view = viewOf(openLive(day.state, now), { kind: 'smoker' });
+  if (view.face !== 'smoker') throw new Error(view.face);
+  return { smoker: must(view.smokers[0], 'a smoker'), view, now };
+}
+
+it('says from when to when nobody knows what the air did', async () => {
+  const { smoker, view, now } = smokerRead([1, 121], [51, 98]);
+  const part = new SmokerCutaway();
+  Object.assign(part, { smoker, now, rule: pitRule(view.smokers, now), longestM: 1 });
+  part.say = { ...part.say, zone: view.zone, clock: view.clock };
+  document.body.append(part);
+  await drawn();
+  expect(saidOn(part)).toContain('it fell, nobody knows when, 12:01–12:51 pm');
+  part.say = { ...part.say, language: 'es' };
+  await drawn();
+  expect(saidOn(part)).toContain('bajó, no se sabe cuándo, 12:01–12:51 pm');
+});
+
+it('says nothing of that where the fall was read, or the air came up at once', () => {
+  expect(smokerRead([1, 121], [16, 119], [31, 108], [46, 98]).smoker.unseen).toBeUndefined();
+  expect(smokerRead([1, 121], [51, 98], [56, 119]).smoker.unseen).toBeUndefined();
+});
+
+it('says it no longer once it is hours ago', () => {
+  const read = [1, 51, 71, 91, 120, 150, 180, 210, 225].map(
+    (min, i) => [min, i ? 98 : 121] as const,
+  );
+  expect(smokerRead(...read).smoker.unseen).toBeDefined();
+  expect(smokerRead(...read, [255, 98] as const).smoker.unseen).toBeUndefined();
+});
