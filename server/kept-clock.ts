@@ -4,6 +4,8 @@ import { z } from 'zod';
 import { type Instant, instant } from '../shared/kernel/index.ts';
 import { type Clock, systemClock } from './clock.ts';
 
+const FILE = 'clock.json';
+
 /**
  * From `realMs` on, when it showed `shownMs`, the clock runs `speed` times as fast as the world.
  */
@@ -15,7 +17,7 @@ type Anchor = z.infer<typeof anchorSchema>;
  * no hub was running, so that the times in its log never lie ahead of it.
  */
 export function keptClock(folder: string, speed: number, real: () => number = Date.now): Clock {
-  const file = join(folder, 'clock.json');
+  const file = join(folder, FILE);
   const before = readAnchor(file);
   if (before === null && speed === 1) return systemClock();
   const shownMs = before === null ? real() : shownBy(before, real());
@@ -23,6 +25,12 @@ export function keptClock(folder: string, speed: number, real: () => number = Da
   if (before?.speed !== speed) writeFileSync(file, `${JSON.stringify(anchor)}\n`);
   const now = (): Instant => instant(shownBy(anchor, real()));
   return { ...systemClock(speed), now };
+}
+
+/** Has the clock of a folder show something else than it is, from now on. */
+export function setKeptClock(folder: string, shown: Instant): void {
+  const anchor: Anchor = { realMs: Date.now(), shownMs: shown, speed: 1 };
+  writeFileSync(join(folder, FILE), `${JSON.stringify(anchor)}\n`);
 }
 
 const shownBy = ({ realMs, shownMs, speed }: Anchor, nowMs: number) =>

@@ -1,5 +1,6 @@
 import { isIP } from 'node:net';
 import { parseArgs } from 'node:util';
+import { isLocalDay, type LocalDay, type WallTime } from '../shared/kernel/index.ts';
 import type { StartFrom } from './starter/index.ts';
 import type { TlsChoice } from './transport/index.ts';
 
@@ -20,6 +21,8 @@ Options
   --demo DIR        As --data, for the demo.
   --demo-speed N    The clock runs N times as fast, to try a day out. Times in the log are that
                     clock's, so give a kitchen that is tried out a folder of its own.
+  --demo-from WHEN  What the clock of that folder shows at its first start, such as 2026-11-29T09:30
+                    on the kitchen's own wall: a plan can be tried out before its day.
   --port N          The port to listen on (usually ${USUAL_PORT}, or the next that is free; 0: any).
   --lan             Lets the other devices on this network in. Without it only this machine may:
                     what a desk has let in may tap, in a demo whoever reaches the hub.
@@ -27,7 +30,8 @@ Options
   --plain           Speaks plain HTTP on the network, as behind a proxy that speaks TLS. Without it the
                     hub is its own authority there: tablets install its certificate once, from a
                     page that it shows them. See docs/transport.md.
-  --cert FILE       With --key FILE: a certificate that somebody else signed, and its key, as PEM.
+  --cert FILE       A certificate that somebody else signed, as PEM: the chain, the hub’s own first.
+  --key FILE        Its key, as PEM. Both files are read again every hour.
   --name NAME       A name or address by which screens find the hub, beside what this machine knows
                     of itself. May be said more than once.
   --open            Asks no screen who it is: whoever reaches the hub may do what the page they open
@@ -45,6 +49,8 @@ const ONLY_HERE = '127.0.0.1';
 export type Options = {
   readonly folder: FolderChoice;
   readonly speed: number;
+  /** What the kitchen's wall clock shows as a folder is first started; left out: what it is. */
+  readonly demoFrom?: DemoFrom;
   /** Null: the usual one, or the next that is free. */
   readonly port: number | null;
   readonly host: string;
@@ -60,6 +66,9 @@ export type Options = {
   readonly isClaiming: boolean;
 };
 
+/** A moment on the kitchen's own wall. */
+export type DemoFrom = { readonly day: LocalDay; readonly time: WallTime };
+
 export type FolderChoice =
   | { readonly kind: 'kitchen'; readonly path: string; readonly from?: StartFrom }
   /** Null: one that is thrown away. */
@@ -74,6 +83,7 @@ const known = {
   data: { type: 'string' },
   demo: { type: 'string' },
   'demo-speed': { type: 'string' },
+  'demo-from': { type: 'string' },
   port: { type: 'string' },
   host: { type: 'string' },
   lan: { type: 'boolean' },
@@ -99,6 +109,7 @@ export function readOptions(args: readonly string[]): OptionsRead {
     given.data !== undefined && given.demo !== undefined && '--data or --demo, not both',
     given.lan && given.host !== undefined && '--lan or --host, not both',
     !(speed >= 1 && speed <= 3600) && '--demo-speed is a number from 1 to 3600',
+    ...demoFromFaults(given),
     port !== null &&
       !(Number.isInteger(port) && port >= 0 && port < 65_536) &&
       '--port is a whole number from 0 to 65535',
@@ -135,8 +146,24 @@ export function readOptions(args: readonly string[]): OptionsRead {
   const isClaiming = given.claim === true;
   const mqtt = given.mqtt === undefined ? {} : { mqtt: given.mqtt };
   const safety = { ...tlsOf(given, host), ...(given.name && { names: given.name }) };
-  const options = { folder, speed, port, host, isOpen, isClaiming, ...safety, ...mqtt };
+  const demoFrom = readDemoFrom(given['demo-from']);
+  const clock = { speed, ...(demoFrom && { demoFrom }) };
+  const options = { folder, ...clock, port, host, isOpen, isClaiming, ...safety, ...mqtt };
   return { ok: true, options };
+}
+
+const readDemoFrom = (word = ''): DemoFrom | null => {
+  const [day = '', time = ''] = word.split('T');
+  return isLocalDay(day) && /^([01]\d|2[0-3]):[0-5]\d$/.test(time) ? { day, time } : null;
+};
+
+function demoFromFaults(given: { readonly data?: string; readonly 'demo-from'?: string }) {
+  const word = given['demo-from'];
+  if (word === undefined) return [];
+  return [
+    readDemoFrom(word) === null && '--demo-from is a day and a time such as 2026-11-29T09:30',
+    given.data === undefined && '--demo-from is for a kitchen (--data); a demo begins at its noon',
+  ];
 }
 
 /** On this machine alone nobody listens: there plain HTTP is as good, and browsers hold it so. */

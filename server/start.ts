@@ -6,6 +6,7 @@ import { CannotStart } from './cannot-start.ts';
 import type { Clock } from './clock.ts';
 import { type Closing, createClosing } from './closing.ts';
 import { guardedRules } from './day-rules.ts';
+import { beginFrom, isUsed } from './demo-from.ts';
 import { openDoor } from './door.ts';
 import { openFolder, watchFolder } from './folder/index.ts';
 import { askWhatIf, createCookThread, Forecasts, Spreads } from './forecast/index.ts';
@@ -50,8 +51,10 @@ export async function startHub(options: Options, tools: Tools): Promise<Started>
 
 async function open(options: Options, tools: Tools & { readonly closing: Closing }) {
   const { say, report, closing } = tools;
+  const wasUsed = isUsed(options.folder.path);
   const folder = openFolder(options.folder, closing);
   folder.lines.forEach(say);
+  if (options.demoFrom) beginFrom(options.demoFrom, { folder: folder.path, wasUsed });
   const clock = keptClock(folder.path, options.speed);
   if (options.speed > 1) say(`The clock runs ${options.speed} times as fast.`);
   const { log } = folder;

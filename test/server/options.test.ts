@@ -36,6 +36,20 @@ describe('the command line', () => {
     expect(wrongOf('--demo', 'mine', '--all-dishes')).toHaveLength(1);
   });
 
+  it('begins a kitchen that is tried out at a moment of its own wall', () => {
+    const demoFrom = { day: '2026-11-29', time: '09:30' };
+    expect(optionsOf('--data', 'try', '--demo-from', '2026-11-29T09:30')).toMatchObject({
+      demoFrom,
+    });
+    expect(optionsOf('--data', 'try')).not.toHaveProperty('demoFrom');
+    expect(wrongOf('--data', 'try', '--demo-from', '9:30')).toEqual([
+      '--demo-from is a day and a time such as 2026-11-29T09:30',
+    ]);
+    expect(wrongOf('--data', 'try', '--demo-from', '2026-11-31T09:30')).toHaveLength(1);
+    expect(wrongOf('--data', 'try', '--demo-from', '2026-11-29T24:30')).toHaveLength(1);
+    expect(wrongOf('--demo-from', '2026-11-29T09:30')).toHaveLength(1);
+  });
+
   it('lets the network in when it is told to', () => {
     expect(optionsOf('--lan')?.host).toBe('0.0.0.0');
     expect(optionsOf('--host', '192.168.1.5')?.host).toBe('192.168.1.5');

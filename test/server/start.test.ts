@@ -3,9 +3,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Options } from '../../server/options.ts';
 import type { ReportLine } from '../../server/report.ts';
 import { type Started, startHub } from '../../server/start.ts';
 import { openSqliteLog } from '../../server/store/index.ts';
+import { type LocalDay, wallTime } from '../../shared/kernel/index.ts';
 
 let folder: string;
 let lines: string[];
@@ -21,7 +23,10 @@ afterEach(async () => {
   rmSync(folder, { recursive: true });
 });
 
-async function start(kind: 'kitchen' | 'demo' = 'kitchen'): Promise<Started> {
+async function start(
+  kind: 'kitchen' | 'demo' = 'kitchen',
+  more: Pick<Options, 'demoFrom'> = {},
+): Promise<Started> {
   lines = [];
   reports = [];
   started = await startHub(
@@ -32,6 +37,7 @@ async function start(kind: 'kitchen' | 'demo' = 'kitchen'): Promise<Started> {
       host: '127.0.0.1',
       isOpen: false,
       isClaiming: false,
+      ...more,
     },
     { say: (line) => lines.push(line), report: (line) => reports.push(line) },
   );
@@ -51,6 +57,20 @@ function breakFile(name: string, key: string, value: unknown) {
   const json = JSON.parse(readFileSync(file, 'utf8'));
   writeFileSync(file, JSON.stringify({ ...json, [key]: value }));
 }
+
+describe('a day that is tried out before it is due', () => {
+  it('begins at the moment of the kitchen’s wall that was asked for, once', async () => {
+    const tomorrow = new Date(Date.now() + 86_400_000).toISOString().slice(0, 10) as LocalDay;
+    const demoFrom = { day: tomorrow, time: '09:30' };
+    expect((await start('kitchen', { demoFrom })).ok).toBe(true);
+    await stop();
+    const { shownMs } = JSON.parse(readFileSync(join(folder, 'clock.json'), 'utf8'));
+    const { zone } = JSON.parse(readFileSync(join(folder, 'kitchen.json'), 'utf8'));
+    expect(wallTime(shownMs, zone)).toEqual(demoFrom);
+    const again = await start('kitchen', { demoFrom });
+    expect(again).toMatchObject({ ok: false, lines: [expect.stringContaining('has a log')] });
+  });
+});
 
 describe('broken files', () => {
   it('keep a kitchen without a day from starting, all that is wrong said at once', async () => {
