@@ -9,6 +9,7 @@ import { decideCheck } from './decide-check.ts';
 import { decideHappening, whyAbsent } from './decide-happening.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
+import type { Deed } from './deed.ts';
 import { dripsAtLoad } from './drips.ts';
 import type { Fact } from './event.ts';
 import { spellOf } from './happened-to.ts';
@@ -21,6 +22,7 @@ import type { PlanIndex } from './plan-index.ts';
 import { indexOf, personName, smokerName, taskName } from './plan-index.ts';
 import { decideReading } from './readings.ts';
 import { begunAfter, undoneBefore } from './ready.ts';
+import type { DoneBefore } from './refusal.ts';
 import type { DayState } from './state.ts';
 import { factsOf } from './state.ts';
 
@@ -117,8 +119,7 @@ function decideStart(asked: AskedFor<'start'>): Decision {
   const refused = refuseIfNotByHand(asked) ?? refuseIfDone(asked) ?? refuseIfWaiting(asked);
   if (refused) return refused;
   if (started) {
-    const by = personName(index.plan.kitchen, started.by);
-    return refuse({ rule: 'already-started', at: started.at, by });
+    return refuse({ rule: 'already-started', ...doneBefore(asked, started) });
   }
   const hand = command.personId ?? currentHand(state, index, task.id);
   const held = whyHeld(asked, hand) ?? refuseIfBarred(asked);
@@ -207,11 +208,18 @@ function refuseIfNotByHand({ index, task }: Asked): Decision | null {
   return refuse({ rule: 'not-by-hand', task: taskName(index, task.id) });
 }
 
-function refuseIfDone({ state, index, task }: Asked): Decision | null {
+function refuseIfDone(asked: Asked): Decision | null {
+  const { state, task } = asked;
   const finished = passagesOf(state).get(task.id)?.finishedAt ?? null;
   if (finished === null) return null;
-  const by: PersonId | null = factsOf(state, task.id).finished?.by ?? null;
-  return refuse({ rule: 'already-done', at: finished, by: personName(index.plan.kitchen, by) });
+  const deed = factsOf(state, task.id).finished ?? { at: finished, by: null };
+  return refuse({ rule: 'already-done', ...doneBefore(asked, deed), at: finished });
+}
+
+/** Who was first, for whoever comes second and could not know. */
+function doneBefore({ state, index }: Asked, { at, by, screen }: Deed): DoneBefore {
+  const on = screen ? state.who.screens.get(screen)?.name : undefined;
+  return { at, by: personName(index.plan.kitchen, by), ...(on !== undefined && { on }) };
 }
 
 /** Food that a limit was not kept with goes no further, and nothing where it would drip. */

@@ -72,6 +72,7 @@ function undo(state: DayState): DayState {
 
 function happen(state: DayState, event: TaskFact & EventHead): DayState {
   const deed = { at: event.at, by: event.personId };
+  const tapped = { ...deed, screen: event.screenId };
   switch (event.kind) {
     case 'planAdopted': {
       // Another day begins with nothing done: its tasks may well go by the names of yesterday's.
@@ -90,9 +91,9 @@ function happen(state: DayState, event: TaskFact & EventHead): DayState {
       return { ...before, plan: event.plan, replaced, arranged, arrangedSeq: event.seq };
     }
     case 'taskStarted':
-      return withTask(state, event.task, { started: deed, finished: null, hand: event.hand });
+      return withTask(state, event.task, { started: tapped, finished: null, hand: event.hand });
     case 'taskFinished':
-      return withTask(state, event.task, { finished: deed, helpAskedAt: null });
+      return withTask(state, event.task, { finished: tapped, helpAskedAt: null });
     case 'startTakenBack':
       return withTask(state, event.task, { started: null, counted: null, lateByS: seconds(0) });
     case 'finishTakenBack':

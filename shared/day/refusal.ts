@@ -4,6 +4,13 @@ import type { CheckRefusal } from './check-refusal.ts';
 import type { HappeningRefusal } from './happening-refusal.ts';
 import type { WhoRefusal } from './who-refusal.ts';
 
+/** Who was there first: by name, or else by the name of the screen that it was tapped on. */
+export type DoneBefore = {
+  readonly at: Instant;
+  readonly by: PersonName | null;
+  readonly on?: string;
+};
+
 /** Why a command was not taken, as data; `shared/words` makes the sentence. */
 export type Refusal =
   | WhoRefusal
@@ -11,8 +18,8 @@ export type Refusal =
   | CheckRefusal
   | { readonly rule: 'no-plan' }
   | { readonly rule: 'unknown-task' }
-  | { readonly rule: 'already-started'; readonly at: Instant; readonly by: PersonName | null }
-  | { readonly rule: 'already-done'; readonly at: Instant; readonly by: PersonName | null }
+  | ({ readonly rule: 'already-started' } & DoneBefore)
+  | ({ readonly rule: 'already-done' } & DoneBefore)
   | { readonly rule: 'not-started' }
   /** Only hands are tapped; smoke, set and rest begin and end by what hands do. */
   | { readonly rule: 'not-by-hand'; readonly task: TaskName }

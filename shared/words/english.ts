@@ -1,6 +1,8 @@
-import type { Phrases } from './phrases.ts';
+import type { Phrases, Whose } from './phrases.ts';
 
 const by = (person: string | null) => (person ? ` by ${person}` : '');
+const whose = ({ person, screen }: Whose) =>
+  person === null && screen !== null ? ` on “${screen}”` : by(person);
 
 export const english: Phrases = {
   slot: (smoker, rack) => `${smoker}, rack ${rack}`,
@@ -42,8 +44,8 @@ export const english: Phrases = {
   refusal: {
     noPlan: 'There is no plan for today yet: make one at the desk.',
     unknownTask: 'This task is no longer in the plan: look at the list again.',
-    alreadyStarted: (at, person) => `Already started${by(person)} at ${at}.`,
-    alreadyDone: (at, person) => `Already done${by(person)} at ${at}.`,
+    alreadyStarted: (at, who) => `Already started${whose(who)} at ${at}.`,
+    alreadyDone: (at, who) => `Already done${whose(who)} at ${at}.`,
     notStarted: 'Not started yet: tap start first.',
     notByHand: (task) =>
       `“${task}” is not tapped: it begins and ends with the hands' work round it.`,

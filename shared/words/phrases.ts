@@ -2,6 +2,9 @@
  * The sentences that a language must have. Each takes words already put in the reader's language
  * and units, so that a translation is one file and knows nothing of the day.
  */
+/** Who did something, or else on which screen it was done; both may be unknown. */
+export type Whose = { readonly person: string | null; readonly screen: string | null };
+
 export type Phrases = {
   slot(smoker: string, rack: string): string;
   /** The whole line of a task, inside a sentence. */
@@ -42,8 +45,8 @@ export type Phrases = {
   readonly refusal: {
     readonly noPlan: string;
     readonly unknownTask: string;
-    alreadyStarted(at: string, by: string | null): string;
-    alreadyDone(at: string, by: string | null): string;
+    alreadyStarted(at: string, by: Whose): string;
+    alreadyDone(at: string, by: Whose): string;
     readonly notStarted: string;
     notByHand(task: string): string;
     waitsFor(before: string): string;

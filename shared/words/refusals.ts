@@ -21,9 +21,9 @@ export function sayRefusal(refusal: Refusal, say: Say): string {
     case 'unknown-task':
       return words.unknownTask;
     case 'already-started':
-      return words.alreadyStarted(clockTime(refusal.at, say), refusal.by?.name ?? null);
+      return words.alreadyStarted(clockTime(refusal.at, say), whoWas(refusal));
     case 'already-done':
-      return words.alreadyDone(clockTime(refusal.at, say), refusal.by?.name ?? null);
+      return words.alreadyDone(clockTime(refusal.at, say), whoWas(refusal));
     case 'not-started':
       return words.notStarted;
     case 'not-by-hand':
@@ -48,6 +48,11 @@ export function sayRefusal(refusal: Refusal, say: Say): string {
       return sayPlaceRefusal(refusal, say);
   }
 }
+
+type First = Extract<Refusal, { rule: 'already-done' | 'already-started' }>;
+
+/** A person by name; where nobody said who they are, the screen that they stood at. */
+const whoWas = ({ by, on }: First) => ({ person: by?.name ?? null, screen: on ?? null });
 
 type PlaceRule =
   | 'unknown-place'

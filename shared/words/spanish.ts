@@ -1,6 +1,8 @@
-import type { Phrases } from './phrases.ts';
+import type { Phrases, Whose } from './phrases.ts';
 
 const by = (person: string | null) => (person ? ` por ${person}` : '');
+const whose = ({ person, screen }: Whose) =>
+  person === null && screen !== null ? ` en «${screen}»` : by(person);
 
 export const spanish: Phrases = {
   slot: (smoker, rack) => `${smoker}, parrilla ${rack}`,
@@ -43,8 +45,8 @@ export const spanish: Phrases = {
   refusal: {
     noPlan: 'Todavía no hay plan para hoy: hágalo en el escritorio.',
     unknownTask: 'Esta tarea ya no está en el plan: mire otra vez la lista.',
-    alreadyStarted: (at, person) => `Ya empezada${by(person)} a las ${at}.`,
-    alreadyDone: (at, person) => `Ya hecha${by(person)} a las ${at}.`,
+    alreadyStarted: (at, who) => `Ya empezada${whose(who)} a las ${at}.`,
+    alreadyDone: (at, who) => `Ya hecha${whose(who)} a las ${at}.`,
     notStarted: 'Aún no ha empezado: toque primero empezar.',
     notByHand: (task) => `«${task}» no se toca: empieza y acaba con el trabajo de las manos.`,
     waitsFor: (before) => `«${before}» va antes y no está hecha.`,

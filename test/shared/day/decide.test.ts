@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Intent } from '../../../shared/day/index.ts';
-import { factsOf, passagesOf } from '../../../shared/day/index.ts';
-import { after, celsius, minutes, must, type PersonId } from '../../../shared/kernel/index.ts';
+import { factsOf, fold, passagesOf } from '../../../shared/day/index.ts';
+import {
+  after,
+  celsius,
+  minutes,
+  must,
+  type PersonId,
+  type ScreenId,
+} from '../../../shared/kernel/index.ts';
 import { handsInOrder, plan, Telling, task } from './demo.ts';
 
 const first = must(handsInOrder[0], 'a task');
@@ -45,6 +52,20 @@ describe('a tap', () => {
     expect(again).toMatchObject({
       ok: false,
       refusal: { rule: 'already-done', at: later, by: { id: person } },
+    });
+  });
+
+  it('is refused with the screen where it was done, when nobody there said who they are', () => {
+    const telling = new Telling();
+    const screen = 'screen-1' as ScreenId;
+    const place = { role: 'pit', stations: [] } as const;
+    telling.keep({ kind: 'screenPaired', screen, name: 'Pit wall', place }, at, null);
+    telling.ask({ kind: 'start', task: first }, at);
+    const done = telling.keep({ kind: 'taskFinished', task: first }, later, null);
+    telling.state = fold(telling.state, { ...done, seq: done.seq + 1, screenId: screen });
+    expect(telling.ask({ kind: 'finish', task: first }, later)).toEqual({
+      ok: false,
+      refusal: { rule: 'already-done', at: later, by: null, on: 'Pit wall' },
     });
   });
 
