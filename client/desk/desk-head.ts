@@ -46,7 +46,8 @@ export class DeskHead extends Part {
         white-space: nowrap;
       }
       .services {
-        flex: 1 1 auto;
+        /* No wider than it must be: the title and the clock stay beside it. */
+        flex: 1 1 20em;
         display: flex;
         flex-wrap: wrap;
         gap: 0 1.2em;

@@ -27,13 +27,13 @@ export class SpreadMark extends Part {
       div {
         position: relative;
         width: 9em;
-        height: 0.8em;
+        height: 1.1em;
         border-bottom: var(--line) solid var(--ink);
       }
       i {
         position: absolute;
         bottom: 0;
-        height: 100%;
+        height: 60%;
       }
       .range {
         background: var(--hatch);
@@ -46,7 +46,7 @@ export class SpreadMark extends Part {
       }
       .due {
         width: var(--line);
-        height: 160%;
+        height: 100%;
       }
     `,
   ];
