@@ -1,0 +1,80 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { CDPSession, Page } from 'playwright';
+import { chromium } from 'playwright';
+import { ensureBuilt } from '../../server/ensure-built.mjs';
+import { launchOptions } from '../browser.ts';
+import { startHub } from '../e2e/hub-process.ts';
+
+const HOUR_S = 3600;
+const LOOK_EVERY_MS = 1000;
+
+type Weight = { readonly heap: number; readonly nodes: number };
+
+/**
+ * A day goes by in front of one wall in Chromium, and somebody taps whatever may be tapped: what
+ * the page holds at the end, after collection, over what it held after the first hour.
+ * @param args hours of the demo's day (24); how many times as fast (180, so a day takes 8 minutes).
+ */
+export async function bench(args: string[]): Promise<Record<string, unknown>> {
+  const hours = Number(args[0] ?? 24);
+  const speed = Number(args[1] ?? 180);
+  ensureBuilt();
+  const folder = mkdtempSync(join(tmpdir(), 'coalface-soak-'));
+  const hub = await startHub({ folder, speed });
+  const browser = await chromium.launch(launchOptions());
+  try {
+    const context = await browser.newContext({ viewport: { width: 1920, height: 1080 } });
+    const page = await context.newPage();
+    await page.goto(`${hub.address}/station.html?station=trim`);
+    await page.locator('now-line').first().waitFor();
+    const devtools = await context.newCDPSession(page);
+    await devtools.send('Performance.enable');
+    const hourMs = (HOUR_S * 1000) / speed;
+    const weights: Weight[] = [];
+    let taps = 0;
+    for (let hour = 1; hour <= hours; hour++) {
+      taps += await tapUntil(page, performance.now() + hourMs);
+      const weight = await weigh(devtools);
+      weights.push(weight);
+      console.log(JSON.stringify({ hour, taps, ...weight }));
+    }
+    return { ...ratios(weights), hours, speed, taps };
+  } finally {
+    await browser.close();
+    await hub.stop();
+    rmSync(folder, { recursive: true });
+  }
+}
+
+/** How often something could be started or finished, by whoever stands there. */
+async function tapUntil(page: Page, untilMs: number): Promise<number> {
+  let taps = 0;
+  while (performance.now() < untilMs) {
+    const ring = page.getByRole('button', { name: /^(start|finish): / }).first();
+    const tapped = await ring.click({ timeout: LOOK_EVERY_MS, force: true }).then(
+      () => 1,
+      () => 0,
+    );
+    taps += tapped;
+    await page.waitForTimeout(LOOK_EVERY_MS);
+  }
+  return taps;
+}
+
+async function weigh(devtools: CDPSession): Promise<Weight> {
+  // What is only reached by what was collected goes at the second time.
+  for (let times = 0; times < 2; times++) await devtools.send('HeapProfiler.collectGarbage');
+  const { metrics } = await devtools.send('Performance.getMetrics');
+  const value = (wanted: string) =>
+    metrics.find(({ name }) => name === wanted)?.value ?? Number.NaN;
+  return { heap: value('JSHeapUsedSize'), nodes: value('Nodes') };
+}
+
+function ratios(weights: readonly Weight[]) {
+  const [first, last] = [weights[0], weights.at(-1)];
+  const over = (what: keyof Weight) =>
+    Math.round(((last?.[what] ?? Number.NaN) / (first?.[what] ?? Number.NaN)) * 1000) / 1000;
+  return { heap_ratio: over('heap'), nodes_ratio: over('nodes') };
+}
