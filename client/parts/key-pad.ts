@@ -2,7 +2,7 @@ import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Celsius } from '../../shared/kernel/index.ts';
 import { celsius, fahrenheit, toCelsius } from '../../shared/kernel/index.ts';
-import { temperature } from '../../shared/words/index.ts';
+import { checkWords, temperature } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import type { Choice } from './choice-strip.ts';
 import './choice-strip.ts';
@@ -101,12 +101,9 @@ export class KeyPad extends Part {
       ...this.besides,
       { label: words.leaveIt, choose: () => this.tell('close', null), leaves: true },
     ];
-    const low = temperature(this.lowC, say);
-    const high = temperature(this.highC, say);
     const name = html`<p class="name">${this.name}</p>`;
-    const wrong = html`<p class="wrong" role="alert">${words.between(low, high)}</p>`;
     return html`<div class="read">
-        ${this.isWrong ? wrong : name}
+        ${this.isWrong ? html`<p class="wrong" role="alert">${this.#why()}</p>` : name}
         <output>${this.digits || '–'} ${say.temperature}</output>
       </div>
       <div class="boxes">
@@ -121,6 +118,12 @@ export class KeyPad extends Part {
         </div>
         <choice-strip .say=${say} .name=${this.name} .choices=${choices}></choice-strip>
       </div>`;
+  }
+
+  #why(): string {
+    const { say } = this;
+    if (this.digits === '') return checkWords[say.language].typeIt;
+    return this.words.between(temperature(this.lowC, say), temperature(this.highC, say));
   }
 
   #type(digits: string): void {

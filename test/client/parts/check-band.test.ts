@@ -68,6 +68,15 @@ it('takes a check with two taps and a number, in the name of who is tapped', asy
   expect(taps[0]?.[0]).toHaveProperty('tempC', expect.closeTo(65, 1));
 });
 
+it('lies over the screen of a foot while it is open, and no longer', async () => {
+  const { part } = await band(ribs);
+  expect(part.hasAttribute('over')).toBe(false);
+  await tap(part, 'held hot');
+  expect(part.hasAttribute('over')).toBe(true);
+  await tap(part, 'leave it');
+  expect(part.hasAttribute('over')).toBe(false);
+});
+
 it('asks about a number that was likely read in °C, keeps it and sends nothing', async () => {
   const { part, taps } = await band(ribs);
   for (const name of ['held hot', '7', '4', 'Rosa']) await tap(part, name);

@@ -80,6 +80,21 @@ describe('the wall of the pass', () => {
     ]);
   });
 
+  it('says before all else what is barred and why, in two columns and in one', async () => {
+    const missed = { why: 'missed', check: 'hot-hold' } as const;
+    const cold = { why: 'failed', check: 'hot-hold' } as const;
+    const ribs = dish('Ribs', { barred: missed });
+    const beans = dish('Beans', { barred: cold });
+    const two = (await wall([ribs, beans, ...thirteen.slice(2)])).element;
+    const said = [...(two.shadowRoot?.querySelectorAll('pass-line') ?? [])].map(saidOn);
+    expect(said[0]).toMatch(/0 ready .*24 barred: probe it .*short/);
+    expect(said[1]).toMatch(/0 ready .*24 barred: too cold .*short/);
+    const marked = [...(two.shadowRoot?.querySelectorAll('pass-line[due]') ?? [])];
+    expect(marked.map(saidOn)).toEqual(said.slice(0, 2));
+    const one = (await wall([ribs, beans])).element;
+    expect(saidOn(one)).toContain('24 barred: probe it');
+  });
+
   it('says in two columns first what presses, then till when a pan may be held', async () => {
     const rest = thirteen.slice(3);
     const old = dish('Old', { heldUntil: at(-1) });
