@@ -11,6 +11,7 @@ import { keepFile, type RecordDoors, recordDoors } from './record-doors.ts';
 import './record-lots.ts';
 import './record-receive.ts';
 import './record-trace.ts';
+import './record-trim.ts';
 
 /** Lots as they come and go, where one went, and the days as they are on record. */
 @customElement('desk-record')
@@ -74,6 +75,12 @@ export class DeskRecord extends Part {
                   void sync.tap({ kind: 'cutFrom', ...detail })}
                 @label=${({ detail }: CustomEvent<string>) => void this.#print(detail)}
               ></record-lots>
+              <record-trim
+                .say=${say}
+                .trim=${shown.trim}
+                ?closed=${view.closed !== null}
+                @weighed=${({ detail }: CustomEvent) => void sync.tap({ kind: 'weighTub', ...detail })}
+              ></record-trim>
             </div>
             <div>
               <record-trace

@@ -100,7 +100,7 @@ export class RecordTrace extends Part {
         <td class="figure">${weight(kg, say)}</td>
       </tr>`;
     const on = (day: string, what: string) => `${sayDay(day, say)} · ${what}`;
-    const { lot, batches, services, kept, tubs, lossKg, leftKg } = trace;
+    const { lot, batches, services, kept, thrown, tubs, lossKg, leftKg } = trace;
     const plates = together(services);
     const trim = tubs.filter(({ weightKg }) => weightKg > 0.0005);
     const heading = (said: string, of: readonly unknown[]) =>
@@ -131,10 +131,15 @@ export class RecordTrace extends Part {
           const said = may === '' ? '' : ` (${words.mayHaveFed}: ${may})`;
           return row(`${on(day, textIn(dishName, say))}: ${words.kept}${said}`, weightKg);
         })}
+        ${thrown.map(({ day, dishName, weightKg }) =>
+          row(`${on(day, textIn(dishName, say))}: ${words.thrown}`, weightKg),
+        )}
       </tbody>
       <tbody>
         ${heading(words.trim, trim)}
-        ${trim.map(({ day, name, weightKg }) => row(on(day, textIn(name, say)), weightKg))}
+        ${trim.map(({ day, name, weightKg, isWeighed }) =>
+          row(on(day, textIn(name, say)), weightKg, isWeighed ? words.weighed : words.reckoned),
+        )}
       </tbody>
       <tbody>
         ${row(words.lost, lossKg)} ${row(words.inCooler, leftKg)}

@@ -90,10 +90,14 @@ function inWords({ lot, ...found }: LotTrace, say: Say): string {
       ...[amount(each.weightKg), sayDay(each.day, say), 'kept for another day'],
       textIn(each.dishName, say),
     ]),
+    ...found.thrown.map((each) => [
+      ...[amount(each.weightKg), sayDay(each.day, say), 'thrown out', textIn(each.dishName, say)],
+    ]),
     ...found.tubs
       .filter(({ weightKg }) => weightKg > 0.0005)
       .map((each) => [
-        ...[amount(each.weightKg), sayDay(each.day, say), each.goes, textIn(each.name, say)],
+        ...[amount(each.weightKg), sayDay(each.day, say), each.goes],
+        `${textIn(each.name, say)}${each.isWeighed ? ', weighed' : ''}`,
       ]),
     [amount(found.lossKg), '', 'lost in trimming, cooking and carving'],
     [amount(found.leftKg), '', 'left'],

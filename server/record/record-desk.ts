@@ -8,7 +8,14 @@ import type {
   SheetAsk,
   SheetMade,
 } from '../../shared/protocol/index.ts';
-import { csvOf, labelsOf, lotsOfBatch, lotsOfService, tables } from '../../shared/record/index.ts';
+import {
+  csvOf,
+  labelsOf,
+  lotsOfBatch,
+  lotsOfService,
+  recordOf,
+  tables,
+} from '../../shared/record/index.ts';
 import type { Say } from '../../shared/words/index.ts';
 import type { EventLog } from '../store/index.ts';
 import { type Archive, type ArchivedDay, archiveOf, printedDay } from './archive.ts';
@@ -69,9 +76,9 @@ export function createRecordDesk(parts: RecordDeskParts): RecordDesk {
   };
 }
 
-function stockOf(state: DayState): Pick<RecordShown, 'lots' | 'pulls' | 'cuts'> {
+function stockOf(state: DayState): Pick<RecordShown, 'lots' | 'pulls' | 'cuts' | 'trim'> {
   const { plan, happened } = state;
-  if (!plan) return { lots: [], pulls: [], cuts: [] };
+  if (!plan) return { lots: [], pulls: [], cuts: [], trim: [] };
   const { catalogue, built } = plan;
   const left = lotsLeft(state);
   const nameOf = (cut: string) => catalogue.cuts.find(({ id }) => id === cut)?.name ?? { en: cut };
@@ -80,6 +87,7 @@ function stockOf(state: DayState): Pick<RecordShown, 'lots' | 'pulls' | 'cuts'> 
   const bought = catalogue.cuts.filter(({ takenFrom, boughtAs }) => !takenFrom && !boughtAs);
   const cuts = bought.map(({ id, name }) => ({ cut: id, name, isPulled: pulled.has(id) }));
   return {
+    trim: trimOf(state),
     cuts: cuts.toSorted((a, b) => Number(b.isPulled) - Number(a.isPulled)),
     lots: [...happened.lots.values()].map((lot) => {
       const { id, cut, pieces, weightKg, supplier, useBy } = lot;
@@ -95,18 +103,26 @@ function stockOf(state: DayState): Pick<RecordShown, 'lots' | 'pulls' | 'cuts'> 
   };
 }
 
+function trimOf(state: DayState): RecordShown['trim'] {
+  return (recordOf(state)?.flows ?? []).flatMap(({ batch, name, tubs }) =>
+    tubs.map(({ tub, name: tubName, weightKg, isWeighed = false }) => ({
+      ...{ batch, name, tub, tubName, weightKg, isWeighed },
+    })),
+  );
+}
+
 function tracedBy(archive: Archive, lot: string): LotTraced | null {
   const trace = archive.trace(lot);
   if (!trace) return null;
-  const recordOf = (day: string) => must(archive.record(day), day);
+  const on = (day: string) => must(archive.record(day), day);
   const services = new Map(trace.services.map((each) => [`${each.day} ${each.service}`, each]));
   return {
     trace,
     back: trace.batches.map(({ day, batch }) => ({
-      ...{ day, batch, lots: lotsOfBatch(recordOf(day), batch) },
+      ...{ day, batch, lots: lotsOfBatch(on(day), batch) },
     })),
     fed: [...services.values()].map(({ day, service }) => ({
-      ...{ day, service, lots: lotsOfService(recordOf(day), service) },
+      ...{ day, service, lots: lotsOfService(on(day), service) },
     })),
   };
 }

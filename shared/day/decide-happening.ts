@@ -16,6 +16,7 @@ import type { PlanIndex } from './plan-index.ts';
 import { personName, smokerName } from './plan-index.ts';
 import { isPlausibleAir } from './readings.ts';
 import type { DayState } from './state.ts';
+import { decideTub } from './tub.ts';
 import { decideUndo } from './undo.ts';
 
 type Asked<K extends HappeningIntent['kind'] = HappeningIntent['kind']> = {
@@ -42,6 +43,8 @@ export function decideHappening({ state, index, command }: Asked): Decision {
       return decideReceive(state, index, command);
     case 'cutFrom':
       return decideCutFrom(state, index, command);
+    case 'weighTub':
+      return decideTub(state, index, command);
     case 'weighCure':
       return decideCure(state, index, command);
     case 'sold':

@@ -21,6 +21,7 @@ import { type Door, doorsAfter } from './door.ts';
 import type { Event, EventHead } from './event.ts';
 import type { Happening } from './happening.ts';
 import type { Lot } from './lot.ts';
+import { type TubKey, tubKey } from './tub-fact.ts';
 
 /** What has happened to a day besides its tasks. */
 export type Happened = {
@@ -37,6 +38,8 @@ export type Happened = {
   readonly cutFrom: ReadonlyMap<BatchId, readonly LotId[]>;
   /** Curing salt that two people have weighed, by the task that it goes on in. */
   readonly cures: ReadonlyMap<TaskId, CureWeighed>;
+  /** Trim that went over the scale, by `tubKey`. */
+  readonly tubs: ReadonlyMap<TubKey, Deed & { readonly weightKg: Kilograms }>;
   readonly sold: ReadonlyMap<SaleKey, number>;
   readonly soldOut: ReadonlyMap<SaleKey, Deed>;
   readonly emptied: ReadonlyMap<BatchId, Deed>;
@@ -88,6 +91,7 @@ export const nothingHappened: Happened = {
   lots: new Map(),
   cutFrom: new Map(),
   cures: new Map(),
+  tubs: new Map(),
   sold: new Map(),
   soldOut: new Map(),
   emptied: new Map(),
@@ -115,6 +119,7 @@ const kinds: Readonly<Record<Happening['kind'], true>> = {
   lotCame: true,
   batchCutFrom: true,
   cureWeighed: true,
+  tubWeighed: true,
   portionsSold: true,
   panEmptied: true,
   dishSoldOut: true,
@@ -171,6 +176,10 @@ export function foldHappening(
       const { task, weightKg, first, second } = event;
       const weighed = { ...deed, weightKg, first, second };
       return { ...before, cures: new Map(before.cures).set(task, weighed) };
+    }
+    case 'tubWeighed': {
+      const weighed = { ...deed, weightKg: event.weightKg };
+      return { ...before, tubs: new Map(before.tubs).set(tubKey(event.batch, event.tub), weighed) };
     }
     default:
       return foldSale(before, event, deed);

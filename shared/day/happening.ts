@@ -13,11 +13,13 @@ import type {
 import type { CureFact, CureIntent } from './cure-fact.ts';
 import type { DoorFact, DoorIntent } from './door.ts';
 import type { LotFact, LotIntent } from './lot.ts';
+import type { TubFact, TubIntent } from './tub-fact.ts';
 
 /** What happens to a day that nobody planned, and what is counted as it is sold. */
 export type Happening =
   | LotFact
   | CureFact
+  | TubFact
   | DoorFact
   /** A decision with its reading; `backAt` where somebody has a time for it. */
   | {
@@ -62,6 +64,7 @@ export type Happening =
 export type HappeningIntent =
   | LotIntent
   | CureIntent
+  | TubIntent
   | DoorIntent
   | {
       readonly kind: 'smokerDown';

@@ -38,6 +38,7 @@ const QUIET: ReadonlySet<Event['kind']> = new Set([
   'lotCame',
   'batchCutFrom',
   'cureWeighed',
+  'tubWeighed',
 ]);
 
 /** Whether an event is a decision that everybody should hear of; sales are counted, not told. */

@@ -44,6 +44,8 @@ export function subjectOf(event: Event): string | null {
       return `cut from ${event.batch}`;
     case 'cureWeighed':
       return `cure ${event.task}`;
+    case 'tubWeighed':
+      return `tub ${event.batch} ${event.tub}`;
     case 'portionsSold':
       return `sold ${event.service} ${event.dish}`;
     case 'dishSoldOut':

@@ -15,19 +15,25 @@ export function lotRecordPage(
   const rows = [
     ...trace.services.map((each) => [
       ...[on(each.day), textIn(each.name, say), textIn(each.dishName, say)],
-      weight(each.weightKg, say),
+      ...[weight(each.weightKg, say), words.reckoned],
     ]),
     ...trace.kept.map((each) => [
       ...[on(each.day), words.kept, textIn(each.dishName, say), weight(each.weightKg, say)],
+      words.weighed,
+    ]),
+    ...trace.thrown.map((each) => [
+      ...[on(each.day), words.thrown, textIn(each.dishName, say), weight(each.weightKg, say)],
+      words.reckoned,
     ]),
     ...trace.tubs
       .filter(({ weightKg }) => weightKg > 0.0005)
       .map((each) => [
         ...[on(each.day), each.goes, textIn(each.name, say), weight(each.weightKg, say)],
+        each.isWeighed ? words.weighed : words.reckoned,
       ]),
-    ['', words.lost, '', weight(trace.lossKg, say)],
-    ['', words.left, '', weight(trace.leftKg, say)],
-    ['', words.whole, '', weight(lot.weightKg, say)],
+    ['', words.lost, '', weight(trace.lossKg, say), words.reckoned],
+    ['', words.left, '', weight(trace.leftKg, say), words.reckoned],
+    ['', words.whole, '', weight(lot.weightKg, say), words.weighed],
   ];
   const fed = trace.kept.flatMap(({ dishName, mayHaveFed }) =>
     mayHaveFed.map(({ day, name }) => [on(day), textIn(name, say), textIn(dishName, say)]),
@@ -53,7 +59,7 @@ export function lotRecordPage(
       words.where,
       false,
       words.none,
-      ruledTable([words.day, words.where, words.what, words.weight], rows, [3]),
+      ruledTable([words.day, words.where, words.what, words.weight, words.how], rows, [3]),
     ),
     ...(fed.length > 0
       ? [part(words.mayHaveFed, false, '', ruledTable([words.day, words.where, words.what], fed))]

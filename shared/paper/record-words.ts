@@ -60,6 +60,11 @@ export type RecordWords = {
   readonly what: string;
   readonly day: string;
   readonly kept: string;
+  readonly thrown: string;
+  /** Whether a scale showed it, or it is reckoned. */
+  readonly how: string;
+  readonly weighed: string;
+  readonly reckoned: string;
   readonly mayHaveFed: string;
   readonly lost: string;
   readonly left: string;
@@ -123,6 +128,7 @@ const english: RecordWords = {
     checkRecorded: 'a check',
     correctionRecorded: 'a correction',
     cureWeighed: 'a weighing of curing salt',
+    tubWeighed: 'a weighing of trim',
   },
   decision: 'a decision',
   readings: 'Temperatures',
@@ -148,6 +154,10 @@ const english: RecordWords = {
   what: 'what',
   day: 'day',
   kept: 'kept for another day',
+  thrown: 'thrown out',
+  how: 'how',
+  weighed: 'weighed',
+  reckoned: 'reckoned',
   mayHaveFed: 'may have been served at',
   lost: 'lost in trimming, cooking and carving',
   left: 'left in the cooler',
@@ -211,6 +221,7 @@ const spanish: RecordWords = {
     checkRecorded: 'un control',
     correctionRecorded: 'una corrección',
     cureWeighed: 'un pesado de sal de cura',
+    tubWeighed: 'un pesado de recortes',
   },
   decision: 'una decisión',
   readings: 'Temperaturas',
@@ -236,6 +247,10 @@ const spanish: RecordWords = {
   what: 'qué',
   day: 'día',
   kept: 'guardado para otro día',
+  thrown: 'a la basura',
+  how: 'cómo',
+  weighed: 'pesado',
+  reckoned: 'calculado',
   mayHaveFed: 'pudo servirse en',
   lost: 'perdido al limpiar, asar y trinchar',
   left: 'queda en la cámara',

@@ -53,6 +53,7 @@ export function happenings<Head extends z.core.$ZodShape>(head: Head) {
       ...{ ...head, kind: z.literal('weighCure'), task: name<TaskId>() },
       ...{ weightKg, first: hand, second: hand },
     }),
+    z.strictObject({ ...head, kind: z.literal('weighTub'), batch, tub: name<string>(), weightKg }),
     z.strictObject({ ...head, kind: z.literal('sold'), ...sale, sold }),
     z.strictObject({ ...head, kind: z.literal('soldOut'), ...sale }),
     z.strictObject({ ...head, kind: z.literal('panEmpty'), batch }),

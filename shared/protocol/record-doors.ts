@@ -22,8 +22,19 @@ export type RecordShown = {
   readonly chain: 'whole' | 'under way' | 'broken';
   readonly lots: readonly LotShown[];
   readonly pulls: readonly PullShown[];
+  /** Trim of what is worked on, as a scale showed it or as it is reckoned. */
+  readonly trim: readonly TrimShown[];
   /** What can come: every cut that is bought, those of the day's pull list first. */
   readonly cuts: readonly CutShown[];
+};
+
+export type TrimShown = {
+  readonly batch: BatchId;
+  readonly name: Text;
+  readonly tub: string;
+  readonly tubName: Text;
+  readonly weightKg: Kilograms;
+  readonly isWeighed: boolean;
 };
 
 export type CutShown = {

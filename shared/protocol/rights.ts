@@ -55,6 +55,7 @@ export const rights: Readonly<Record<Command['kind'] | PlanDeed, Right>> = {
   receive: anybody,
   cutFrom: anybody,
   weighCure: anybody,
+  weighTub: anybody,
   sold: pass,
   soldOut: pass,
   panEmpty: pass,

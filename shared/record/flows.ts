@@ -1,4 +1,11 @@
-import { type DayState, drawsOf, labelFacts, passagesOf } from '../day/index.ts';
+import {
+  type DayState,
+  drawsOf,
+  labelFacts,
+  passagesOf,
+  thrownShare,
+  tubKey,
+} from '../day/index.ts';
 import type { BatchId, Instant, Kilograms, PersonId } from '../kernel/index.ts';
 import { instant, kilograms, must } from '../kernel/index.ts';
 import type { Batch, BuiltDay } from '../plan/index.ts';
@@ -40,7 +47,8 @@ export function flowsOf(state: DayState): readonly BatchFlow[] {
       batch.bought === null ? takenFor(state, batch, tubs) : must(bought.get(batch.id), batch.id);
     const inKg = from.reduce((sum, { weightKg }) => sum + weightKg, 0);
     ways.set(batch.id, { from, inKg });
-    tubs.push(...tubsOf(built, batch, inKg, must(begun.get(batch.id), batch.id)));
+    const leftAtMs = must(begun.get(batch.id), batch.id);
+    tubs.push(...tubsOf(built, { batch, weighed: state.happened.tubs }, { inKg, leftAtMs }));
   }
   return batches.map((batch) => {
     const own = tubs.filter(({ of }) => of === batch.id);
@@ -85,15 +93,45 @@ function takenFor({ plan }: DayState, batch: Batch, tubs: readonly Tub[]): Sourc
 }
 
 /** What the plan has a batch leave, for the weight that it had; never more than it loses. */
-function tubsOf({ tubs }: BuiltDay, batch: Batch, inKg: number, leftAtMs: number): Tub[] {
+function tubsOf(
+  { tubs }: BuiltDay,
+  { batch, weighed }: { readonly batch: Batch; readonly weighed: DayState['happened']['tubs'] },
+  { inKg, leftAtMs }: { readonly inKg: number; readonly leftAtMs: number },
+): Tub[] {
   const own = tubs.filter((tub) => tub.batch === batch.id);
   const plannedKg = own.reduce((sum, { weightKg }) => sum + weightKg, 0);
   const room = plannedKg > 0 ? (batch.rawKg - batch.trimmedKg) / plannedKg : 1;
   const scale = (inKg / batch.rawKg) * Math.max(0, Math.min(1, room));
+  let roomKg = inKg;
   return own.map(({ tub, name, goes, weightKg: asPlannedKg }) => {
-    const weightKg = kilograms(asPlannedKg * scale);
-    return { of: batch.id, tub, name, goes, weightKg, leftAtMs, leftKg: weightKg, to: [] };
+    const shown = weighed.get(tubKey(batch.id, tub))?.weightKg;
+    const weightKg = kilograms(Math.min(roomKg, shown ?? asPlannedKg * scale));
+    roomKg -= weightKg;
+    const isWeighed = shown !== undefined;
+    return {
+      of: batch.id,
+      tub,
+      name,
+      goes,
+      weightKg,
+      isWeighed,
+      leftAtMs,
+      leftKg: weightKg,
+      to: [],
+    };
   });
+}
+
+/**
+ * What goes on from the trim table. Where tubs were weighed, more in them is less on the pieces; what
+ * is neither, such as what sticks to the board, stays as it is reckoned.
+ */
+function trimmedKg(batch: Batch, inKg: number, tubs: readonly Tub[], reckonedTubKg: number) {
+  const reckonedKg = (batch.trimmedKg * inKg) / batch.rawKg;
+  if (!tubs.some(({ isWeighed }) => isWeighed)) return reckonedKg;
+  const lossKg = Math.max(0, inKg - reckonedKg - reckonedTubKg);
+  const tubKg = tubs.reduce((sum, { weightKg }) => sum + weightKg, 0);
+  return Math.max(0, inKg - tubKg - Math.min(lossKg, inKg - tubKg));
 }
 
 function flowOf(
@@ -109,11 +147,16 @@ function flowOf(
     readonly begun: ReadonlyMap<BatchId, Instant>;
   },
 ): BatchFlow {
-  const scale = inKg / batch.rawKg;
   const tubKg = tubs.reduce((sum, { weightKg }) => sum + weightKg, 0);
+  const built = must(state.plan, 'a plan').built;
+  const asReckoned = tubsOf(built, { batch, weighed: new Map() }, { inKg, leftAtMs: 0 });
+  const reckonedTubKg = asReckoned.reduce((sum, { weightKg }) => sum + weightKg, 0);
+  const goesOnKg = trimmedKg(batch, inKg, tubs, reckonedTubKg);
+  const scale = goesOnKg / batch.trimmedKg;
   const platedKg = batch.servedKg * scale;
   const carriedKg = state.happened.carried.get(batch.id) ?? null;
   const keptKg = Math.min(carriedKg ?? 0, platedKg);
+  const thrownKg = Math.min(platedKg * thrownShare(state, batch.id), platedKg - keptKg);
   const dish = state.plan?.catalogue.dishes.find(({ id }) => id === batch.dish);
   return {
     ...{ batch: batch.id, name: batch.name, dish: batch.dish, service: batch.service },
@@ -121,15 +164,18 @@ function flowOf(
     begunAt: must(begun.get(batch.id), batch.id),
     from,
     inKg: kilograms(inKg),
-    tubs: tubs.map(({ tub, name, goes, weightKg, to }) => ({ tub, name, goes, weightKg, to })),
+    tubs: tubs.map(({ tub, name, goes, weightKg, isWeighed = false, to }) => ({
+      ...{ tub, name, goes, weightKg, isWeighed, to },
+    })),
     lossKg: {
-      trim: kilograms(Math.max(0, inKg - batch.trimmedKg * scale - tubKg)),
+      trim: kilograms(Math.max(0, inKg - goesOnKg - tubKg)),
       cook: kilograms((batch.trimmedKg - batch.cookedKg) * scale),
       carve: kilograms((batch.cookedKg - batch.servedKg) * scale),
     },
-    servedKg: kilograms(platedKg - keptKg),
+    servedKg: kilograms(platedKg - keptKg - thrownKg),
     keptKg: kilograms(keptKg),
-    isThrownOut: carriedKg === 0,
+    isThrownOut: carriedKg === 0 || thrownKg > 0,
+    thrownKg: kilograms(thrownKg),
     label: labelOf(state, batch.id),
   };
 }

@@ -98,6 +98,8 @@ export type BatchFlow = {
   readonly keptKg: Kilograms;
   /** Whether somebody said that what was left of it was thrown out. */
   readonly isThrownOut: boolean;
+  /** How much that was; left out of the days that the first versions of this program sealed. */
+  readonly thrownKg?: Kilograms;
   /** What its labels say; left out of the days that the first versions of this program sealed. */
   readonly label?: FlowLabel;
 };
@@ -123,5 +125,7 @@ export type TubFlow = {
   readonly name: Text;
   readonly goes: string;
   readonly weightKg: Kilograms;
+  /** Whether a scale showed it; else it is reckoned by the cut's usual share. */
+  readonly isWeighed?: boolean;
   readonly to: readonly { readonly batch: BatchId; readonly weightKg: Kilograms }[];
 };

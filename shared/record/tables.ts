@@ -74,19 +74,29 @@ export type TableName = 'lots' | 'batches' | 'readings' | 'checks' | 'work';
 
 /** Where a lot went, a line for each amount; the weights add up to what came. */
 export function traceTable({ lot, ...trace }: LotTrace): Table {
-  const row = (day: string | null, where: string, what: string, kg: number): Field[] => [
-    ...[lot.id, day, where, what, grams(kg)],
-  ];
+  const row = (
+    day: string | null,
+    where: string,
+    what: string,
+    { kg, isWeighed = false }: { readonly kg: number; readonly isWeighed?: boolean },
+  ): Field[] => [...[lot.id, day, where, what, grams(kg)], isWeighed ? 'weighed' : 'reckoned'];
   return {
-    header: ['lot', 'day', 'where', 'what', 'weight_kg'],
+    header: ['lot', 'day', 'where', 'what', 'weight_kg', 'how'],
     rows: [
       ...trace.services.map(({ day, service, dishName, weightKg }) =>
-        row(day, `service ${service}`, dishName.en, weightKg),
+        row(day, `service ${service}`, dishName.en, { kg: weightKg }),
       ),
-      ...trace.kept.map(({ day, dishName, weightKg }) => row(day, 'kept', dishName.en, weightKg)),
-      ...trace.tubs.map(({ day, name, goes, weightKg }) => row(day, goes, name.en, weightKg)),
-      row(null, 'lost in trimming, cooking and carving', lot.name.en, trace.lossKg),
-      row(null, 'left', lot.name.en, trace.leftKg),
+      ...trace.kept.map(({ day, dishName, weightKg }) =>
+        row(day, 'kept', dishName.en, { kg: weightKg, isWeighed: true }),
+      ),
+      ...trace.thrown.map(({ day, dishName, weightKg }) =>
+        row(day, 'thrown out', dishName.en, { kg: weightKg }),
+      ),
+      ...trace.tubs.map(({ day, name, goes, weightKg, isWeighed }) =>
+        row(day, goes, name.en, { kg: weightKg, isWeighed }),
+      ),
+      row(null, 'lost in trimming, cooking and carving', lot.name.en, { kg: trace.lossKg }),
+      row(null, 'left', lot.name.en, { kg: trace.leftKg }),
     ],
   };
 }

@@ -23,6 +23,13 @@ export type LotTrace = {
     readonly name: Text;
     readonly goes: string;
     readonly weightKg: Kilograms;
+    readonly isWeighed: boolean;
+  })[];
+  /** Thrown out before it was served. */
+  readonly thrown: readonly (OnDay & {
+    readonly dish: DishId;
+    readonly dishName: Text;
+    readonly weightKg: Kilograms;
   })[];
   /** Kept for another day, with the services that offered the dish while it may have been there. */
   readonly kept: readonly (OnDay & {
@@ -63,6 +70,7 @@ export function traceOf(days: readonly DayRecord[], id: LotId): LotTrace | null 
     batches: parts.flatMap(({ batches }) => batches),
     services: parts.flatMap(({ services }) => services),
     tubs: parts.flatMap(({ tubs }) => tubs),
+    thrown: parts.flatMap(({ thrown }) => thrown),
     kept: parts.flatMap(({ kept }) => kept),
     lossKg: kilograms(parts.reduce((sum, { lossKg }) => sum + lossKg, 0)),
     leftKg: kilograms(Math.max(0, lot.weightKg - drawnKg)),
@@ -89,11 +97,16 @@ function partOf(days: readonly DayRecord[], { day, flows, services }: DayRecord,
         ...{ day, service, name: nameOf(service), dish, dishName, weightKg: of(servedKg) },
       })),
     tubs: touched.flatMap(({ flow, of }) =>
-      flow.tubs.map(({ name, goes, weightKg, to }) => {
+      flow.tubs.map(({ name, goes, weightKg, isWeighed = false, to }) => {
         const usedKg = to.reduce((sum, each) => sum + each.weightKg, 0);
-        return { day, name, goes, weightKg: of(weightKg - usedKg) };
+        return { day, name, goes, weightKg: of(weightKg - usedKg), isWeighed };
       }),
     ),
+    thrown: touched
+      .filter(({ flow: { thrownKg = 0 } }) => thrownKg > 0)
+      .map(({ flow: { dish, dishName, thrownKg = 0 }, of }) => ({
+        ...{ day, dish, dishName, weightKg: of(thrownKg) },
+      })),
     kept: touched
       .filter(({ flow }) => flow.keptKg > 0)
       .map(({ flow: { dish, dishName, keptKg }, of }) => ({

@@ -79,6 +79,12 @@ type LoggedHappening =
       readonly first: string;
       readonly second: string;
     }
+  | {
+      readonly kind: 'tubWeighed';
+      readonly tub: Text;
+      readonly batch: Text;
+      readonly weightKg: Kilograms;
+    }
   | { readonly kind: 'portionsSold'; readonly dish: Text; readonly sold: number }
   | { readonly kind: 'dishSoldOut'; readonly dish: Text }
   | { readonly kind: 'panEmptied'; readonly batch: Text }
@@ -170,6 +176,18 @@ function happened(live: Live, told: Happened): Logged {
     }
     case 'batchCutFrom':
       return { kind: told.kind, batch: batchOf(live, told.batch), lots: told.lots };
+    case 'tubWeighed': {
+      const { batch, tub, weightKg } = told;
+      const its = live.index.plan.built.tubs.find(
+        (each) => each.batch === batch && each.tub === tub,
+      );
+      return {
+        kind: told.kind,
+        tub: its?.name ?? { en: tub },
+        batch: batchOf(live, batch),
+        weightKg,
+      };
+    }
     case 'cureWeighed': {
       const mix = cureOf(live.index, told.task)?.mix ?? { en: told.task };
       const batch = batchOf(live, must(live.index.tasks.get(told.task), told.task).batch);

@@ -42,6 +42,7 @@ export const logEnglish: LogPhrases = {
     cutFrom: (batch, lots) => `${batch} cut from lot ${lots}`,
     cure: (mix, weight, batch, [first, second]) =>
       `${weight} of ${mix} for ${batch}: weighed by ${first}, and again by ${second}`,
+    tub: (tub, batch, weight) => `weighed: ${tub} of ${batch}, ${weight}`,
     sold: (dish, sold) => `${sold} sold: ${dish}`,
     soldOut: (dish) => `sold out: ${dish}`,
     emptied: (batch) => `empty: ${batch}`,

@@ -39,6 +39,7 @@ export type LogPhrases = {
     lot(lot: string, cut: string, weight: string, supplier: string, temp: string | null): string;
     cutFrom(batch: string, lots: string): string;
     cure(mix: string, weight: string, batch: string, by: readonly [string, string]): string;
+    tub(tub: string, batch: string, weight: string): string;
     sold(dish: string, sold: number): string;
     soldOut(dish: string): string;
     emptied(batch: string): string;

@@ -42,6 +42,7 @@ export const logSpanish: LogPhrases = {
     cutFrom: (batch, lots) => `${batch} se cortó del lote ${lots}`,
     cure: (mix, weight, batch, [first, second]) =>
       `${weight} de ${mix} para ${batch}: pesados por ${first}, y otra vez por ${second}`,
+    tub: (tub, batch, weight) => `pesado: ${tub} de ${batch}, ${weight}`,
     sold: (dish, sold) => `${sold} vendidas: ${dish}`,
     soldOut: (dish) => `agotado: ${dish}`,
     emptied: (batch) => `vacía: ${batch}`,

@@ -42,6 +42,12 @@ export type RecordDeskWords = {
   /** Before all that was on the plates of a service. */
   readonly allFrom: string;
   readonly kept: string;
+  readonly thrown: string;
+  readonly tubs: string;
+  /** To put on the scale, and whether it was. */
+  readonly weigh: string;
+  readonly weighed: string;
+  readonly reckoned: string;
   readonly mayHaveFed: string;
   readonly lost: string;
   readonly inCooler: string;
@@ -105,6 +111,11 @@ const english: RecordDeskWords = {
   madeOf: 'made of',
   allFrom: 'the whole service:',
   kept: 'kept for another day',
+  thrown: 'thrown out',
+  tubs: 'Trim, by the tub',
+  weigh: 'the scale shows this',
+  weighed: 'weighed',
+  reckoned: 'reckoned',
   mayHaveFed: 'may have been served at',
   lost: 'lost in trimming, cooking and carving',
   inCooler: 'left in the cooler',
@@ -172,6 +183,11 @@ const spanish: RecordDeskWords = {
   madeOf: 'hecho de',
   allFrom: 'el servicio entero:',
   kept: 'guardado para otro día',
+  thrown: 'a la basura',
+  tubs: 'Recortes, por cubo',
+  weigh: 'la báscula marca esto',
+  weighed: 'pesado',
+  reckoned: 'calculado',
   mayHaveFed: 'pudo servirse en',
   lost: 'perdido al limpiar, asar y trinchar',
   inCooler: 'queda en la cámara',

@@ -100,6 +100,10 @@ function sayHappening(said: Happening, { happening: words }: LogPhrases, say: Sa
     }
     case 'batchCutFrom':
       return words.cutFrom(textIn(said.batch, say), someOf(said.lots, say));
+    case 'tubWeighed': {
+      const amount = weight(said.weightKg, say);
+      return words.tub(textIn(said.tub, say), textIn(said.batch, say), amount);
+    }
     case 'cureWeighed': {
       const { mix, batch, weightKg, first, second } = said;
       const amount = scaleWeight(weightKg, say);

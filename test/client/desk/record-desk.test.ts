@@ -32,6 +32,12 @@ const shown: RecordShown = {
       lots: [{ lot: one, pieces: 5 }],
     },
   ],
+  trim: [
+    {
+      ...{ batch, name: { en: 'Ribs · Noon' }, tub: 'skirt', tubName: { en: 'Skirt meat' } },
+      ...{ weightKg: kg(1.2), isWeighed: false },
+    },
+  ],
   cuts: [
     { cut: 'spare-ribs' as CutId, name: ribs, isPulled: true },
     { cut: 'belly' as CutId, name: { en: 'Belly' }, isPulled: false },
@@ -52,6 +58,7 @@ const traced: LotTraced = {
       },
     ],
     tubs: [],
+    thrown: [],
     kept: [],
     lossKg: kg(4),
     leftKg: kg(6),
@@ -198,6 +205,17 @@ describe('a label', () => {
   it('leads to where its lot went, traced at once', async () => {
     const { element } = await desk('en', one);
     expect(saidOn(element)).toContain('Noon, Ribs');
+  });
+});
+
+describe('a tub of trim', () => {
+  it('is put over the scale: what that shows is asked for in place of what is reckoned', async () => {
+    const { element, taps } = await desk();
+    expect(saidOn(element)).toMatch(/Skirt meat · Ribs · Noon\s+1\.2 kg\s+reckoned/);
+    await send(element, 'record-trim', { weight: '1.45' });
+    expect(taps).toEqual([
+      expect.objectContaining({ kind: 'weighTub', batch, tub: 'skirt', weightKg: 1.45 }),
+    ]);
   });
 });
 

@@ -5,6 +5,7 @@ import {
   carryOf,
   dayFrom,
   fold,
+  type Intent,
   isStillCooling,
   keptBy,
   openChecks,
@@ -12,7 +13,7 @@ import {
 import type { BatchId, DayId, Instant, PersonId } from '../../../shared/kernel/index.ts';
 import { after, celsius, kilograms, minutes, must } from '../../../shared/kernel/index.ts';
 import { evidenceOf } from '../../../shared/record/index.ts';
-import { sayKept } from '../../../shared/words/index.ts';
+import { type Say, sayKept } from '../../../shared/words/index.ts';
 import { noon, plan, type Telling } from './demo.ts';
 import { atNoon } from './demo-noon.ts';
 
@@ -24,10 +25,9 @@ const next = (n: number) => ({ ...plan, built: { ...plan.built, day: must(days[n
 /** As the next day calls it. */
 const left = `${plan.built.day}/${ribs}` as BatchId;
 const cooling = (batch: BatchId, stage: number): CheckOn => ({ kind: 'cooling', batch, stage });
-const read = (batch: BatchId, stage: number, tempC: number) =>
-  ({
-    ...{ kind: 'check', on: cooling(batch, stage), tempC: celsius(tempC), thermometer: null },
-  }) as const;
+const read = (batch: BatchId, stage: number, tempC: number): Intent => ({
+  ...{ kind: 'check', on: cooling(batch, stage), tempC: celsius(tempC), thermometer: null },
+});
 
 const coolingOpen = ({ state }: Telling) =>
   openChecks(state).filter(({ on }) => on.kind === 'cooling' || on.kind === 'reheat');
@@ -42,6 +42,9 @@ function overNight(before: (day: Telling) => void = () => {}): Telling {
   day.nextDay(next(0), at(60));
   return day;
 }
+const say: Say = {
+  ...{ language: 'en', zone: 'UTC', clock: '24 h', temperature: '°C', weight: 'kg' },
+};
 const keptFood = (day: Telling) => must(keptBy(day.state)[0], 'what was kept');
 
 describe('what was still cooling when its day ended', () => {
@@ -70,9 +73,6 @@ describe('what was still cooling when its day ended', () => {
 
   it('is said so to whoever plans with it', () => {
     const day = overNight();
-    const say = {
-      ...{ language: 'en', zone: 'UTC', clock: '24 h', temperature: '°C', weight: 'kg' },
-    } as const;
     const said = () => sayKept(keptFor(must(days[0], 'a day'), day.state, plan), say)[0];
     expect(said()).toContain('It still cools: not before its check is kept.');
     day.ask(read(left, 1, 20), at(110), by);

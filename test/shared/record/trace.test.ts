@@ -22,6 +22,8 @@ const made = must(
   'a batch of trim',
 );
 
+const first = must(batches[0], 'a batch');
+
 /** What is said on one day, and the work that is begun after the lots came. */
 type Said = {
   readonly lots: readonly Intent[];
@@ -45,12 +47,20 @@ const someDay: fc.Arbitrary<Said> = fc
     kept: fc.array(
       fc.record({
         batch: fc.constantFrom(...batches),
-        weightKg: fc.double({ min: 0, max: 60, noNaN: true }),
+        weightKg: fc.oneof(fc.constant(0), fc.double({ min: 0, max: 60, noNaN: true })),
       }),
       { maxLength: 3 },
     ),
+    weighed: fc.array(
+      fc.record({
+        tub: fc.constantFrom(...plan.built.tubs),
+        weightKg: fc.double({ min: 0, max: 12, noNaN: true }),
+      }),
+      { maxLength: 4 },
+    ),
+    sold: fc.array(fc.integer({ min: 0, max: 60 }), { maxLength: 2 }),
   })
-  .map(({ lots, cutFrom, starts, kept }) => ({
+  .map(({ lots, cutFrom, starts, kept, weighed, sold }) => ({
     lots: [
       ...lots.map(
         ({ line, pieces, pieceKg }): Intent => ({
@@ -65,11 +75,23 @@ const someDay: fc.Arbitrary<Said> = fc
       ),
     ],
     work: handsInOrder.slice(0, starts),
-    kept: kept.map(
-      ({ batch, weightKg }): Intent => ({
-        ...{ kind: 'carryOver', batch: batch.id, weightKg: kilograms(weightKg) },
-      }),
-    ),
+    kept: [
+      ...weighed.map(
+        ({ tub: { batch, tub }, weightKg }): Intent => ({
+          ...{ kind: 'weighTub', batch, tub, weightKg: kilograms(weightKg) },
+        }),
+      ),
+      ...sold.map(
+        (count): Intent => ({
+          ...{ kind: 'sold', service: first.service, dish: first.dish, sold: count },
+        }),
+      ),
+      ...kept.map(
+        ({ batch, weightKg }): Intent => ({
+          ...{ kind: 'carryOver', batch: batch.id, weightKg: kilograms(weightKg) },
+        }),
+      ),
+    ],
   }));
 
 const idle: Said = { lots: [], work: [], kept: [] };
@@ -95,8 +117,8 @@ function recordsOf(days: readonly [Said, Said]): readonly DayRecord[] {
 const sum = (parts: readonly { readonly weightKg: number }[]) =>
   parts.reduce((total, { weightKg }) => total + weightKg, 0);
 
-const wholeOf = ({ services, tubs, kept, lossKg, leftKg }: LotTrace) =>
-  sum(services) + sum(tubs) + sum(kept) + lossKg + leftKg;
+const wholeOf = ({ services, tubs, kept, thrown, lossKg, leftKg }: LotTrace) =>
+  sum(services) + sum(tubs) + sum(kept) + sum(thrown) + lossKg + leftKg;
 
 const lotsIn = (days: readonly DayRecord[]) => days.flatMap(({ lots }) => lots);
 const traced = (days: readonly DayRecord[], id: LotId) => must(traceOf(days, id), id);
@@ -111,7 +133,8 @@ describe('the way of the weight', () => {
           const { trim, cook, carve } = flow.lossKg;
           const tubKg = sum(flow.tubs);
           expect(sum(from)).toBeCloseTo(inKg, 6);
-          const outKg = tubKg + trim + cook + carve + flow.servedKg + flow.keptKg;
+          const thrownKg = must(flow.thrownKg, 'what was thrown out');
+          const outKg = tubKg + trim + cook + carve + flow.servedKg + flow.keptKg + thrownKg;
           expect(outKg).toBeCloseTo(inKg, 6);
           for (const { to, weightKg } of flow.tubs) {
             expect(sum(to)).toBeLessThanOrEqual(weightKg + 1e-6);
