@@ -36,7 +36,7 @@ export function foreseenLoads(state: DayState, index: PlanIndex, stage: TaskId):
   });
 }
 
-/** Of its loads the slowest, since hands go to all of them together; null where nothing is known. */
+/** Of its loads the slowest, since hands go to all of them together; null where none is known. */
 function foreseenStage(state: DayState, index: PlanIndex, stage: TaskId): Foreseen | null {
   const [first, ...others] = foreseenLoads(state, index, stage);
   if (!first) return null;

@@ -24,7 +24,7 @@ export type CheckView = {
   readonly atLeastC: Celsius | null;
   readonly atMostC: Celsius | null;
   readonly hasReading: boolean;
-  /** What hand or eye is to find beside it, and what it finds before; absent where none is asked. */
+  /** What hand or eye is to find beside it, and what it finds before; absent where it is not. */
   readonly feel?: FeelAsked;
   readonly fromAt: Instant;
   readonly dueAt: Instant;

@@ -118,7 +118,7 @@ it('goes on to the next of the same kind, and is hidden where nothing is due', a
   expect(later.part.hidden).toBe(true);
 });
 
-it('keeps the end of a cook with how it feels, and asks for that where it was left out', async () => {
+it('keeps the end of a cook with how it feels, and asks where that was left out', async () => {
   const { part, taps } = await band({
     ...ribs,
     on: { kind: 'end-temperature', batch: 'ribs' as BatchId },

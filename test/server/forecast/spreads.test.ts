@@ -52,7 +52,7 @@ describe('the spread of the services', () => {
     expect(running.tick(noon)).toBe(false);
   });
 
-  it('lies on a rule with the due time on it, in its order, and none where no cook is in doubt', () => {
+  it('lies in order on a rule with the due time, and is none where no cook is in doubt', () => {
     const [dinner, ...others] = shown();
     expect(others).toEqual([]);
     const { low, likely, high, due } = must(dinner, 'a spread').mark;

@@ -19,7 +19,7 @@ describe('air that fell while nobody read it', () => {
     expect(seenIn(unread)).toEqual({ steady: unread, openings: [] });
   });
 
-  it('may have fallen at any time: some of its air is as before, some as after, none between', () => {
+  it('may have fallen at any time: it is now as it was before, now as it was after', () => {
     const curves = [0.1, 0.5, 0.9].map((share) => airOfSmoker(fire(unread), share));
     const at45 = curves.map((curve) => curve.at(minutes(45)));
     expect(at45).toEqual([85, 97.5, 110]);
@@ -49,7 +49,7 @@ describe('air that fell while nobody read it', () => {
     expect(unseenFalls(air([0, 110], [60, 104], [120, 97]))).toEqual([]);
   });
 
-  it('was a door where it is up again within twenty minutes, and is no door while nobody knows', () => {
+  it('was a door where it is up again within twenty minutes, and none while nobody knows', () => {
     const upAgain = air([0, 110], [45, 80], [50, 100], [55, 108]);
     expect(unseenFalls(upAgain)).toEqual([]);
     expect(seenIn(upAgain).openings).toHaveLength(1);
