@@ -11,9 +11,9 @@ export type Chance = {
 
 /**
  * How a few things may go together, in so many cases: for each the normal scores of the cases,
- * every score once, so that in one of ten it is below its P10 however few cases there are. What is in one
- * smoker leans one way, by what it has in common with it (a normal copula of one factor; Li 2000,
- * from memory). One name has the same chances whatever else is asked about.
+ * every score once, so that in one of ten it is below its P10 however few cases there are. What is
+ * in one smoker leans one way, by what it has in common with it (a normal copula of one factor; Li
+ * 2000, from memory). One name has the same chances whatever else is asked about.
  */
 export function chancesOf(
   things: readonly Chance[],
