@@ -3,10 +3,12 @@ import { resolve } from 'node:path';
 import express from 'express';
 import type { DayState } from '../shared/day/index.ts';
 import { standardsOf } from '../shared/view/index.ts';
+import type { AlertDesk } from './alerts/index.ts';
 import { CannotStart } from './cannot-start.ts';
 import type { Closing } from './closing.ts';
 import type { AskWhatIf } from './forecast/index.ts';
 import {
+  alertsDoor,
   createApp,
   installDoors,
   planDoors,
@@ -41,6 +43,7 @@ type DoorTools = {
   readonly recordDesk: RecordDesk;
   readonly take: TakeReadings;
   readonly whatIf: AskWhatIf;
+  readonly alerts: AlertDesk;
   readonly closing: Closing;
   readonly report: Report;
 };
@@ -49,7 +52,7 @@ type DoorTools = {
 export async function openDoor(
   hub: Hub<DayState>,
   { host, port }: { readonly host: string; readonly port: number | null },
-  { transport, who, planDesk, recordDesk, take, whatIf, closing, report }: DoorTools,
+  { transport, who, planDesk, recordDesk, take, whatIf, alerts, closing, report }: DoorTools,
 ): Promise<Door> {
   const kitchen = () => hub.state.plan?.kitchen;
   const screens = () => {
@@ -62,6 +65,7 @@ export async function openDoor(
     .use('/plan', planDoors({ desk: planDesk, planner: who.planner, names }))
     .use('/readings', readingsDoor({ take, reader: who.reader, names }))
     .use('/what-if', whatIfDoor({ ask: whatIf, reader: who.reader, names }))
+    .use('/alerts', alertsDoor({ desk: alerts, reader: who.reader, names }))
     .use('/record', recordDoors({ desk: recordDesk, planner: who.planner, names }))
     .use(whoDoors({ who, names, report }));
   const health = () => hub.health;

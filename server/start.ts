@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { hostname } from 'node:os';
 import { type DayState, stayIn } from '../shared/day/index.ts';
 import { must, type SlotId } from '../shared/kernel/index.ts';
+import { AlertDesk } from './alerts/index.ts';
 import { CannotStart } from './cannot-start.ts';
 import type { Clock } from './clock.ts';
 import { type Closing, createClosing } from './closing.ts';
@@ -85,6 +86,8 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
   const take = takeReadings(hub, clock.now);
   if (options.folder.kind === 'demo') await readThermometers({ hub, take, clock, closing });
   if (options.mqtt !== undefined) await hearProbes(options.mqtt, { hub, take, ...tools });
+  const alerts = new AlertDesk({ hub, clock, report });
+  closing.add(async () => alerts.close());
   const whatIf = askWhatIf(hub, thread, forecasts);
   const recordDesk = book.desk(hub, chain);
   const transport = await openTransport({
@@ -97,7 +100,7 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
     closing,
   });
   transport.lines.forEach(say);
-  const doors = { transport, who: desk.who, planDesk, recordDesk, take, whatIf };
+  const doors = { transport, who: desk.who, planDesk, recordDesk, take, whatIf, alerts };
   const door = await openDoor(hub, options, { ...tools, ...doors });
   folder.sayAddress(door.address);
   keepLooking(folder.path, { planning, clock, ...tools });

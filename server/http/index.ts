@@ -1,3 +1,4 @@
+export { alertsDoor } from './alerts-door.ts';
 export { type AppParts, createApp } from './app.ts';
 export { installDoors } from './install-doors.ts';
 export { planDoors } from './plan-doors.ts';

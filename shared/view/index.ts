@@ -16,6 +16,17 @@ export type {
 } from '../day/index.ts';
 export type { Text } from '../kernel/index.ts';
 export type { Breach, PersonName, SlotName, SmokerName, TaskName } from '../plan/index.ts';
+export {
+  type AlertBook,
+  type AlertNotice,
+  type AlertRate,
+  emptyBook,
+  heed,
+  noticesOf,
+  type Ring,
+  ratesOf,
+} from './alert-book.ts';
+export { type Alert, alertsIn } from './alerts.ts';
 export { moveTimes } from './alone.ts';
 export {
   barUnder,

@@ -1,0 +1,1 @@
+export { AlertDesk } from './alert-desk.ts';
