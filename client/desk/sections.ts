@@ -79,11 +79,11 @@ export const sections: readonly Section[] = [
   },
   {
     name: 'who',
-    draw: ({ say }) => who(say),
-    bare: who,
+    draw: ({ say, of }) => who(say, of),
+    bare: (say) => who(say, null),
   },
 ];
 
-function who(say: Say) {
-  return html`<desk-who .say=${say}></desk-who>`;
+function who(say: Say, scanned: string | null) {
+  return html`<desk-who .say=${say} .scanned=${scanned}></desk-who>`;
 }

@@ -24,6 +24,8 @@ export class WhoScreens extends Part {
   static override styles = [base, formStyle, whoStyle];
 
   @property({ attribute: false }) list!: WhoList;
+  /** The one of those that ask which somebody stands before. */
+  @property({ attribute: false }) scanned: string | null = null;
   @state() private changing: ScreenId | null = null;
   @state() private revoking: ScreenId | null = null;
 
@@ -32,8 +34,12 @@ export class WhoScreens extends Part {
   }
 
   protected override draw() {
-    const { said } = this;
-    const { asking, screens } = this.list;
+    const { said, scanned } = this;
+    const { screens } = this.list;
+    const isScanned = ({ code }: PairingShown) => code === scanned;
+    const asking = [...this.list.asking].sort(
+      (a, b) => Number(isScanned(b)) - Number(isScanned(a)),
+    );
     return html`<section aria-label=${said.asking}>
         <h2>${said.asking}</h2>
         ${asking.length === 0 ? html`<p class="row soft">${said.nobodyAsks}</p>` : nothing}
@@ -65,7 +71,7 @@ export class WhoScreens extends Part {
       const asked = { code, ...readPlace(event.target as HTMLFormElement, stations) };
       this.#wish((doors) => doors.letIn(asked));
     };
-    return html`<li>
+    return html`<li class=${code === this.scanned ? 'scanned' : ''}>
       <span class="code">${code.slice(0, 3)} ${code.slice(3)}</span>
       <span class="soft">${said.askedFrom(address)}</span>
       <form @submit=${letIn}>

@@ -28,6 +28,10 @@ export const whoStyle = css`
   .soft {
     color: var(--soft);
   }
+  .scanned {
+    border-left: var(--heavy) solid var(--ink);
+    padding-left: var(--gap);
+  }
   .code {
     font-size: var(--figure);
     font-weight: 800;

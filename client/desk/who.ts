@@ -39,6 +39,8 @@ export class DeskWho extends Part {
   ];
 
   @property({ attribute: false }) doors: WhoDoors = ownDoors();
+  /** The code that a phone has read off a screen which asks to be let in. */
+  @property({ attribute: false }) scanned: string | null = null;
   @state() private list: WhoList | null = null;
   @state() private wrong: Refusal | null = null;
   @state() private isAway = false;
@@ -67,7 +69,12 @@ export class DeskWho extends Part {
   #lists(list: WhoList) {
     const { say } = this;
     return html`<who-present .say=${say} .list=${list} @wish=${this.#run}></who-present>
-      <who-screens .say=${say} .list=${list} @wish=${this.#run}></who-screens>
+      <who-screens
+        .say=${say}
+        .list=${list}
+        .scanned=${this.scanned}
+        @wish=${this.#run}
+      ></who-screens>
       <who-people .say=${say} .list=${list} @wish=${this.#run}></who-people>`;
   }
 

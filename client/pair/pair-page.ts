@@ -47,6 +47,16 @@ export class PairPage extends Part {
         font-weight: 800;
         max-width: 32ch;
       }
+      figure {
+        margin: var(--gap) 0;
+        display: flex;
+        align-items: center;
+        gap: var(--gap);
+      }
+      qr-code {
+        flex: none;
+        width: min(24vh, 40vw);
+      }
       .soft {
         color: var(--soft);
       }
@@ -89,6 +99,7 @@ export class PairPage extends Part {
 
   @property() language: Language = 'en';
   @property({ attribute: false }) doors!: WhoDoors;
+  @property() origin = location.origin;
   @property({ attribute: false }) keep: (token: string) => boolean = () => false;
   @property({ attribute: false }) go: (path: string) => void = () => {};
   @state() private now: ComingIn = { is: 'looking' };
@@ -155,12 +166,24 @@ export class PairPage extends Part {
       case 'refused':
         return html`<p class="say" role="status">${this.#said(now.refusal)}</p>`;
       default:
+        void import('../parts/qr-code.ts');
         return html`<output aria-label=${[...now.code].join(' ')}>
             <span>${now.code.slice(0, 3)}</span><span>${now.code.slice(3)}</span>
           </output>
           <p class="say">${words.showAtDesk}</p>
+          ${this.#toScan(now.code)}
           <p class="soft">${words.codeLasts(Math.ceil(now.leftS / 60))}</p>`;
     }
+  }
+
+  /** A phone finds this hub under the address by which this screen does, unless that is local. */
+  #toScan(code: string) {
+    if (isLocal(this.origin)) return nothing;
+    const words = whoWords[this.language];
+    return html`<figure>
+      <qr-code .text=${`${this.origin}/desk.html#who/${code}`} .name=${words.orScan}></qr-code>
+      <figcaption>${words.orScan}</figcaption>
+    </figure>`;
   }
 
   #said(refusal: Refusal): string {
@@ -180,3 +203,6 @@ export class PairPage extends Part {
     }
   };
 }
+
+const isLocal = (origin: string) =>
+  ['localhost', '127.0.0.1', '[::1]'].includes(new URL(origin).hostname);

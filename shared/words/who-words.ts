@@ -5,6 +5,7 @@ import type { Language } from './say.ts';
 export type WhoWords = {
   readonly letThisIn: string;
   readonly showAtDesk: string;
+  readonly orScan: string;
   codeLasts(minutes: number): string;
   readonly unclaimed: string;
   readonly ownersCode: string;
@@ -53,6 +54,7 @@ export type WhoWords = {
 const english: WhoWords = {
   letThisIn: 'Let this screen in',
   showAtDesk: 'Have the desk let in the screen that shows this code, under “Who”.',
+  orScan: 'Or scan this with a phone that is a desk.',
   codeLasts: (minutes) =>
     minutes === 1 ? 'Good for one minute more.' : `Good for ${minutes} minutes more.`,
   unclaimed: 'This kitchen has no desk yet. Type the owner’s code from the hub’s terminal.',
@@ -101,6 +103,7 @@ const english: WhoWords = {
 const spanish: WhoWords = {
   letThisIn: 'Admitir esta pantalla',
   showAtDesk: 'En el escritorio, en «Quién», admita la pantalla que muestra este código.',
+  orScan: 'O escanee esto con un teléfono que sea escritorio.',
   codeLasts: (minutes) => (minutes === 1 ? 'Vale un minuto más.' : `Vale ${minutes} minutos más.`),
   unclaimed:
     'Esta cocina aún no tiene escritorio. Escriba el código de responsable de la terminal.',

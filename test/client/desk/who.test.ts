@@ -141,6 +141,15 @@ describe('the list of screens', () => {
     expect([next.get('name'), next.getAll('station')]).toEqual(['', []]);
   });
 
+  it('has the screen first whose code a phone has scanned, whoever asked before', async () => {
+    const second = { code: 'PKLN3F', address: '192.0.2.8', leftS: 200 };
+    const { element } = await desk({ asking: [...list.asking, second] });
+    expect(said(element).indexOf('K7Q D4M')).toBeLessThan(said(element).indexOf('PKL N3F'));
+    element.scanned = 'PKLN3F';
+    await drawn();
+    expect(said(element).indexOf('PKL N3F')).toBeLessThan(said(element).indexOf('K7Q D4M'));
+  });
+
   it('takes a screen off only at the second tap', async () => {
     const { element, asked } = await desk();
     await tap(element, 'take off', 1);
