@@ -86,4 +86,11 @@ test('a stalled shoulder moves its wrap, an offer saves dinner, a cold fire is l
       .toBeGreaterThanOrEqual(5);
     expect(laterBy(before, await nameOf(page, brisket))).toBeLessThan(360);
   });
+
+  await test.step('the desk says between what dinner may yet lie, as the cooks go', async () => {
+    await page.goto(`${hub.address}/desk.html`);
+    const spread = page.locator('spread-mark');
+    await expect(spread).toHaveCount(1, { timeout: 20_000 });
+    await expect(spread).toContainText(/as the cooks go, 8 of 10: .*(short|in hand) to /);
+  });
 });
