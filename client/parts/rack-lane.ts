@@ -31,6 +31,9 @@ export type Picked = Pick<LoadDrawing, 'stay' | 'need'>;
 
 export const isSame = (a: Picked, b: Picked) => a.stay === b.stay && a.need === b.need;
 
+/** What a time takes in letters of a usual width; an m takes two, but the last half is small. */
+const lettersOf = (when: string) => when.length + (/[ap]m–/.test(when) ? 1.5 : 0);
+
 /**
  * One rack as a shelf: its pieces at true scale where they lie, when each is next wanted, what
  * comes after. Tells `pick` with a load, and `goal` with the slot while one is picked.
@@ -96,7 +99,7 @@ export class RackLane extends Part {
             : nothing
         }
       </span>
-      <span class="next" ${styled({ '--letters': String(when.length) })}>
+      <span class="next" ${styled({ '--letters': String(lettersOf(when)) })}>
         <span>${smallHalf(when)}</span><span>${what}</span>
       </span>
     </p>`;
