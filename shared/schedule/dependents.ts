@@ -1,21 +1,36 @@
+import { moreByArcS } from './asking.ts';
 import { at } from './network.ts';
 import type { Rule } from './rule.ts';
 
-/** Tells every activity that hangs on a node, or that is now asked for more by it. */
-export function tellDependents(rule: Rule, node: number, tell: (activity: number) => void): void {
-  const { arcs, source } = rule;
-  const isForward = rule.net.facing === 'forward';
-  const flip = isForward ? 0 : 1;
-  const heads = isForward ? arcs.to : arcs.from;
-  const next = isForward ? arcs.nextOut : arcs.nextInto;
-  const timeS = at(rule.timeS, node);
-  let arc = at(isForward ? arcs.firstOut : arcs.firstInto, node ^ flip);
-  for (; arc >= 0; arc = at(next, arc)) {
-    const to = at(heads, arc) ^ flip;
-    const near = to & ~1;
-    if (source[near] === node || source[near + 1] === node) tell(to >> 1);
-    else if (timeS + at(arcs.weightS, arc) > at(rule.timeS, to)) {
-      if (!rule.isFact(to) && rule.holds(arc)) tell(to >> 1);
-    }
+type Tell = (activity: number) => void;
+
+/** Tells every activity that hangs on a node; `isLost`: only by what holds no more. */
+export function tellHanging(rule: Rule, node: number, isLost: boolean, tell: Tell): void {
+  const { source } = rule;
+  const { first, next, heads, flip } = outward(rule);
+  for (let arc = at(first, node ^ flip); arc >= 0; arc = at(next, arc)) {
+    const near = (at(heads, arc) ^ flip) & ~1;
+    if (source[near] !== node && source[near + 1] !== node) continue;
+    if (!(isLost && rule.holds(arc))) tell(near >> 1);
   }
+}
+
+/** Tells every activity that a node asks for more than it has, and by how much. */
+export function tellAskedMore(
+  rule: Rule,
+  node: number,
+  tell: (activity: number, moreS: number) => void,
+): void {
+  const { first, next, heads, flip } = outward(rule);
+  for (let arc = at(first, node ^ flip); arc >= 0; arc = at(next, arc)) {
+    const moreS = moreByArcS(rule, arc);
+    if (moreS > 0) tell((at(heads, arc) ^ flip) >> 1, moreS);
+  }
+}
+
+/** The arcs out of nodes, as the net faces them. */
+function outward({ arcs, net }: Rule) {
+  return net.facing === 'forward'
+    ? { first: arcs.firstOut, next: arcs.nextOut, heads: arcs.to, flip: 0 }
+    : { first: arcs.firstInto, next: arcs.nextInto, heads: arcs.from, flip: 1 };
 }

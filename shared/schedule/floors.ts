@@ -39,18 +39,22 @@ export class Floors {
     return copy;
   }
 
-  /** Works out what a fact or a length changes; tells every activity with another floor. */
-  follow(activity: number, tell: (activity: number) => void): void {
+  /** Works out what a fact or a length changes; tells every node with another floor. */
+  follow(activity: number, tell: (node: number) => void): void {
     const { rank, ceilings } = this.#net;
     this.#queue.set(activity, at(rank, activity));
     let isNews = true;
     while (this.#queue.size > 0) {
       const next = this.#queue.pop();
-      const isMoved = this.#workOut(next);
-      if (isMoved) tell(next);
+      const [near, far] = [next * 2, next * 2 + 1];
+      const [nearS, farS] = [this.floorS[near], this.floorS[far]];
+      this.#workOut(next);
+      if (this.floorS[near] !== nearS) tell(near);
+      if (this.floorS[far] !== farS) tell(far);
+      const isMoved = this.floorS[near] !== nearS || this.floorS[far] !== farS;
       if (!isMoved && !isNews) continue;
       isNews = false;
-      for (const node of [next * 2, next * 2 + 1]) {
+      for (const node of [near, far]) {
         for (let i = at(ceilings.out.first, node); i < at(ceilings.out.first, node + 1); i++) {
           const to = at(ceilings.to, at(ceilings.out.items, i)) >> 1;
           this.#queue.set(to, at(rank, to));
@@ -59,21 +63,21 @@ export class Floors {
     }
   }
 
-  /** Whether a floor of the activity is another now. */
-  #workOut(activity: number): boolean {
+  #workOut(activity: number): void {
     this.asked++;
     const { plannedS, isWork } = this.#net;
     const [near, far] = [activity * 2, activity * 2 + 1];
-    const isNearMoved = this.#lower(near, at(plannedS, near));
+    this.#lower(near, at(plannedS, near));
     const beganS = this.#timeOf(near);
     if (isWork[activity] === 1) {
-      return this.#set(far, beganS + at(this.#facts.minS, activity), NO_CEILING) || isNearMoved;
+      this.#set(far, beganS + at(this.#facts.minS, activity), NO_CEILING);
+      return;
     }
     const longestS = beganS + at(this.#facts.maxS, activity);
-    return this.#lower(far, Math.min(at(plannedS, far), longestS)) || isNearMoved;
+    this.#lower(far, Math.min(at(plannedS, far), longestS));
   }
 
-  #lower(node: number, fromS: number): boolean {
+  #lower(node: number, fromS: number): void {
     const { ceilings } = this.#net;
     let floorS = fromS;
     let by = NO_CEILING;
@@ -82,14 +86,12 @@ export class Floors {
       const mostS = this.#timeOf(at(ceilings.from, ceiling)) + at(ceilings.mostS, ceiling);
       if (mostS < floorS) [floorS, by] = [mostS, ceiling];
     }
-    return this.#set(node, floorS, by);
+    this.#set(node, floorS, by);
   }
 
-  #set(node: number, floorS: number, by: number): boolean {
-    const isMoved = this.floorS[node] !== floorS;
+  #set(node: number, floorS: number, by: number): void {
     this.floorS[node] = floorS;
     this.ceiling[node] = by;
-    return isMoved;
   }
 
   /** When it happened, or else its floor. */

@@ -1,5 +1,6 @@
+import { moreByArcS } from './asking.ts';
 import { NOWHERE } from './by.ts';
-import { tellDependents } from './dependents.ts';
+import { tellAskedMore } from './dependents.ts';
 import { Heap } from './heap.ts';
 import { UNBOUND } from './live-net.ts';
 import { at } from './network.ts';
@@ -44,8 +45,8 @@ export function rise(rule: Rule, activities: Order = rule.net.order): number {
     const near = activity * 2;
     const before = [at(rule.timeS, near), at(rule.timeS, near + 1)];
     raise(rule, activity);
-    if (rule.timeS[near] !== before[0]) tellDependents(rule, near, tell);
-    if (rule.timeS[near + 1] !== before[1]) tellDependents(rule, near + 1, tell);
+    if (rule.timeS[near] !== before[0]) tellAskedMore(rule, near, tell);
+    if (rule.timeS[near + 1] !== before[1]) tellAskedMore(rule, near + 1, tell);
   }
   return NOWHERE;
 }
@@ -75,9 +76,8 @@ function askedAgain(rule: Rule, activities: Order): Heap | undefined {
   const { rank, size } = rule.net;
   let again: Heap | undefined;
   const lookAt = (arc: number) => {
+    if (moreByArcS(rule, arc) <= 0) return;
     const to = rule.toOf(arc);
-    const askedS = at(rule.timeS, rule.fromOf(arc)) + at(arcs.weightS, arc);
-    if (askedS <= at(rule.timeS, to) || rule.isFact(to) || !rule.holds(arc)) return;
     again ??= new Heap(size);
     again.set(to >> 1, at(rank, to >> 1));
   };

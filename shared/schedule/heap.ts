@@ -37,6 +37,11 @@ export class Heap {
     this.#sink(at(this.#placeOf, item));
   }
 
+  /** Puts an item in, or moves it up if its new key is less than the one it has. */
+  lower(item: number, key: number): void {
+    if (at(this.#placeOf, item) === ABSENT || key < at(this.#keys, item)) this.set(item, key);
+  }
+
   /** Takes the item with the least key out. */
   pop(): number {
     const top = at(this.#items, 0);

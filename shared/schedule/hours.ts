@@ -41,6 +41,13 @@ export function nextFit(hours: Hours, fromS: number, lengthS: number, gapMostS: 
   return fromS;
 }
 
+/** The latest start at which so much fits into the span before the first that opens after `atS`. */
+export function lastFit(hours: Hours, atS: number, lengthS: number): number {
+  let span = 0;
+  while (span + 2 < hours.length && at(hours, span + 2) <= atS) span += 2;
+  return at(hours, span + 1) - lengthS;
+}
+
 /** By how much `[startS, endS)` lies outside the span it touches first, or all of it. */
 export function outsideS(hours: Hours, startS: number, endS: number): number {
   let least = endS - startS;

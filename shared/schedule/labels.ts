@@ -1,38 +1,44 @@
-import { tellDependents } from './dependents.ts';
-import { Detours } from './detours.ts';
+import { moreByArcS, moreByDoubtS, moreS } from './asking.ts';
+import { BY } from './by.ts';
+import { tellAskedMore, tellHanging } from './dependents.ts';
 import { forget, raiseAll } from './from-scratch.ts';
 import { Heap } from './heap.ts';
+import { Loops } from './loops.ts';
 import { at } from './network.ts';
 import type { Rule } from './rule.ts';
+import type { Doubt } from './rule-types.ts';
 
-/** More detours than this in one settling are a sign of a circle that rises for ever. */
-const DETOURS_MOST = 64;
 /** In an honest settling no activity is worked out more often than this, on the average. */
 const ROUNDS_MOST = 16;
 
 /**
  * The least times that keep the rule, kept up to date from change to change: only what hangs on a
- * changed time, or is asked for more by it, is worked out again, in the order of the arcs. (The
- * method is that of Ramalingam, Song, Joskowicz and Miller, Algorithmica 23, 1999, with what each
- * time hangs on as the tree along which a fall is followed.)
+ * time that fell, or is asked for more by one that rose, is worked out again, in the order of the
+ * arcs. (The method is that of Ramalingam, Song, Joskowicz and Miller, Algorithmica 23, 1999, with
+ * what each time hangs on as the tree along which a fall is followed.)
  *
- * Since maximum lags run back, a time may be asked for by one that hangs on it. Such an echo is not
- * believed at first, for after a fall it may be no more than the old time coming back. If it still
- * asks when all else is settled it is no echo: somebody's hours have put something off further than
- * it was asked. Then it is believed, and the tree is led round the one it came from.
+ * Since maximum lags run back, a time may be asked for by one that hangs on it. After a fall that
+ * may be no more than the old time coming back; so it is believed as far as it is borne out (see
+ * `Loops`), and whoever asks for more is heard again when all else is settled.
  */
 export class Labels {
   readonly rule: Rule;
-  readonly #queue: Heap;
+  /** What is to be worked out because of news or a fall, in the order of the arcs. */
+  readonly #first: Heap;
+  /** What is asked for more: by how much, the most first. */
+  readonly #then: Heap;
   readonly #tell = (activity: number) =>
-    this.#queue.set(activity, at(this.rule.net.rank, activity));
+    this.#first.set(activity, at(this.rule.net.rank, activity));
+  readonly #tellMore = (activity: number, byS: number) => this.#then.lower(activity, -byS);
   /** Activities worked out in this settling, with the times they had before. */
   readonly #visited: number[] = [];
   readonly #seen: Uint8Array;
   readonly #beforeS: Int32Array;
   /** Activities whose arcs ask something else now, though their times be the same. */
   readonly #restaged: Uint8Array;
-  readonly #detours: Detours;
+  readonly #loops: Loops;
+  /** Who asks for more than was believed, to be heard again. */
+  #doubts: Doubt[] = [];
   /** What is to be worked out, by one that stands for its part. */
   readonly #marked = new Map<number, number[]>();
   /**
@@ -41,14 +47,15 @@ export class Labels {
    */
   readonly #unmendable: number[] = [];
 
-  constructor(rule: Rule) {
+  constructor(rule: Rule, loops: Loops = new Loops(rule)) {
     const { size } = rule.net;
     this.rule = rule;
-    this.#queue = new Heap(size);
+    this.#first = new Heap(size);
+    this.#then = new Heap(size);
     this.#seen = new Uint8Array(size);
     this.#beforeS = new Int32Array(size * 2);
     this.#restaged = new Uint8Array(size);
-    this.#detours = new Detours(rule, this.#tell);
+    this.#loops = loops;
   }
 
   /** Works out all times for the first time. */
@@ -66,19 +73,34 @@ export class Labels {
     rule.source.set(this.rule.source);
     for (const arc of this.rule.givenUp) rule.givenUp.add(arc);
     rule.tooLong.set(this.rule.tooLong);
-    const copy = new Labels(rule);
-    copy.#detours.takeOver(this.#detours);
+    const copy = new Labels(rule, this.#loops.copy(rule));
     copy.#unmendable.push(...this.#unmendable);
     return copy;
   }
 
-  /** Marks an activity about which something is news; `restaged` if it has started or finished. */
-  mark(activity: number, restaged = false): void {
-    if (restaged) this.#restaged[activity] = 1;
+  /** Marks an activity of which something else is asked now: by the clock, or what holds it. */
+  mark(activity: number): void {
     const part = this.rule.arcs.parts.rootOf(activity);
     const marked = this.#marked.get(part);
     if (marked) marked.push(activity);
     else this.#marked.set(part, [activity]);
+  }
+
+  /** Marks an activity whose length is another now; `restaged` if it has started or finished. */
+  markNews(activity: number, restaged: boolean): void {
+    if (restaged) this.#restaged[activity] = 1;
+    this.mark(activity);
+    this.#loops.tellBroken(activity, (other) => this.mark(other));
+  }
+
+  /** Marks the activity of a node with another floor, if that is news to it. */
+  markFloor(node: number): void {
+    const { rule } = this;
+    // Work ends when it is done: no plan holds it back.
+    if ((node & 1) === 1 && rule.net.isWork[node >> 1] === 1) return;
+    const hangsOnIt = this.#loops.baseOf(node) === BY.plan;
+    const isAsked = moreS(rule, node, at(rule.floorS, node), true) > 0 && !rule.isFact(node);
+    if (hangsOnIt || isAsked) this.mark(node >> 1);
   }
 
   /** Marks whom an arc that came or went concerns: who hung on it, or is asked for more by it. */
@@ -86,15 +108,17 @@ export class Labels {
     const { rule } = this;
     const to = rule.toOf(arc);
     const near = to & ~1;
-    const hungOnIt = rule.by[near] === arc || rule.by[near + 1] === arc;
-    const askedS = at(rule.timeS, rule.fromOf(arc)) + at(rule.arcs.weightS, arc);
-    const isAsked = askedS > at(rule.timeS, to) && !rule.isFact(to) && rule.holds(arc);
-    if (hungOnIt || isAsked) this.mark(to >> 1);
+    const hungOnIt = this.#hangsBy(near, arc) || this.#hangsBy(near + 1, arc);
+    if (hungOnIt || moreByArcS(rule, arc) > 0) this.mark(to >> 1);
+    this.#loops.tellBroken(to >> 1, (other) => this.mark(other));
+  }
+
+  #hangsBy(node: number, arc: number): boolean {
+    return this.rule.by[node] === arc || this.#loops.baseOf(node) === arc;
   }
 
   /** Works out all that the marked ones change. Answers with the activities whose times changed. */
   settle(): number[] {
-    this.#detours.beginSettling();
     for (const marked of this.#markedByPart()) {
       for (const activity of marked) this.#tell(activity);
       const [one = 0] = marked;
@@ -134,47 +158,46 @@ export class Labels {
     const { rule } = this;
     const askedMost = rule.asked + ROUNDS_MOST * rule.net.size;
     rule.trust = 'others';
-    for (let detours = 0; this.#queue.size > 0; ) {
-      while (this.#queue.size > 0) {
-        if (rule.asked > askedMost) return false;
-        this.#workOut(this.#queue.pop());
+    while (this.#first.size + this.#then.size > 0) {
+      while (this.#first.size + this.#then.size > 0) {
+        const next = this.#first.size > 0 ? this.#first : this.#then;
+        if (rule.asked > askedMost || !this.#workOut(next.pop())) return false;
       }
-      detours += this.#believe();
-      if (detours > DETOURS_MOST) return false;
+      const doubts = this.#doubts;
+      this.#doubts = [];
+      for (const doubt of doubts) {
+        const byS = moreByDoubtS(rule, doubt);
+        if (byS > 0) this.#tellMore(doubt.self >> 1, byS);
+      }
     }
     return true;
   }
 
-  #workOut(activity: number): void {
+  /** False if it would rise for ever. */
+  #workOut(activity: number): boolean {
     const { rule } = this;
-    const [near, far] = [activity * 2, activity * 2 + 1];
+    const near = activity * 2;
     this.#remember(activity);
+    this.#then.delete(activity);
     const restaged = this.#restaged[activity] === 1;
     this.#restaged[activity] = 0;
-    this.#detours.workedOut(activity);
-    const [nearS, farS] = [at(rule.timeS, near), at(rule.timeS, far)];
     rule.askNear(activity);
-    const nearMoved = rule.take(near);
+    if (!this.#take(near, restaged)) return false;
     rule.askFar(activity);
-    const farMoved = rule.take(far);
-    const isFallen = at(rule.timeS, near) < nearS || at(rule.timeS, far) < farS;
-    if (isFallen) this.#detours.fallen(activity);
-    if (nearMoved || restaged) tellDependents(rule, near, this.#tell);
-    if (farMoved || restaged) tellDependents(rule, far, this.#tell);
+    return this.#take(near + 1, restaged);
   }
 
-  /** Believes the doubted ones that still ask when all else is settled; how many there were. */
-  #believe(): number {
+  /** Takes the rule's answer for a node over, and tells whom that concerns. */
+  #take(node: number, restaged: boolean): boolean {
     const { rule } = this;
-    let count = 0;
-    for (const { from, self, arc } of rule.doubts) {
-      if (!rule.isAskedMore(self, from, arc)) continue;
-      count++;
-      this.#tell(self >> 1);
-      this.#detours.leadRound(self >> 1, from);
-    }
-    rule.doubts.length = 0;
-    return count;
+    const beforeS = at(rule.timeS, node);
+    if (!this.#loops.heed(node)) return false;
+    for (const doubt of rule.doubts) this.#doubts.push(doubt);
+    rule.take(node);
+    const timeS = at(rule.timeS, node);
+    if (timeS < beforeS || restaged) tellHanging(rule, node, timeS >= beforeS, this.#tell);
+    if (timeS > beforeS || restaged) tellAskedMore(rule, node, this.#tellMore);
+    return true;
   }
 
   /** Works out the part of one activity from the beginning. */
@@ -190,13 +213,16 @@ export class Labels {
     for (const arc of [...rule.givenUp]) {
       if (this.#isWith(rule.toOf(arc) >> 1, one)) rule.givenUp.delete(arc);
     }
-    rule.doubts.length = 0;
-    this.#detours.forget((activity) => this.#isWith(activity, one));
+    this.#doubts = [];
+    this.#loops.forget((activity) => this.#isWith(activity, one));
     const others = this.#unmendable.filter((each) => !this.#isWith(each, one));
     this.#unmendable.splice(0, this.#unmendable.length, ...others);
     if (this.#mend()) return;
     this.#unmendable.push(one);
-    while (this.#queue.size > 0) this.#queue.pop();
+    this.#doubts = [];
+    this.#loops.forget((activity) => this.#isWith(activity, one));
+    while (this.#first.size > 0) this.#first.pop();
+    while (this.#then.size > 0) this.#then.pop();
     for (const activity of its) this.#restaged[activity] = 0;
     raiseAll(rule, its);
   }

@@ -27,7 +27,7 @@ export class Rule {
   /** Arcs that cannot hold together with the others, and waits that cannot but be too long. */
   readonly givenUp = new Set<number>();
   readonly tooLong: Uint8Array;
-  /** Who was not believed, by `trust`, since the last time this was emptied. */
+  /** Who was not believed, by `trust`, in the last answer. */
   readonly doubts: Doubt[] = [];
   trust: Trust = 'all';
   /** How often an activity was asked for, in all. */
@@ -77,7 +77,7 @@ export class Rule {
     // A maximum puts work off to the very minute it asks, hours or not: between a break and a wait
     // that is too long a person chooses. Put off further, it might go round in circles.
     if (!this.#forward) this.#offerAsked(activity, 1);
-    if (heedingHours) this.#heedHours(activity);
+    if (heedingHours) this.bestS = this.inHours(activity, this.bestS);
     if (this.#forward) this.#offerAsked(activity, 1);
   }
 
@@ -97,29 +97,16 @@ export class Rule {
       if (facts.stage[activity] === RUNNING) this.#offer(facts.nowS, BY.now);
     }
     const leastS = at(this.timeS, near) + at(facts.minS, activity);
-    if (leastS > this.bestS) this.#set(leastS, BY.length, near);
+    if (leastS > this.bestS) this.#offerLength(leastS, far);
     this.#offerArcs(far, far, 0, 0);
     this.#offerArcs(far, far, 0, 1);
   }
 
-  /** Whether one who was not believed still asks for more than the node's time. */
-  isAskedMore(self: number, from: number, arc: number): boolean {
-    if (this.isFact(self)) return false;
-    const activity = self >> 1;
-    const askedS = at(this.timeS, from);
-    const drives = this.toOf(arc) !== self;
-    if (!this.holds(arc) || (drives && !this.isDriven(activity))) return false;
-    const lessS = drives ? at(this.facts.maxS, activity) : 0;
-    return askedS + at(this.arcs.weightS, arc) - lessS > at(this.timeS, self);
-  }
-
-  /** Takes the last answer over for a node; whether its time is another now. */
-  take(node: number): boolean {
-    const moved = this.timeS[node] !== this.bestS;
+  /** Takes the last answer over for a node. */
+  take(node: number): void {
     this.timeS[node] = this.bestS;
     this.by[node] = this.bestBy;
     this.source[node] = this.bestSource;
-    return moved;
   }
 
   isNearFact(activity: number): boolean {
@@ -127,9 +114,7 @@ export class Rule {
     return this.#forward ? stage !== WAITING : stage === DONE;
   }
 
-  /**
-   * Whether what is asked of its far end drives its near end on, since it may be so long at most.
-   */
+  /** Whether what is asked of its far end drives its near end on: it may be so long at most. */
   isDriven(activity: number): boolean {
     if (this.tooLong[activity] === 1 || this.isNearFact(activity)) return false;
     const isRunning = this.facts.stage[activity] === RUNNING;
@@ -181,6 +166,7 @@ export class Rule {
     this.bestS = UNBOUND;
     this.bestBy = BY.hard;
     this.bestSource = NOWHERE;
+    this.doubts.length = 0;
   }
 
   #offer(timeS: number, by: number): void {
@@ -191,6 +177,13 @@ export class Rule {
     this.bestS = timeS;
     this.bestBy = by;
     this.bestSource = source;
+  }
+
+  /** What it hung on otherwise before may be gone, and the near end be later because of it. */
+  #offerLength(leastS: number, far: number): void {
+    const hungOnIt = this.by[far] === BY.length;
+    if (hungOnIt || !this.#isEcho(far - 1, far)) this.#set(leastS, BY.length, far - 1);
+    else this.doubts.push({ self: far, from: far - 1, by: BY.length });
   }
 
   /**
@@ -208,12 +201,18 @@ export class Rule {
     }
   }
 
-  #heedHours(activity: number): void {
+  /** When an activity that is asked to begin then can begin by its hours. */
+  inHours(activity: number, askedS: number): number {
     const { facts, net } = this;
     const hours = net.hours[activity];
-    if (!hours || net.isWork[activity] === 0 || facts.stage[activity] !== WAITING) return;
+    if (!hours || net.isWork[activity] === 0 || facts.stage[activity] !== WAITING) return askedS;
     const gapMostS = this.#forward ? BREAK_MOST_S : -UNBOUND;
-    this.bestS = nextFit(hours, this.bestS, at(facts.minS, activity), gapMostS);
+    return nextFit(hours, askedS, at(facts.minS, activity), gapMostS);
+  }
+
+  /** Whether what an arc asks of a near end is put off to its hours (see `askNear`). */
+  isPutToHours(arc: number): boolean {
+    return !this.#forward || this.arcs.back[arc] === 0;
   }
 
   /** What arcs of one kind into a node ask of `self`, less so much. */
@@ -228,12 +227,12 @@ export class Rule {
       const from = at(tails, arc) ^ flip;
       const asked = at(timeS, from) + at(arcs.weightS, arc) - lessS;
       if (asked <= this.bestS || !this.holds(arc)) continue;
-      if (this.#isEcho(from, self)) this.doubts.push({ self, from, arc });
+      if (this.#isEcho(from, self)) this.doubts.push({ self, from, by: arc });
       else this.#set(asked, arc, from);
     }
   }
 
-  /** Whether the time of `from` hangs on `self`; for a near end, on either end of its activity. */
+  /** Whether the time of `from` hangs on `self`. */
   #isEcho(from: number, self: number): boolean {
     if (this.trust === 'all') return false;
     const { component } = this.net;
@@ -242,7 +241,7 @@ export class Rule {
     let node = from;
     // Where all was raised from below, times that are equal may hang on each other for ever.
     for (let steps = 0; node !== NOWHERE; steps++) {
-      if (node === self || node === (self | 1) || steps > this.source.length) return true;
+      if (node === self || steps > this.source.length) return true;
       node = at(this.source, node);
     }
     return false;

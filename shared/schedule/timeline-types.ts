@@ -8,6 +8,8 @@ import type { End, GoalId, Lag, Link, Placement, ResourceId, Schedule } from './
 export type Timeline = {
   /** The schedule as it now stands: places and links as last decided, times as projected. */
   readonly schedule: Schedule;
+  /** The links of that schedule: the same list for as long as they hold. */
+  readonly links: readonly Link[];
   readonly nowS: Seconds | null;
 
   times(activity: ActivityId): Times;

@@ -1,9 +1,11 @@
 import type { ActivityId, Seconds } from '../kernel/index.ts';
 import { assert, must, seconds } from '../kernel/index.ts';
+import { isOutOfHours } from './asking.ts';
 import { brokenIn } from './broken.ts';
 import { criticalChain } from './critical-chain.ts';
 import { DONE, RUNNING, WAITING } from './facts.ts';
 import { Heap } from './heap.ts';
+import { lastFit } from './hours.ts';
 import { initialFacts } from './initial-facts.ts';
 import { copyOf, type Live, liveFrom } from './live.ts';
 import { UNBOUND } from './live-net.ts';
@@ -62,7 +64,11 @@ export class LiveTimeline implements Timeline {
     const placements = published.placements.map(
       (placement, i): Placement => ({ ...placement, ...this.#projected(i) }),
     );
-    return { placements, links: this.#live.turns.links };
+    return { placements, links: this.links };
+  }
+
+  get links(): readonly Link[] {
+    return this.#live.turns.links;
   }
 
   get nowS(): Seconds | null {
@@ -189,9 +195,10 @@ export class LiveTimeline implements Timeline {
   }
 
   #mark(activity: number, restaged = false): void {
-    this.#live.floors.follow(activity, (other) => this.#live.earliest.mark(other));
-    this.#live.earliest.mark(activity);
-    this.#live.latest.mark(activity, restaged);
+    const { floors, earliest, latest } = this.#live;
+    floors.follow(activity, (node) => earliest.markFloor(node));
+    earliest.markNews(activity, restaged);
+    latest.markNews(activity, restaged);
   }
 
   #settle(): Update {
@@ -220,7 +227,16 @@ export class LiveTimeline implements Timeline {
     const stage = at(this.#live.facts.stage, activity);
     const { startS, endS } = this.#projected(activity);
     if (stage === DONE) this.#due.delete(activity);
-    else this.#due.set(activity, stage === WAITING ? startS : endS);
+    else this.#due.set(activity, stage === WAITING ? this.#dueS(activity, startS) : endS);
+  }
+
+  /** Where a maximum has put work outside its hours, it is due once it fits no more before these. */
+  #dueS(activity: number, startS: Seconds): number {
+    const { rule } = this.#live.earliest;
+    if (!isOutOfHours(rule, activity * 2)) return startS;
+    const hours = must(rule.net.hours[activity], 'hours');
+    const lastS = lastFit(hours, startS, at(this.#live.facts.minS, activity));
+    return lastS < startS && rule.inHours(activity, lastS + 1) > startS ? lastS : startS;
   }
 
   #projected(activity: number) {

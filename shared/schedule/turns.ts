@@ -91,7 +91,7 @@ export class Turns {
     }
     const links = this.#linksNow(order);
     if (before && isSame(before.links, links)) return;
-    const arcs = links.map((link) => this.#arcFor(order, link));
+    const arcs = links.map((link) => this.#arcFor(number, link));
     this.#switch(before?.arcs ?? this.#decidedArcs(order), arcs, tell);
     this.#changed[number] = { links, arcs };
     this.#standing = null;
@@ -168,11 +168,16 @@ export class Turns {
   }
 
   /** The arc of a link: a decided one if it says the same, else one that was added for it. */
-  #arcFor(order: Order, link: Link): number {
-    const { links, index } = this.#published;
-    const decided = order.links.find(({ number }) => isSameLink(must(links[number], 'link'), link));
+  #arcFor(order: number, link: Link): number {
+    const { links, index, orders } = this.#published;
+    const decided = must(orders[order], 'an order').links.find(({ number }) =>
+      isSameLink(must(links[number], 'link'), link),
+    );
     if (decided) return this.#arcs.arcOfLink(decided.number);
-    const key = [link.from, link.to, link.resource, link.gapS, link.after ?? 'end'].join(' ');
+    // One for each order: two may say the same, and one of them no more.
+    const key = [order, link.from, link.to, link.resource, link.gapS, link.after ?? 'end'].join(
+      ' ',
+    );
     const known = this.#added.get(key);
     if (known !== undefined) return known;
     const from = index.activity(link.from);
