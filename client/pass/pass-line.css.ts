@@ -77,6 +77,20 @@ export const passLineStyles = css`
     line-height: 1.04;
     --boxes-row: 1 / span 2;
   }
+  /* A name that is cut off is still known; an allergen that is cut off is not told. */
+  :host([short]) h2 {
+    display: flex;
+    align-items: baseline;
+    column-gap: 0.25em;
+  }
+  :host([short]) .name {
+    min-width: 3em;
+    overflow: hidden;
+    text-overflow: ellipsis;
+  }
+  :host([short]) h2 small {
+    flex: none;
+  }
   :host([short]) .ready {
     grid-area: 1 / 2 / 3 / 3;
     font-size: var(--small);

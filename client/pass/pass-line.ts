@@ -12,6 +12,8 @@ import { passLineStyles } from './pass-line.css.ts';
 const SOON_MS = 15 * 60_000;
 /** More pans than these are counted with the last of them. */
 const MOST_PANS = 3;
+/** So many allergens have room beside a name in one of two columns; the strip names them all. */
+const MOST_NAMED = 2;
 
 /** One dish at the pass: portions ready, till when each may be held, what lands, what runs out. */
 @customElement('pass-line')
@@ -57,7 +59,9 @@ export class PassLine extends Part {
       pans.find(({ pan }) => !pan.barred),
     ];
     const others = pans.filter((each) => each !== barred && each !== first);
-    return html`<h2>${textIn(dish.name, say)} ${this.#named(line)}</h2>
+    return html`<h2>
+        <span class="name">${textIn(dish.name, say)}</span> ${this.#named(line, MOST_NAMED)}
+      </h2>
       <div class="ready"><b>${ready}</b> ${words.ready}</div>
       <div class="then">
         ${barred ? this.#pan(barred) : nothing} ${presses ? this.#outcome(line) : nothing}
@@ -68,12 +72,16 @@ export class PassLine extends Part {
       <slot></slot>`;
   }
 
-  /** What somebody who asks must be told of it. */
-  #named({ dish: { allergens } }: Line) {
+  /** What somebody who asks must be told of it: whole, or counted where the names find no room. */
+  #named({ dish: { allergens } }: Line, most = allergens.length) {
     const { say } = this;
     if (allergens.length === 0) return nothing;
-    const named = allergens.map((each) => sayAllergen(each, say)).join(', ');
-    return html`<small class="soft">${passWords[say.language].has(named)}</small>`;
+    const words = passWords[say.language];
+    const named =
+      allergens.length > most
+        ? words.hasMany(allergens.length)
+        : words.has(allergens.map((each) => sayAllergen(each, say)).join(', '));
+    return html`<small class="soft">${named}</small>`;
   }
 
   #pans({ pans }: Line) {

@@ -2,7 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ServiceId } from '../../shared/kernel/index.ts';
 import type { Intent, Mark, PassLine } from '../../shared/view/index.ts';
-import { clockTime, passWords, textIn } from '../../shared/words/index.ts';
+import { clockTime, passWords, sayAllergen, textIn } from '../../shared/words/index.ts';
 import '../parts/choice-strip.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
@@ -190,7 +190,9 @@ export class PassTaps extends Part {
       ...(dish.soldOutAt === null ? [soldOut] : []),
       { label: this.words.close, choose: close, leaves: true },
     ];
-    return html`<choice-strip .say=${say} .name=${name} .choices=${choices}></choice-strip>`;
+    const allergens = dish.allergens.map((each) => sayAllergen(each, say)).join(', ');
+    const named = allergens ? `${name}: ${words.has(allergens)}` : name;
+    return html`<choice-strip .say=${say} .name=${named} .choices=${choices}></choice-strip>`;
   }
 
   #show(isOpen: boolean): void {

@@ -19,6 +19,8 @@ export type PassWords = {
   readonly ready: string;
   /** Allergens of a dish. */
   has(allergens: string): string;
+  /** Where there is no room to name them. */
+  hasMany(count: number): string;
   /** In place of one of two places to tap: no longer than it has to be. */
   readonly undo: string;
   toCut(portions: number, till: string | null): string;
@@ -72,6 +74,7 @@ const englishBars: Bars = {
 const english: PassWords = {
   pass: 'Pass',
   has: (allergens) => `has ${allergens}`,
+  hasMany: (count) => `${count} allergens: see …`,
   ready: 'ready',
   undo: 'undo',
   barred: (portions, bar) => `${portions} barred: ${whyBarred(bar, englishBars)}`,
@@ -121,6 +124,7 @@ const spanishBars: Bars = {
 const spanish: PassWords = {
   pass: 'Pase',
   has: (allergens) => `lleva ${allergens}`,
+  hasMany: (count) => `${count} alérgenos: vea …`,
   ready: 'listas',
   undo: 'atrás',
   barred: (portions, bar) => `${portions} no salen: ${whyBarred(bar, spanishBars)}`,
