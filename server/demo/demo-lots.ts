@@ -31,7 +31,8 @@ export function demoLots({ built, catalogue }: AdoptedPlan, seed: number): Fact[
         ...{ kind: 'lotCame', lot: `${built.day}-${number}` as LotId, cut, supplier },
         pieces: count,
         weightKg: kilograms(Math.round(((weightKg * count) / pieces) * share * 100) / 100),
-        tempC: isMeat ? celsius(COLD_C + Math.round(10 * random()) / 10) : null,
+        // Whoever takes a case in here reads it, whatever it is of.
+        tempC: celsius(COLD_C + (isMeat ? Math.round(10 * random()) / 10 : 0.5)),
         useBy: addDays(built.day, 3 + pickBelow(random, 5)),
         code: `${supplier.slice(0, 1)}${1000 + pickBelow(random, 9000)}`,
       };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demoLots } from '../../../server/demo/index.ts';
+import { openChecks } from '../../../shared/day/index.ts';
 import { must } from '../../../shared/kernel/index.ts';
 import { recordOf, traceOf } from '../../../shared/record/index.ts';
 import { handsInOrder, plan, Telling } from '../../shared/day/demo.ts';
@@ -20,5 +21,11 @@ describe('the cooler of the demo', () => {
 
   it('says nothing of what was delivered: no line of the pull list is short of it', () => {
     expect(demoLots(plan, 1).every(({ kind }) => kind === 'lotCame')).toBe(true);
+  });
+
+  it('was read as it came, so that the demo begins with nothing that nobody looked at', () => {
+    const telling = new Telling();
+    for (const fact of demoLots(plan, 1)) telling.keep(fact, plan.built.origin, null);
+    expect(openChecks(telling.state).filter(({ on }) => on.kind === 'receiving')).toEqual([]);
   });
 });
