@@ -27,9 +27,9 @@ Options
   --lan             Lets the other devices on this network in. Without it only this machine may:
                     what a desk has let in may tap, in a demo whoever reaches the hub.
   --host ADDRESS    As --lan, but on this one address of the machine.
-  --plain           Speaks plain HTTP on the network, as behind a proxy that speaks TLS. Without it the
-                    hub is its own authority there: tablets install its certificate once, from a
-                    page that it shows them. See docs/transport.md.
+  --plain           Speaks plain HTTP on the network, as behind a proxy that speaks TLS. Without it
+                    the hub is its own authority there: tablets install its certificate once, from
+                    a page that it shows them. See docs/transport.md.
   --cert FILE       A certificate that somebody else signed, as PEM: the chain, the hub’s own first.
   --key FILE        Its key, as PEM. Both files are read again every hour.
   --name NAME       A name or address by which screens find the hub, beside what this machine knows

@@ -7,7 +7,7 @@ import { Part } from './part.ts';
 /** Light around the code, in its own squares (ISO/IEC 18004; the figure from memory). */
 const QUIET = 4;
 
-/** An address as a QR code: dark on light on either ground, since not every camera reads it else. */
+/** An address as a QR code: dark on light on either ground, which every camera reads. */
 @customElement('qr-code')
 export class QrCode extends Part {
   static override styles = [

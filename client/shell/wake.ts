@@ -7,6 +7,8 @@ export function onWake(woke: () => void): () => void {
   };
   document.addEventListener('visibilitychange', ifSeen, { signal });
   addEventListener('online', woke, { signal });
+  // A browser that is short of something lets a page stand still, and then go on.
+  document.addEventListener('resume', woke, { signal });
   // Not on the page's first show, when everything is under way already.
   addEventListener('pageshow', ({ persisted }) => persisted && woke(), { signal });
   return () => stop.abort();

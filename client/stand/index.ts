@@ -14,7 +14,7 @@ export const betweenTaps = (sync: Sync): Promise<void> => new BetweenTaps(sync).
 
 export type Standing = { readonly isDesk: boolean } & Pick<Settings, 'ground' | 'fill'>;
 
-/** Fitted once to a screen that is to stand for weeks; nothing of it is needed for the first look. */
+/** Fits a screen to stand for weeks, once; nothing of it is needed for the first look. */
 export function stand(sync: Sync, { isDesk, ground, fill }: Standing) {
   const between = new BetweenTaps(sync);
   // Asks that what this device keeps is not thrown out when its disk runs full.

@@ -10,7 +10,7 @@ export type InstallParts = {
   readonly addresses: () => readonly string[];
 };
 
-/** What a device may fetch before it can trust us: the page, what that needs, and the certificate. */
+/** What a device may fetch before it can trust us: the certificate, and a page to get it from. */
 const BEFORE_TRUST = /^\/(install\.(html|json)|coalface\.crt|icon\.svg|assets\/.*)$/;
 
 /**

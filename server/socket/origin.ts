@@ -20,8 +20,8 @@ export const knockOf = (request: IncomingMessage): Knock => ({
  * Whether a socket may be opened by a page of this origin. CORS does not guard a WebSocket: any
  * page in the same browser can open one, so the origin must be our own. The host it was asked under
  * must be ours too, or a foreign name that was made to point at us would count as our own; an
- * address in figures cannot be made to. Over TLS a page that came without it is not our own: who can
- * listen on the network could have written it.
+ * address in figures cannot be made to. Over TLS a page that came without it is not our own: who
+ * can listen on the network could have written it.
  * @param names the names this machine goes by.
  */
 export function isOurPage(

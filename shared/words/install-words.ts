@@ -25,8 +25,8 @@ const english: InstallWords = {
   title: 'Let this device trust the kitchen',
   why:
     'The hub speaks to its screens so that nobody on the network can listen or join in. For that ' +
-    'this device has to know the kitchen’s own certificate. It is installed once, and vouches for ' +
-    'this kitchen’s network alone.',
+    'this device has to know the kitchen’s own certificate. It is installed once, and vouches ' +
+    'for this kitchen’s network alone.',
   get: 'Get the certificate',
   compare: 'The hub’s terminal shows the same fingerprint. If it shows another, stop here.',
   devices: {
@@ -80,8 +80,8 @@ const english: InstallWords = {
   scanThen: 'Then: its screens are here.',
   alsoAt: 'This machine has other addresses too:',
   onlyHere:
-    'This hub serves its own machine alone, so no tablet can reach it. Start it with --lan to let ' +
-    'in the devices of this network.',
+    'This hub serves its own machine alone, so no tablet can reach it. Start it with --lan to ' +
+    'let in the devices of this network.',
   nothingToInstall: 'There is nothing to install: the certificate of this hub is trusted anyway.',
 };
 
@@ -89,8 +89,8 @@ const spanish: InstallWords = {
   title: 'Que este aparato confíe en la cocina',
   why:
     'La central habla con sus pantallas sin que nadie en la red pueda escuchar ni meterse. Para ' +
-    'eso este aparato tiene que conocer el certificado propio de la cocina. Se instala una vez, y ' +
-    'responde solo por la red de esta cocina.',
+    'eso este aparato tiene que conocer el certificado propio de la cocina. Se instala una vez, ' +
+    'y responde solo por la red de esta cocina.',
   get: 'Bajar el certificado',
   compare: 'La terminal de la central muestra la misma huella. Si muestra otra, no siga.',
   devices: {
@@ -106,7 +106,7 @@ const spanish: InstallWords = {
     ios: [
       'Abra esta página en Safari, baje el certificado y permita la descarga.',
       'Ajustes, luego «Perfil descargado»: instálelo, con el código del aparato.',
-      'Ajustes, General, Información, Configuración de confianza de los certificados: actívelo ahí.',
+      'Ajustes, General, Información, Configuración de confianza de los certificados: actívelo.',
     ],
     android: [
       'Ponga un bloqueo de pantalla si no lo hay, y baje el certificado.',
@@ -130,8 +130,8 @@ const spanish: InstallWords = {
     ],
     linux: [
       'Baje el certificado.',
-      'Configuración, Privacidad y seguridad, Seguridad, Administrar certificados: impórtelo como ' +
-        'autoridad.',
+      'Configuración, Privacidad y seguridad, Seguridad, Administrar certificados: impórtelo ' +
+        'como autoridad.',
       'Confíe en él para identificar sitios web.',
     ],
     firefox: [

@@ -4,7 +4,7 @@ import type { Browser, BrowserContext, Page } from 'playwright';
 const SLOWED = 6;
 const WALL = '/station.html?station=trim';
 
-/** Milliseconds from asking for a page: until anything is on the glass, and until its first task is. */
+/** From asking for a page until anything is on the glass, and until its first task is. */
 export type Paint = { readonly firstMs: number; readonly dayMs: number };
 
 /** A station wall on a device that has nothing of it yet. */

@@ -17,7 +17,7 @@ type Weight = { readonly heap: number; readonly nodes: number };
 /**
  * A day goes by in front of one wall in Chromium, and somebody taps whatever may be tapped: what
  * the page holds at the end, after collection, over what it held after the first hour.
- * @param args hours of the demo's day (24); how many times as fast (120, so a day takes 12 minutes).
+ * @param args hours of the demo's day (24); how many times as fast (120: a day takes 12 minutes).
  */
 export async function bench(args: string[]): Promise<Record<string, unknown>> {
   const hours = Number(args[0] ?? 24);

@@ -38,7 +38,7 @@ async function openWall(context: BrowserContext, station: string): Promise<Wall>
   return wall;
 }
 
-test('a wall that is switched on while the hub is down shows the last day, keeps taps, catches up', async ({
+test('a wall that starts while the hub is down shows the last day, keeps taps, catches up', async ({
   context,
 }) => {
   const first = await openWall(context, 'trim');

@@ -26,8 +26,8 @@ const run = (...words: string[]) => {
 };
 
 /**
- * A second host on a cable of its own: a network namespace of Linux. Instead of it a sentence, where
- * this machine cannot have one.
+ * A second host on a cable of its own: a network namespace of Linux. Instead of it a sentence,
+ * where this machine cannot have one.
  */
 export function openSecondHost(): SecondHost | string {
   if (process.platform !== 'linux' || process.getuid?.() !== 0) {

@@ -4,10 +4,14 @@ import { BetweenTaps } from '../../../client/stand/between-taps.ts';
 import { keepAwake } from '../../../client/stand/keep-awake.ts';
 import { keepShell } from '../../../client/stand/keep-shell.ts';
 import { nightByClock } from '../../../client/stand/night-by-clock.ts';
+import { renew } from '../../../client/stand/renew.ts';
 import type { Sync } from '../../../client/sync/index.ts';
 
 beforeEach(() => vi.useFakeTimers());
-afterEach(() => vi.useRealTimers());
+afterEach(() => {
+  vi.useRealTimers();
+  vi.unstubAllGlobals();
+});
 
 type Pending = { readonly mark: 'tapped' | 'here' };
 
@@ -126,6 +130,56 @@ describe('a screen of an older version', () => {
     expect(found.update).toHaveBeenCalledTimes(1);
     await vi.advanceTimersByTimeAsync(3_600_000);
     expect(found.update).toHaveBeenCalledTimes(2);
+  });
+});
+
+describe('a screen whose hub speaks another version', () => {
+  function kept(newer: { state: string } | null) {
+    const said: string[] = [];
+    const worker = newer && Object.assign(new EventTarget(), newer);
+    const post = (word: string) => {
+      said.push(word);
+      Object.assign(worker ?? {}, { state: 'activated' });
+      worker?.dispatchEvent(new Event('statechange'));
+    };
+    Object.assign(worker ?? {}, { postMessage: post });
+    const unregister = vi.fn(async () => true);
+    const found = { update: async () => {}, installing: worker, waiting: null, unregister };
+    const deleted: string[] = [];
+    vi.stubGlobal('caches', {
+      keys: async () => ['coalface shell one'],
+      delete: async (name: string) => deleted.push(name),
+    });
+    Object.defineProperty(navigator, 'serviceWorker', {
+      configurable: true,
+      value: { getRegistration: async () => found },
+    });
+    return { worker, said, unregister, deleted };
+  }
+
+  it('fetches the newer files before it is loaded anew', async () => {
+    const { worker, said, unregister } = kept({ state: 'installing' });
+    const reload = vi.fn();
+    const going = renew(reload);
+    await vi.advanceTimersByTimeAsync(100);
+    expect([said, reload.mock.calls.length]).toEqual([[], 0]);
+    Object.assign(worker ?? {}, { state: 'installed' });
+    worker?.dispatchEvent(new Event('statechange'));
+    await going;
+    expect([said, reload.mock.calls.length]).toEqual([['take over'], 1]);
+    expect(unregister).not.toHaveBeenCalled();
+  });
+
+  it.each([
+    ['finds none', null],
+    ['cannot get them', { state: 'redundant' }],
+  ])('throws away what it keeps where it %s, and asks the hub', async (_why, newer) => {
+    const { unregister, deleted } = kept(newer);
+    const reload = vi.fn();
+    await renew(reload);
+    expect(unregister).toHaveBeenCalledTimes(1);
+    expect(deleted).toEqual(['coalface shell one']);
+    expect(reload).toHaveBeenCalledTimes(1);
   });
 });
 

@@ -44,7 +44,7 @@ afterEach(() => {
 const page = { headers: { accept: 'text/html' }, redirect: 'manual' } as const;
 
 describe('another machine that asks without TLS', () => {
-  it('is led to the page with the certificate, and from there to where it wanted to go', async () => {
+  it('is led to the page with the certificate, and from there to where it wanted', async () => {
     const { status, headers } = await fetch(`${base}/station.html?station=trim`, page);
     expect(status).toBe(307);
     const to = new URL(headers.get('location') ?? '', base);

@@ -35,7 +35,7 @@ it('says when it is soon to end', () => {
   expect(lines).toEqual([expect.stringContaining('ends on')]);
 });
 
-it('refuses, in words, files that are not there, are no PEM or do not belong together', async () => {
+it('refuses, in words, files that are missing, no PEM or do not belong together', async () => {
   const missing = { ...files, cert: join(folder, 'nowhere.pem') };
   const noPem = { ...files, key: files.cert };
   const other = await makeAuthority('Other', permittedFor(names), now);

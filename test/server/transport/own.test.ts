@@ -65,7 +65,7 @@ it('leaves out, and says, what an older authority cannot vouch for', async () =>
   );
 });
 
-it('vouches for a name or address of the internet that the machine had from the start', async () => {
+it('vouches for a name or address of the internet that it had from the start', async () => {
   const asked = { dns: ['kitchen.example'], addresses: ['203.0.113.9', '2001:db8::7'] };
   const { pair, lines } = await certificate({ names: asked });
   expect(lines).toEqual([]);
