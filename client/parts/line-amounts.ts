@@ -1,6 +1,13 @@
 import type { TaskView } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
-import { countPieces, scaleWeight, temperature, textIn, weight } from '../../shared/words/index.ts';
+import {
+  checkWords,
+  countPieces,
+  scaleWeight,
+  temperature,
+  textIn,
+  weight,
+} from '../../shared/words/index.ts';
 
 /**
  * How many and how heavy, which mix, how hot, on which thing: the small row of a line. Where there
@@ -13,10 +20,16 @@ export function amountsOf(task: TaskView, say: Say, isBrief: boolean): string {
     countPieces(pieces, piece, say),
     weightKg > 0 && unbroken(weight(weightKg, say)),
     mix && `${textIn(mix.name, say)}, ${unbroken(scaleWeight(mix.weightKg, say))}`,
-    check?.coreAtLeastC && unbroken(`≥ ${temperature(check.coreAtLeastC, say)}`),
+    check?.coreAtLeastC && unbroken(coreOf(check, temperature(check.coreAtLeastC, say), say)),
     thing && textIn(thing, say),
   ];
   return words.filter(Boolean).join(' · ');
+}
+
+/** Of a cook the number is a guide, and a hand says when it is done; else it is a limit. */
+function coreOf({ of }: NonNullable<TaskView['check']>, temp: string, say: Say): string {
+  const isOfCook = (of ?? 'the cook') === 'the cook';
+  return isOfCook ? checkWords[say.language].guide(temp) : `≥ ${temp}`;
 }
 
 /** A figure keeps its unit beside it. */

@@ -13,7 +13,8 @@ type Seen = {
 
 /**
  * Under how many and how heavy: a call for help, that hands or gloves are to be changed where raw
- * and clean would meet, why it waits, or the one thing to mind.
+ * and clean would meet, why it waits, or the one thing to mind; while something is looked at, what
+ * is to be found.
  */
 export function secondRow(task: TaskView, { say, side, isNew }: Seen) {
   const words = ui[say.language];
@@ -26,6 +27,8 @@ export function secondRow(task: TaskView, { say, side, isNew }: Seen) {
   if (task.state === 'waiting' && task.because && task.because.kind !== 'plan') {
     return html`<p class="row">${sayBecause(task.because, say)}</p>`;
   }
-  const toMind = task.mind ?? task.check?.feel;
+  // Where the probe goes is minded before; once it is in, what hand and eye are to find.
+  const feel = task.check?.feel;
+  const toMind = task.state === 'running' ? (feel ?? task.mind) : (task.mind ?? feel);
   return toMind ? mind(textIn(toMind, say)) : nothing;
 }

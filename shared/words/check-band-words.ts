@@ -22,6 +22,8 @@ export type CheckWords = {
   inOther(typed: string, other: string): string;
   itIs(temp: string): string;
   readonly typeIt: string;
+  /** Of the temperature of a cook that is done when it feels so. */
+  guide(temp: string): string;
   readonly howFelt: string;
   readonly feelIt: string;
   readonly safety: string;
@@ -44,6 +46,7 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
     inOther: (typed, other) => `${typed}? Read in the other unit it is ${other}.`,
     itIs: (temp) => `It is ${temp}`,
     typeIt: 'Type what it showed first.',
+    guide: (temp) => `guide ${temp}`,
     howFelt: 'By hand and eye?',
     feelIt: 'Say first how it is: the number is a guide.',
     safety: 'What is to be looked at',
@@ -69,6 +72,7 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
     inOther: (typed, other) => `¿${typed}? Leído en la otra unidad es ${other}.`,
     itIs: (temp) => `Es ${temp}`,
     typeIt: 'Escriba antes lo que marcó.',
+    guide: (temp) => `guía ${temp}`,
     howFelt: '¿A mano y a ojo?',
     feelIt: 'Diga antes cómo está: el número es una guía.',
     safety: 'Lo que hay que revisar',

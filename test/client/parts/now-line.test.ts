@@ -1,8 +1,9 @@
 // @vitest-environment happy-dom
 import { afterEach, describe, expect, it } from 'vitest';
 import { NowLine } from '../../../client/parts/now-line.ts';
-import { type CommandId, kilograms } from '../../../shared/kernel/index.ts';
+import { type CommandId, celsius, kilograms } from '../../../shared/kernel/index.ts';
 import type { Intent, TaskView } from '../../../shared/view/index.ts';
+import { saidOn } from '../fingers.ts';
 import { injectShoulders, NOW, squareRibs, stationView } from '../fixtures.ts';
 
 const { people, zone, clock, temperature, weight } = stationView;
@@ -202,5 +203,28 @@ describe('a line whose work cures', () => {
     const said = element.shadowRoot?.querySelector('cure-line')?.shadowRoot?.textContent;
     expect(said).toContain(`1.7 oz weighed by ${one.name}, and again by ${two.name}`);
     expect(names(element).some((name) => name.startsWith('two people weigh'))).toBe(false);
+  });
+});
+
+describe('the line of a probe', () => {
+  const probe: TaskView = {
+    ...squareRibs,
+    mind: { en: 'In the flat, from the side' },
+    check: { feel: { en: 'It slides in as into butter' }, coreAtLeastC: celsius(95) },
+  };
+  const said = async (task: TaskView) => saidOn((await line(task)).element);
+
+  it('says where it goes, then what the hand is to find, and the number as a guide', async () => {
+    const before = await said({ ...probe, state: 'ready' });
+    expect(before).toContain('In the flat, from the side');
+    const during = await said({ ...probe, state: 'running' });
+    expect(during).toContain('It slides in as into butter');
+    expect(during.replaceAll('\u00a0', ' ')).toContain('guide 203 °F');
+  });
+
+  it('says of what is held that its number is a limit', async () => {
+    const check = { ...probe.check, feel: { en: 'Hot' }, of: 'holding' } as const;
+    const held = await said({ ...probe, check });
+    expect(held.replaceAll('\u00a0', ' ')).toContain('≥ 203 °F');
   });
 });
