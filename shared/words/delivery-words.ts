@@ -27,14 +27,15 @@ const english: DeliveryWords = {
   whatCame: (cut) => `what came of ${cut}`,
   pieces: 'pieces',
   weight: 'weight',
-  asListed: (pieces, amount) => `listed: ${pieces} pieces, ${amount}`,
+  asListed: (pieces, amount) => `listed: ${pieces} ${pieces === 1 ? 'piece' : 'pieces'}, ${amount}`,
   keepIt: 'this came',
   tooMuch: (most) => `no more than ${most}`,
   amount: (pieces, amount) => `${pieces === 1 ? '1 piece' : `${pieces} pieces`} · ${amount}`,
   short: (pieces) => (pieces === 1 ? '1 piece short' : `${pieces} pieces short`),
   light: 'light',
   heavy: 'heavy',
-  lost: (portions, batch) => `${portions} portions fewer of ${batch}`,
+  lost: (portions, batch) =>
+    `${portions} ${portions === 1 ? 'portion' : 'portions'} fewer of ${batch}`,
   longer: (by) => `trimming takes ${by} longer`,
   asOrdered: 'as listed',
 };
@@ -44,14 +45,16 @@ const spanish: DeliveryWords = {
   whatCame: (cut) => `lo que llegó de ${cut}`,
   pieces: 'piezas',
   weight: 'peso',
-  asListed: (pieces, amount) => `en la lista: ${pieces} piezas, ${amount}`,
+  asListed: (pieces, amount) =>
+    `en la lista: ${pieces} ${pieces === 1 ? 'pieza' : 'piezas'}, ${amount}`,
   keepIt: 'llegó esto',
   tooMuch: (most) => `no más de ${most}`,
   amount: (pieces, amount) => `${pieces === 1 ? '1 pieza' : `${pieces} piezas`} · ${amount}`,
   short: (pieces) => (pieces === 1 ? 'falta 1 pieza' : `faltan ${pieces} piezas`),
   light: 'ligera',
   heavy: 'pesada',
-  lost: (portions, batch) => `${portions} porciones menos de ${batch}`,
+  lost: (portions, batch) =>
+    `${portions} ${portions === 1 ? 'porción' : 'porciones'} menos de ${batch}`,
   longer: (by) => `limpiar lleva ${by} más`,
   asOrdered: 'según la lista',
 };

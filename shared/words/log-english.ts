@@ -36,7 +36,8 @@ export const logEnglish: LogPhrases = {
       lasted ? `door of ${smoker} open for ${lasted}` : `door of ${smoker} was not open`,
     out: (hand, back) => `${hand} is out${back ? `, back ${back}` : ''}`,
     in: (hand) => `${hand} is in again`,
-    delivery: (cut, pieces, weight) => `delivered: ${cut}, ${pieces} pieces, ${weight}`,
+    delivery: (cut, pieces, weight) =>
+      `delivered: ${cut}, ${pieces} ${pieces === 1 ? 'piece' : 'pieces'}, ${weight}`,
     lot: (lot, cut, amount, supplier, temp) =>
       `lot ${lot} came: ${cut}, ${amount}, from ${supplier}${temp ? `, at ${temp}` : ''}`,
     cutFrom: (batch, lots) => `${batch} cut from lot ${lots}`,

@@ -12,7 +12,8 @@ export const logSpanish: LogPhrases = {
     helpAsked: (task) => `pidió ayuda: ${task}`,
     helpCame: (task) => `llegó la ayuda: ${task}`,
   },
-  counted: (task, done, pieces) => `${done} de ${pieces} hechas: ${task}`,
+  counted: (task, done, pieces) =>
+    `${done} de ${pieces} ${pieces === 1 ? 'hecha' : 'hechas'}: ${task}`,
   late: (task, by) => `${by} más tarde: ${task}`,
   given: (task, to) => `dada a ${to}: ${task}`,
   read: (where, temp) => `${where}: se leyó ${temp}`,
@@ -36,14 +37,15 @@ export const logSpanish: LogPhrases = {
       lasted ? `puerta de ${smoker} abierta ${lasted}` : `la puerta de ${smoker} no se abrió`,
     out: (hand, back) => `${hand} no está${back ? `, vuelve ${back}` : ''}`,
     in: (hand) => `${hand} ha vuelto`,
-    delivery: (cut, pieces, weight) => `llegó: ${cut}, ${pieces} piezas, ${weight}`,
+    delivery: (cut, pieces, weight) =>
+      `llegó: ${cut}, ${pieces} ${pieces === 1 ? 'pieza' : 'piezas'}, ${weight}`,
     lot: (lot, cut, amount, supplier, temp) =>
       `llegó el lote ${lot}: ${cut}, ${amount}, de ${supplier}${temp ? `, a ${temp}` : ''}`,
     cutFrom: (batch, lots) => `${batch} se cortó del lote ${lots}`,
     cure: (mix, weight, batch, [first, second]) =>
       `${weight} de ${mix} para ${batch}: pesados por ${first}, y otra vez por ${second}`,
     tub: (tub, batch, weight) => `pesado: ${tub} de ${batch}, ${weight}`,
-    sold: (dish, sold) => `${sold} vendidas: ${dish}`,
+    sold: (dish, sold) => `${sold} ${sold === 1 ? 'vendida' : 'vendidas'}: ${dish}`,
     soldOut: (dish) => `agotado: ${dish}`,
     emptied: (batch) => `vacía: ${batch}`,
     carried: (batch, weight) =>

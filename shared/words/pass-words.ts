@@ -74,7 +74,7 @@ const englishBars: Bars = {
 const english: PassWords = {
   pass: 'Pass',
   has: (allergens) => `has ${allergens}`,
-  hasMany: (count) => `${count} allergens: see …`,
+  hasMany: (count) => `${count} ${count === 1 ? 'allergen' : 'allergens'}: see …`,
   ready: 'ready',
   undo: 'undo',
   barred: (portions, bar) => `${portions} barred: ${whyBarred(bar, englishBars)}`,
@@ -124,7 +124,7 @@ const spanishBars: Bars = {
 const spanish: PassWords = {
   pass: 'Pase',
   has: (allergens) => `lleva ${allergens}`,
-  hasMany: (count) => `${count} alérgenos: vea …`,
+  hasMany: (count) => `${count} ${count === 1 ? 'alérgeno' : 'alérgenos'}: vea …`,
   ready: 'listas',
   undo: 'atrás',
   barred: (portions, bar) => `${portions} no salen: ${whyBarred(bar, spanishBars)}`,
@@ -132,7 +132,7 @@ const spanish: PassWords = {
   cutNow: 'corte ya',
   heldTill: (portions, time) => `${portions} hasta ${time}`,
   heldFree: (portions) => `${portions} sin límite`,
-  holdOver: (portions) => `${portions} pasadas: revise`,
+  holdOver: (portions) => `${portions} ${portions === 1 ? 'pasada' : 'pasadas'}: revise`,
   next: (portions, when) => `luego ${portions}: ${when}`,
   first: (portions, when) => `primero ${portions}: ${when}`,
   noNext: 'no viene más',
@@ -141,8 +141,9 @@ const spanish: PassWords = {
   runsOut: (time, missing) => `se acaba ${time}, faltan ${missing}`,
   lasts: 'alcanza hasta el cierre',
   soldOutSince: (time) => `agotado desde ${time}`,
-  sold: (portions) => `${portions} vendidas`,
-  soldMore: (portions, dish) => `${portions} más vendidas: ${dish}`,
+  sold: (portions) => `${portions} ${portions === 1 ? 'vendida' : 'vendidas'}`,
+  soldMore: (portions, dish) =>
+    `${portions} más ${portions === 1 ? 'vendida' : 'vendidas'}: ${dish}`,
   oneLess: 'una vendida menos',
   panEmpty: (portions, till) => `${portions}${till ? ` hasta ${till}` : ''}: vacía`,
   soldOut: 'agotado',

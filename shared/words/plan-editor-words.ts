@@ -4,7 +4,6 @@ import type { Language } from './say.ts';
 export type PlanEditorWords = {
   readonly day: string;
   readonly service: string;
-  readonly serviceId: string;
   readonly opens: string;
   readonly closes: string;
   readonly sells: string;
@@ -46,7 +45,6 @@ export type PlanEditorWords = {
 const english: PlanEditorWords = {
   day: 'Day',
   service: 'Service',
-  serviceId: 'short name',
   opens: 'opens',
   closes: 'closes',
   sells: 'sells most',
@@ -88,7 +86,6 @@ const english: PlanEditorWords = {
 const spanish: PlanEditorWords = {
   day: 'Día',
   service: 'Servicio',
-  serviceId: 'nombre corto',
   opens: 'abre',
   closes: 'cierra',
   sells: 'vende más',

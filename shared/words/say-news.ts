@@ -22,7 +22,8 @@ const words: Readonly<Record<Language, NewsWords>> = {
     more: (count) => `${count} more ${count === 1 ? 'task' : 'tasks'}`,
     gains: (service, by) => `${service} gains ${by}`,
     loses: (service, by) => `${service} loses ${by}`,
-    lost: (batch, portions) => `${portions} portions fewer of ${batch}`,
+    lost: (batch, portions) =>
+      `${portions} ${portions === 1 ? 'portion' : 'portions'} fewer of ${batch}`,
     longer: (by) => `trimming takes ${by} longer`,
     nothing: 'no time moves',
   },
@@ -32,7 +33,8 @@ const words: Readonly<Record<Language, NewsWords>> = {
     more: (count) => `${count} ${count === 1 ? 'tarea' : 'tareas'} más`,
     gains: (service, by) => `${service} gana ${by}`,
     loses: (service, by) => `${service} pierde ${by}`,
-    lost: (batch, portions) => `${portions} porciones menos de ${batch}`,
+    lost: (batch, portions) =>
+      `${portions} ${portions === 1 ? 'porción' : 'porciones'} menos de ${batch}`,
     longer: (by) => `limpiar lleva ${by} más`,
     nothing: 'ningún horario cambia',
   },

@@ -1,0 +1,144 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { root } from '../../../server/fingerprint.mjs';
+import { englishTongue } from '../../../shared/words/english-tongue.ts';
+import { spanishTongue } from '../../../shared/words/spanish-tongue.ts';
+
+type Table = Readonly<Record<string, unknown>>;
+type Both = { readonly name: string; readonly en: Table; readonly es: Table };
+
+const isTable = (value: unknown): value is Table => typeof value === 'object' && value !== null;
+
+const tables = await everyTable();
+const sources = ['shared', 'client', 'server'].flatMap((folder) => sourcesIn(join(root, folder)));
+
+/** The words of a wall, and every table of words that a module lets out. */
+async function everyTable(): Promise<Both[]> {
+  const tongues = Object.keys(englishTongue).map((name) => ({
+    name,
+    en: englishTongue[name as keyof typeof englishTongue] as unknown as Table,
+    es: spanishTongue[name as keyof typeof spanishTongue] as unknown as Table,
+  }));
+  const rooms = ['shared/words', 'shared/paper'];
+  const files = rooms.flatMap((room) =>
+    readdirSync(join(root, room)).map((file) => join(room, file)),
+  );
+  const modules = await Promise.all(
+    files.filter((file) => file.endsWith('.ts')).map((file) => import(join(root, file))),
+  );
+  const others = modules
+    .flatMap((module: Table) => Object.entries(module))
+    .filter(([name]) => !['ui', 'logWords'].includes(name))
+    .flatMap(([name, value]) =>
+      isTable(value) && isTable(value['en']) && isTable(value['es'])
+        ? [{ name, en: value['en'], es: value['es'] }]
+        : [],
+    );
+  return [...tongues, ...others];
+}
+
+function sourcesIn(folder: string): { path: string; text: string }[] {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.ts'))
+    .map((file) => ({ path: join(folder, file), text: readFileSync(join(folder, file), 'utf8') }));
+}
+
+type Leaf = { readonly path: string; readonly key: string; readonly value: unknown };
+
+function leavesOf(table: Table, above: string): Leaf[] {
+  return Object.entries(table).flatMap(([key, value]) => {
+    const path = `${above}.${key}`;
+    return isTable(value) ? leavesOf(value, path) : [{ path, key, value }];
+  });
+}
+
+type Sentence = (...given: unknown[]) => unknown;
+const isSentence = (value: unknown): value is Sentence => typeof value === 'function';
+
+/** Names of what a sentence is given, as its source has them. */
+const namesOf = (sentence: Sentence): string[] =>
+  (/^(?:async )?\(?([^)=]*?)\)?\s*=>/.exec(sentence.toString())?.[1] ?? '')
+    .replace(/[{}\s]/g, '')
+    .split(',')
+    .filter(Boolean);
+
+/** Says it with marks in place of what it is given, however it takes that. */
+function saidWithMarks(sentence: Sentence): string {
+  const marks = new Proxy({}, { get: (_, key) => `‹${String(key)}›` });
+  const isNamed = /^\(?\{/.test(sentence.toString());
+  const given = isNamed ? [marks] : namesOf(sentence).map((_, i) => `‹${i}›`);
+  return String(sentence(...given));
+}
+
+const marksIn = (said: string) => [...new Set(said.match(/‹\w+›/g) ?? [])].sort();
+
+it.each(tables)('$name says in Spanish whatever it says in English', ({ name, en, es }) => {
+  const paths = (table: Table) => leavesOf(table, name).map(({ path }) => path);
+  expect(paths(es)).toEqual(paths(en));
+  const empty = [...leavesOf(en, name), ...leavesOf(es, name)].filter(({ value }) => value === '');
+  expect(empty).toEqual([]);
+});
+
+it.each(tables)('$name names in Spanish what it names in English', ({ name, en, es }) => {
+  const inSpanish = new Map(leavesOf(es, name).map(({ path, value }) => [path, value]));
+  const differing = leavesOf(en, name).flatMap(({ path, value }) => {
+    const other = inSpanish.get(path);
+    if (!isSentence(value) || !isSentence(other)) return [];
+    const [said, dicho] = [saidWithMarks(value), saidWithMarks(other)];
+    return String(marksIn(said)) === String(marksIn(dicho)) ? [] : [[path, said, dicho]];
+  });
+  expect(differing).toEqual([]);
+});
+
+/** What is counted, by the names that our sentences give it. */
+const COUNTED = /^(?:count|taps|tasks|pieces|portions|cooks|minutes|more|missing|sold)$/;
+/** Words that end like a plural and are none. */
+const SINGULAR = /^(?:más|menos|después|later|less|pass|mas)$/;
+
+describe.each(tables)('$name', ({ name, en, es }) => {
+  it.each([
+    ['en', en],
+    ['es', es],
+  ] as const)('says of one that it is one, in %s', (_, table) => {
+    const wrong = leavesOf(table, name).flatMap(({ path, value }) => {
+      if (!isSentence(value) || /^\(?\{/.test(value.toString())) return [];
+      const names = namesOf(value);
+      if (!names.some((each) => COUNTED.test(each))) return [];
+      const said = String(value(...names.map((each) => (COUNTED.test(each) ? 1 : 'X'))));
+      const plural = [...said.matchAll(/(?<![\d:.,])1 (\p{L}+s)(?!\p{L})/gu)].map(
+        ([, word]) => word,
+      );
+      return plural.some((word = '') => !SINGULAR.test(word)) ? [[path, said]] : [];
+    });
+    expect(wrong).toEqual([]);
+  });
+});
+
+/**
+ * Names that are read somewhere: as a word of the code, or in quotes as the kind of something that
+ * a table is asked about. Where a table is written is no reading.
+ */
+function namesRead(): ReadonlySet<string> {
+  const isOfOneLanguage = /(?:english|spanish)\.ts$/;
+  const lines = sources
+    .filter(({ path }) => !isOfOneLanguage.test(path))
+    .flatMap(({ text }) => text.split('\n'));
+  return new Set(
+    lines.flatMap((line) => {
+      const defined = /^\s+(?:readonly )?(\w+)(?:\(|\??:)/.exec(line)?.[1];
+      const quoted = [...line.matchAll(/'([^']*)'/g)].map(([, name = '']) => name);
+      const words = line.replace(/'[^']*'/g, '').match(/\w+/g) ?? [];
+      return [...quoted, ...words].filter((name) => name !== defined);
+    }),
+  );
+}
+
+it('every word that is written is said somewhere', () => {
+  const read = namesRead();
+  const unused = tables
+    .flatMap(({ name, en }) => leavesOf(en, name))
+    .filter(({ key }) => !read.has(key))
+    .map(({ path }) => path);
+  expect(unused).toEqual([]);
+});
