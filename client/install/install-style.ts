@@ -55,7 +55,8 @@ export const installStyle = css`
     gap: var(--edge);
   }
   figure {
-    flex: 0 1 18em;
+    flex: 1 1 9em;
+    max-width: 13em;
     margin: 0;
   }
   figcaption {

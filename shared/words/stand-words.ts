@@ -2,6 +2,7 @@ import type { Language } from './say.ts';
 
 /** What is set for a screen that hangs on a wall for weeks. */
 export type StandWords = {
+  readonly bringTablet: string;
   readonly byClock: string;
   readonly fillGlass: string;
   readonly onFirstTap: string;
@@ -9,6 +10,7 @@ export type StandWords = {
 };
 
 const english: StandWords = {
+  bringTablet: 'Bring in a tablet',
   byClock: 'by the clock',
   fillGlass: 'fill the glass',
   onFirstTap: 'at the first tap',
@@ -16,6 +18,7 @@ const english: StandWords = {
 };
 
 const spanish: StandWords = {
+  bringTablet: 'Traer una tableta',
   byClock: 'según la hora',
   fillGlass: 'llenar la pantalla',
   onFirstTap: 'al primer toque',

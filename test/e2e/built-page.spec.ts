@@ -31,6 +31,7 @@ const pages = [
   'station.html?station=trim,mix',
   'desk.html#log',
   'standards.html',
+  'install.html',
   'desk.html?ground=night&language=es',
   '',
 ];
