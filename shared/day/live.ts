@@ -3,6 +3,7 @@ import { after, instant, must, since } from '../kernel/index.ts';
 import { resourceId } from '../plan/index.ts';
 import type { Link, Reason, Timeline } from '../schedule/index.ts';
 import { movesTo, placementOf, sameArrangement } from './arrangement.ts';
+import { checksTurned } from './checks-turned.ts';
 import { endRangeOn } from './end-range.ts';
 import type { Event } from './event.ts';
 import { fold } from './fold.ts';
@@ -41,8 +42,9 @@ export class Live {
   #timeline: Timeline | null;
   readonly #outlooks = new Outlooks();
   #news: News | null = null;
-  /** They change only with events, and every line of every wall asks for them. */
-  #linksInto: ReadonlyMap<TaskId, readonly Link[]> | null = null;
+  /** Most taps leave the order as it is, and every line of every wall asks for it. */
+  #linksRead: readonly Link[] = [];
+  #linksInto: ReadonlyMap<TaskId, readonly Link[]> = new Map();
   readonly #leastLags = new Map<TaskId, readonly LeastLag[]>();
 
   constructor(state: DayState, now: Instant, timeline: Timeline | null) {
@@ -102,11 +104,10 @@ export class Live {
     const before = this.#state;
     this.#state = folded;
     this.#outlooks.forget();
-    // Not a move alone: what is begun out of turn makes the order anew, too.
-    this.#linksInto = null;
-    this.#leastLags.clear();
-    if (event.kind === 'planAdopted') this.#timeline = timelineOf(this.#state, this.#now);
-    else if (event.kind === 'undone') this.#timeline = asUndone(this.#state, this.#now);
+    if (event.kind === 'planAdopted') {
+      this.#timeline = timelineOf(this.#state, this.#now);
+      this.#linksRead = [];
+    } else if (event.kind === 'undone') this.#timeline = asUndone(this.#state, this.#now);
     else this.#follow(before, event);
   }
 
@@ -117,13 +118,14 @@ export class Live {
 
   /** Moves the clock on; whether a time may have changed that a screen shows. */
   tick(now: Instant): boolean {
-    const minuteWas = Math.floor(this.#now / 60_000);
+    const was = this.#now;
     if (now > this.#now) this.#now = now;
     if (!this.#timeline) return false;
     const isHeld = this.#tellHolds();
     const { changed } = this.#timeline.notBefore(this.nowS);
     if (isHeld || changed.length > 0) this.#outlooks.forget();
-    return isHeld || changed.length > 0 || Math.floor(this.#now / 60_000) > minuteWas;
+    const isMinute = Math.floor(this.#now / 60_000) > Math.floor(was / 60_000);
+    return isHeld || changed.length > 0 || isMinute || checksTurned(this.#state, was, this.#now);
   }
 
   instantOf(timeS: Seconds): Instant {
@@ -158,9 +160,14 @@ export class Live {
 
   /** The lags into a task, those that sharing a hand or a place makes among them. */
   leastLagsInto(task: TaskId): readonly LeastLag[] {
+    const { links } = this.timeline;
+    if (links !== this.#linksRead) {
+      this.#linksRead = links;
+      this.#linksInto = groupBy(links, ({ to }) => to);
+      this.#leastLags.clear();
+    }
     const known = this.#leastLags.get(task);
     if (known) return known;
-    this.#linksInto ??= groupBy(this.timeline.schedule.links, ({ to }) => to);
     const all = leastLagsInto(this.index, this.#linksInto.get(task) ?? [], task);
     this.#leastLags.set(task, all);
     return all;
