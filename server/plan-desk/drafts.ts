@@ -14,13 +14,15 @@ export type Drafts = {
   try(screen: string, asked: () => DraftAsk): Promise<Drafted | null>;
   /** The same, where it may take long. */
   better(screen: string, asked: () => DraftAsk): Promise<Drafted | null>;
+  /** The same for what is taken: it keeps its turn, whatever else is asked; null once closed. */
+  take(screen: string, asked: () => DraftAsk): Promise<Drafted | null>;
   /** What would fit; null also where the same screen asks for something else meanwhile. */
   nearest(screen: string, asked: () => NearestAsk): Promise<Nearest | null>;
   /** Which few things of a plan that does not fit cannot all be, in time. */
   conflict(screen: string, asked: () => DraftAsk): Promise<ConflictSaid | null>;
   /** What would mend the day. */
   mend(screen: string, asked: () => MendAsk): Promise<Mend | null>;
-  /** Whether what was offered still does. */
+  /** Whether what was offered still does: it is being taken, and keeps its turn. */
   stillMends(screen: string, asked: () => StillAsk): Promise<boolean | null>;
   close(): Promise<void>;
 };
@@ -35,9 +37,10 @@ export type Asked =
 
 /**
  * What takes long gives way when the same screen asks for something else: it stops by itself where
- * it looks up now and then, or is ended with its thread, which then has to begin anew.
+ * it looks up now and then, or is ended with its thread, which then has to begin anew. What is
+ * short stays once it has begun. What is taken does not even lose its turn: somebody has decided.
  */
-type Manner = 'stays' | 'stops' | 'is-ended';
+type Manner = 'is-taken' | 'stays' | 'stops' | 'is-ended';
 
 /** What the thread is sent. */
 export type Sent = Asked & { readonly stop: Int32Array<SharedArrayBuffer> };
@@ -52,6 +55,8 @@ type Waiting = {
   readonly resolve: (found: unknown) => void;
   readonly reject: (fault: unknown) => void;
 };
+
+const isLong = ({ manner }: Waiting) => manner === 'stops' || manner === 'is-ended';
 
 const WORK = new URL('./draft-worker.mjs', import.meta.url);
 
@@ -110,7 +115,7 @@ export function createDrafts(): Drafts {
 
   /** What runs for a screen that asks for something else is let go. */
   function giveWay(screen: string) {
-    if (!running || running.manner === 'stays' || running.screen !== screen) return;
+    if (!running || running.screen !== screen || !isLong(running)) return;
     running.resolve(null);
     Atomics.store(running.stop, 0, 1);
     if (running.manner === 'stops') return;
@@ -121,8 +126,9 @@ export function createDrafts(): Drafts {
   }
 
   const put: Put = (screen, asked, manner) => {
-    for (const old of waiting.filter((each) => each.screen === screen)) old.resolve(null);
-    waiting = waiting.filter((each) => each.screen !== screen);
+    const isOld = (each: Waiting) => each.screen === screen && each.manner !== 'is-taken';
+    for (const old of waiting.filter(isOld)) old.resolve(null);
+    waiting = waiting.filter((each) => !isOld(each));
     return new Promise((resolve, reject) => {
       const stop = new Int32Array(new SharedArrayBuffer(4));
       waiting.push({ screen, asked, manner, stop, resolve, reject });
@@ -154,9 +160,10 @@ function drafting(put: Put): Omit<Drafts, 'close'> {
   return {
     try: asking<DraftAsk, Drafted>('draft', 'stays'),
     better: asking<DraftAsk, Drafted>('draft', 'stops'),
+    take: asking<DraftAsk, Drafted>('draft', 'is-taken'),
     nearest: asking<NearestAsk, Nearest>('nearest', 'is-ended'),
     conflict: asking<DraftAsk, ConflictSaid>('conflict', 'is-ended'),
     mend: asking<MendAsk, Mend>('mend', 'is-ended'),
-    stillMends: asking<StillAsk, boolean>('still-mends', 'stays'),
+    stillMends: asking<StillAsk, boolean>('still-mends', 'is-taken'),
   };
 }

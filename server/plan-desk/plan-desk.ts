@@ -31,7 +31,7 @@ export type PlanDesk = {
   edit(plan: unknown, edit: PlanEdit, language: Language): PlanEdited | null;
   /** What a plan would do. Nothing is kept. */
   try(by: Planner, plan: unknown, language: Language): Promise<PlanTried>;
-  /** The same, with a better plan looked for in so many steps where it is of the day that runs. */
+  /** The same, with a better plan looked for in so many steps. */
   better(by: Planner, plan: unknown, language: Language, steps: number): Promise<PlanTried>;
   /** Which few things of a plan that does not fit cannot all be; null where that is not found. */
   whatConflicts(by: Planner, plan: unknown, language: Language): Promise<PlanConflict>;
@@ -89,7 +89,8 @@ export function createPlanDesk(parts: Parts): PlanDesk {
     async try(by, plan, language) {
       const read = sources.read(plan, language);
       if (!read.ok) return { fits: false, lines: read.lines };
-      const drafted = await draftOf(parts, by.caller, { files: read.files, language });
+      const asked = () => askOf(parts, read.files, language);
+      const drafted = await parts.drafts.try(by.caller, asked);
       return drafted ? said(drafted, read.files, language) : STALE;
     },
     async better(by, plan, language, steps) {
@@ -135,12 +136,6 @@ function batchesIn({ plan }: DayState): PlanShown['batches'] {
   });
 }
 
-const draftOf = (
-  parts: Parts,
-  screen: string,
-  { files, language, steps = 0 }: Pick<Taking, 'files' | 'language'> & { readonly steps?: number },
-) => parts.drafts.try(screen, () => ({ ...askOf(parts, files, language), steps }));
-
 function askOf({ hub, now }: Parts, files: DayFiles, language: Language) {
   const { state } = hub;
   const runs = state.plan?.built.day === files.cookPlan.day && isUnsettled(state);
@@ -168,7 +163,8 @@ type Taking = {
 async function takeUp(parts: Parts, taking: Taking): Promise<Taken> {
   const { by, files, language, steps } = taking;
   for (let tries = 1; ; tries++) {
-    const drafted = await draftOf(parts, by.caller, taking);
+    const asked = () => ({ ...askOf(parts, files, language), steps });
+    const drafted = await parts.drafts.take(by.caller, asked);
     if (!drafted) return STALE;
     if (!drafted.fits) return said(drafted, files, language);
     if (tries < MOST_TRIES && !holds(drafted, parts.hub.state)) continue;

@@ -21,6 +21,11 @@ const draftOf = (portions: number) => {
   return ask;
 };
 
+/** How many portions of ribs a plan that was tried has. */
+const ribsIn = (drafted: Awaited<ReturnType<typeof drafts.try>>) =>
+  drafted?.fits &&
+  drafted.plan.cookPlan.services[0]?.dishes.find(({ dish }) => dish === 'ribs')?.sales.portions;
+
 describe('what is tried beside the hub', () => {
   it('lets go of looking for what fits when the same screen types on', async () => {
     const looking = drafts.nearest('office', () => asking(2000));
@@ -35,6 +40,18 @@ describe('what is tried beside the hub', () => {
     const typed = drafts.try('office', () => draftOf(24));
     expect([await looking, await bettering]).toEqual([null, null]);
     expect(await typed).toMatchObject({ fits: true });
+  });
+
+  it('keeps the turn of what is taken, whatever the same screen asks for meanwhile', async () => {
+    const before = drafts.try('other', () => draftOf(20));
+    const taken = drafts.take('office', () => draftOf(24));
+    const again = drafts.take('office', () => draftOf(21));
+    const typed = drafts.try('office', () => draftOf(22));
+    const asked = drafts.better('office', () => ({ ...draftOf(23), steps: 1 }));
+    expect(await before).toMatchObject({ fits: true });
+    expect([ribsIn(await taken), ribsIn(await again)]).toEqual([24, 21]);
+    expect(await typed).toBeNull();
+    expect(ribsIn(await asked)).toBe(23);
   });
 
   it('goes on with it while another screen types', async () => {
