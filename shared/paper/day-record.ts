@@ -15,7 +15,8 @@ import {
 import { curesPart, limitsPart } from './decided-parts.ts';
 import { element, escaped } from './markup.ts';
 import { part, recordPage, ruledTable } from './record-page.ts';
-import { type RecordWords, recordWords } from './record-words.ts';
+import type { RecordWords } from './record-phrases.ts';
+import { recordWords } from './record-words.ts';
 
 /** How a day is signed, as it is printed. */
 export type PrintedSeal = {

@@ -2,7 +2,7 @@ import type { Instant } from '../kernel/index.ts';
 import type { DayEvidence } from '../record/index.ts';
 import { type Language, type Say, sayLimits, scaleWeight, textIn } from '../words/index.ts';
 import { part, ruledTable } from './record-page.ts';
-import type { RecordWords } from './record-words.ts';
+import type { RecordWords } from './record-phrases.ts';
 
 type Pen = {
   readonly say: Say;
