@@ -12,5 +12,5 @@ export const isCount = (n: number) => Number.isInteger(n) && n >= 0 && n <= MOST
 export function impossibleAmount(pieces: number, weightKg: Kilograms): Decision | null {
   if (!isCount(pieces)) return refuse({ rule: 'impossible-amount', amount: pieces });
   const isWeight = weightKg >= 0 && weightKg <= MOST_KG && weightKg > 0 === pieces > 0;
-  return isWeight ? null : refuse({ rule: 'impossible-amount', amount: weightKg });
+  return isWeight ? null : refuse({ rule: 'impossible-amount', weightKg });
 }

@@ -44,7 +44,7 @@ export function decideCure(
   }
   const { startedAt } = must(passagesOf(state).get(task), task);
   if (startedAt !== null) return refuse({ rule: 'already-started', at: startedAt, by: null });
-  if (!(weightKg > 0)) return refuse({ rule: 'impossible-amount', amount: weightKg });
+  if (!(weightKg > 0)) return refuse({ rule: 'impossible-amount', weightKg });
   const breach = cureBreach(index, cure, weightKg);
   if (breach) return refuse({ rule: 'cure-off', mix: cure.mix, breach });
   return happen({ kind: 'cureWeighed', task, weightKg, first, second });

@@ -128,7 +128,7 @@ function decidePan({ index, command }: Asked<'panEmpty' | 'carryOver'>): Decisio
   if (command.kind === 'panEmpty') return happen({ kind: 'panEmptied', batch: batch.id });
   const { weightKg } = command;
   if (!(weightKg >= 0 && weightKg <= MOST_KG)) {
-    return refuse({ rule: 'impossible-amount', amount: weightKg });
+    return refuse({ rule: 'impossible-amount', weightKg });
   }
   return happen({ kind: 'leftCarriedOver', batch: batch.id, weightKg });
 }

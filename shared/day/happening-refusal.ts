@@ -1,4 +1,4 @@
-import type { Instant } from '../kernel/index.ts';
+import type { Instant, Kilograms } from '../kernel/index.ts';
 import type { PersonName, SmokerName } from '../plan/index.ts';
 import type { CureRefusal } from './cure-fact.ts';
 import type { LotRefusal } from './lot.ts';
@@ -14,7 +14,9 @@ export type HappeningRefusal =
   | { readonly rule: 'back-too-soon' }
   /** A cut, a dish, a service or a batch that this day does not have. */
   | { readonly rule: 'not-of-this-day' }
+  /** Pieces, portions, seconds; of a weight the kilograms, said in the kitchen's own unit. */
   | { readonly rule: 'impossible-amount'; readonly amount: number }
+  | { readonly rule: 'impossible-amount'; readonly weightKg: Kilograms }
   | { readonly rule: 'day-is-closed'; readonly at: Instant; readonly by: PersonName | null }
   | { readonly rule: 'nothing-to-undo' }
   /** Starts, finishes and counts are taken back on their own line. */

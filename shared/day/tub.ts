@@ -27,7 +27,7 @@ export function decideTub(
     weightKg as number,
   );
   if (weighedKg > rawKg(state, index, batch)) {
-    return refuse({ rule: 'impossible-amount', amount: Math.round(weightKg * 1000) / 1000 });
+    return refuse({ rule: 'impossible-amount', weightKg });
   }
   return happen({ kind: 'tubWeighed', batch, tub, weightKg });
 }

@@ -8,7 +8,8 @@ export const happeningEnglish: HappeningPhrases = {
   'hand-is-here': ({ person }) => `${person} is here already.`,
   'back-too-soon': () => 'That time is past: say when in the time to come.',
   'not-of-this-day': () => 'That is not in today’s plan: look at the list again.',
-  'impossible-amount': ({ amount }) => `${amount} cannot be: count or weigh again.`,
+  'impossible-amount': ({ amount, weight }) =>
+    `${weight || amount} cannot be: count or weigh again.`,
   'day-is-closed': ({ time, person }) =>
     `The day was closed at ${time}${person && ` by ${person}`}: take the closing back first.`,
   'past-use-by': ({ day }) => `Its use-by, ${day}, is past: it may not be used.`,

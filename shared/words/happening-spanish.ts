@@ -8,7 +8,8 @@ export const happeningSpanish: HappeningPhrases = {
   'hand-is-here': ({ person }) => `${person} ya está aquí.`,
   'back-too-soon': () => 'Esa hora ya pasó: diga una que esté por venir.',
   'not-of-this-day': () => 'Eso no está en el plan de hoy: mire la lista otra vez.',
-  'impossible-amount': ({ amount }) => `${amount} no puede ser: cuente o pese de nuevo.`,
+  'impossible-amount': ({ amount, weight }) =>
+    `${weight || amount} no puede ser: cuente o pese de nuevo.`,
   'day-is-closed': ({ time, person }) =>
     `El día se cerró a las ${time}${person && ` (${person})`}: deshaga antes el cierre.`,
   'past-use-by': ({ day }) => `Caducó el ${day}: no se puede usar.`,
