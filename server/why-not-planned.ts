@@ -1,7 +1,7 @@
 import { after, must, seconds, type Text } from '../shared/kernel/index.ts';
 import type { Kitchen } from '../shared/kitchen/index.ts';
 import { type BuiltDay, type KitchenResource, kitchenResource } from '../shared/plan/index.ts';
-import { type Conflicting, whatConflicts } from '../shared/schedule/index.ts';
+import { type Activity, type Conflicting, whatConflicts } from '../shared/schedule/index.ts';
 import {
   type ConflictNames,
   type Language,
@@ -84,6 +84,7 @@ function namesIn(built: BuiltDay, kitchen: Kitchen): ConflictNames {
   const tasks = new Map(built.tasks.map((task) => [task.id, task]));
   const groups = [...built.batches, ...built.upkeep];
   const batches = new Map(groups.map((group) => [group.id, group]));
+  const activities = new Map(built.problem.activities.map((each) => [each.id, each]));
   return {
     task: (id) => {
       const task = must(tasks.get(id), id);
@@ -92,8 +93,16 @@ function namesIn(built: BuiltDay, kitchen: Kitchen): ConflictNames {
     },
     resource: (id) => nameOf(kitchenResource(id), kitchen),
     at: (fromOriginS) => after(built.origin, seconds(fromOriginS)),
+    takesS: (id) => leastS(must(activities.get(id), id)),
   };
 }
+
+const leastS = ({ modes }: Activity) =>
+  seconds(
+    Math.min(
+      ...modes.map(({ length }) => (length.kind === 'work' ? length.typicalS : length.minS)),
+    ),
+  );
 
 function joined(a: Text, b: Text): Text {
   const en = `${a.en}: ${b.en}`;

@@ -108,6 +108,8 @@ export const planEnglish: PlanPhrases = {
         `and ${to}: ${short} are lacking, taken by ${by}.`,
       ].join(' '),
     goalTooEarly: (chain, short) => `The chain ${chain} is ${short} too long for its service.`,
+    longGoalTooEarly: (links, longest, short) =>
+      `A chain of ${links} steps is ${short} too long for its service. Its longest: ${longest}.`,
     malformed: (where, what) => `The plan makes no sense at ${where}: ${what}.`,
   },
 };

@@ -54,6 +54,8 @@ export type PlanPhrases = {
       by: string,
     ): string;
     goalTooEarly(chain: string, short: string): string;
+    /** Of a chain of so many links only the longest are told. */
+    longGoalTooEarly(links: number, longest: string, short: string): string;
     malformed(where: string, what: string): string;
   };
 };

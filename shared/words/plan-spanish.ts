@@ -105,6 +105,11 @@ export const planSpanish: PlanPhrases = {
       `«${task}» no cabe en ${places} entre ${from} y ${to}: faltan ${short}, ocupados por ${by}.`,
     goalTooEarly: (chain, short) =>
       `La cadena ${chain} es ${short} demasiado larga para su servicio.`,
+    longGoalTooEarly: (links, longest, short) =>
+      [
+        `Una cadena de ${links} pasos es ${short} demasiado larga para su servicio.`,
+        `Los más largos: ${longest}.`,
+      ].join(' '),
     malformed: (where, what) => `El plan no tiene sentido en ${where}: ${what}.`,
   },
 };

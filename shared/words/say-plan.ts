@@ -5,6 +5,7 @@ import type { Conflict, ResourceId } from '../schedule/index.ts';
 import type { Text } from '../view/index.ts';
 import { clockTime, durationWords, temperature, weight } from './amounts.ts';
 import { sayLimits } from './limits-words.ts';
+import { longestOf } from './longest-links.ts';
 import { planEnglish } from './plan-english.ts';
 import type { PlanPhrases } from './plan-phrases.ts';
 import { planSpanish } from './plan-spanish.ts';
@@ -197,6 +198,8 @@ export type ConflictNames = {
   readonly task: (id: ActivityId) => Text;
   readonly resource: (id: ResourceId) => Text;
   readonly at: (fromOriginS: Seconds) => Instant;
+  /** How long it takes at the least. */
+  readonly takesS: (id: ActivityId) => Seconds;
 };
 
 /** Why hands, slots and time do not suffice for a plan, in one plain sentence with its amounts. */
@@ -225,8 +228,13 @@ export function sayConflict(conflict: Conflict, names: ConflictNames, say: Say):
         by,
       );
     }
-    case 'goal-too-early':
-      return words.goalTooEarly(listed(conflict.chain).join(' → '), durationWords(conflict.shortS));
+    case 'goal-too-early': {
+      const short = durationWords(conflict.shortS);
+      const { told, links } = longestOf(conflict.chain, names.takesS);
+      if (told.length === links) return words.goalTooEarly(listed(told).join(' → '), short);
+      const each = told.map((id) => `${quoted(task(id))} ${durationWords(names.takesS(id))}`);
+      return words.longGoalTooEarly(links, each.join(' → '), short);
+    }
     case 'malformed':
       return words.malformed(conflict.where, conflict.what);
     default:

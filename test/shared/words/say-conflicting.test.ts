@@ -16,6 +16,7 @@ const names = {
   task: (id: string) => ({ en: id, es: `${id} (es)` }),
   resource: (id: string) => ({ en: id }),
   at: () => 0 as Instant,
+  takesS: () => minutes(60),
 };
 
 /** Two cooks of an hour each on one rack, and at most half an hour from either to the table. */

@@ -165,6 +165,7 @@ const names: ConflictNames = {
   task: (name) => ({ en: `task ${name}`, es: `tarea ${name}` }),
   resource: (name) => ({ en: `place ${name}`, es: `lugar ${name}` }),
   at: (fromOriginS) => instant(fromOriginS * 1000),
+  takesS: (name) => seconds(60 * name.length),
 };
 
 const conflicts: readonly [Conflict, string][] = [
@@ -199,6 +200,18 @@ const conflicts: readonly [Conflict, string][] = [
       chain: [id('a'), id('b')],
     },
     'The chain “task a” → “task b” is 1 h 30 min too long for its service.',
+  ],
+  [
+    {
+      kind: 'goal-too-early',
+      goal: 'g' as GoalId,
+      shortS: seconds(5400),
+      chain: ['trim', 'rub', 'set', 'smoking', 'wrap', 'finishing', 'rest', 'rest'].map(id),
+    },
+    [
+      'A chain of 7 steps is 1 h 30 min too long for its service. Its longest:',
+      '“task trim” 4 min → “task smoking” 7 min → “task wrap” 4 min → “task finishing” 9 min.',
+    ].join(' '),
   ],
   [
     { kind: 'malformed', where: 'lags[3]', what: 'an unknown activity' },
