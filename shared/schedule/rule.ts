@@ -234,7 +234,8 @@ export class Rule {
 
   /** Whether the time of `from` hangs on `self`. */
   #isEcho(from: number, self: number): boolean {
-    if (this.trust === 'all') return false;
+    // What hangs on it already does not hang on itself.
+    if (this.trust === 'all' || this.source[self] === from) return false;
     const { component } = this.net;
     const isApart = component[from >> 1] !== component[self >> 1];
     if (isApart && this.arcs.added === 0) return false;
