@@ -17,6 +17,7 @@ import {
 } from './command.ts';
 import { daysAsked, openArchive } from './open-archive.ts';
 import { LANGUAGES, languageOption } from './planned.ts';
+import { notWritten } from './unusable.ts';
 
 const FORMS = ['html', 'csv', 'json', 'labels'] as const;
 const tableNames = Object.keys(tables) as TableName[];
@@ -58,6 +59,8 @@ export const record: Command = {
         ? []
         : [`--${name}: found ${day}; allowed: a day such as 2026-11-28.`];
     });
+    const [from, to] = [asked.options.get('from'), asked.options.get('to')];
+    if (from && to && from > to) wrong.push(`--from ${from} lies after --to ${to}: change them.`);
     if (wrong.length > 0) return misused(wrong);
     const opened = await openArchive(asked.path, shell.folder);
     if (!opened.ok) return refused(opened.refusals.map(({ sentence }) => sentence));
@@ -92,7 +95,7 @@ async function putOut(read: ReadArchive, asked: Asked, shell: Shell): Promise<En
   try {
     writeFileSync(resolve(shell.folder, out), text);
   } catch (fault) {
-    return refused([`${out} cannot be written: ${(fault as Error).message}.`]);
+    return refused([notWritten(out, fault)]);
   }
   shell.say(`${out}: ${days.length === 1 ? from : `${days.length} days, ${from} to ${to}`}.\n`);
   return allWell;

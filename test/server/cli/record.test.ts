@@ -60,6 +60,14 @@ describe('record', () => {
     expect(said).toContain(lot);
   });
 
+  it('says so where the first day lies after the last', async () => {
+    const { exit, complaints } = await kitchen(
+      ...['record', '.', '--from', dayAfter(1), '--to', firstDay],
+    );
+    expect(exit).toBe(2);
+    expect(complaints).toEqual([`--from ${dayAfter(1)} lies after --to ${firstDay}: change them.`]);
+  });
+
   it('says which days there are where it knows none of those asked for', async () => {
     const { exit, complaints } = await kitchen('record', '.', '--day', '2020-01-01');
     expect(exit).toBe(1);
