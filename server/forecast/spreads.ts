@@ -31,14 +31,14 @@ export class Spreads {
 
   constructor(parts: Parts) {
     this.#parts = parts;
-    this.#stopLooking = parts.clock.every(LOOK_MS, () => this.heed());
+    this.#stopLooking = parts.clock.every(this.#ofMachine(LOOK_MS), () => this.heed());
   }
 
   /** Something was kept, or time went by. */
   heed(): void {
     this.#isAsked = true;
     if (this.#isClosed || this.#timer || this.#running) return;
-    this.#timer = this.#parts.clock.after(DEBOUNCE_MS, () => {
+    this.#timer = this.#parts.clock.after(this.#ofMachine(DEBOUNCE_MS), () => {
       this.#timer = null;
       this.#running = this.#work();
     });
@@ -54,6 +54,11 @@ export class Spreads {
     this.#stopLooking();
     this.#timer?.();
     await this.#running;
+  }
+
+  /** However fast the clock runs, the machine is asked no oftener. */
+  #ofMachine(ms: number): number {
+    return ms * (this.#parts.clock.speed ?? 1);
   }
 
   async #work(): Promise<void> {
