@@ -5,6 +5,7 @@ import { trustOf } from './trust.ts';
 const { settings, address } = await openWall();
 const page = new InstallPage();
 page.language = settings.language;
-page.to = address.get('to') ?? '/';
+// A browser carries what stands behind the # over to where it was led: a label names its lot there.
+page.to = (address.get('to') ?? '/') + location.hash;
 page.trust = trustOf(location);
 document.body.append(page);

@@ -37,6 +37,10 @@ function withSecondHost({ hubAddress, browse, remove }: SecondHost) {
     rmSync(folder, { recursive: true });
   });
 
+  test('a hub on the network is opened on its own machine as ever, in the open', () => {
+    expect(hub.address).toBe(`http://127.0.0.1:${hub.port}`);
+  });
+
   const plain = () => `http://${hubAddress}:${hub.port}`;
   const safe = () => `https://${hubAddress}:${hub.port}`;
   const authority = () => readFileSync(join(folder, 'tls/authority.pem'), 'utf8');
@@ -65,6 +69,9 @@ function withSecondHost({ hubAddress, browse, remove }: SecondHost) {
     browser = await browse(folder, [authority()]);
     const context = await browser.newContext();
     const page = await context.newPage();
+    // As a label may have it.
+    await page.goto(`${plain()}/desk.html#log`);
+    await page.waitForURL(`${safe()}/desk.html#log`);
     await page.goto(`${plain()}/station.html?station=trim`);
     await page.waitForURL(`${safe()}/station.html?station=trim`);
     const wall = new Wall(page);

@@ -53,7 +53,8 @@ describe('a device that does not trust the kitchen yet', () => {
   });
 
   it('is led to no other host by what stands in its address', () => {
-    expect(overTls(HOST, '/desk.html')).toBe(`https://${HOST}/desk.html`);
+    const lot = '/desk.html#record/2026-11-28-2';
+    expect(overTls(HOST, lot)).toBe(`https://${HOST}${lot}`);
     for (const to of ['//evil.example/', 'https://evil.example/', 'javascript:alert(1)']) {
       expect(overTls(HOST, to)).toBe(`https://${HOST}/`);
     }
