@@ -3,7 +3,9 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { DeskView, View } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { deskWords, sayRefusal } from '../../shared/words/index.ts';
+import '../parts/alert-line.ts';
 import { Part } from '../parts/part.ts';
+import type { AlertWatch } from '../shell/alert-watch.ts';
 import { DayController } from '../shell/day-controller.ts';
 import { notice } from '../shell/notice.ts';
 import type { Sync } from '../sync/index.ts';
@@ -22,7 +24,7 @@ export class DeskPage extends Part {
     css`
       :host {
         display: grid;
-        grid-template-rows: auto auto auto minmax(0, 1fr);
+        grid-template-rows: auto auto auto auto minmax(0, 1fr);
         grid-template-columns: minmax(0, 1fr);
         height: 100dvh;
         background: var(--ground);
@@ -57,6 +59,7 @@ export class DeskPage extends Part {
   ];
 
   @property({ attribute: false }) sync!: Sync;
+  @property({ attribute: false }) alerts: AlertWatch | null = null;
   @property() language: Language = 'en';
   @state() private section: Section | undefined = sectionOf(location.hash);
   @state() private of: string | null = ofIn(location.hash);
@@ -88,7 +91,9 @@ export class DeskPage extends Part {
     const view = drawn?.view ?? null;
     const { say, sync } = this;
     return html`<desk-head .say=${say} .view=${view} .now=${sync.hubNow()}></desk-head>
-      ${this.#tabs()} ${notice({ now: [] }, this)}
+      ${this.#tabs()}
+      <alert-line .say=${say} .shown=${this.alerts?.shown ?? null} rates></alert-line>
+      ${notice({ now: [] }, this)}
       <main role="tabpanel" tabindex="0" aria-label=${this.#name(this.section)}>
         ${drawn ? this.section?.draw({ sync, say, of: this.of, ...drawn }) : this.#bare()}
       </main>`;

@@ -1,12 +1,14 @@
-import type { Language } from '../../shared/words/index.ts';
+import { type Language, ui } from '../../shared/words/index.ts';
 import type { Reader } from '../theme/index.ts';
+import { OverLine } from './over-line.ts';
 import { followKeys } from './wall-keys.ts';
 import { WetGlass } from './wet-glass.ts';
 import { WIPE } from './wipe.ts';
-import { WipeLine } from './wipe-line.ts';
 
 /** So long a wall hears nothing while somebody wipes it. */
 const WIPE_MS = 20_000;
+/** What is said is read in no less. */
+const SAID_MS = 1500;
 
 /**
  * Stands between the glass and all that can be tapped: what was not meant is not heard. A desk is
@@ -15,16 +17,16 @@ const WIPE_MS = 20_000;
  */
 export function heedHands({ language }: { readonly language: Language }, reader: Reader): void {
   const glass = new WetGlass(fingerPx);
-  const line = new WipeLine();
-  line.language = language;
+  const line = new OverLine();
   const isJudged = ({ pointerType }: PointerEvent) =>
     pointerType !== '' && (reader === 'standing' || pointerType !== 'mouse');
   const ifJudged = (hear: (event: PointerEvent) => void) => (event: Event) => {
     if (event instanceof PointerEvent && isJudged(event)) hear(event);
   };
-  const tell = () => {
+  const tell = ({ timeStamp }: Event) => {
+    if (glass.restsTillMs <= timeStamp) return;
     const restMs = glass.restsTillMs - performance.now();
-    if (restMs > 0) line.showFor(restMs);
+    line.showFor(ui[language].isWiped, Math.max(SAID_MS, restMs));
   };
   const onClick = ifJudged((event) => {
     if (!placeOf(event) || glass.hears(touchOf(event))) return;
@@ -32,9 +34,9 @@ export function heedHands({ language }: { readonly language: Language }, reader:
     event.stopImmediatePropagation();
   });
   const up = (scrolled: boolean) =>
-    ifJudged(({ pointerId, timeStamp }) => {
-      glass.up(pointerId, timeStamp, scrolled);
-      tell();
+    ifJudged((event) => {
+      glass.up(event.pointerId, event.timeStamp, scrolled);
+      tell(event);
     });
   const all: readonly (readonly [string, (event: Event) => void])[] = [
     ['pointerdown', ifJudged((event) => glass.down(touchOf(event)))],

@@ -1,2 +1,3 @@
 export { heedHands } from './heed-hands.ts';
+export { OverLine } from './over-line.ts';
 export { wipeGlass } from './wipe.ts';

@@ -16,6 +16,8 @@ export type Settings = {
   readonly fill: boolean;
   /** For whose hands it is set up: raw ones, clean ones, or anybody's. */
   readonly side: Side | null;
+  /** Put up to sound when somebody is called; the hub has one such screen sound at a time. */
+  readonly sounds: boolean;
   /** Whose own screen it is, as a phone may be. */
   readonly personId: PersonId | null;
 };
@@ -28,6 +30,7 @@ type Stored = {
   language?: string;
   ground?: string;
   side?: string;
+  sounds?: string;
   fill?: string;
 };
 export type Setting = Exclude<keyof Stored, 'screenId' | 'token'>;
@@ -48,6 +51,7 @@ export function readSettings(address: URLSearchParams): Settings {
     ground: groundFrom(word('ground')),
     fill: word('fill') === 'glass',
     side: sideFrom(word('side')),
+    sounds: word('sounds') === 'calls',
     personId: address.get('person') as PersonId | null,
   };
 }

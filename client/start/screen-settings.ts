@@ -51,6 +51,12 @@ export class ScreenSettings extends Part {
         text-align: right;
         font-weight: 700;
       }
+      a {
+        min-height: var(--touch);
+        color: var(--ink);
+        font-weight: 800;
+        text-decoration: none;
+      }
       .said {
         color: var(--soft);
         padding: calc(6px * var(--arcmin)) 0;
@@ -79,6 +85,10 @@ export class ScreenSettings extends Part {
       ['', said.asItIs],
       ['glass', said.onFirstTap],
     ] as const;
+    const sounds = [
+      ['', words.silent],
+      ['calls', words.soundsCalls],
+    ] as const;
     const { anybody, raw, clean } = words.hands;
     const sides = [
       ['', anybody],
@@ -91,8 +101,10 @@ export class ScreenSettings extends Part {
       ${panel ? null : html`<p class="said">${words.unmeasured}</p>`}
       ${this.#choice('language', words.language, LANGUAGES, language)}
       ${this.#choice('side', words.handsHere, sides, settings.side ?? '')}
+      ${this.#choice('sounds', words.sounds, sounds, settings.sounds ? 'calls' : '')}
       ${this.#choice('ground', words.paperOrNight, grounds, ground)}
-      ${this.#choice('fill', said.fillGlass, fills, fill ? 'glass' : '')}`;
+      ${this.#choice('fill', said.fillGlass, fills, fill ? 'glass' : '')}
+      <a class="row" href="/install.html">${said.bringTablet}</a>`;
   }
 
   #number(setting: Setting, name: string, unit: string, value: number | undefined) {

@@ -1,5 +1,6 @@
 import './both.ts';
 
+export { sayAlert, sayRates } from './alert-words.ts';
 export { sayAllergen } from './allergens.ts';
 export {
   clockHour,
@@ -55,6 +56,7 @@ export { sayNews, sayNewsInShort } from './say-news.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
 export { sayReadings } from './say-readings.ts';
 export { saySpread } from './say-spread.ts';
+export { sayWhen } from './say-when.ts';
 export { sayBar, sayWhy } from './say-why.ts';
 export { scaleWeight } from './scale-weight.ts';
 export { standWords } from './stand-words.ts';

@@ -1,5 +1,7 @@
 import type { Interface } from './interface.ts';
 
+const lastOf = (cooks: number) => (cooks === 1 ? 'cook' : `${cooks} cooks`);
+
 export const interfaceEnglish: Interface = {
   start: 'start',
   finish: 'finish',
@@ -83,7 +85,7 @@ export const interfaceEnglish: Interface = {
   cooksOnRecord: (cooks, enough) =>
     cooks < enough
       ? `Forecasts of cooks are not yet calibrated here: ${cooks} of ${enough} cooks are on record.`
-      : `Forecasts of cooks are calibrated here, by the last ${cooks} cooks on record.`,
+      : `Forecasts of cooks are calibrated here, by the last ${lastOf(cooks)} on record.`,
   fireHotter: (by) => `if ${by} hotter`,
   wrapNow: 'if wrapped now',
   inEarlier: (by) => `if in ${by} earlier`,
@@ -100,6 +102,9 @@ export const interfaceEnglish: Interface = {
   whichScreen: 'What does this screen show?',
   whichStation: 'Which station?',
   otherScreen: 'other screen',
+  sounds: 'Sound, at the pit or the desk',
+  silent: 'silent',
+  soundsCalls: 'when somebody is called',
   handsHere: 'Hands that touch it',
   hands: { anybody: 'anybody', raw: 'raw', clean: 'clean' },
   handChange: {

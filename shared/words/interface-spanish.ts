@@ -1,5 +1,8 @@
 import type { Interface } from './interface.ts';
 
+const lastOf = (cooks: number) =>
+  cooks === 1 ? 'la última cocción' : `las últimas ${cooks} cocciones`;
+
 export const interfaceSpanish: Interface = {
   start: 'empezar',
   finish: 'acabar',
@@ -21,7 +24,8 @@ export const interfaceSpanish: Interface = {
   ready: 'lista',
   waits: 'espera',
   anyone: 'cualquiera',
-  countOne: (piece, done, pieces) => `contar una más (${piece}): ${done} de ${pieces} hechas`,
+  countOne: (piece, done, pieces) =>
+    `contar una más (${piece}): ${done} de ${pieces} ${pieces === 1 ? 'hecha' : 'hechas'}`,
   countLess: (piece) => `una menos (${piece})`,
 
   nowBand: 'Ahora',
@@ -83,7 +87,7 @@ export const interfaceSpanish: Interface = {
   cooksOnRecord: (cooks, enough) =>
     cooks < enough
       ? `Las previsiones aún no están calibradas aquí: constan ${cooks} de ${enough} cocciones.`
-      : `Las previsiones están calibradas aquí con las últimas ${cooks} cocciones.`,
+      : `Previsiones calibradas aquí con ${lastOf(cooks)}.`,
   fireHotter: (by) => `si ${by} más caliente`,
   wrapNow: 'si se envuelve ya',
   inEarlier: (by) => `si entra ${by} antes`,
@@ -100,6 +104,9 @@ export const interfaceSpanish: Interface = {
   whichScreen: '¿Qué muestra esta pantalla?',
   whichStation: '¿Qué estación?',
   otherScreen: 'otra pantalla',
+  sounds: 'Sonido, en el fuego o la mesa',
+  silent: 'en silencio',
+  soundsCalls: 'cuando se llama a alguien',
   handsHere: 'Manos que la tocan',
   hands: { anybody: 'cualquiera', raw: 'crudo', clean: 'limpias' },
   handChange: {

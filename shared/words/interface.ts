@@ -107,6 +107,9 @@ export type Interface = {
   readonly whichStation: string;
   readonly otherScreen: string;
   readonly wipeGlass: string;
+  readonly sounds: string;
+  readonly silent: string;
+  readonly soundsCalls: string;
   readonly handsHere: string;
   readonly hands: Record<'anybody' | Side, string>;
   readonly handChange: Record<HandChange, string>;

@@ -1,0 +1,52 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { AlertsShown } from '../../shared/protocol/index.ts';
+import { sayAlert, sayRates } from '../../shared/words/index.ts';
+import { base } from '../theme/index.ts';
+import { Part } from './part.ts';
+
+/**
+ * Who is wanted for what and by when, a row for each; and at the desk how often whom was called.
+ * There is nothing to tap: what is done is gone.
+ */
+@customElement('alert-line')
+export class AlertLine extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: block;
+        font-size: var(--small);
+        line-height: 1.25;
+        border-bottom: var(--line) solid var(--ink);
+      }
+      p {
+        padding: 0.15em var(--edge);
+        border-left: calc(2 * var(--heavy)) solid var(--brick);
+        font-weight: 800;
+      }
+      .rates {
+        border-left-color: transparent;
+        font-weight: 600;
+        color: var(--soft);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) shown: AlertsShown | null = null;
+  /** Says how often whom was called, too. */
+  @property({ type: Boolean }) rates = false;
+
+  protected override willUpdate(): void {
+    this.hidden = !this.shown || (this.shown.notices.length === 0 && !this.rates);
+  }
+
+  protected override draw() {
+    const { shown, say } = this;
+    if (!shown) return nothing;
+    return html`<div role="status">
+        ${shown.notices.map((notice) => html`<p>${sayAlert(notice, say)}</p>`)}
+      </div>
+      ${this.rates ? html`<p class="rates">${sayRates(shown.rates, say)}</p>` : nothing}`;
+  }
+}
