@@ -44,7 +44,8 @@ const leanTemplates: Plugin = {
   name: 'lean-templates',
   apply: 'build',
   transform(code, id) {
-    if (!id.startsWith(root) || !id.endsWith('.ts')) return null;
+    const isOurs = id.startsWith(root) && id.endsWith('.ts');
+    if (!isOurs || !/\b(?:css|html|svg)`/.test(code)) return null;
     const quasis = tagged(this.parse(code)).flatMap(({ tag, quasi }) => {
       const thin = lean[tag.name ?? ''];
       return thin ? quasi.quasis.map(({ start, end }) => ({ start, end, thin })) : [];

@@ -18,16 +18,20 @@ export class ClockTime extends Part {
       :host {
         white-space: nowrap;
       }
+      /* Smaller than the time, and never too small for the wall. */
       small {
-        font-size: 0.6em;
+        font-size: max(0.6em, var(--small));
       }
     `,
   ];
 
   @property({ type: Number }) at: Instant = instant(0);
+  /** A time that stands right over it: the half of the day is not said twice. */
+  @property({ type: Number }) under: Instant | null = null;
 
   protected override draw() {
     const [time, half] = clockTime(this.at, this.say).split(' ');
-    return html`<time>${time}${half ? html`<small> ${half}</small>` : null}</time>`;
+    const isSaid = half && this.under !== null && clockTime(this.under, this.say).endsWith(half);
+    return html`<time>${time}${half && !isSaid ? html`<small> ${half}</small>` : null}</time>`;
   }
 }

@@ -42,9 +42,14 @@ export class NewsLinePart extends Part {
       }
       p button {
         width: 100%;
+        display: flex;
+        align-items: center;
+        white-space: pre;
+      }
+      /* What was decided gives way, not what it cost. */
+      .told {
         overflow: hidden;
         text-overflow: ellipsis;
-        white-space: nowrap;
       }
       [aria-expanded='true'] {
         white-space: normal;
@@ -78,9 +83,11 @@ export class NewsLinePart extends Part {
     const name = words.takeBack;
     const back = { label: name, choose: () => this.tell('back', news.command) };
     const { isWhole } = this;
-    const said = (isWhole ? sayNews : sayNewsInShort)(news, say);
+    const [told, moved] = isWhole ? [sayNews(news, say), ''] : sayNewsInShort(news, say);
     return html`<p role="status">
-        <button aria-expanded=${isWhole} @click=${() => this.#show(!isWhole)}>${said}</button>
+        <button aria-expanded=${isWhole} @click=${() => this.#show(!isWhole)}>
+          <span class="told">${told}</span><span>${moved}</span>
+        </button>
       </p>
       ${
         news.canBeUndone

@@ -103,7 +103,12 @@ export class NowLine extends Part {
       <b class="who">${this.#nameOf(task.hand) ?? words.anyone}</b>
       <clock-time class="when" .say=${say} .at=${task.startAt}></clock-time>
       <span class="under">
-        ${under} ${at === null ? nothing : html`<clock-time .say=${say} .at=${at}></clock-time>`}
+        ${under}
+        ${
+          at === null
+            ? nothing
+            : html`<clock-time .say=${say} .at=${at} .under=${task.startAt}></clock-time>`
+        }
       </span>
     </button>`;
   }

@@ -37,9 +37,6 @@ export class RuleHours extends Part {
       .last {
         transform: translateX(-100%);
       }
-      small {
-        font-size: 0.62em;
-      }
     `,
   ];
 
@@ -49,12 +46,15 @@ export class RuleHours extends Part {
     const { rule, say } = this;
     if (!rule) return nothing;
     const shown = rule.hours.filter((_, i) => i % APART === 0);
-    return shown.map((hour) => {
+    return shown.map((hour, i) => {
+      const before = shown[i - 1];
       const share = shareOf(rule, hour);
       const end = share === 0 ? 'first' : share > 0.95 ? 'last' : '';
       const [figure, half] = clockHour(hour, say).split(' ');
+      // The half of the day is said where it begins.
+      const isSaid = before !== undefined && clockHour(before, say).split(' ')[1] === half;
       return html`<span class=${end} ${styled({ left: `${(share * 100).toFixed(2)}%` })}>
-        ${figure}${half ? html`<small> ${half}</small>` : nothing}
+        ${half && !isSaid ? `${figure} ${half}` : figure}
       </span>`;
     });
   }

@@ -6,6 +6,12 @@ import { base } from '../theme/index.ts';
 import './clock-time.ts';
 import { Part } from './part.ts';
 
+/** In letters: the band's name, the count of the rest and the edges; a title's time and its gap. */
+const BESIDE = 22;
+const ROUND_TITLE = 11;
+
+const sum = (lengths: readonly number[]) => lengths.reduce((all, each) => all + each, 0);
+
 /**
  * The thin list at the foot: what comes then, and how much more after it. A tap brings one up
  * (`pick`).
@@ -63,8 +69,10 @@ export class ThenFoot extends Part {
   protected override draw() {
     const { words, say } = this;
     if (this.tasks.length === 0 && this.later === 0) return null;
+    const shown = this.tasks.slice(0, this.#roomFor(this.tasks));
+    const later = this.later + this.tasks.length - shown.length;
     return html`<b>${words.thenBand}</b>
-      ${this.tasks.map(
+      ${shown.map(
         (task) => html`<button class="task" @click=${() => this.tell('pick', task.id)}>
           <clock-time .say=${say} .at=${task.startAt}></clock-time>
           <span class="what">
@@ -73,6 +81,15 @@ export class ThenFoot extends Part {
           </span>
         </button>`,
       )}
-      ${this.later > 0 ? html`<span>${words.later(this.later)}</span>` : null}`;
+      ${later > 0 ? html`<span>${words.later(later)}</span>` : null}`;
+  }
+
+  /** How many have room with their whole titles; the rest is counted. */
+  #roomFor(tasks: readonly TaskView[]): number {
+    const letterPx = 0.55 * Number.parseFloat(getComputedStyle(this).fontSize);
+    const letters = (this.offsetWidth || innerWidth) / letterPx - BESIDE;
+    const used = tasks.map(({ title }) => textIn(title, this.say).length + ROUND_TITLE);
+    const fits = used.filter((_, i) => sum(used.slice(0, i + 1)) <= letters);
+    return Math.max(1, fits.length);
   }
 }

@@ -49,21 +49,28 @@ const MOVES_NOTHING: ReadonlySet<Logged['kind']> = new Set([
 
 /** Who decided what, and all that it moved. */
 export function sayNews(news: NewsLine, say: Say): string {
-  return withMoves(news, movesOf(news, say), say);
+  return toldOf(news, say) + movedBy(news, movesOf(news, say), say);
 }
 
-/** The same in one line: what it cost or gained most, and how much more there is to say. */
-export function sayNewsInShort(news: NewsLine, say: Say): string {
+/**
+ * The same in one line, in two halves: what was decided, and what that cost or gained most with how
+ * much more there is to say. Where a line is too short the second is to stay whole.
+ */
+export function sayNewsInShort(news: NewsLine, say: Say): readonly [told: string, moved: string] {
   const [most, ...others] = movesOf(news, say);
   const more = others.length - (news.more > 0 ? 1 : 0) + news.more;
-  return withMoves(news, most ? [more > 0 ? `${most} … +${more}` : most] : [], say);
+  return [
+    toldOf(news, say),
+    movedBy(news, most ? [more > 0 ? `${most} … +${more}` : most] : [], say),
+  ];
 }
 
-function withMoves(news: NewsLine, moved: readonly string[], say: Say): string {
-  const { person, said } = news;
-  const whole = person ? `${person}: ${sayLogged(said, say)}` : sayLogged(said, say);
-  if (moved.length === 0 && MOVES_NOTHING.has(said.kind)) return whole;
-  return `${whole} → ${moved.join('; ') || words[say.language].nothing}`;
+const toldOf = ({ person, said }: NewsLine, say: Say): string =>
+  person ? `${person}: ${sayLogged(said, say)}` : sayLogged(said, say);
+
+function movedBy({ said }: NewsLine, moved: readonly string[], say: Say): string {
+  if (moved.length === 0 && MOVES_NOTHING.has(said.kind)) return '';
+  return ` → ${moved.join('; ') || words[say.language].nothing}`;
 }
 
 /** What it moved, what matters most first: portions, then services, those that lose first. */

@@ -45,13 +45,13 @@ describe('the news of a day', () => {
     const backAt = after(start, seconds(20 * 3600));
     const said = must(newsAfter({ ...down, backAt } as Intent).news, 'news');
     const { services, tasks, more } = said;
-    const short = sayNewsInShort(said, english);
+    const short = sayNewsInShort(said, english).join('');
     const worst = must([...services].sort((a, b) => a.byS - b.byS)[0], 'a service');
     expect(short).toContain(`→ ${worst.name.en} loses `);
     expect(short).toMatch(new RegExp(`… \\+${services.length + tasks.length - 1 + more}$`));
     expect(short.split(';')).toHaveLength(1);
     const one = { ...said, services: [worst], tasks: [], more: 0 };
-    expect(sayNewsInShort(one, english)).toBe(sayNews(one, english));
+    expect(sayNewsInShort(one, english).join('')).toBe(sayNews(one, english));
   });
 
   it('is gone ten minutes later', () => {
