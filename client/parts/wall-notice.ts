@@ -3,7 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { CommandId, Instant } from '../../shared/kernel/index.ts';
 import type { ReadOnly } from '../../shared/protocol/index.ts';
 import type { ClosedDay, Refusal } from '../../shared/view/index.ts';
-import { clockTime, sayRefusal } from '../../shared/words/index.ts';
+import { clockTime, sayRefusal, sayWhen } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './choice-strip.ts';
 import { Part } from './part.ts';
@@ -53,6 +53,8 @@ export class WallNotice extends Part {
   ];
 
   @property({ attribute: false }) aloneSince: Instant | null = null;
+  /** By the hub's clock; what was on another day is said with that. */
+  @property({ type: Number }) now: Instant | null = null;
   @property({ type: Number }) kept = 0;
   @property({ type: Boolean }) failing = false;
   @property({ attribute: false }) readOnly: ReadOnly | null = null;
@@ -65,7 +67,7 @@ export class WallNotice extends Part {
     const { words, say, aloneSince, readOnly, closed, stray } = this;
     const sentences = [
       closed && words.dayClosed(clockTime(closed.at, say), closed.by),
-      aloneSince !== null && words.aloneSince(clockTime(aloneSince, say)),
+      aloneSince !== null && words.aloneSince(sayWhen(aloneSince, this.now ?? aloneSince, say)),
       aloneSince !== null && this.kept > 0 && words.keptHere(this.kept),
       this.failing && words.notKept,
       readOnly && sayRefusal({ rule: 'read-only', atSeq: readOnly.atSeq }, say),

@@ -42,6 +42,7 @@ function told(page: Pick<StationPage, 'now'>, { sync, say }: Shown) {
   return html`<wall-notice
     .say=${say}
     .aloneSince=${aloneSince}
+    .now=${aloneSince === null ? null : sync.hubNow()}
     .kept=${pending.length}
     ?failing=${isOutboxFailing}
     .readOnly=${readOnly}
