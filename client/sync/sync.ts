@@ -19,7 +19,7 @@ import { Pulse } from './pulse.ts';
 import type { Sync, SyncState } from './sync-state.ts';
 import { Taps } from './taps.ts';
 
-/** A hub that is there has answered by then; else a page with a day to show says that it is alone. */
+/** A hub that is there has answered by then; else a page with a day to show says it is alone. */
 const LOOKING_MS = 1500;
 
 /** One screen's side of the talk with the hub; everything outside of it comes in by the ports. */

@@ -65,7 +65,7 @@ function withSecondHost({ hubAddress, browse, remove }: SecondHost) {
     await expect(page.goto(`${safe()}/`)).rejects.toThrow('ERR_CERT_AUTHORITY_INVALID');
   });
 
-  test('a tablet that trusts the kitchen goes on by itself, and starts without the hub', async () => {
+  test('a tablet that trusts the kitchen goes on by itself, and starts alone', async () => {
     browser = await browse(folder, [authority()]);
     const context = await browser.newContext();
     const page = await context.newPage();

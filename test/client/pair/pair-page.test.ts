@@ -20,7 +20,7 @@ async function asking(origin: string) {
   return page.shadowRoot?.querySelector<QrCode>('qr-code') ?? null;
 }
 
-it('shows its code to be scanned, too, which leads a phone to this screen at the desk', async () => {
+it('shows its code to be scanned, too, which leads a phone to it at the desk', async () => {
   const code = await asking('https://192.168.1.5:4600');
   expect(code?.text).toBe('https://192.168.1.5:4600/desk.html#who/K7QD4M');
 });

@@ -160,7 +160,7 @@ describe('a newer version', () => {
     expect(await two.ask('/assets/wall-1.js')).toBe('wall one');
   });
 
-  it('leaves the files of the version before, which a page may fetch late, and no older', async () => {
+  it('leaves files of the version before, which a page may fetch late, and no older', async () => {
     hub?.set('/assets/late-1.js', 'late one');
     const files = ['/station.html'];
     await worker('one', [...files, '/assets/late-1.js']).install();
