@@ -17,6 +17,7 @@ export { type Carry, carryOf, dayFrom } from './carry.ts';
 export * from './check-event.ts';
 export { hasReading } from './check-limits.ts';
 export type { CheckRefusal } from './check-refusal.ts';
+export { ASKED_AHEAD_S } from './checks-turned.ts';
 export type * from './command.ts';
 export { type CookAsk, cookAskOf, cookAsks } from './cook-ask.ts';
 export { type CookOffer, cookOffer, earlierOffer } from './cook-offer.ts';

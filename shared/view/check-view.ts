@@ -1,5 +1,6 @@
 import type { CheckOn, Command, CorrectiveAction, FeelAsked, Live } from '../day/index.ts';
 import {
+  ASKED_AHEAD_S,
   breachOfCheck,
   feelAsked,
   hasReading,
@@ -8,7 +9,6 @@ import {
   whyOpen,
 } from '../day/index.ts';
 import type { Celsius, Instant, StationId, Text, ThermometerId } from '../kernel/index.ts';
-import { minutes } from '../kernel/index.ts';
 import type { Breach } from '../plan/index.ts';
 import { checkedThing } from './check-on.ts';
 import { nameOf } from './logged-who.ts';
@@ -40,12 +40,9 @@ export type CheckView = {
   readonly thermometers: readonly { readonly id: ThermometerId; readonly name: Text }[];
 };
 
-/** So far ahead a screen is told, so that it can go on alone. */
-const AHEAD_S = minutes(120);
-
 /** What is open at these stations, or at all where none are named: what is wrong comes first. */
 export function checksAt(live: Live, stations: ReadonlySet<StationId> | null): CheckView[] {
-  const until = live.now + AHEAD_S * 1000;
+  const until = live.now + ASKED_AHEAD_S * 1000;
   const open = openChecks(live.state).filter(
     (check) => check.dueAt <= until && (stations === null || stations.has(check.station)),
   );

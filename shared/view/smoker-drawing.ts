@@ -40,15 +40,18 @@ export function smokerDrawing(live: Live, smoker: Smoker): SmokerDrawing {
 const LATELY_MS = minutes(30) * 1000;
 
 function lastOpened({ state, now }: Live, smoker: SmokerId): Instant | null {
-  const last = doorsOf(state, smoker, instant(now - LATELY_MS)).at(-1);
+  const last = doorsOf(state, smoker, instant(minuteOf(now) - LATELY_MS)).at(-1);
   return last ?? null;
 }
+
+/** Walls are drawn anew by the minute: what is forgotten with time goes with one. */
+const minuteOf = (now: Instant) => now - (now % 60_000);
 
 /** What nobody read is said for so long: it widens what is foreseen (judged). */
 const UNSEEN_SAID_MS = hours(3) * 1000;
 
 function unseenLately({ state, now }: Live, smoker: SmokerId): Pick<SmokerDrawing, 'unseen'> {
-  const since = instant(now - UNSEEN_SAID_MS);
+  const since = instant(minuteOf(now) - UNSEEN_SAID_MS);
   const unseen = lastUnseen(state, smoker, since);
   return unseen && unseen.to > since ? { unseen } : {};
 }

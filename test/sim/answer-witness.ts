@@ -32,6 +32,7 @@ export class AnswerWitness {
     this.#log.look();
     const word = answer.ok ? `yes, ${answer.seq}` : `no, ${answer.refusal.rule}`;
     this.#journal.happened(answer.ok ? 'answered yes' : 'answered no', 'hub', `to ${id}: ${word}`);
+    if (!answer.ok && answer.refusal.rule === 'barred') this.#journal.count('refused for a limit');
     const stretch = this.#log.stretchOf(id) ?? null;
     const spelled = canonical(answer);
     const before = this.#given.get(id);

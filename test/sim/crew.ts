@@ -19,6 +19,7 @@ import type { Agenda } from './agenda.ts';
 import type { Chance } from './chance.ts';
 import type { Device } from './device.ts';
 import type { Happening, Journal } from './journal.ts';
+import { type Asked, isSafety, type SafetyDeed, SafetyTaps } from './safety-taps.ts';
 
 export type CrewParts = {
   readonly agenda: Agenda;
@@ -43,6 +44,11 @@ const DEEDS = {
   move: 12,
   wrong: 7,
   again: 6,
+  look: 12,
+  mend: 8,
+  sell: 4,
+  receive: 1,
+  hurry: 4,
   read: 6,
 } as const;
 type Deed = keyof typeof DEEDS;
@@ -56,11 +62,13 @@ const THINKING_MS = [800, 6000] as const;
  */
 export class Crew {
   readonly #parts: CrewParts;
+  readonly #safety: SafetyTaps;
   #isAtWork = true;
   #last: Intent | null = null;
 
   constructor(parts: CrewParts) {
     this.#parts = parts;
+    this.#safety = new SafetyTaps(parts.chance);
     this.#wait();
   }
 
@@ -85,6 +93,7 @@ export class Crew {
     const deed = chance.weighted(DEEDS);
     if (deed === 'move') this.#askForMove(view);
     else if (deed === 'read') this.#readRefusal();
+    else if (isSafety(deed)) this.#tapAll(this.#safety.deed(deed, view), view);
     else if (deed === 'again') this.#tap(this.#last, view, 'tapped twice');
     else if (deed === 'wrong') this.#tap(this.#wrong(view), view, 'tapped wrong');
     else this.#tap(this.#intent(deed, view), view, 'tapped');
@@ -100,7 +109,14 @@ export class Crew {
     journal.happened(as, device.screenId, `taps ${inWords(intent)} (${id})`);
   }
 
-  #intent(deed: Exclude<Deed, 'move' | 'read' | 'again' | 'wrong'>, view: View): Intent | null {
+  #tapAll(asked: Asked | null, view: View): void {
+    if (asked) this.#tap(asked.intent, view, asked.as);
+  }
+
+  #intent(
+    deed: Exclude<Deed, 'move' | 'read' | 'again' | 'wrong' | SafetyDeed>,
+    view: View,
+  ): Intent | null {
     const { chance } = this.#parts;
     switch (deed) {
       case 'start':

@@ -196,6 +196,36 @@ export const plantedFaults: readonly PlantedFault[] = [
     breaks: ['day'],
   },
   {
+    name: 'a rule that lets begin what a limit bars',
+    planted: {
+      rules: {
+        ...dayRules,
+        decide: (state, command, ...rest) => {
+          const decision = dayRules.decide(state, command, ...rest);
+          if (decision.ok || decision.refusal.rule !== 'barred') return decision;
+          if (command.kind !== 'start') return decision;
+          const { task } = command;
+          return { ok: true, facts: [{ kind: 'taskStarted', task, hand: command.personId }] };
+        },
+      },
+    },
+    breaks: ['barred'],
+  },
+  {
+    name: 'a rule that keeps one answer to a check as two',
+    planted: {
+      rules: {
+        ...dayRules,
+        decide: (state, command, ...rest) => {
+          const decision = dayRules.decide(state, command, ...rest);
+          if (!decision.ok || command.kind !== 'check') return decision;
+          return { ok: true, facts: [...decision.facts, ...decision.facts] };
+        },
+      },
+    },
+    breaks: ['asked'],
+  },
+  {
     name: 'a running day that does not hear of the clock',
     planted: {
       rules: {

@@ -1,6 +1,9 @@
-import { type Event, type Live, openLive } from '../../shared/day/index.ts';
+import { type DayState, type Event, type Live, openLive } from '../../shared/day/index.ts';
 import { type Instant, must } from '../../shared/kernel/index.ts';
 import type { LogWitness } from './log-witness.ts';
+
+/** The day just after an event, and its state just before. */
+type OnEvent = (live: Live, event: Event, before: DayState) => void;
 
 /**
  * The day, gone through once more from the log alone: it knows of no moments but those of its
@@ -8,10 +11,10 @@ import type { LogWitness } from './log-witness.ts';
  */
 export class Replay {
   readonly #log: LogWitness;
-  readonly #onEvent: (live: Live, event: Event) => void;
+  readonly #onEvent: OnEvent;
   #live: Live | null = null;
 
-  constructor(log: LogWitness, onEvent: (live: Live, event: Event) => void) {
+  constructor(log: LogWitness, onEvent: OnEvent) {
     this.#log = log;
     this.#onEvent = onEvent;
   }
@@ -21,8 +24,9 @@ export class Replay {
     const live = this.#live;
     if (!live?.state.plan || live.state.seq > seq || live.now > at) return this.#openAt(seq, at);
     for (const event of this.#log.eventsAfter(live.state.seq, seq)) {
+      const before = live.state;
       live.apply(event);
-      this.#onEvent(live, event);
+      this.#onEvent(live, event, before);
     }
     live.tick(at);
     return live;

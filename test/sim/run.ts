@@ -10,6 +10,7 @@ import { Agenda } from './agenda.ts';
 import { disagreement } from './agreement.ts';
 import { AnswerWitness } from './answer-witness.ts';
 import { Chance } from './chance.ts';
+import { CheckWitness } from './check-witness.ts';
 import { ClockWitness } from './clock-witness.ts';
 import { Crew } from './crew.ts';
 import { DayWitness } from './day-witness.ts';
@@ -107,7 +108,11 @@ class World {
     this.#log = new LogWitness(disk, verdict);
     this.#answers = new AnswerWitness(this.#log, verdict, journal);
     const days = new DayWitness(verdict);
-    this.#replay = new Replay(this.#log, (live, event) => days.look(live, event));
+    const checks = new CheckWitness(verdict);
+    this.#replay = new Replay(this.#log, (live, event, before) => {
+      days.look(live, event);
+      checks.look(before, event, live.state);
+    });
     this.#views = new ViewWitness(this.#log, this.#replay, verdict);
     this.#taps = new TapWitness(this.#answers, verdict);
     this.#clocks = new ClockWitness(agenda, hubClock, verdict);

@@ -9,6 +9,8 @@ export const PROMISES = {
   converges: 'once the trouble is over, all screens come to agree with the hub in bounded time',
   clock: 'the countdowns of a screen that hears the hub are right to half a second',
   day: 'no lag is broken unreported, no slot is over-filled, no load is in two places',
+  barred: 'what a limit bars is neither begun nor sold before somebody said what was done about it',
+  asked: 'no check is answered twice: neither asked for again once it was kept, nor put right anew',
   hale: 'the hub finds no fault with itself',
 } as const;
 export type PromiseName = keyof typeof PROMISES;
