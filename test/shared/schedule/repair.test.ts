@@ -103,6 +103,32 @@ describe('a day that will be late', () => {
     expect(mended).toMatchObject({ rung: 'as-it-is', before: { lateS: 60 }, differences: [] });
   });
 
+  it('weighs how late each goal is with its weight', () => {
+    // Only one of them can be in time: slicing costs rubbing ten minutes more, rubbing it twenty.
+    const of = (weight: number) => {
+      const day = problem({
+        horizonS: seconds(90_000),
+        activities: ['wash', 'rub', 'slice'].map((id) =>
+          activity(id, work(id === 'slice' ? 600 : 1_200), [need(['ana'])]),
+        ),
+        resources: [unit('ana')],
+        goals: [{ ...goal('rub', 3_900), weight }, goal('slice', 3_900)],
+      });
+      const placements = [
+        put('wash', 0, 1_200, 'ana'),
+        put('rub', 1_200, 2_400, 'ana'),
+        put('slice', 2_400, 3_000, 'ana'),
+      ];
+      const timeline = opened(day, placements);
+      timeline.started(activityId('wash'), seconds(0));
+      timeline.lengthIs(activityId('wash'), seconds(3_000));
+      return repair(timeline, options);
+    };
+    const before = (weight: number) => ({ lateS: weight * 300 + 900 });
+    expect(of(1)).toMatchObject({ rung: 'order', before: before(1), after: { lateS: 900 } });
+    expect(of(10)).toMatchObject({ rung: 'as-it-is', before: before(10), after: before(10) });
+  });
+
   it('is mended by a few changes where one is not enough', () => {
     const { timeline } = heldUpByWashing(['a', 'b', 'c', 'd'], 6_000);
     const mended = repair(timeline, options);
