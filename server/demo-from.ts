@@ -20,8 +20,8 @@ export function beginFrom(
 ): void {
   if (wasUsed) {
     throw new CannotStart(
-      `--demo-from is for a folder in which no hub has run; ${folder} has a log. Copy kitchen.json,` +
-        ' catalogue.json and plans/ into a folder of their own, or leave it out to go on.',
+      `--demo-from is for a folder in which no hub has run; ${folder} has a log.`,
+      'Copy kitchen.json, catalogue.json and plans/ into another, or leave it out to go on.',
     );
   }
   const { kitchen, faults } = readFolder(folder);

@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { RecordShown } from '../../shared/protocol/index.ts';
-import type { DeskView, Refusal } from '../../shared/view/index.ts';
+import type { CheckView, DeskView, Refusal } from '../../shared/view/index.ts';
 import { recordDeskWords, sayRefusal } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import type { Sync } from '../sync/index.ts';
@@ -12,6 +12,8 @@ import './record-lots.ts';
 import './record-receive.ts';
 import './record-trace.ts';
 import './record-trim.ts';
+
+const cameTooWarm = ({ on, failed }: CheckView) => on.kind === 'receiving' && failed !== null;
 
 /** Lots as they come and go, where one went, and the days as they are on record. */
 @customElement('desk-record')
@@ -63,7 +65,7 @@ export class DeskRecord extends Part {
                 .say=${say}
                 .cuts=${shown.cuts}
                 .now=${() => sync.hubNow()}
-                .broken=${view.checks.filter(({ on, failed }) => on.kind === 'receiving' && failed)}
+                .broken=${view.checks.filter(cameTooWarm)}
                 ?closed=${view.closed !== null}
                 @came=${({ detail }: CustomEvent) => void sync.tap({ kind: 'receive', ...detail })}
               ></record-receive>
@@ -79,7 +81,8 @@ export class DeskRecord extends Part {
                 .say=${say}
                 .trim=${shown.trim}
                 ?closed=${view.closed !== null}
-                @weighed=${({ detail }: CustomEvent) => void sync.tap({ kind: 'weighTub', ...detail })}
+                @weighed=${({ detail }: CustomEvent) =>
+                  void sync.tap({ kind: 'weighTub', ...detail })}
               ></record-trim>
             </div>
             <div>

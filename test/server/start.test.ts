@@ -68,7 +68,10 @@ describe('a day that is tried out before it is due', () => {
     const { zone } = JSON.parse(readFileSync(join(folder, 'kitchen.json'), 'utf8'));
     expect(wallTime(shownMs, zone)).toEqual(demoFrom);
     const again = await start('kitchen', { demoFrom });
-    expect(again).toMatchObject({ ok: false, lines: [expect.stringContaining('has a log')] });
+    expect(again).toMatchObject({
+      ok: false,
+      lines: [expect.stringContaining('has a log'), expect.anything()],
+    });
   });
 });
 
