@@ -58,9 +58,6 @@ export const rackLaneStyles = css`
     color: var(--soft);
     font-weight: 600;
   }
-  small {
-    font-size: 0.62em;
-  }
   /* Till when it is free says no more than when that comes. */
   .to-come {
     flex-wrap: wrap;

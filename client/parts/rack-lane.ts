@@ -31,8 +31,10 @@ export type Picked = Pick<LoadDrawing, 'stay' | 'need'>;
 
 export const isSame = (a: Picked, b: Picked) => a.stay === b.stay && a.need === b.need;
 
-/** What a time takes in letters of a usual width; an m takes two, but the last half is small. */
-const lettersOf = (when: string) => when.length + (/[ap]m–/.test(when) ? 1.5 : 0);
+/** What a time takes in letters of a usual width; an m takes two. */
+const lettersOf = (when: string) => when.length + 1.5 * (when.match(/[ap]m/g)?.length ?? 0);
+
+const HALF_DAY_MS = 12 * 3_600_000;
 
 /**
  * One rack as a shelf: its pieces at true scale where they lie, when each is next wanted, what
@@ -87,7 +89,7 @@ export class RackLane extends Part {
       many: countPieces(second.pieces, second.piece, say),
       at: clockTime(second.inAt, say),
     };
-    const { what, when } = this.#next(first);
+    const { what, when } = this.#shortNext(first);
     const beside = loads.filter(({ here }) => here);
     return html`<p class="words">
       <span class="here-now">
@@ -100,7 +102,7 @@ export class RackLane extends Part {
         }
       </span>
       <span class="next" ${styled({ '--letters': String(lettersOf(when)) })}>
-        <span>${smallHalf(when)}</span><span>${what}</span>
+        <span>${when}</span><span>${what}</span>
       </span>
     </p>`;
   }
@@ -110,6 +112,13 @@ export class RackLane extends Part {
     const { say, words } = this;
     if (!next) return { what: words.off, when: clockTime(outAt, say) };
     return { what: textIn(next.title, say), when: clockRange(next.lowAt, next.highAt, say) };
+  }
+
+  /** The same for the lane: within half a day there is no doubt which half of it is meant. */
+  #shortNext(load: LoadDrawing): { readonly what: string; readonly when: string } {
+    const { what, when } = this.#next(load);
+    const isSoon = (load.next?.highAt ?? load.outAt) - this.now < HALF_DAY_MS;
+    return { what, when: isSoon ? when.replace(/ [ap]m/g, '') : when };
   }
 
   #drawing(rack: RackDrawing, laid: readonly LaidOut[]) {
@@ -200,9 +209,3 @@ const nameOf = ({ pieces, piece }: LoadDrawing, say: Say) =>
 /** What is to come is drawn first, so that what is there stands before it. */
 const fromBehind = (laid: readonly LaidOut[]) =>
   [...laid].sort((a, b) => Number(a.load.here) - Number(b.load.here));
-
-/** The half of the day is written small, as clocks on the walls have it. */
-function smallHalf(when: string) {
-  const half = when.search(/ [ap]m$/);
-  return half < 0 ? when : html`${when.slice(0, half)} <small>${when.slice(half + 1)}</small>`;
-}

@@ -9,6 +9,7 @@ import { styled } from './styled.ts';
 
 /** Every so many hours a rule has a longer stroke, and here its hour. */
 const APART = 3;
+const MOST_FIGURES = 4;
 
 /** The hours of the rules above it, under their longer strokes. */
 @customElement('rule-hours')
@@ -45,7 +46,9 @@ export class RuleHours extends Part {
   protected override draw() {
     const { rule, say } = this;
     if (!rule) return nothing;
-    const shown = rule.hours.filter((_, i) => i % APART === 0);
+    // A wall's smoker is five figures wide; where there would be more, every other is left out.
+    const apart = rule.hours.length > MOST_FIGURES * APART ? 2 * APART : APART;
+    const shown = rule.hours.filter((_, i) => i % apart === 0);
     return shown.map((hour, i) => {
       const before = shown[i - 1];
       const share = shareOf(rule, hour);

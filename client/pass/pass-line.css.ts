@@ -4,7 +4,7 @@ export const passLineStyles = css`
   :host {
     position: relative;
     display: grid;
-    grid-template-columns: minmax(0, 1fr) 5em minmax(0, 1fr) auto;
+    grid-template-columns: minmax(0, 1.3fr) 4.2em minmax(0, 1fr) auto;
     align-items: center;
     align-content: center;
     --boxes-row: 1 / span 2;
@@ -18,11 +18,22 @@ export const passLineStyles = css`
   :host([due]) {
     border-left-color: var(--brick);
   }
+  /* The name of a dish stays whole as long as there is room, what is in it in any case. */
   h2 {
+    display: flex;
+    align-items: baseline;
+    column-gap: 0.25em;
     font-weight: 800;
     overflow: hidden;
-    text-overflow: ellipsis;
     white-space: nowrap;
+  }
+  .name {
+    min-width: 3em;
+    overflow: hidden;
+    text-overflow: ellipsis;
+  }
+  h2 small {
+    flex: none;
   }
   small {
     font-size: var(--small);
@@ -78,19 +89,6 @@ export const passLineStyles = css`
     --boxes-row: 1 / span 2;
   }
   /* A name that is cut off is still known; an allergen that is cut off is not told. */
-  :host([short]) h2 {
-    display: flex;
-    align-items: baseline;
-    column-gap: 0.25em;
-  }
-  :host([short]) .name {
-    min-width: 3em;
-    overflow: hidden;
-    text-overflow: ellipsis;
-  }
-  :host([short]) h2 small {
-    flex: none;
-  }
   :host([short]) .ready {
     grid-area: 1 / 2 / 3 / 3;
     font-size: var(--small);

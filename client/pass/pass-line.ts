@@ -40,7 +40,7 @@ export class PassLine extends Part {
     if (this.short) return this.#inShort(line);
     const words = passWords[say.language];
     const { dish, ready } = line;
-    return html`<h2>${textIn(dish.name, say)} ${this.#named(line)}</h2>
+    return html`<h2><span class="name">${textIn(dish.name, say)}</span> ${this.#named(line)}</h2>
       <div class="ready"><b>${ready}</b> <small>${words.ready}</small></div>
       <div class="pans">${this.#pans(line)}</div>
       <div class="then">${this.#runsOut(line)} ${this.#next(line)}</div>
@@ -60,7 +60,7 @@ export class PassLine extends Part {
     ];
     const others = pans.filter((each) => each !== barred && each !== first);
     return html`<h2>
-        <span class="name">${textIn(dish.name, say)}</span> ${this.#named(line, MOST_NAMED)}
+        <span class="name">${textIn(dish.name, say)}</span> ${this.#namedInShort(line)}
       </h2>
       <div class="ready"><b>${ready}</b> ${words.ready}</div>
       <div class="then">
@@ -72,15 +72,22 @@ export class PassLine extends Part {
       <slot></slot>`;
   }
 
-  /** What somebody who asks must be told of it: whole, or counted where the names find no room. */
-  #named({ dish: { allergens } }: Line, most = allergens.length) {
+  /** What somebody who asks must be told of it. */
+  #named({ dish: { allergens } }: Line) {
     const { say } = this;
     if (allergens.length === 0) return nothing;
-    const words = passWords[say.language];
+    const named = allergens.map((each) => sayAllergen(each, say)).join(', ');
+    return html`<small class="soft">${passWords[say.language].has(named)}</small>`;
+  }
+
+  /** The same beside a name that must stay whole: bare, or counted where there are several. */
+  #namedInShort({ dish: { allergens } }: Line) {
+    const { say } = this;
+    if (allergens.length === 0) return nothing;
     const named =
-      allergens.length > most
-        ? words.hasMany(allergens.length)
-        : words.has(allergens.map((each) => sayAllergen(each, say)).join(', '));
+      allergens.length > MOST_NAMED
+        ? passWords[say.language].hasMany(allergens.length)
+        : allergens.map((each) => sayAllergen(each, say)).join(', ');
     return html`<small class="soft">${named}</small>`;
   }
 

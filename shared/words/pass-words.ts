@@ -74,7 +74,7 @@ const englishBars: Bars = {
 const english: PassWords = {
   pass: 'Pass',
   has: (allergens) => `has ${allergens}`,
-  hasMany: (count) => `${count} ${count === 1 ? 'allergen' : 'allergens'}: see …`,
+  hasMany: (count) => `${count} ${count === 1 ? 'allergen' : 'allergens'} …`,
   ready: 'ready',
   undo: 'undo',
   barred: (portions, bar) => `${portions} barred: ${whyBarred(bar, englishBars)}`,
@@ -124,7 +124,7 @@ const spanishBars: Bars = {
 const spanish: PassWords = {
   pass: 'Pase',
   has: (allergens) => `lleva ${allergens}`,
-  hasMany: (count) => `${count} ${count === 1 ? 'alérgeno' : 'alérgenos'}: vea …`,
+  hasMany: (count) => `${count} ${count === 1 ? 'alérgeno' : 'alérgenos'} …`,
   ready: 'listas',
   undo: 'atrás',
   barred: (portions, bar) => `${portions} no salen: ${whyBarred(bar, spanishBars)}`,
