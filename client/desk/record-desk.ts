@@ -47,6 +47,7 @@ export class DeskRecord extends Part {
 
   /** The last thing that happened when it was last asked for. */
   #seenSeq = -1;
+  #looks = 0;
 
   protected override willUpdate(): void {
     const seq = this.view.log[0]?.seq ?? 0;
@@ -129,13 +130,13 @@ export class DeskRecord extends Part {
     }
   }
 
+  /** Answers may overtake each other: what was asked for last is what stands there. */
   async #look(): Promise<void> {
-    try {
-      const answer = await this.doors.show();
-      this.wrong = answer.ok ? null : answer.refusal;
-      if (answer.ok) this.shown = answer;
-    } catch {
-      this.wrong = 'away';
-    }
+    this.#looks += 1;
+    const look = this.#looks;
+    const answer = await this.doors.show().catch(() => 'away' as const);
+    if (look !== this.#looks) return;
+    if (answer !== 'away' && answer.ok) this.shown = answer;
+    this.wrong = answer === 'away' ? 'away' : answer.ok ? null : answer.refusal;
   }
 }

@@ -135,6 +135,24 @@ describe('a lot that comes', () => {
   });
 });
 
+describe('what is shown of the record', () => {
+  it('is what was asked for last, also where an older answer comes after it', async () => {
+    const answers: ((answer: Awaited<ReturnType<RecordDoors['show']>>) => void)[] = [];
+    const show = () => new Promise<never>((answer) => answers.push(answer as never));
+    const { element } = await desk();
+    Object.assign(element, { doors: { ...doors, show } });
+    for (const seq of [7, 8]) {
+      Object.assign(element, { view: { log: [{ seq }], day, closed: null, checks: [] } });
+      await drawn();
+    }
+    const [older, newer] = answers;
+    newer?.({ ok: true, ...shown });
+    older?.({ ok: true, ...shown, lots: [] });
+    await drawn();
+    expect(saidOn(element)).toContain(two);
+  });
+});
+
 describe('a lot of which something cannot be', () => {
   const sound = { cut: 'spare-ribs', pieces: '8', weight: '16.5', supplier: 'Elm Meats' };
 
