@@ -1,6 +1,6 @@
 import { type Download, type Page, expect as soon } from '@playwright/test';
 
-const expect = soon.configure({ timeout: 30_000 });
+const expect = soon.configure({ timeout: 60_000 });
 
 /** What is written down of a case as it comes, as the desk asks for it. */
 export type Case = {
