@@ -8,7 +8,7 @@ import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import { passLineStyles } from './pass-line.css.ts';
 
-/** A dish of which nothing is cut while it is sold needs a hand; so does what is held too long or barred. */
+/** A dish of which nothing is cut while it is sold needs a hand; so does what is held too long. */
 const SOON_MS = 15 * 60_000;
 /** More pans than these are counted with the last of them. */
 const MOST_PANS = 3;

@@ -6,8 +6,8 @@ import type { DayState } from './state.ts';
 import { watchedIn } from './watched.ts';
 
 /**
- * Which share of what a batch gives was thrown out: all that was not sold of it by then, by what the
- * pass had counted, first in first out (common practice, no source). Nought where nobody said so.
+ * Which share of what a batch gives was thrown out: all that was not sold of it by then, by what
+ * the pass had counted, first in first out (common practice, no source). Nought where nobody said so.
  */
 export function thrownShare(state: DayState, id: BatchId): number {
   const at = thrownAt(state, id);

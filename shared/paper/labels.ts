@@ -47,7 +47,7 @@ ${labels.map((label) => labelMarkup(label, print)).join('\n')}
  * @example lotAddress('http://10.0.0.5:4220', '2026-11-28-2')
  * //=> 'http://10.0.0.5:4220/desk.html#record/2026-11-28-2'
  */
-export const lotAddress = (hub: string, lot: string) => `${hub}/desk.html#record/${lot}`;
+const lotAddress = (hub: string, lot: string) => `${hub}/desk.html#record/${lot}`;
 
 function labelMarkup(label: Label, { kitchen, say, desk }: LabelPrint): string {
   const words = labelWords[say.language];
@@ -115,7 +115,8 @@ const style = `* { box-sizing: border-box; margin: 0; padding: 0; }
 html { color: #000; background: #fff; print-color-adjust: exact; }
 body { font: 500 9pt/1.2 Sheet, 'Atkinson Hyperlegible Next', sans-serif;
   font-variant-numeric: tabular-nums; }
-.label { display: grid; grid-template-columns: 1fr 26mm; grid-template-rows: auto auto auto 1fr auto auto auto;
+.label { display: grid; grid-template-columns: 1fr 26mm;
+  grid-template-rows: auto auto auto 1fr auto auto auto;
   column-gap: 2mm; width: 94mm; height: 56mm; padding: 1mm; overflow: hidden; }
 .name { grid-column: 1 / -1; font-size: 15pt; line-height: 1.05; font-weight: 800;
   border-bottom: 1.2pt solid #000; padding-bottom: 0.6mm; }

@@ -11,8 +11,8 @@ export function qrMarkup(text: string): string {
   const { data, size } = encode(text, { ecc: 'M', border: QUIET, boostEcc: false });
   const squares = data.flatMap((row, y) => rowPath(row, y)).join('');
   return (
-    `<svg class="qr" viewBox="0 0 ${size} ${size}" shape-rendering="crispEdges" aria-hidden="true">` +
-    `<path d="${squares}"/></svg>`
+    `<svg class="qr" viewBox="0 0 ${size} ${size}" ` +
+    `shape-rendering="crispEdges" aria-hidden="true"><path d="${squares}"/></svg>`
   );
 }
 

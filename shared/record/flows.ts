@@ -123,8 +123,8 @@ function tubsOf(
 }
 
 /**
- * What goes on from the trim table. Where tubs were weighed, more in them is less on the pieces; what
- * is neither, such as what sticks to the board, stays as it is reckoned.
+ * What goes on from the trim table. Where tubs were weighed, more in them is less on the pieces;
+ * what is neither, such as what sticks to the board, stays as it is reckoned.
  */
 function trimmedKg(batch: Batch, inKg: number, tubs: readonly Tub[], reckonedTubKg: number) {
   const reckonedKg = (batch.trimmedKg * inKg) / batch.rawKg;

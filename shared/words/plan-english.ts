@@ -88,8 +88,8 @@ export const planEnglish: PlanPhrases = {
       `limits.json: an entry that led to ${from} is gone or other than it was, and the limits ` +
       `would be ${to}: put it back, and add what changed as a new entry at the end.`,
     'other-profile': (_, to) =>
-      `limits.json: its last entry leads to another profile than ${to}, which kitchen.json names: ` +
-      'name the same in both.',
+      `limits.json: its last entry leads to another profile than ${to}, which kitchen.json ` +
+      'names: name the same in both.',
   },
   limitBroken: (about, limit, asked, found) =>
     [

@@ -247,7 +247,7 @@ describe('other limits than before', () => {
     writeFileSync(kitchenFile(), JSON.stringify({ ...kitchen, limits }));
   };
 
-  it('are refused where nothing says why, with what was, what would be and where to say it', async () => {
+  it('are refused where nothing says why, with what was and where to say it', async () => {
     await planning.look(now());
     nameProfile('celsius');
     const { what, lines } = await planning.look(now());
@@ -259,7 +259,7 @@ describe('other limits than before', () => {
     expect(hub.state.plan).toMatchObject({ version: 1, limits: { id: 'food-code' } });
   });
 
-  it('are refused so on the next day too, and after the hub was opened from what the last left', async () => {
+  it('are refused on the next day too, also by a hub opened from what was left', async () => {
     haveEverybodyInDaily();
     await planning.look(now());
     const { day } = must(hub.state.plan, 'a plan').built;

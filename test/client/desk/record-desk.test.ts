@@ -227,7 +227,7 @@ describe('a label', () => {
 });
 
 describe('a tub of trim', () => {
-  it('is put over the scale: what that shows is asked for in place of what is reckoned', async () => {
+  it('is put over the scale, and what that shows is asked for', async () => {
     const { element, taps } = await desk();
     expect(saidOn(element)).toMatch(/Skirt meat · Ribs · Noon\s+1\.2 kg\s+reckoned/);
     await send(element, 'record-trim', { weight: '1.45' });

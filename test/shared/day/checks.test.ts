@@ -164,7 +164,7 @@ describe('what is due', () => {
     expect(open(day, on)).toBeUndefined();
   });
 
-  it('is each lot that came, also of a cut that is not for today and before all of it is there', () => {
+  it('is each lot that came, also of a cut that is not for today', () => {
     const pulled = new Set(plan.built.pull.map((line) => line.cut));
     const { id: other } = must(
       plan.catalogue.cuts.find((each) => !pulled.has(each.id) && !each.takenFrom),
