@@ -16,6 +16,7 @@ export type AlertsShown = {
   readonly isHeard: boolean;
 };
 
+/** What may be asked at that door. */
 export function alertsAskSchema(): z.ZodType<AlertsAsk> {
   return z.strictObject({ screen: name<ScreenId>(), sounds: z.boolean() });
 }

@@ -44,6 +44,7 @@ const EVERY_MS = minutes(10) * 1000;
 const MOST = 2;
 const HOUR_MS = minutes(60) * 1000;
 
+/** Before anything was heard. */
 export const emptyBook = (now: Instant): AlertBook => ({
   since: now,
   standing: new Map(),
@@ -104,6 +105,7 @@ export function noticesOf(alerts: readonly Alert[]): AlertNotice[] {
   });
 }
 
+/** How often each was called in the hour before `now`; who was not is not among them. */
 export function ratesOf({ rings }: AlertBook, now: Instant): AlertRate[] {
   const late = rings.filter(({ at }) => now - at < HOUR_MS);
   const names = [...new Map(late.map(({ who, name }) => [who, name]))];
