@@ -31,8 +31,8 @@ export type Picked = Pick<LoadDrawing, 'stay' | 'need'>;
 
 export const isSame = (a: Picked, b: Picked) => a.stay === b.stay && a.need === b.need;
 
-/** What a time takes in letters of a usual width; an m takes two. */
-const lettersOf = (when: string) => when.length + 1.5 * (when.match(/[ap]m/g)?.length ?? 0);
+/** What a time takes in letters of a usual width: a figure is wider, and an m takes two. */
+const lettersOf = (when: string) => 1.15 * when.length + 1.5 * (when.match(/[ap]m/g)?.length ?? 0);
 
 const HALF_DAY_MS = 12 * 3_600_000;
 
