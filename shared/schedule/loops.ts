@@ -51,7 +51,7 @@ export class Loops {
     return this.#of.get(node)?.baseBy ?? at(this.#rule.by, node);
   }
 
-  /** Tells each whose way round leads over an activity about which there is news, if it broke it. */
+  /** Tells each whose way round leads over an activity with news, if that broke it. */
   tellBroken(activity: number, tell: (activity: number) => void): void {
     for (const [node, loop] of this.#of) {
       if (loop.activities.has(activity) && !this.#holds(node, loop)) tell(node >> 1);
@@ -109,7 +109,7 @@ export class Loops {
     return way.length > 0 ? timeS : UNBOUND;
   }
 
-  /** From a node to who asks it and hangs on it, and back; with the ways round on it, or without. */
+  /** From a node to who asks it and hangs on it, and back; with ways round on it, or without. */
   #way(self: number, { from, by: last }: Doubt, isWhole: boolean): Step[] {
     const { by, source } = this.#rule;
     const way: Step[] = [{ to: self, by: last }];
@@ -129,7 +129,7 @@ export class Loops {
 const asksMore = (rule: Rule, { self, from, by }: Doubt): boolean =>
   followed(rule, { to: self, by }, at(rule.timeS, from)) > rule.bestS;
 
-/** What one step asks of where it leads, if it begins at `fromS`; nothing where it holds no more. */
+/** What one step asks of where it leads, from `fromS` on; nothing where it holds no more. */
 function followed(rule: Rule, step: Step, fromS: number): number {
   const { to, by } = step;
   const askedS = askedOf(rule, step, fromS);

@@ -57,10 +57,12 @@ function aheadS({ published, earliest }: Standing, goal: Goal): number {
 }
 
 /** Whether it runs, or waits for nothing that has not happened: what may slip now. */
-function isNext({ facts, arcs }: Standing, activity: number): boolean {
+function isNext({ facts, arcs, parts }: Standing, activity: number): boolean {
   const stage = facts.stage[activity];
   if (stage !== WAITING) return stage === RUNNING;
-  for (const node of [activity * 2, activity * 2 + 1]) {
+  const [near, far] = [activity * 2, activity * 2 + 1];
+  // What holds the end of a wait does not hold its start: it is drawn out meanwhile.
+  for (const node of parts.net.isWork[activity] === 1 ? [near, far] : [near]) {
     for (let arc = at(arcs.firstInto, node); arc >= 0; arc = at(arcs.nextInto, arc)) {
       if (arcs.back[arc] === 1 || arcs.off[arc] === 1) continue;
       const from = at(arcs.from, arc);

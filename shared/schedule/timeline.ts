@@ -230,7 +230,7 @@ export class LiveTimeline implements Timeline {
     else this.#due.set(activity, stage === WAITING ? this.#dueS(activity, startS) : endS);
   }
 
-  /** Where a maximum has put work outside its hours, it is due once it fits no more before these. */
+  /** Where a maximum has put work outside its hours: due once it fits no more before these. */
   #dueS(activity: number, startS: Seconds): number {
     const { rule } = this.#live.earliest;
     if (!isOutOfHours(rule, activity * 2)) return startS;
