@@ -1,8 +1,9 @@
 import fc from 'fast-check';
-import { seconds } from '../../../shared/kernel/index.ts';
+import { must, seconds } from '../../../shared/kernel/index.ts';
 import type {
   Activity,
   Clash,
+  End,
   Lag,
   Length,
   Mode,
@@ -26,9 +27,10 @@ import {
 const UNITS = ['ana', 'ben', 'rack'];
 
 /**
- * Small problems with every feature of the model: units and pools, calendars, states, modes,
- * clashes, waits, lags of every shape, releases, deadlines and goals. Due from second 150 on, some
- * cannot be planned; from 400 on, hardly one.
+ * Small problems with every feature of the model: units and pools, calendars of both, a fire and a
+ * table that is washed, modes, clashes, waits that take up room, lags between any two ends, least
+ * and most, releases, deadlines, and goals of several services, each with its weight. Due from
+ * second 150 on, some cannot be planned; from 400 on, few.
  */
 export const randomProblem = ({ dueS }: { dueS: number }): fc.Arbitrary<Problem> =>
   fc
@@ -37,16 +39,15 @@ export const randomProblem = ({ dueS }: { dueS: number }): fc.Arbitrary<Problem>
       fc
         .record({
           chains: fc.constant(chains),
-          lags: fc.array(gap(), { minLength: 20, maxLength: 20 }),
-          cross: fc.array(fc.tuple(fc.nat(30), fc.nat(30), fc.nat(10)), { maxLength: 2 }),
+          lags: fc.array(gap(30), { minLength: 20, maxLength: 20 }),
+          cross: fc.array(fc.record({ a: fc.nat(30), b: fc.nat(30), gap: gap(60) }), {
+            maxLength: 2,
+          }),
           clashes: fc.array(fc.tuple(fc.nat(30), fc.nat(30), fc.nat(5), fc.nat(20)), {
             maxLength: 2,
           }),
-          dues: fc.array(fc.integer({ min: dueS, max: dueS + 250 }), {
-            minLength: 4,
-            maxLength: 4,
-          }),
-          initial: fc.option(fc.constantFrom('hot', 'low'), { nil: undefined }),
+          dues: fc.array(due(dueS), { minLength: 4, maxLength: 4 }),
+          opening: opening(),
         })
         .map(assembled),
     );
@@ -72,15 +73,23 @@ function step(dueS: number): fc.Arbitrary<Step> {
 }
 
 function mode(id: string): fc.Arbitrary<Mode> {
-  const state = fc.constantFrom('hot', 'low');
-  return fc.record({
-    id: fc.constant(id),
-    length: length(),
-    needs: fc.array(someNeed(), { maxLength: 2 }),
-    states: fc
-      .option(state, { nil: undefined, freq: 2 })
-      .map((name) => (name ? [{ resource: resourceId('fire'), state: name }] : [])),
-  });
+  return fc
+    .record({
+      length: length(),
+      needs: fc.array(someNeed(), { maxLength: 2 }),
+      fire: fc.option(fc.constantFrom('hot', 'low'), { nil: undefined, freq: 2 }),
+      board: fc.option(fc.constantFrom('raw', 'ready'), { nil: undefined, freq: 1 }),
+    })
+    .map(({ length, needs, fire, board }) => ({
+      id,
+      length,
+      // At a table that is as it must be: it is washed in between.
+      needs: board ? [...needs, need(['table'])] : needs,
+      states: [
+        ...(fire ? [{ resource: resourceId('fire'), state: fire }] : []),
+        ...(board ? [{ resource: resourceId('board'), state: board }] : []),
+      ],
+    }));
 }
 
 function length(): fc.Arbitrary<Length> {
@@ -103,24 +112,51 @@ function someNeed(): fc.Arbitrary<Need> {
   );
 }
 
-function gap() {
+function gap(roomMostS: number): fc.Arbitrary<Gap> {
+  const others = ['start-start', 'end-end', 'start-end'];
   return fc.record({
     minS: fc.oneof(fc.constant(0), fc.nat(8)),
-    roomS: fc.option(fc.oneof(fc.constant(0), fc.nat(30)), { nil: undefined }),
-    ends: fc.constantFrom('end-start', 'end-start', 'end-start', 'start-start', 'end-end'),
+    roomS: fc.option(fc.oneof(fc.constant(0), fc.nat(roomMostS)), { nil: undefined }),
+    ends: fc.constantFrom('end-start', 'end-start', 'end-start', 'end-start', ...others),
   });
 }
 
-type Parts = {
-  readonly chains: readonly (readonly Step[])[];
-  readonly lags: readonly { minS: number; roomS: number | undefined; ends: string }[];
-  readonly cross: readonly (readonly [number, number, number])[];
-  readonly clashes: readonly (readonly [number, number, number, number])[];
-  readonly dues: readonly number[];
-  readonly initial: string | undefined;
+/** When the last step of a chain is due, and the one before it perhaps, for another service. */
+function due(dueS: number): fc.Arbitrary<Due> {
+  return fc.record({
+    atS: fc.integer({ min: dueS, max: dueS + 250 }),
+    weight: fc.integer({ min: 1, max: 5 }),
+    before: fc.option(fc.constantFrom('start', 'end'), { nil: undefined, freq: 1 }),
+  });
+}
+
+/** How fire and table are found, and whether the shelf is shut for a while. */
+function opening(): fc.Arbitrary<Opening> {
+  return fc.record({
+    fire: fc.option(fc.constantFrom('hot', 'low'), { nil: undefined }),
+    board: fc.option(fc.constantFrom('raw', 'ready'), { nil: undefined }),
+    isShut: fc.boolean(),
+  });
+}
+
+type Gap = { readonly minS: number; readonly roomS: number | undefined; readonly ends: string };
+type Due = { readonly atS: number; readonly weight: number; readonly before: End | undefined };
+type Opening = {
+  readonly fire: string | undefined;
+  readonly board: string | undefined;
+  readonly isShut: boolean;
 };
 
-function assembled({ chains, lags, cross, clashes, dues, initial }: Parts): Problem {
+type Parts = {
+  readonly chains: readonly (readonly Step[])[];
+  readonly lags: readonly Gap[];
+  readonly cross: readonly { readonly a: number; readonly b: number; readonly gap: Gap }[];
+  readonly clashes: readonly (readonly [number, number, number, number])[];
+  readonly dues: readonly Due[];
+  readonly opening: Opening;
+};
+
+function assembled({ chains, lags, cross, clashes, dues, opening }: Parts): Problem {
   const name = (chain: number, i: number) => `${'abcd'[chain]}${i}`;
   const activities = chains.flatMap((steps, chain) =>
     steps.map(
@@ -134,32 +170,44 @@ function assembled({ chains, lags, cross, clashes, dues, initial }: Parts): Prob
   );
   const inChain = chains.flatMap((steps, chain) =>
     steps.slice(1).map((_, i): Lag => {
-      const { minS, roomS, ends } = lags[chain * 4 + i] ?? { minS: 0, roomS: 0, ends: 'end-start' };
-      const [from, to] = ends.split('-');
-      const maxS = roomS === undefined ? undefined : minS + roomS;
-      return lag(`${name(chain, i)}.${from}`, `${name(chain, i + 1)}.${to}`, minS, maxS);
+      return lagOf(name(chain, i), name(chain, i + 1), must(lags[chain * 4 + i], 'a lag'));
     }),
   );
   // From an earlier activity to a later one of the list, so that no circle arises.
   const ordered = ([a, b]: readonly [number, number]) =>
     [a % activities.length, b % activities.length].sort((x, y) => x - y) as [number, number];
-  const across = cross.flatMap(([a, b, minS]) => {
+  const across = cross.flatMap(({ a, b, gap }) => {
     const [first, second] = ordered([a, b]);
-    const [from, to] = [activities[first]?.id, activities[second]?.id];
-    return first === second ? [] : [lag(`${from}.start`, `${to}.start`, minS)];
+    const [from, to] = [activities[first]?.id ?? '', activities[second]?.id ?? ''];
+    return first === second ? [] : [lagOf(from, to, gap)];
   });
   return problem({
     horizonS: seconds(1000),
     activities,
     lags: [...inChain, ...across],
-    resources: resources(initial),
+    resources: resources(opening),
     clashes: clashes.flatMap(([a, b, fromS, lengthS]) => {
       const [first, second] = ordered([a, b]);
       const [upper, lower] = [activities[first], activities[second]];
       return upper && lower && first !== second ? [clash(upper, lower, fromS, lengthS)] : [];
     }),
-    goals: chains.map((steps, chain) => goal(name(chain, steps.length - 1), dues[chain] ?? 400)),
+    goals: chains.flatMap((steps, chain) => {
+      const { atS, weight, before } = must(dues[chain], 'a due date');
+      const last = { ...goal(name(chain, steps.length - 1), atS), weight };
+      const earlier = before && steps.length > 1 ? goal(name(chain, steps.length - 2), atS) : null;
+      return earlier && before ? [{ ...earlier, end: before }, last] : [last];
+    }),
   });
+}
+
+function lagOf(from: string, to: string, { minS, roomS, ends }: Gap): Lag {
+  const [first, second] = ends.split('-');
+  return lag(
+    `${from}.${first}`,
+    `${to}.${second}`,
+    minS,
+    roomS === undefined ? undefined : minS + roomS,
+  );
 }
 
 function clash(upper: Activity, lower: Activity, fromS: number, lengthS: number): Clash {
@@ -178,7 +226,7 @@ function clash(upper: Activity, lower: Activity, fromS: number, lengthS: number)
   };
 }
 
-function resources(initial: string | undefined): Resource[] {
+function resources({ fire, board, isShut }: Opening): Resource[] {
   return [
     unit('ana', [
       [0, 90],
@@ -187,7 +235,13 @@ function resources(initial: string | undefined): Resource[] {
     ]),
     unit('ben', [[20, 500]]),
     unit('rack'),
-    pool('shelf', 3),
+    unit('table'),
+    isShut
+      ? pool('shelf', 3, [
+          [0, 150],
+          [170, 600],
+        ])
+      : pool('shelf', 3),
     pool('pan', 4),
     {
       kind: 'state',
@@ -197,7 +251,14 @@ function resources(initial: string | undefined): Resource[] {
         { from: 'hot', to: 'low', takesS: seconds(9) },
       ],
       defaultChangeS: seconds(3),
-      ...(initial ? { initial } : {}),
+      ...(fire ? { initial: fire } : {}),
+    },
+    {
+      kind: 'state',
+      id: resourceId('board'),
+      changes: [{ from: 'raw', to: 'ready', takesS: seconds(7) }],
+      defaultChangeS: seconds(0),
+      ...(board ? { initial: board } : {}),
     },
   ];
 }
