@@ -22,8 +22,8 @@ const SIZE = { width: 1920, height: 1080 };
  *
  * - `tap_ink_p95_ms`: from the lift of a finger on a ring to the end of the frame that has its ink,
  *   on a processor slowed six times; the hub answers later than that.
- * - `burst_longest_task_ms`: the longest task of the page's own thread while a hub shows two hundred
- *   changed days in a second, on the same slowed processor.
+ * - `burst_longest_task_ms`: the longest task of the page's own thread while a hub shows two
+ *   hundred changed days in a second, on the same slowed processor.
  * - `chart_frame_p95_ms`: to draw and lay out the desk's chart anew and paint it, moved by nine
  *   pixels, not slowed.
  * - `waiting_per_core`: how many others wanted the machine meanwhile. Above one, all figures are of

@@ -8,8 +8,8 @@ declare global {
 }
 
 /**
- * Goes into the page before its own scripts. From the finger's lift to the end of the first frame in
- * which the ring under it is drawn otherwise than before.
+ * Goes into the page before its own scripts. From the finger's lift to the end of the first frame
+ * in which the ring under it is drawn otherwise than before.
  */
 export function watchInk(): void {
   window.written = { inkMs: [], frameMs: [] };

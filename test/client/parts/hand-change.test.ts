@@ -22,7 +22,7 @@ async function line(task: Partial<TaskView>, panel: Side | null, more: Partial<N
 afterEach(() => document.body.replaceChildren());
 
 describe('where raw and clean would meet, a line', () => {
-  it('asks hands that come off raw meat to be washed, and gloves changed, before they begin', async () => {
+  it('asks hands off raw meat to be washed, and gloves changed, before they begin', async () => {
     const said = await line({ offRaw: true }, null);
     expect(said).toContain('Off raw meat: wash hands and change gloves first');
     expect(await line({ offRaw: false }, null)).not.toContain('gloves');

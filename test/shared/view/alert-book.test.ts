@@ -47,7 +47,7 @@ describe('calls', () => {
     expect(noticesOf([])).toEqual([]);
   });
 
-  it('wait where somebody was called twice, and come once they may again if it still stands', () => {
+  it('wait where somebody was called twice, and come once they may again', () => {
     const book = calls((s) => {
       const causes = ['a', 'b', 'c', 'd'].filter((_, n) => s >= n * 60);
       return causes.map((cause) => alert('rosa', cause));
