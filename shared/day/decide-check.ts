@@ -30,7 +30,7 @@ export function decideCheck(
   const { on } = command;
   if (command.personId === null) return refuse({ rule: 'who-checked' });
   const profile = limitsOf(index.plan);
-  if (!profile || !exists(state, index, on)) return refuse({ rule: 'nothing-to-check' });
+  if (!profile || !exists(state, index, command)) return refuse({ rule: 'nothing-to-check' });
   if (command.kind === 'correct') return decideCorrection(state, on, command);
   // How long it has stood no look at it changes: what is done about it is said.
   if (!hasReading(on.kind) && on.kind !== 'clean') return refuse({ rule: 'nothing-to-check' });
@@ -77,11 +77,23 @@ const knows = ({ plan }: PlanIndex, thermometer: string): boolean =>
   (plan.kitchen.thermometers ?? []).some(({ id }) => id === thermometer);
 
 /** Whether this day has what is looked at. */
-function exists({ leftovers }: DayState, index: PlanIndex, on: CheckOn): boolean {
+function exists(
+  { leftovers, happened }: DayState,
+  index: PlanIndex,
+  { on, tappedAt }: Pick<CommandHead, 'tappedAt'> & Pick<CheckIntent, 'on'>,
+): boolean {
   const { kitchen, catalogue } = index.plan;
   switch (on.kind) {
-    case 'receiving':
-      return catalogue.cuts.some(({ id }) => id === on.cut);
+    case 'receiving': {
+      // What was read before anything came is of something else.
+      const { deliveries, lots } = happened;
+      const came = [
+        deliveries.get(on.cut),
+        ...[...lots.values()].filter(({ cut }) => cut === on.cut),
+      ];
+      const isHere = came.some((each) => each !== undefined && each.at <= tappedAt);
+      return isHere && catalogue.cuts.some(({ id }) => id === on.cut);
+    }
     case 'cold-hold':
       return kitchen.coolers.some(({ id }) => id === on.cooler);
     case 'thermometer':

@@ -7,7 +7,8 @@ import { watchedIn } from './watched.ts';
 
 /**
  * Which share of what a batch gives was thrown out: all that was not sold of it by then, by what
- * the pass had counted, first in first out (common practice, no source). Nought where nobody said so.
+ * the pass had counted, first in first out (common practice, no source). Nought where nobody said
+ * so.
  */
 export function thrownShare(state: DayState, id: BatchId): number {
   const at = thrownAt(state, id);
@@ -29,6 +30,20 @@ export function thrownShare(state: DayState, id: BatchId): number {
     sold -= its;
   }
   return 1;
+}
+
+/**
+ * Whether it stood at the pass till it was thrown out and nobody counted what was sold of its dish:
+ * then all of it is reckoned as thrown, and some may have been served all the same.
+ */
+export function mayHaveFed(state: DayState, id: BatchId): boolean {
+  const at = thrownAt(state, id);
+  if (at === null) return false;
+  const index = indexOf(must(state.plan, 'a plan'));
+  const { dish } = must(index.batches.get(id), id);
+  const serve = [...watchedIn(index).values()].find(({ batch }) => batch.id === id)?.serve;
+  const stoodAt = serve ? (passagesOf(state).get(serve)?.startedAt ?? null) : null;
+  return stoodAt !== null && stoodAt < at && soldBy(state, dish, at) === 0;
 }
 
 /** When somebody said that what is left of it goes: at a check, or as nothing of it is kept. */

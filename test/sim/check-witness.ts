@@ -15,7 +15,7 @@ const ENDS: ReadonlySet<string> = new Set(['serve-now', 'discard', 'reject-deliv
 /** A reading that is nearer to its limit than this proves nothing here. */
 const CLEARLY_K = celsius(1);
 
-/** Holds the log to what is looked at: what is barred goes nowhere, and no answer is given twice. */
+/** Holds the log to what is looked at: what is barred goes nowhere, no answer is given twice. */
 export class CheckWitness {
   readonly #verdict: Verdict;
 

@@ -164,6 +164,18 @@ describe('what is due', () => {
     expect(open(day, on)).toBeUndefined();
   });
 
+  it('is of nothing where it was read before anything came, and says so', () => {
+    const cut = must(plan.built.pull[0], 'a line').cut as CutId;
+    const on: CheckOn = { kind: 'receiving', cut };
+    const day = new Telling();
+    expect(day.ask(read(3, on), at(1), by)).toMatchObject({
+      refusal: { rule: 'nothing-to-check' },
+    });
+    day.ask({ kind: 'delivery', cut, pieces: 4, weightKg: kilograms(8) }, at(5), by);
+    expect(day.ask(read(3, on), at(4), by).ok).toBe(false);
+    expect(day.ask(read(3, on), at(6), by).ok).toBe(true);
+  });
+
   it('is each lot that came, also of a cut that is not for today', () => {
     const pulled = new Set(plan.built.pull.map((line) => line.cut));
     const { id: other } = must(

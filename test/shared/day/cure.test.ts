@@ -46,8 +46,8 @@ const refused = (files: ReturnType<typeof curing>) => {
 describe('a mix that cures', () => {
   /**
    * 625 ppm is the most of what is cured dry, 120 the least of what is kept chilled: FSIS
-   * Processing Inspectors' Calculations Handbook, chapter 3 and p. 12 (1995, read in a copy typed anew). The
-   * rub is 2.2 % of the green weight: 46 parts of 6.25 % are 632.5 ppm, 8 are 110.
+   * Processing Inspectors' Calculations Handbook, chapter 3 and p. 12 (1995, read in a copy typed
+   * anew). The rub is 2.2 % of the green weight: 46 parts of 6.25 % are 632.5 ppm, 8 are 110.
    */
   it('stops at the published figures, with both amounts', () => {
     expect(refused(curing(46))[0]).toContain('asked 625 ppm, planned 632.5 ppm');

@@ -3,7 +3,13 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { root } from '../../../server/fingerprint.mjs';
 import type { Row } from '../../../shared/safety/index.ts';
-import { celsiusCode, foodCode } from '../../../shared/safety/index.ts';
+import {
+  celsiusCode,
+  foodCode,
+  profileAfter,
+  readLimits,
+  rowsOf,
+} from '../../../shared/safety/index.ts';
 
 const guide = readFileSync(join(root, 'docs/safety.md'), 'utf8');
 const [before = '', after = ''] = guide.split('### `celsius`');
@@ -24,6 +30,14 @@ function expectLine(text: string, row: Row) {
 }
 
 describe('the guide to food safety', () => {
+  it('shows a change of the limits that is taken as it stands', () => {
+    const [, example = ''] = /```\n(\{\n {2}"changes"[\s\S]*?)```/.exec(guide) ?? [];
+    const read = readLimits(JSON.parse(example));
+    const changes = read.ok ? read.value : [];
+    const [row] = rowsOf(profileAfter(foodCode, changes), 'hot-hold');
+    expect(row?.limit).toEqual({ atLeast: '140 °F' });
+  });
+
   it.each(foodCode.rows)('has the line of $id with the figures that hold', (row) => {
     expectLine(before, row);
   });
