@@ -228,3 +228,40 @@ describe('what is still to come', () => {
     expect(spanOf(timeline, 'trim-b')).toEqual([60, 120]);
   });
 });
+
+describe('work that a most-lag puts past the end of its hours', () => {
+  // Ana wraps right before loading, and is away from 100 to 110; what is fetched comes late.
+  const late = () => {
+    const timeline = live(
+      problem({
+        activities: [
+          activity('fetch', work(60)),
+          activity('wrap', work(10), [need(['ana'])]),
+          activity('load', work(5)),
+        ],
+        lags: [lag('fetch.end', 'load.start', 0), lag('wrap.end', 'load.start', 0, 0)],
+        resources: [
+          unit('ana', [
+            [0, 100],
+            [110, 300],
+          ]),
+        ],
+        goals: [goal('load', 200)],
+      }),
+      [put('fetch', 0, 60), put('wrap', 60, 70, 'ana'), put('load', 70, 75)],
+    );
+    timeline.started(activityId('fetch'), seconds(0));
+    timeline.lengthIs(activityId('fetch'), seconds(105));
+    return timeline;
+  };
+
+  it('is put to the minute that it asks, and on to the next hours once it does not fit', () => {
+    const timeline = late();
+    expect(spanOf(timeline, 'wrap')).toEqual([95, 105]);
+    expect(timeline.notBefore(seconds(90)).changed).toEqual([]);
+    timeline.notBefore(seconds(92));
+    expect(spanOf(timeline, 'wrap')).toEqual([110, 120]);
+    expect(spanOf(timeline, 'load')).toEqual([120, 125]);
+    expect(timeline.fork().moved([]).changed).toEqual([]);
+  });
+});
