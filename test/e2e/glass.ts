@@ -3,6 +3,17 @@ import { expect } from '@playwright/test';
 
 export type Point = { readonly x: number; readonly y: number };
 
+type Step = readonly ['touchStart' | 'touchMove' | 'touchEnd', readonly Point[]];
+
+const strokeOf = (from: Point, to: Point): Step[] => [
+  ['touchStart', [from]],
+  ...[0.25, 0.5, 0.75, 1].map((share): Step => {
+    const x = from.x + (to.x - from.x) * share;
+    return ['touchMove', [{ x, y: from.y + (to.y - from.y) * share }]];
+  }),
+  ['touchEnd', []],
+];
+
 /** Long enough for a finger, short enough for a tap. */
 const DWELL_MS = 60;
 
@@ -40,12 +51,20 @@ export class Glass {
   }
 
   async stroke(from: Point, to: Point): Promise<void> {
-    await this.touch('touchStart', [from]);
-    for (const share of [0.25, 0.5, 0.75, 1]) {
-      const x = from.x + (to.x - from.x) * share;
-      await this.touch('touchMove', [{ x, y: from.y + (to.y - from.y) * share }]);
-    }
-    await this.touch('touchEnd', []);
+    await this.#atOnce(strokeOf(from, to));
+  }
+
+  /** Strokes there and back, and touches all along: as fast as a cloth, on a slow machine too. */
+  async wipe(from: Point, to: Point, touches: readonly Point[]): Promise<void> {
+    const along = touches.flatMap((point): Step[] => [
+      ['touchStart', [point]],
+      ['touchEnd', []],
+    ]);
+    await this.#atOnce([...strokeOf(from, to), ...strokeOf(to, from), ...along]);
+  }
+
+  async #atOnce(steps: readonly Step[]): Promise<void> {
+    await Promise.all(steps.map(([type, points]) => this.touch(type, points)));
   }
 }
 

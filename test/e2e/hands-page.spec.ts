@@ -30,12 +30,17 @@ async function keptBy(work: () => Promise<void>): Promise<string[]> {
   return (await kinds()).slice(before);
 }
 
-async function wallOf(browser: Browser, path = 'station.html?station=trim') {
+/** Some of its work is under way, or may begin, at any time of the demo's day. */
+const WALL = 'station.html?station=trim,mix,stove,pit,pass';
+
+async function wallOf(browser: Browser, path = WALL) {
   const size = { width: 1920, height: 1080 };
-  const context = await browser.newContext({ viewport: size, screen: size, hasTouch: true });
+  // A page that is loaded anew meanwhile would lose the touch that is under way.
+  const alone = { hasTouch: true, serviceWorkers: 'block' } as const;
+  const context = await browser.newContext({ viewport: size, screen: size, ...alone });
   const page = await context.newPage();
   await page.goto(`${hub.address}/${path}`);
-  await expect(page.locator('wall-head')).toBeVisible();
+  await expect(page.locator('now-line').first()).toBeVisible();
   const ring = (word: string) =>
     page.getByRole('button', { name: new RegExp(`^${word}: `) }).first();
   const box = (name: string | RegExp) => page.getByRole('button', { name, exact: true }).first();
@@ -51,7 +56,6 @@ test('all a hand says of its work takes two taps at most', async ({ browser }) =
     expect(kept).toEqual([said]);
     expect(places.length).toBeLessThanOrEqual(2);
   };
-  await expect(page.locator('now-line').first()).toBeVisible();
   if ((await ring('finish').count()) === 0) {
     await taps('taskStarted', ring('start'));
     await taps('startTakenBack', ring('undo'));
@@ -85,13 +89,9 @@ test('nothing is done by water, gloves, a drag, a second finger or a cloth', asy
   const at = await middleOf(ring('finish'));
   const off = { x: at.x - 700, y: at.y };
 
-  await test.step('a drag that ends off its target, by finger and by mouse', async () => {
+  await test.step('a finger that slides off its target', async () => {
     const kept = await keptBy(async () => {
       await glass.stroke(at, off);
-      await page.mouse.move(at.x, at.y);
-      await page.mouse.down();
-      await page.mouse.move(off.x, off.y, { steps: 5 });
-      await page.mouse.up();
     });
     expect(kept).toEqual([]);
   });
@@ -105,13 +105,13 @@ test('nothing is done by water, gloves, a drag, a second finger or a cloth', asy
   });
   await test.step('a cloth: strokes and touches all over', async () => {
     const kept = await keptBy(async () => {
-      await glass.stroke({ x: 200, y: 300 }, at);
-      await glass.stroke(at, { x: 200, y: 500 });
-      for (let n = 0; n < 40; n++) {
-        await glass.touch('touchStart', [{ x: n % 4 ? (n * 331) % 1900 : at.x, y: at.y }]);
-        await glass.touch('touchEnd', []);
-      }
-      await expect(page.getByText('The glass is being wiped')).toBeVisible();
+      const touches = Array.from({ length: 40 }, (_, n) => ({
+        x: n % 4 === 0 ? at.x : (n * 331) % 1900,
+        y: at.y,
+      }));
+      // It is said for a moment only: a slow machine has to look while it is wiped.
+      const said = page.getByText('The glass is being wiped').waitFor();
+      await Promise.all([said, glass.wipe({ x: 200, y: 500 }, at, touches)]);
     });
     expect(kept).toEqual([]);
     await expect(page.getByText('The glass is being wiped')).toHaveCount(0);
@@ -128,6 +128,16 @@ test('nothing is done by water, gloves, a drag, a second finger or a cloth', asy
     await glass.tap(box('late'));
     expect(await keptBy(() => twice(box('+5 min')))).toEqual(['taskRunsLate']);
     expect(await keptBy(() => twice(ring('finish')))).toEqual(['taskFinished']);
+  });
+  await test.step('a mouse that is dragged off its target', async () => {
+    const from = await middleOf(ring('(start|finish|undo)'));
+    const kept = await keptBy(async () => {
+      await page.mouse.move(from.x, from.y);
+      await page.mouse.down();
+      await page.mouse.move(from.x - 700, from.y, { steps: 5 });
+      await page.mouse.up();
+    });
+    expect(kept).toEqual([]);
   });
   await close();
 });
