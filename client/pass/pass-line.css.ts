@@ -4,7 +4,7 @@ export const passLineStyles = css`
   :host {
     position: relative;
     display: grid;
-    grid-template-columns: minmax(0, 1.3fr) 4.2em minmax(0, 1fr) auto;
+    grid-template-columns: minmax(0, 1.2fr) 5em minmax(0, 1fr) auto;
     align-items: center;
     align-content: center;
     --boxes-row: 1 / span 2;

@@ -1,8 +1,11 @@
+import '../../client/parts/alert-line.ts';
 import '../../client/parts/check-band.ts';
 import '../../client/parts/check-pad.ts';
 import '../../client/parts/choice-strip.ts';
 import '../../client/parts/clock-time.ts';
 import '../../client/parts/cook-fan.ts';
+import '../../client/parts/cure-line.ts';
+import '../../client/parts/cure-pad.ts';
 import '../../client/parts/digit-keys.ts';
 import '../../client/parts/key-pad.ts';
 import '../../client/parts/line-strip.ts';

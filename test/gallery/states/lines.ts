@@ -1,4 +1,4 @@
-import type { CommandId } from '../../../shared/kernel/index.ts';
+import { type CommandId, kilograms } from '../../../shared/kernel/index.ts';
 import type { TaskView } from '../../../shared/view/index.ts';
 import {
   at,
@@ -28,6 +28,13 @@ const inject: TaskView = {
   },
   caution: { en: 'Needle: cap it when you put it down', es: 'Aguja: tápela al dejarla' },
 };
+const cure = {
+  mix: { en: 'cure 1', es: 'sal de cura 1' },
+  weightKg: kilograms(0.105),
+  weighed: null,
+};
+const cured: TaskView = { ...inject, cure };
+const weighed = { weightKg: kilograms(0.104), first: 'Ines', second: 'Theo' };
 const rub: TaskView = { ...rubRibs, title: { en: 'Rub ribs, mix 2', es: 'Sazonar costillas' } };
 const load: TaskView = {
   ...loadRibs,
@@ -71,6 +78,7 @@ export const lines: readonly Shown[] = [
       line('names are open', inject, { open: 'who' }),
       line('minutes are open', inject, { open: 'late' }),
       line('a note is written', inject, { open: 'note' }),
+      line('cure is to be weighed', cured),
       line('refused', inject, { refused }),
       { ...line('low', square), high: 118 },
       { ...line('high', inject), high: 250 },
@@ -96,6 +104,23 @@ export const lines: readonly Shown[] = [
     ],
   },
   { part: 'people-row', states: [{ name: 'all', given: { people } }] },
+  {
+    part: 'cure-line',
+    states: [
+      { name: 'to be weighed', given: { cure } },
+      { name: 'weighed', given: { cure: { ...cure, weighed } } },
+    ],
+  },
+  {
+    part: 'cure-pad',
+    states: [
+      { name: 'who weighs', given: { task: cured, people } },
+      {
+        name: 'how much',
+        given: { task: cured, people, first: people[0]?.id, second: people[1]?.id, typed: '104' },
+      },
+    ],
+  },
   { part: 'note-pad', states: [{ name: 'empty', given: {} }] },
   {
     part: 'line-strip',

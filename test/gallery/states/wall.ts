@@ -39,6 +39,19 @@ const news: NewsLine = {
   canBeUndone: true,
 };
 
+const called = {
+  notices: [
+    {
+      first: {
+        ...{ key: 'k', cause: 'c', who: people[1]?.id, name: 'Theo', byAt: at(12) },
+        asks: { kind: 'check', check: 'hot-hold', thing: { en: 'Ribs 1', es: 'Costillas 1' } },
+      },
+      more: 2,
+    },
+  ],
+  rates: [{ name: 'Theo', lastHour: 3, mostInTenMin: 2 }],
+};
+
 const ribs: CheckView = {
   on: { kind: 'hot-hold', batch: 'ribs' as BatchId },
   key: 'hot-hold ribs',
@@ -96,6 +109,13 @@ export const wall: readonly Shown[] = [
           stray: { id: command, title: 'Rub ribs', refusal: notKeptRule, unread: 2 },
         },
       },
+    ],
+  },
+  {
+    part: 'alert-line',
+    states: [
+      { name: 'somebody is called', given: { shown: called } },
+      { name: 'with how often', given: { shown: called, rates: true } },
     ],
   },
   {
