@@ -100,6 +100,14 @@ export class RecordTrace extends Part {
         <td class="figure">${weight(kg, say)}</td>
       </tr>`;
     const on = (day: string, what: string) => `${sayDay(day, say)} · ${what}`;
+    const gone = (
+      { day, dishName, mayHaveFed }: LotTraced['trace']['kept'][number],
+      how: string,
+    ) => {
+      const may = mayHaveFed.map((each) => on(each.day, textIn(each.name, say))).join(', ');
+      const said = may === '' ? '' : ` (${words.mayHaveFed}: ${may})`;
+      return `${on(day, textIn(dishName, say))}: ${how}${said}`;
+    };
     const { lot, batches, services, kept, thrown, tubs, lossKg, leftKg } = trace;
     const plates = together(services);
     const trim = tubs.filter(({ weightKg }) => weightKg > 0.0005);
@@ -126,14 +134,8 @@ export class RecordTrace extends Part {
           const of = its && isLast ? html`${words.allFrom} ${this.#named(its.lots)}` : null;
           return row(where, weightKg, of);
         })}
-        ${kept.map(({ day, dishName, weightKg, mayHaveFed }) => {
-          const may = mayHaveFed.map((each) => on(each.day, textIn(each.name, say))).join(', ');
-          const said = may === '' ? '' : ` (${words.mayHaveFed}: ${may})`;
-          return row(`${on(day, textIn(dishName, say))}: ${words.kept}${said}`, weightKg);
-        })}
-        ${thrown.map(({ day, dishName, weightKg }) =>
-          row(`${on(day, textIn(dishName, say))}: ${words.thrown}`, weightKg),
-        )}
+        ${kept.map((each) => row(gone(each, words.kept), each.weightKg))}
+        ${thrown.map((each) => row(gone(each, words.thrown), each.weightKg))}
       </tbody>
       <tbody>
         ${heading(words.trim, trim)}

@@ -72,7 +72,7 @@ export { type ServiceSpread, spreading } from './spread.ts';
 export { standingOf, startedIn } from './standing.ts';
 export { type DayState, emptyDay, factsOf, type TaskFacts } from './state.ts';
 export type { Told } from './story.ts';
-export { thrownShare } from './thrown.ts';
+export { mayHaveFed, thrownShare } from './thrown.ts';
 export { tubKey } from './tub-fact.ts';
 export { askIf, type WhatIf } from './what-if.ts';
 export {

@@ -35,7 +35,7 @@ export function lotRecordPage(
     ['', words.left, '', weight(trace.leftKg, say), words.reckoned],
     ['', words.whole, '', weight(lot.weightKg, say), words.weighed],
   ];
-  const fed = trace.kept.flatMap(({ dishName, mayHaveFed }) =>
+  const fed = [...trace.kept, ...trace.thrown].flatMap(({ dishName, mayHaveFed }) =>
     mayHaveFed.map(({ day, name }) => [on(day), textIn(name, say), textIn(dishName, say)]),
   );
   const batches = trace.batches.map(({ day, name, weightKg }) => [

@@ -2,6 +2,7 @@ import {
   type DayState,
   drawsOf,
   labelFacts,
+  mayHaveFed,
   passagesOf,
   thrownShare,
   tubKey,
@@ -176,6 +177,7 @@ function flowOf(
     keptKg: kilograms(keptKg),
     isThrownOut: carriedKg === 0 || thrownKg > 0,
     thrownKg: kilograms(thrownKg),
+    ...(mayHaveFed(state, batch.id) && { mayHaveFed: true as const }),
     label: labelOf(state, batch.id),
   };
 }

@@ -100,6 +100,8 @@ export type BatchFlow = {
   readonly isThrownOut: boolean;
   /** How much that was; left out of the days that the first versions of this program sealed. */
   readonly thrownKg?: Kilograms;
+  /** That nobody counted what was sold of it before; left out where it was counted. */
+  readonly mayHaveFed?: true;
   /** What its labels say; left out of the days that the first versions of this program sealed. */
   readonly label?: FlowLabel;
 };

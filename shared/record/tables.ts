@@ -92,6 +92,11 @@ export function traceTable({ lot, ...trace }: LotTrace): Table {
       ...trace.thrown.map(({ day, dishName, weightKg }) =>
         row(day, 'thrown out', dishName.en, { kg: weightKg }),
       ),
+      ...[...trace.kept, ...trace.thrown].flatMap(({ dishName, mayHaveFed }) =>
+        mayHaveFed.map(({ day, service }) =>
+          row(day, `may have fed service ${service}`, dishName.en, { kg: 0 }),
+        ),
+      ),
       ...trace.tubs.map(({ day, name, goes, weightKg, isWeighed }) =>
         row(day, goes, name.en, { kg: weightKg, isWeighed }),
       ),

@@ -25,18 +25,19 @@ export type LotTrace = {
     readonly weightKg: Kilograms;
     readonly isWeighed: boolean;
   })[];
-  /** Thrown out before it was served. */
+  /** Thrown out, with the service that it may have fed where nobody counted what was sold. */
   readonly thrown: readonly (OnDay & {
     readonly dish: DishId;
     readonly dishName: Text;
     readonly weightKg: Kilograms;
+    readonly mayHaveFed: readonly MayHaveFed[];
   })[];
   /** Kept for another day, with the services that offered the dish while it may have been there. */
   readonly kept: readonly (OnDay & {
     readonly dish: DishId;
     readonly dishName: Text;
     readonly weightKg: Kilograms;
-    readonly mayHaveFed: readonly (OnDay & { readonly service: ServiceId; readonly name: Text })[];
+    readonly mayHaveFed: readonly MayHaveFed[];
   })[];
   /** What trimming, the fire and the knife took. */
   readonly lossKg: Kilograms;
@@ -45,6 +46,7 @@ export type LotTrace = {
 };
 
 type OnDay = { readonly day: DayId };
+type MayHaveFed = OnDay & { readonly service: ServiceId; readonly name: Text };
 
 /** So much of it is of that lot; null: nobody knows of which. */
 export type LotShare = { readonly lot: LotId | null; readonly weightKg: Kilograms };
@@ -104,8 +106,11 @@ function partOf(days: readonly DayRecord[], { day, flows, services }: DayRecord,
     ),
     thrown: touched
       .filter(({ flow: { thrownKg = 0 } }) => thrownKg > 0)
-      .map(({ flow: { dish, dishName, thrownKg = 0 }, of }) => ({
-        ...{ day, dish, dishName, weightKg: of(thrownKg) },
+      .map(({ flow, of }) => ({
+        ...{ day, dish: flow.dish, dishName: flow.dishName, weightKg: of(flow.thrownKg ?? 0) },
+        mayHaveFed: flow.mayHaveFed
+          ? [{ day, service: flow.service, name: nameOf(flow.service) }]
+          : [],
       })),
     kept: touched
       .filter(({ flow }) => flow.keptKg > 0)

@@ -145,6 +145,24 @@ describe('what is thrown out', () => {
     expect(outOf(flow)).toBeCloseTo(flow.inKg, 6);
   });
 
+  it('may have fed the service that it stood at while nobody counted, and not once they did', () => {
+    const thrownOut = (sold: number | null) => {
+      const day = worked();
+      day.keep({ kind: 'taskStarted', task: goal, hand: null }, at(9_100), null);
+      if (sold !== null) day.keep({ kind: 'portionsSold', service, dish, sold }, at(9_200), by);
+      const on = { kind: 'hot-hold', batch } as const;
+      day.keep({ kind: 'correctionRecorded', on, action: 'discard' }, at(9_500), by);
+      const days = [must(recordOf(day.state), 'a record')];
+      const trace = must(traceOf(days, `${plan.built.day}-1` as LotId), 'a trace');
+      return must(
+        trace.thrown.find((each) => each.dish === dish),
+        'what went',
+      );
+    };
+    expect(thrownOut(null).mayHaveFed.map((each) => each.service)).toEqual([service]);
+    expect(thrownOut(1).mayHaveFed).toEqual([]);
+  });
+
   it('leaves it as much as was not sold by then', () => {
     const day = worked();
     const before = flowIn(day, batch);
