@@ -17,8 +17,9 @@ export type AskedWith<Name extends Asking> = Parameters<ScreenToHub[Name]>[0];
 export type AnswerTo<Name extends Asking> = Parameters<Parameters<ScreenToHub[Name]>[1]>[0];
 
 /**
- * Frames of Engine.IO 4 that carry packets of Socket.IO 5, both open protocols: their text form over
- * one web socket is all that a screen needs of them, and a twelfth of what their library weighs.
+ * Frames of Engine.IO 4 that carry packets of Socket.IO 5, both open protocols: their text form
+ * over one web socket is all that a screen needs of them, and a twelfth of what their library
+ * weighs.
  */
 const PATH = '/socket.io/?EIO=4&transport=websocket';
 const FRAME = { open: '0', close: '1', ping: '2', pong: '3' } as const;

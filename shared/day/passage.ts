@@ -37,7 +37,7 @@ type Read = { readonly plan: AdoptedPlan; readonly passages: ReadonlyMap<TaskId,
 /** By what was tapped: what else happens, a reading or a note, leaves it as it was. */
 const read = new WeakMap<Facts, Read>();
 
-/** A piece counted or a call for help begins and ends nothing: the last passages read still hold. */
+/** A piece counted or a call for help begins and ends nothing: what was read last still holds. */
 const last = new WeakMap<AdoptedPlan, Omit<Read, 'plan'> & { readonly tasks: Facts }>();
 
 function isSameTaps(a: Facts, b: Facts): boolean {

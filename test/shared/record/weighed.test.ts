@@ -145,7 +145,7 @@ describe('what is thrown out', () => {
     expect(outOf(flow)).toBeCloseTo(flow.inKg, 6);
   });
 
-  it('may have fed the service that it stood at while nobody counted, and not once they did', () => {
+  it('may have fed the service it stood at while nobody counted, and not once they did', () => {
     const thrownOut = (sold: number | null) => {
       const day = worked();
       day.keep({ kind: 'taskStarted', task: goal, hand: null }, at(9_100), null);
