@@ -1,0 +1,61 @@
+import type { Browser, Page } from '@playwright/test';
+import type { View } from '../../../shared/view/index.ts';
+import { builtFile } from '../../built.ts';
+import { StubHub } from '../../client/stub-hub.ts';
+
+/** A page that a browser trusts, as it does the hub's own machine. */
+const ORIGIN = 'http://localhost:4181';
+const MEDIA: Readonly<Record<string, string>> = {
+  html: 'text/html',
+  js: 'text/javascript',
+  css: 'text/css',
+  woff2: 'font/woff2',
+  svg: 'image/svg+xml',
+};
+
+export type Wall = {
+  readonly path: string;
+  readonly width: number;
+  readonly height: number;
+};
+
+export type StandingWall = {
+  readonly page: Page;
+  /** Opens the wall anew with this view, and waits till it is drawn. */
+  show(view: View): Promise<void>;
+  close(): Promise<void>;
+};
+
+/** A built page that hears no hub but one view, and no clock but that view's own. */
+export async function standWall(browser: Browser, wall: Wall): Promise<StandingWall> {
+  const { width, height } = wall;
+  const context = await browser.newContext({
+    viewport: { width, height },
+    screen: { width, height },
+    serviceWorkers: 'block',
+    reducedMotion: 'reduce',
+    bypassCSP: true,
+  });
+  const page = await context.newPage();
+  await page.route(`${ORIGIN}/**`, (route) => {
+    const { pathname } = new URL(route.request().url());
+    const contentType = MEDIA[pathname.split('.').at(-1) ?? ''];
+    if (!contentType) return route.fulfill({ status: 404, body: '' });
+    return route.fulfill({ contentType, body: builtFile(pathname.slice(1)) });
+  });
+  const hub = new StubHub({ view: null, now: () => Date.now() as never });
+  await hub.serve(page);
+  return {
+    page,
+    async show(view) {
+      hub.answers = { view, now: () => view.at };
+      await page.goto(`${ORIGIN}/${wall.path}`);
+      await page.locator('now-line, .quiet, pass-line, rack-lane').first().waitFor();
+      await page.evaluate(async () => {
+        await document.fonts.ready;
+        for (let frames = 0; frames < 4; frames++) await new Promise(requestAnimationFrame);
+      });
+    },
+    close: () => context.close(),
+  };
+}
