@@ -56,7 +56,6 @@ export const nowLineStyles = css`
     white-space: nowrap;
     max-width: 100%;
     overflow: hidden;
-    text-overflow: ellipsis;
   }
   .what {
     container-type: size;
@@ -74,6 +73,7 @@ export const nowLineStyles = css`
     height: calc(9px * var(--arcmin));
   }
   .page {
+    --row-size: var(--body);
     height: 100%;
     display: flex;
     /* A row that has no room leaves whole, into a column that is not seen. */
@@ -111,9 +111,6 @@ export const nowLineStyles = css`
     font: inherit;
     letter-spacing: inherit;
     line-height: inherit;
-  }
-  .page {
-    --row-size: var(--body);
   }
   :host([height='low']) .page {
     --row-size: var(--small);
@@ -183,7 +180,6 @@ export const nowLineStyles = css`
     right: calc(172px * var(--arcmin));
     bottom: calc(-1 * var(--line));
   }
-
   :host([brief]) {
     grid-template-columns:
       calc(14px * var(--arcmin)) calc(166px * var(--arcmin)) minmax(0, 1fr)
@@ -204,7 +200,6 @@ export const nowLineStyles = css`
   :host([brief]) h2 {
     font-size: var(--body);
   }
-
   :host([narrow]) {
     grid-template-columns: calc(14px * var(--arcmin)) minmax(0, 1fr) calc(158px * var(--arcmin));
     grid-template-rows: auto 1fr;
@@ -230,17 +225,11 @@ export const nowLineStyles = css`
   :host([narrow]) h2 {
     font-size: clamp(var(--strong), 100cqw / (min(var(--chars), 14) * 0.54), var(--highest));
   }
-  :host([narrow]) .row {
-    display: block;
-  }
   :host([narrow]) .mind {
     line-height: 1.3;
   }
-  :host([narrow]) .page {
+  :host([narrow]) :is(.page, .row) {
     display: block;
-  }
-  :host([narrow]) .page > line-strip {
-    max-height: none;
   }
   :host([narrow]) .place {
     grid-column: 3;

@@ -6,7 +6,8 @@ import { type Moment, twentyMoments } from './moments/moments.ts';
 import { lookAt, type SeenText, type SeenWall } from './moments/seen.ts';
 import { type StandingWall, standWall } from './moments/walls.ts';
 
-// The walls of a station and of the pit at twenty moments of a day, measured as whoever stands before it would see it.
+// The walls of a station and of the pit at twenty moments of a day, measured as whoever stands
+// before it would see it.
 // NUREG-0700 §1.3.1-4: letters are at least 16 minutes of arc high, and 20 to 22 where they are to
 // be read at ease.
 
