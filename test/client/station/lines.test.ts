@@ -62,7 +62,8 @@ describe('a row under Next', () => {
 describe('the rules under the racks of a smoker', () => {
   it.each([
     ['24 h', /09:00 +12:00 +15:00/],
-    ['12 h', /9 am +12 pm +3 pm/],
+    // The half of the day is said where it begins.
+    ['12 h', /9 am +12 pm +3 /],
   ] as const)('say which hours they hold, by a clock of %s', async (of, hours) => {
     const rule = pitRule(smokerView.smokers, NOW);
     const say = { ...english, clock: of };
