@@ -111,7 +111,8 @@ for (const viewport of sizes) {
       // The day goes on meanwhile, and may take the news down again before they are looked at.
       await expect(async () => {
         await page.evaluate(() => {
-          const news = document.querySelector('body > *')?.shadowRoot?.querySelector('news-line');
+          const wall = document.querySelector('station-wall, smoker-wall, pass-wall, desk-page');
+          const news = wall?.shadowRoot?.querySelector('news-line');
           const said = { kind: 'plan', version: 2, takesBack: null };
           const service = (en: string) => ({ name: { en }, byS: -3600 });
           const moved = {
