@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { PersonId } from '../../shared/kernel/index.ts';
+import type { Instant, PersonId } from '../../shared/kernel/index.ts';
 import type { CheckView, DeskView, Intent } from '../../shared/view/index.ts';
 import { howOpen } from '../../shared/view/index.ts';
 import {
@@ -19,6 +19,7 @@ import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
 
 const GROUPS = ['failed', 'missed', 'due', 'later'] as const;
+type HowOpen = (typeof GROUPS)[number];
 
 /** When it was found broken, or till when it has to be looked at: what stands before its line. */
 const atOf = ({ failed, lateAt }: CheckView) => failed?.at ?? lateAt;
@@ -87,7 +88,8 @@ export class DeskSafety extends Part {
 
   @property({ attribute: false }) sync!: Sync;
   @property({ attribute: false }) view!: DeskView;
-  @state() private openKey: string | null = null;
+  /** A check stays where it was opened, though its time is over: what is typed into it does too. */
+  @state() private opened: { readonly key: string; readonly how: HowOpen } | null = null;
 
   protected override draw() {
     const words = checkWords[this.say.language];
@@ -97,7 +99,7 @@ export class DeskSafety extends Part {
     return [
       ...GROUPS.map((how) => {
         const own = checks
-          .filter((check) => howOpen(check, now) === how)
+          .filter((check) => this.#howOpen(check, now) === how)
           .toSorted((a, b) => atOf(a) - atOf(b));
         if (own.length === 0) return nothing;
         const isWrong = how === 'failed' || how === 'missed';
@@ -116,6 +118,10 @@ export class DeskSafety extends Part {
     ];
   }
 
+  #howOpen(check: CheckView, now: Instant): HowOpen {
+    return check.key === this.opened?.key ? this.opened.how : howOpen(check, now);
+  }
+
   /** By which limits all of it goes, and who said why where they are the kitchen's own. */
   #held() {
     const said = sayLimitsHeld(this.view.limits, this.say);
@@ -125,14 +131,14 @@ export class DeskSafety extends Part {
   #line(check: CheckView) {
     const { say } = this;
     const now = this.sync.hubNow();
-    const isOpen = check.key === this.openKey;
+    const isOpen = check.key === this.opened?.key;
     const at = atOf(check);
     const by = check.failed?.by;
     return html`<li>
       <button
         aria-expanded=${isOpen}
         @click=${() => {
-          this.openKey = isOpen ? null : check.key;
+          this.opened = isOpen ? null : { key: check.key, how: howOpen(check, now) };
         }}
       >
         <span class="at">${clockTime(at, say)}</span>
@@ -151,11 +157,11 @@ export class DeskSafety extends Part {
       .people=${this.view.people}
       .now=${this.sync.hubNow()}
       @said=${({ detail }: CustomEvent<{ intent: Intent; person: PersonId }>) => {
-        this.openKey = null;
+        this.opened = null;
         this.sync.tap(detail.intent, detail.person);
       }}
       @close=${() => {
-        this.openKey = null;
+        this.opened = null;
       }}
     ></check-pad>`;
   }

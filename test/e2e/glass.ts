@@ -16,6 +16,7 @@ const strokeOf = (from: Point, to: Point): Step[] => [
 
 /** Long enough for a finger, short enough for a tap. */
 const DWELL_MS = 60;
+const STEP_MS = 8;
 
 /** The glass of a wall, touched as fingers and cloths touch it; it counts the taps. */
 export class Glass {
@@ -32,9 +33,11 @@ export class Glass {
     return new Glass(page, await page.context().newCDPSession(page));
   }
 
-  async touch(type: 'touchStart' | 'touchMove' | 'touchEnd', points: readonly Point[]) {
+  /** `atS`: when it was, in seconds since 1970; now, unless said. */
+  async touch(type: Step[0], points: readonly Point[], atS?: number) {
     const touchPoints = points.map(({ x, y }, id) => ({ x, y, id, radiusX: 10, radiusY: 10 }));
-    await this.#cdp.send('Input.dispatchTouchEvent', { type, touchPoints });
+    const timestamp = atS === undefined ? {} : { timestamp: atS };
+    await this.#cdp.send('Input.dispatchTouchEvent', { type, touchPoints, ...timestamp });
   }
 
   async tapAt(point: Point): Promise<void> {
@@ -63,8 +66,12 @@ export class Glass {
     await this.#atOnce([...strokeOf(from, to), ...strokeOf(to, from), ...along]);
   }
 
+  /** However long the machine takes over them, the page is told that they came so fast. */
   async #atOnce(steps: readonly Step[]): Promise<void> {
-    await Promise.all(steps.map(([type, points]) => this.touch(type, points)));
+    const fromS = (Date.now() - steps.length * STEP_MS) / 1000;
+    await Promise.all(
+      steps.map(([type, points], n) => this.touch(type, points, fromS + (n * STEP_MS) / 1000)),
+    );
   }
 }
 
