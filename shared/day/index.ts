@@ -17,7 +17,6 @@ export { type Carry, carryOf, dayFrom } from './carry.ts';
 export * from './check-event.ts';
 export { hasReading } from './check-limits.ts';
 export type { CheckRefusal } from './check-refusal.ts';
-export { ASKED_AHEAD_S } from './checks-turned.ts';
 export type * from './command.ts';
 export { type CookAsk, cookAskOf, cookAsks } from './cook-ask.ts';
 export { type CookOffer, cookOffer, earlierOffer } from './cook-offer.ts';
@@ -74,6 +73,7 @@ export { type DayState, emptyDay, factsOf, type TaskFacts } from './state.ts';
 export type { Told } from './story.ts';
 export { mayHaveFed, thrownShare } from './thrown.ts';
 export { tubKey } from './tub-fact.ts';
+export { ASKED_AHEAD_S } from './turned.ts';
 export { askIf, type WhatIf } from './what-if.ts';
 export {
   isUnclaimed,

@@ -3,7 +3,6 @@ import { after, instant, must, since } from '../kernel/index.ts';
 import { resourceId } from '../plan/index.ts';
 import type { Link, Reason, Timeline } from '../schedule/index.ts';
 import { movesTo, placementOf, sameArrangement } from './arrangement.ts';
-import { checksTurned } from './checks-turned.ts';
 import { endRangeOn } from './end-range.ts';
 import type { Event } from './event.ts';
 import { fold } from './fold.ts';
@@ -13,10 +12,8 @@ import { type LeastLag, leastLagsInto } from './least-lags.ts';
 import { isNews, type News, newsOf, seenOn } from './news.ts';
 import { type Outlook, Outlooks } from './outlook.ts';
 import { passagesOf } from './passage.ts';
-import type { PlanIndex } from './plan-index.ts';
-import { groupBy, indexOf } from './plan-index.ts';
-import type { DayState } from './state.ts';
-import { factsOf } from './state.ts';
+import { groupBy, indexOf, type PlanIndex } from './plan-index.ts';
+import { type DayState, factsOf } from './state.ts';
 import {
   burning,
   tellFires,
@@ -27,6 +24,7 @@ import {
   timelineOf,
   weighed,
 } from './told.ts';
+import { hasTurned } from './turned.ts';
 
 /** The times of a task: facts once they are, projected until then. */
 export type TaskTimes = { readonly startS: Seconds; readonly endS: Seconds };
@@ -85,7 +83,7 @@ export class Live {
    */
   apply(event: Event, folded: DayState = fold(this.#state, event)): void {
     const isBehind = this.#now > event.keptAt;
-    this.tick(event.keptAt);
+    this.#moveOn(event.keptAt);
     const seen = this.#timeline && isNews(event) ? this.#seen() : null;
     this.#take(event, folded);
     if (event.kind === 'planAdopted') this.#news = null;
@@ -96,7 +94,7 @@ export class Live {
 
   /** As `apply`, where later events are the news: what this one moved is not worked out. */
   pass(event: Event): void {
-    this.tick(event.keptAt);
+    this.#moveOn(event.keptAt);
     this.#take(event, fold(this.#state, event));
   }
 
@@ -116,16 +114,20 @@ export class Live {
     this.#state = state;
   }
 
-  /** Moves the clock on; whether a time may have changed that a screen shows. */
+  /** Moves the clock on; whether something may have changed that a screen shows. */
   tick(now: Instant): boolean {
     const was = this.#now;
+    return this.#moveOn(now) || (this.#timeline !== null && hasTurned(this.#state, was, this.#now));
+  }
+
+  /** Whether a time has changed. */
+  #moveOn(now: Instant): boolean {
     if (now > this.#now) this.#now = now;
     if (!this.#timeline) return false;
     const isHeld = this.#tellHolds();
     const { changed } = this.#timeline.notBefore(this.nowS);
     if (isHeld || changed.length > 0) this.#outlooks.forget();
-    const isMinute = Math.floor(this.#now / 60_000) > Math.floor(was / 60_000);
-    return isHeld || changed.length > 0 || isMinute || checksTurned(this.#state, was, this.#now);
+    return isHeld || changed.length > 0;
   }
 
   instantOf(timeS: Seconds): Instant {

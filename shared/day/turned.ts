@@ -7,10 +7,11 @@ import type { DayState } from './state.ts';
 export const ASKED_AHEAD_S = minutes(120);
 
 /**
- * Whether time alone made something of what is looked at: a check that nobody took has become late,
- * and bars its food, or a screen is to be told of one from now on.
+ * Whether time alone changed what is shown: a clock reads another minute, a check that nobody took
+ * has become late, and bars its food, or a screen is to be told of one from now on.
  */
-export function checksTurned(state: DayState, was: Instant, now: Instant): boolean {
+export function hasTurned(state: DayState, was: Instant, now: Instant): boolean {
+  if (Math.floor(now / 60_000) > Math.floor(was / 60_000)) return true;
   const isBetween = (atMs: number) => was < atMs && atMs <= now;
   return openChecks(state).some(
     ({ dueAt, lateAt }) => isBetween(lateAt) || isBetween(dueAt - ASKED_AHEAD_S * 1000),
