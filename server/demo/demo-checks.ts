@@ -55,11 +55,13 @@ export function withChecks(
   const all: DemoTap[] = [];
   let person: PersonId | null = null;
   const lookUntil = (until: Instant) => {
-    for (let check = day.dueBy(until); check && person; check = day.dueBy(until)) {
-      const at = instant(Math.max(wantedAt(check), day.at));
-      const tap = { at, intent: looked(check, plan, random), personId: person };
-      day.take(tap);
-      all.push(tap);
+    for (let due = day.dueBy(until); due.length > 0 && person; due = day.dueBy(until)) {
+      for (const check of due) {
+        const at = instant(Math.max(wantedAt(check), day.at));
+        const tap = { at, intent: looked(check, plan, random), personId: person };
+        day.take(tap);
+        all.push(tap);
+      }
     }
   };
   for (const tap of taps) {
@@ -87,8 +89,8 @@ class ToldDay {
   }
 
   /** What is to be looked at by then, and still can be. */
-  dueBy(until: Instant): OpenCheck | undefined {
-    return openChecks(this.#state).find(({ on, dueAt }) => {
+  dueBy(until: Instant): OpenCheck[] {
+    return openChecks(this.#state).filter(({ on, dueAt }) => {
       const isTimed = on.kind === 'discard-time' || on.kind === 'out-of-temperature';
       return !isTimed && wantedAt({ on, dueAt }) <= until;
     });
