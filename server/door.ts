@@ -11,6 +11,8 @@ import {
   alertsDoor,
   createApp,
   installDoors,
+  notUnderstood,
+  ourPages,
   planDoors,
   readingsDoor,
   recordDoors,
@@ -62,12 +64,14 @@ export async function openDoor(
   const { names, tls, isSafe } = transport;
   const doors = express
     .Router()
-    .use('/plan', planDoors({ desk: planDesk, planner: who.planner, names }))
-    .use('/readings', readingsDoor({ take, reader: who.reader, names }))
-    .use('/what-if', whatIfDoor({ ask: whatIf, reader: who.reader, names }))
-    .use('/alerts', alertsDoor({ desk: alerts, reader: who.reader, names }))
-    .use('/record', recordDoors({ desk: recordDesk, planner: who.planner, names }))
-    .use(whoDoors({ who, names, report }));
+    .use(ourPages(names, report))
+    .use('/plan', planDoors({ desk: planDesk, planner: who.planner }))
+    .use('/readings', readingsDoor({ take, reader: who.reader }))
+    .use('/what-if', whatIfDoor({ ask: whatIf, reader: who.reader }))
+    .use('/alerts', alertsDoor({ desk: alerts, reader: who.reader }))
+    .use('/record', recordDoors({ desk: recordDesk, planner: who.planner }))
+    .use(whoDoors({ who, report }))
+    .use(notUnderstood);
   const health = () => hub.health;
   const standards = () => {
     const { plan } = hub.state;

@@ -1,6 +1,8 @@
 export { alertsDoor } from './alerts-door.ts';
 export { type AppParts, createApp } from './app.ts';
 export { installDoors } from './install-doors.ts';
+export { notUnderstood } from './not-understood.ts';
+export { ourPages } from './our-pages.ts';
 export { planDoors } from './plan-doors.ts';
 export { readingsDoor } from './readings-door.ts';
 export { recordDoors } from './record-doors.ts';

@@ -1,13 +1,12 @@
-import express, { type Request, type Router } from 'express';
+import express, { type Router } from 'express';
 import { type PlanDeed, planSchemas } from '../../shared/protocol/index.ts';
 import type { PlanDesk } from '../plan-desk/index.ts';
-import { isOurPage, knockOf } from '../socket/index.ts';
-import type { Caller, Planner, Who } from '../who/index.ts';
+import type { Planner, Who } from '../who/index.ts';
+import { callerOf } from './caller.ts';
 
 export type PlanDoorParts = {
   readonly desk: PlanDesk;
   readonly planner: Who['planner'];
-  readonly names: readonly string[];
 };
 
 const LONGEST = '128kb';
@@ -15,14 +14,9 @@ const LONGEST = '128kb';
 type Run = (by: Planner, body: unknown) => Promise<object | null> | object | null;
 
 /** The doors under /api/plan: the desk looks at a plan, tries a change of it, and takes it. */
-export function planDoors({ desk, planner, names }: PlanDoorParts): Router {
+export function planDoors({ desk, planner }: PlanDoorParts): Router {
   const router = express.Router();
   const { show, draft, better, take, edit, undo, mend, takeMend } = planSchemas();
-  router.use((request, response, next) => {
-    response.set('Cache-Control', 'no-store');
-    if (isOurPage(knockOf(request), names)) return next();
-    return response.status(403).type('text/plain').send('Not from there.\n');
-  });
   router.use(express.json({ limit: LONGEST, strict: true, type: 'application/json' }));
 
   function door(path: string, deed: PlanDeed, run: Run) {
@@ -81,9 +75,4 @@ export function planDoors({ desk, planner, names }: PlanDoorParts): Router {
     return asked.success ? desk.takeMend(by, asked.data.id) : null;
   });
   return router;
-}
-
-function callerOf({ headers, socket }: Request): Caller {
-  const token = /^Bearer (\S{1,100})$/.exec(headers.authorization ?? '')?.[1] ?? null;
-  return { address: socket.remoteAddress ?? 'nowhere', token };
 }

@@ -1,14 +1,12 @@
-import express, { type Request, type Router } from 'express';
+import express, { type Router } from 'express';
 import { recordSchemas } from '../../shared/protocol/index.ts';
 import type { RecordDesk } from '../record/index.ts';
-import { isOurPage, knockOf } from '../socket/index.ts';
-import type { Caller, Who } from '../who/index.ts';
-import { notUnderstood } from './not-understood.ts';
+import type { Who } from '../who/index.ts';
+import { callerOf } from './caller.ts';
 
 export type RecordDoorParts = {
   readonly desk: RecordDesk;
   readonly planner: Who['planner'];
-  readonly names: readonly string[];
 };
 
 type Read<Asked> =
@@ -16,14 +14,9 @@ type Read<Asked> =
   | { readonly success: false; readonly error: unknown };
 
 /** The doors under /api/record, for the desk: they change nothing. */
-export function recordDoors({ desk, planner, names }: RecordDoorParts): Router {
+export function recordDoors({ desk, planner }: RecordDoorParts): Router {
   const router = express.Router();
   const { show, trace, day, sheet } = recordSchemas();
-  router.use((request, response, next) => {
-    response.set('Cache-Control', 'no-store');
-    if (isOurPage(knockOf(request), names)) return next();
-    return response.status(403).type('text/plain').send('Not from there.\n');
-  });
   router.use(express.json({ limit: '4kb', strict: true, type: 'application/json' }));
 
   function door<Asked>(
@@ -58,11 +51,5 @@ export function recordDoors({ desk, planner, names }: RecordDoorParts): Router {
     (asked) => desk.day(asked.day),
   );
   door('/sheet', (body) => sheet.safeParse(body), desk.sheet);
-  router.use(notUnderstood);
   return router;
-}
-
-function callerOf({ headers, socket }: Request): Caller {
-  const token = /^Bearer (\S{1,100})$/.exec(headers.authorization ?? '')?.[1] ?? null;
-  return { address: socket.remoteAddress ?? 'nowhere', token };
 }

@@ -1,26 +1,19 @@
-import express, { type Request, type Router } from 'express';
+import express, { type Router } from 'express';
 import { filePath } from '../../shared/kernel/index.ts';
 import { whatIfSchema } from '../../shared/protocol/index.ts';
 import type { AskWhatIf } from '../forecast/index.ts';
-import { isOurPage, knockOf } from '../socket/index.ts';
-import type { Caller, Who } from '../who/index.ts';
-import { notUnderstood } from './not-understood.ts';
+import type { Who } from '../who/index.ts';
+import { callerOf } from './caller.ts';
 
 export type WhatIfDoorParts = {
   readonly ask: AskWhatIf;
   readonly reader: Who['reader'];
-  readonly names: readonly string[];
 };
 
 /** The door /api/what-if, for whoever may read at the pit: it changes nothing. */
-export function whatIfDoor({ ask, reader, names }: WhatIfDoorParts): Router {
+export function whatIfDoor({ ask, reader }: WhatIfDoorParts): Router {
   const router = express.Router();
   const schema = whatIfSchema();
-  router.use((request, response, next) => {
-    response.set('Cache-Control', 'no-store');
-    if (isOurPage(knockOf(request), names)) return next();
-    return response.status(403).type('text/plain').send('Not from there.\n');
-  });
   router.use(express.json({ limit: '4kb', strict: true, type: 'application/json' }));
   router.post('/', async (request, response) => {
     const by = await reader(callerOf(request));
@@ -32,11 +25,5 @@ export function whatIfDoor({ ask, reader, names }: WhatIfDoorParts): Router {
     const refusal = { rule: 'bad-message', where, what };
     return response.status(400).json({ ok: false, refusal });
   });
-  router.use(notUnderstood);
   return router;
-}
-
-function callerOf({ headers, socket }: Request): Caller {
-  const token = /^Bearer (\S{1,100})$/.exec(headers.authorization ?? '')?.[1] ?? null;
-  return { address: socket.remoteAddress ?? 'nowhere', token };
 }

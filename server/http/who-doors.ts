@@ -1,17 +1,14 @@
-import express, { type Request, type Router } from 'express';
+import express, { type Router } from 'express';
 import type { z } from 'zod';
 import type { Refusal } from '../../shared/day/index.ts';
 import { filePath } from '../../shared/kernel/index.ts';
 import { whoSchemas } from '../../shared/protocol/index.ts';
 import type { Report } from '../report.ts';
-import { isOurPage, knockOf } from '../socket/index.ts';
 import { type Caller, createTries, type Who } from '../who/index.ts';
-import { notUnderstood } from './not-understood.ts';
+import { addressOf, callerOf } from './caller.ts';
 
 export type WhoDoorParts = {
   readonly who: Who;
-  /** Names this machine goes by, beside its addresses. */
-  readonly names: readonly string[];
   readonly report: Report;
 };
 
@@ -26,19 +23,12 @@ type Answered = { readonly ok: boolean; readonly refusal?: Refusal };
  * so that no page from elsewhere can make a browser ask in our name; what such a page sends all
  * the same is turned away by its origin. Nothing is changed by a GET, for there is none.
  */
-export function whoDoors({ who, names, report }: WhoDoorParts): Router {
+export function whoDoors({ who, report }: WhoDoorParts): Router {
   const router = express.Router();
   const calls = createTries(CALLS, () => performance.now());
   const schemas = whoSchemas();
 
   router.use((request, response, next) => {
-    response.set('Cache-Control', 'no-store');
-    const knock = knockOf(request);
-    if (!isOurPage(knock, names)) {
-      const { origin } = knock;
-      report({ level: 'warning', what: 'a page from elsewhere asked at a door', origin });
-      return response.status(403).type('text/plain').send('Not from there.\n');
-    }
     const waitS = calls.take(addressOf(request));
     if (waitS === null) return next();
     return response.status(429).json(refusedBy({ rule: 'too-many-tries', waitS }));
@@ -73,7 +63,6 @@ export function whoDoors({ who, names, report }: WhoDoorParts): Router {
   door('/pin', schemas.pin, pins.set);
   door('/prove', schemas.prove, pins.prove);
   door('/leave', schemas.nothing, pins.leave);
-  router.use(notUnderstood);
   return router;
 }
 
@@ -84,10 +73,3 @@ function badMessage(path: string, error: z.ZodError) {
   const where = filePath([path.slice(1), ...(issue?.path ?? [])]);
   return refusedBy({ rule: 'bad-message', where, what: issue?.message ?? 'nothing makes sense' });
 }
-
-function callerOf(request: Request): Caller {
-  const token = /^Bearer (\S{1,100})$/.exec(request.headers.authorization ?? '')?.[1] ?? null;
-  return { address: addressOf(request), token };
-}
-
-const addressOf = (request: Request) => request.socket.remoteAddress ?? 'nowhere';

@@ -30,7 +30,7 @@ beforeAll(async () => {
       ? { ok: true, personId: null, screenId: null, caller: 'a-desk', whyNot: () => null }
       : { ok: false, refusal: { rule: 'not-the-desk' } };
   }) as Who['planner'];
-  const app = express().use('/api/record', recordDoors({ desk, planner, names: [] }));
+  const app = express().use('/api/record', recordDoors({ desk, planner }));
   const server = app.listen(0, '127.0.0.1');
   await new Promise((resolve) => server.once('listening', resolve));
   const at = server.address();

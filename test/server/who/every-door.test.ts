@@ -8,6 +8,9 @@ beforeAll(async () => {
 });
 afterAll(() => kitchen.close());
 
+/** One of each kind. */
+const doors = ['pair', 'plan/show', 'readings', 'what-if', 'alerts', 'record/show'];
+
 const refusal = (rule: string) => ({ ok: false, refusal: { rule } });
 
 describe('every door', () => {
@@ -23,13 +26,20 @@ describe('every door', () => {
     expect(body).toMatchObject({ ok: false, refusal: { rule: 'bad-message' } });
   });
 
-  it('is shut to pages from elsewhere', async () => {
-    const response = await fetch(`${kitchen.address()}/api/pair`, {
+  it.each(doors)('is shut to pages from elsewhere: %s', async (door) => {
+    const response = await fetch(`${kitchen.address()}/api/${door}`, {
       method: 'POST',
       headers: { 'Content-Type': 'application/json', Origin: 'http://evil.example' },
       body: '{}',
     });
     expect(response.status).toBe(403);
+    expect(response.headers.get('cache-control')).toBe('no-store');
+  });
+
+  it.each(doors)('says of what is no JSON that it is none: %s', async (door) => {
+    const { status, body } = await kitchen.post(door, '{"half":');
+    expect(status).toBe(400);
+    expect(body).toMatchObject({ ok: false, refusal: { rule: 'bad-message' } });
   });
 
   it('knows no token but its own', async () => {
