@@ -3,17 +3,33 @@ import { must } from '../kernel/index.ts';
 import type { Batch } from '../plan/index.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
 import { indexOf, type PlanIndex } from './plan-index.ts';
+import { watchedIn } from './watched.ts';
 
 /**
  * What the law asks to be named of a batch: that of its cut, its dish, each mix that goes on or
  * into it, and, where it is made of trim, what the pieces had on them when it was cut off.
  */
 export function allergensOf(plan: AdoptedPlan, id: BatchId): readonly string[] {
-  const index = indexOf(plan);
-  const batch = must(index.batches.get(id), id);
-  const { dishes } = plan.catalogue;
-  const own = tasksOf(index, id);
-  const dish = dishes.find((each) => each.id === batch.dish);
+  return must(allergensIn(indexOf(plan)).get(id), id);
+}
+
+const known = new WeakMap<PlanIndex, ReadonlyMap<BatchId, readonly string[]>>();
+
+/** Worked out once for each plan: the pass names them with every tap. */
+function allergensIn(index: PlanIndex): ReadonlyMap<BatchId, readonly string[]> {
+  const made = known.get(index);
+  if (made) return made;
+  const named = new Map(
+    [...index.batches.values()].map((batch) => [batch.id, allergensFor(index, batch)]),
+  );
+  known.set(index, named);
+  return named;
+}
+
+function allergensFor(index: PlanIndex, batch: Batch): readonly string[] {
+  const { plan } = index;
+  const own = tasksOf(index, batch.id);
+  const dish = plan.catalogue.dishes.find((each) => each.id === batch.dish);
   return unique([
     ...ofCut(plan, batch),
     ...ofMixes(plan, own),
@@ -33,8 +49,7 @@ export function allergensOfDish(plan: AdoptedPlan, dish: DishId): readonly strin
 
 const unique = (words: readonly string[]) => [...new Set(words)];
 
-const tasksOf = ({ plan }: PlanIndex, id: BatchId) =>
-  plan.built.tasks.filter(({ batch }) => batch === id);
+const tasksOf = (index: PlanIndex, id: BatchId) => must(watchedIn(index).get(id), id).tasks;
 
 const ofCut = ({ catalogue }: AdoptedPlan, { cut }: Batch) =>
   catalogue.cuts.find(({ id }) => id === cut)?.allergens ?? [];

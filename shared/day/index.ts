@@ -74,6 +74,7 @@ export type { Told } from './story.ts';
 export { mayHaveFed, thrownShare } from './thrown.ts';
 export { tubKey } from './tub-fact.ts';
 export { ASKED_AHEAD_S } from './turned.ts';
+export { watchedIn } from './watched.ts';
 export { askIf, type WhatIf } from './what-if.ts';
 export {
   isUnclaimed,

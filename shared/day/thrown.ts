@@ -41,8 +41,8 @@ export function mayHaveFed(state: DayState, id: BatchId): boolean {
   if (at === null) return false;
   const index = indexOf(must(state.plan, 'a plan'));
   const { dish } = must(index.batches.get(id), id);
-  const serve = [...watchedIn(index).values()].find(({ batch }) => batch.id === id)?.serve;
-  const stoodAt = serve ? (passagesOf(state).get(serve)?.startedAt ?? null) : null;
+  const { serve } = must(watchedIn(index).get(id), id);
+  const stoodAt = passagesOf(state).get(serve)?.startedAt ?? null;
   return stoodAt !== null && stoodAt < at && soldBy(state, dish, at) === 0;
 }
 

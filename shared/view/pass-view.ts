@@ -7,6 +7,7 @@ import {
   passagesOf,
   soldAt,
   soldOutAt,
+  watchedIn,
 } from '../day/index.ts';
 import type { BatchId, DishId, Instant, ServiceId, StationId, Text } from '../kernel/index.ts';
 import { after, must } from '../kernel/index.ts';
@@ -121,17 +122,13 @@ const onlyTimes = ({ id, name, opensAt, closesAt }: PlannedService): PassService
 
 /** A batch as the pass has it. */
 export function passPan(live: Live, batch: Batch): PassPan {
-  const tasks = live.index.plan.built.tasks.filter((task) => task.batch === batch.id);
-  const { piece } = must(tasks[0], batch.id);
-  const goal = must(
-    live.index.plan.built.problem.goals.find(({ id }) => id === (batch.id as string)),
-    batch.id,
-  );
-  const { startedAt } = must(passagesOf(live.state).get(goal.activity), goal.activity);
   const { state, index, now } = live;
-  const hold = keptNow(state, index, { tasks, serve: goal.activity, now });
+  const { tasks, serve } = must(watchedIn(index).get(batch.id), batch.id);
+  const { piece } = must(tasks[0], batch.id);
+  const { startedAt } = must(passagesOf(state).get(serve), serve);
+  const hold = keptNow(state, index, { tasks, serve, now });
   const bar = barsOf(state, now).get(batch.id);
-  const range = readyRange(live, goal.activity);
+  const range = readyRange(live, serve);
   return {
     batch: batch.id,
     name: batch.name,
@@ -145,7 +142,6 @@ export function passPan(live: Live, batch: Batch): PassPan {
     readyHighAt: startedAt ?? live.instantOf(range.highS),
     heldUntil: hold && after(hold.since, hold.mostS),
     barred: bar ? { why: bar.why, check: bar.check.on.kind } : null,
-    isEmptied:
-      emptiedAt(live.state, batch.id) !== null || live.state.happened.carried.has(batch.id),
+    isEmptied: emptiedAt(state, batch.id) !== null || state.happened.carried.has(batch.id),
   };
 }
