@@ -3,32 +3,11 @@ import { afterEach, expect, it } from 'vitest';
 import '../../../client/desk/desk-safety.ts';
 import type { DeskSafety } from '../../../client/desk/desk-safety.ts';
 import type { Sync } from '../../../client/sync/index.ts';
-import type { BatchId, PersonId } from '../../../shared/kernel/index.ts';
-import { after, celsius, type Instant, minutes } from '../../../shared/kernel/index.ts';
-import type { CheckView, DeskView, Intent } from '../../../shared/view/index.ts';
+import { after, type Instant, minutes } from '../../../shared/kernel/index.ts';
+import type { DeskView, Intent } from '../../../shared/view/index.ts';
 import { buttonsOf, drawn } from '../fingers.ts';
 import { NOW } from '../fixtures.ts';
-
-const cooling: CheckView = {
-  on: { kind: 'hot-hold', batch: 'beans' as BatchId },
-  key: 'hot-hold beans',
-  thing: { en: 'Pit beans' },
-  station: { en: 'Pass' },
-  asked: '135 °F',
-  atLeastC: celsius(57.22),
-  atMostC: null,
-  hasReading: true,
-  fromAt: NOW,
-  dueAt: NOW,
-  lateAt: after(NOW, minutes(5)),
-  breach: null,
-  failed: null,
-  isMending: false,
-  allowed: ['discard'],
-  thermometers: [],
-};
-
-const rosa = { id: 'rosa' as PersonId, name: 'Rosa', onShift: true, isOut: false, backAt: null };
+import { ribs, rosa } from '../open-check.ts';
 
 afterEach(() => document.body.replaceChildren());
 
@@ -40,7 +19,7 @@ it('keeps what is typed of a check whose time is over while somebody types', asy
   part.sync = { hubNow: () => now, tap: (intent: Intent) => taps.push(intent) } as unknown as Sync;
   const view = () =>
     ({
-      checks: [cooling],
+      checks: [ribs],
       people: [rosa],
       limits: { id: 'food-code', version: 1, changes: [] },
     }) as unknown as DeskView;
@@ -54,10 +33,10 @@ it('keeps what is typed of a check whose time is over while somebody types', asy
     await drawn();
   };
   for (const name of [/held hot/, /^1$/, /^4$/]) await press(name);
-  now = after(NOW, minutes(6));
+  now = after(NOW, minutes(31));
   part.view = view();
   await drawn();
   for (const name of [/^9$/, /^Rosa/]) await press(name);
-  expect(taps).toMatchObject([{ kind: 'check', on: cooling.on }]);
+  expect(taps).toMatchObject([{ kind: 'check', on: ribs.on }]);
   expect(taps[0]).toHaveProperty('tempC', expect.closeTo(65, 1));
 });

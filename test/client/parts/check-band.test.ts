@@ -3,45 +3,11 @@ import { afterEach, expect, it } from 'vitest';
 import type { CheckBand } from '../../../client/parts/check-band.ts';
 import '../../../client/parts/check-band.ts';
 import type { BatchId, CommandId, PersonId } from '../../../shared/kernel/index.ts';
-import { after, celsius, minutes } from '../../../shared/kernel/index.ts';
+import { after, minutes } from '../../../shared/kernel/index.ts';
 import type { CheckView, Intent } from '../../../shared/view/index.ts';
 import { buttonsOf, drawn, saidOn, tap } from '../fingers.ts';
 import { NOW } from '../fixtures.ts';
-
-const row = {
-  id: 'hot-hold',
-  what: { en: 'Hot holding' },
-  section: '3-501.16(A)(1)',
-  source: 'FDA Food Code',
-  edition: 'a copy',
-};
-
-const ribs: CheckView = {
-  on: { kind: 'hot-hold', batch: 'ribs' as BatchId },
-  key: 'hot-hold ribs',
-  thing: { en: 'Ribs' },
-  station: { en: 'Pass' },
-  asked: '135 °F',
-  atLeastC: celsius(57.22),
-  atMostC: null,
-  hasReading: true,
-  fromAt: NOW,
-  dueAt: NOW,
-  lateAt: after(NOW, minutes(30)),
-  breach: { row, asked: '135 °F', found: null },
-  failed: null,
-  isMending: false,
-  allowed: ['reheat-at-once', 'discard'],
-  thermometers: [],
-};
-
-const rosa = {
-  id: 'rosa' as PersonId,
-  name: 'Rosa',
-  onShift: true,
-  isOut: false,
-  backAt: null,
-};
+import { ribs, rosa, row } from '../open-check.ts';
 
 async function band(...checks: CheckView[]) {
   const part = document.createElement('check-band') as CheckBand;
