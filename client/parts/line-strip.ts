@@ -122,6 +122,7 @@ export class LineStrip extends Part {
     return html`<people-row
       .say=${this.say}
       .people=${this.people}
+      .among=${task.shownTo}
       .except=${task.hand}
       .others=${[...others, this.#close]}
       @person=${({ detail }: CustomEvent<PersonId>) =>

@@ -6,17 +6,23 @@ import type { Choice } from './choice-strip.ts';
 import './choice-strip.ts';
 import { Part } from './part.ts';
 
-/** The names a task can be given to: who is on shift, without whoever has it. Tells `person`. */
+/**
+ * The names a task can be given to: who is on shift and has been shown it, without whoever has it.
+ * Tells `person`.
+ */
 @customElement('people-row')
 export class PeopleRow extends Part {
   @property({ attribute: false }) people: readonly Person[] = [];
+  /** Who has been shown the work. */
+  @property({ attribute: false }) among: readonly PersonId[] = [];
   @property({ attribute: false }) except: PersonId | null = null;
   /** Boxes behind the names. */
   @property({ attribute: false }) others: readonly Choice[] = [];
 
   protected override draw() {
     const names = this.people
-      .filter(({ id, onShift, isOut }) => onShift && !isOut && id !== this.except)
+      .filter(({ id, onShift, isOut }) => onShift && !isOut && this.among.includes(id))
+      .filter(({ id }) => id !== this.except)
       .map(({ id, name }) => ({ label: name, choose: () => this.tell('person', id) }));
     return html`<choice-strip
       .say=${this.say}

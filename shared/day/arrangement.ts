@@ -1,7 +1,7 @@
 import type { Celsius, PersonId, SlotId, TaskId } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
 import { fireOf, kitchenResource, resourceId } from '../plan/index.ts';
-import type { Mode, Move, Placement, ResourceId, Use } from '../schedule/index.ts';
+import type { Activity, Mode, Move, Placement, ResourceId, Use } from '../schedule/index.ts';
 import type { PlanIndex } from './plan-index.ts';
 import type { DayState } from './state.ts';
 import { factsOf, loadKey } from './state.ts';
@@ -108,10 +108,20 @@ export function currentHands(state: DayState, index: PlanIndex, task: TaskId): P
 }
 
 /** Everybody who has been shown this work. */
-export function handsFor(index: PlanIndex, task: TaskId): PersonId[] {
-  const { modes } = must(index.activities.get(task), task);
-  const hands = modes.flatMap(({ needs }) => needs.flatMap(({ oneOf }) => oneOf));
-  return [...new Set(hands)].flatMap((resource) => {
+export function handsFor(index: PlanIndex, task: TaskId): readonly PersonId[] {
+  const known = shown.get(index) ?? new Map<TaskId, readonly PersonId[]>();
+  shown.set(index, known);
+  const hands = known.get(task) ?? handsIn(must(index.activities.get(task), task));
+  known.set(task, hands);
+  return hands;
+}
+
+/** It stays as long as the plan does, and every line of every wall asks. */
+const shown = new WeakMap<PlanIndex, Map<TaskId, readonly PersonId[]>>();
+
+function handsIn({ modes }: Activity): PersonId[] {
+  const resources = modes.flatMap(({ needs }) => needs.flatMap(({ oneOf }) => oneOf));
+  return [...new Set(resources)].flatMap((resource) => {
     const thing = kitchenResource(resource);
     return thing.kind === 'hand' ? [thing.person] : [];
   });

@@ -124,6 +124,8 @@ export type TaskView = {
   readonly piece: { readonly one: Text; readonly many: Text };
   readonly weightKg: Kilograms;
   readonly hand: PersonId | null;
+  /** Who has been shown it: nobody else can be given it. */
+  readonly shownTo: readonly PersonId[];
   readonly side: Side;
   /** Its hands come straight from raw meat to it. */
   readonly offRaw: boolean;

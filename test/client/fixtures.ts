@@ -74,6 +74,7 @@ export function task(
     piece: slab,
     weightKg: kilograms(27),
     hand: ines,
+    shownTo: [ines, theo, mara],
     side: 'clean',
     offRaw: false,
     slots: [],

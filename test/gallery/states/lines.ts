@@ -103,7 +103,7 @@ export const lines: readonly Shown[] = [
       { name: 'nothing further', given: { tasks: [], later: 0 } },
     ],
   },
-  { part: 'people-row', states: [{ name: 'all', given: { people } }] },
+  { part: 'people-row', states: [{ name: 'all', given: { people, among: rub.shownTo } }] },
   {
     part: 'cure-line',
     states: [
