@@ -17,6 +17,8 @@ export function ensureBuilt() {
   const { status } = spawnSync(process.execPath, [vite, 'build', '--logLevel', 'warn'], {
     cwd: root,
     stdio: 'inherit',
+    // Whoever has it built, a test or a developer's shell: walls get the same files.
+    env: { ...process.env, NODE_ENV: 'production' },
   });
   if (status !== 0) giveUp('The screens could not be built; the lines above say why.');
   writeFileSync(join(root, STAMP), wanted);
