@@ -64,8 +64,8 @@ function isNotYet({ said }: Looking, on: CheckOn): boolean {
 /** What stands in a cabinet is read on a beat, and has its time. */
 function holdChecks(look: Looking, watched: Watched): OpenCheck[] {
   const { state, index } = look;
-  const { batch, tasks, serve } = watched;
-  const kept = keptIn(state, index, tasks, serve).sort((a, b) => a.since - b.since);
+  const { batch, places } = watched;
+  const kept = keptIn(state, index, places).sort((a, b) => a.since - b.since);
   const last = kept.at(-1);
   if (!last) return [];
   const { station } = must(index.tasks.get(last.task), last.task);

@@ -23,12 +23,12 @@ type Began = { readonly from: Instant; readonly station: StationId };
 
 /** When it began to cool, and on whose wall it stands; null where it does not. */
 export function beganCooling({ state, index }: Looking, watched: Watched): Began | null {
-  const { batch, cooling, tasks, serve } = watched;
+  const { batch, cooling, places } = watched;
   if ((state.happened.carried.get(batch.id) ?? 0) > 0) {
     const carried = state.story.findLast(
       (told) => told.kind === 'leftCarriedOver' && told.batch === batch.id,
     );
-    const hot = keptIn(state, index, tasks, serve).find((each) => each.in === 'cabinet');
+    const hot = keptIn(state, index, places).find((each) => each.in === 'cabinet');
     const task = hot && must(index.tasks.get(hot.task), hot.task);
     return task && carried ? { from: carried.at, station: task.station } : null;
   }

@@ -9,6 +9,7 @@ import { limitsOf } from './limits-of.ts';
 import { passagesOf } from './passage.ts';
 import { indexOf } from './plan-index.ts';
 import { type DayState, factsOf } from './state.ts';
+import { watchedIn } from './watched.ts';
 
 /** What a label of a batch says beside its name and its lots. */
 export type LabelFacts = {
@@ -57,12 +58,11 @@ function handsAt(state: DayState, id: BatchId): Deed[] {
 function standsOf(state: DayState, id: BatchId): LabelFacts['stands'] {
   const { plan, happened, keptAt } = state;
   const index = indexOf(must(plan, 'a plan'));
-  const { tasks: all, problem } = index.plan.built;
-  const goal = problem.goals.find((each) => each.id === (id as string));
-  if (!goal || happened.emptied.has(id) || happened.carried.has(id)) return null;
-  const tasks = all.filter(({ batch }) => batch === id);
-  const startedAt = passagesOf(state).get(goal.activity)?.startedAt ?? null;
-  const hold = keptNow(state, index, { tasks, serve: goal.activity, now: keptAt });
+  const watched = watchedIn(index).get(id);
+  if (!watched || happened.emptied.has(id) || happened.carried.has(id)) return null;
+  const { serve, places } = watched;
+  const startedAt = passagesOf(state).get(serve)?.startedAt ?? null;
+  const hold = keptNow(state, index, { places, now: keptAt });
   const at = startedAt ?? hold?.since ?? null;
   if (at === null) return null;
   const by = handsAt(state, id).at(-1)?.by ?? null;

@@ -1,7 +1,8 @@
-import type { Instant, Seconds, TaskId } from '../kernel/index.ts';
+import type { Instant, TaskId } from '../kernel/index.ts';
 import { after, instant, must, seconds } from '../kernel/index.ts';
 import type { Lag } from '../schedule/index.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
+import { type Course, coursesOf, waitsOnOf } from './course.ts';
 import type { PlanIndex } from './plan-index.ts';
 import { indexOf } from './plan-index.ts';
 import type { DayState } from './state.ts';
@@ -19,48 +20,66 @@ export function passagesOf({ plan, tasks }: DayState): ReadonlyMap<TaskId, Passa
   const known = read.get(tasks);
   if (known?.plan === plan) return known.passages;
   const before = last.get(plan);
-  if (before && isSameTaps(before.tasks, tasks)) {
-    read.set(tasks, { plan, passages: before.passages });
-    return before.passages;
-  }
-  const passages = new Map<TaskId, Passage>();
+  const passages = before ? readOn(before, tasks, indexOf(plan)) : readAll(plan, tasks);
   read.set(tasks, { plan, passages });
   last.set(plan, { tasks, passages });
-  const reader = new PassageReader(tasks, indexOf(plan), passages);
-  for (const task of plan.built.tasks) reader.read(task.id);
   return passages;
 }
 
 type Facts = DayState['tasks'];
-type Read = { readonly plan: AdoptedPlan; readonly passages: ReadonlyMap<TaskId, Passage> };
+type Passages = ReadonlyMap<TaskId, Passage>;
 
-/** By what was tapped: what else happens, a reading or a note, leaves it as it was. */
-const read = new WeakMap<Facts, Read>();
+const read = new WeakMap<Facts, { readonly plan: AdoptedPlan; readonly passages: Passages }>();
 
-/** A piece counted or a call for help begins and ends nothing: what was read last still holds. */
-const last = new WeakMap<AdoptedPlan, Omit<Read, 'plan'> & { readonly tasks: Facts }>();
+/** What was read last of a plan: a tap is near to it, and little is read anew. */
+const last = new WeakMap<AdoptedPlan, Last>();
+type Last = { readonly tasks: Facts; readonly passages: Passages };
 
-function isSameTaps(a: Facts, b: Facts): boolean {
+function readAll(plan: AdoptedPlan, tasks: Facts): Passages {
+  const reader = new PassageReader(tasks, indexOf(plan), () => null);
+  return new Map(plan.built.tasks.map(({ id }) => [id, reader.read(id)]));
+}
+
+/**
+ * What was tapped otherwise since then is read anew, and what waits on it. A piece counted or a
+ * call for help begins and ends nothing: what was read last still holds.
+ */
+function readOn({ tasks: before, passages }: Last, tasks: Facts, index: PlanIndex): Passages {
   const isSame = (id: TaskId) =>
-    a.get(id)?.started?.at === b.get(id)?.started?.at &&
-    a.get(id)?.finished?.at === b.get(id)?.finished?.at;
-  return [...a.keys()].every(isSame) && [...b.keys()].every(isSame);
+    before.get(id)?.started?.at === tasks.get(id)?.started?.at &&
+    before.get(id)?.finished?.at === tasks.get(id)?.finished?.at;
+  const waitOn = waitsOnOf(index);
+  const anew = new Set<TaskId>();
+  for (const id of [...before.keys(), ...tasks.keys()]) {
+    if (isSame(id) || !passages.has(id)) continue;
+    anew.add(id);
+    for (const wait of waitOn.get(id) ?? []) anew.add(wait);
+  }
+  if (anew.size === 0) return passages;
+  const reader = new PassageReader(tasks, index, (id) =>
+    anew.has(id) ? null : (passages.get(id) ?? null),
+  );
+  const now = new Map(passages);
+  for (const id of anew) now.set(id, reader.read(id));
+  return now;
 }
 
 class PassageReader {
   readonly #facts: Facts;
   readonly #courses: ReadonlyMap<TaskId, Course>;
-  readonly #known: Map<TaskId, Passage>;
+  readonly #known = new Map<TaskId, Passage>();
+  readonly #before: (id: TaskId) => Passage | null;
   readonly #ends = new Map<TaskId, Instant | null>();
 
-  constructor(facts: Facts, index: PlanIndex, known: Map<TaskId, Passage>) {
+  /** `before` gives what was read earlier and still holds. */
+  constructor(facts: Facts, index: PlanIndex, before: (id: TaskId) => Passage | null) {
     this.#facts = facts;
     this.#courses = coursesOf(index);
-    this.#known = known;
+    this.#before = before;
   }
 
   read(id: TaskId): Passage {
-    const known = this.#known.get(id);
+    const known = this.#known.get(id) ?? this.#before(id);
     if (known) return known;
     const course = must(this.#courses.get(id), id);
     const passage = course.isByHand ? this.#tapped(id) : this.#followed(id, course);
@@ -130,47 +149,3 @@ class PassageReader {
 const NOT_YET: Passage = { startedAt: null, finishedAt: null };
 
 const earlier = (a: Instant | null, b: Instant): Instant => (a === null || b < a ? b : a);
-
-/** What the passage of a task hangs on, as its plan has it. */
-type Course = {
-  readonly isByHand: boolean;
-  /** What must have happened before it begins. */
-  readonly waitsFor: readonly Lag[];
-  /** Moments of work by hand that its end is tied to, as a stay is to the taking off. */
-  readonly ties: readonly Lag[];
-  /** What waits for its end. */
-  readonly sequels: readonly Lag[];
-  /** Whether a hand marks its end; so it is where nothing follows, too. */
-  readonly handsFollow: boolean;
-  readonly plannedS: Seconds;
-};
-
-const courses = new WeakMap<PlanIndex, ReadonlyMap<TaskId, Course>>();
-
-/** Read at every tap for every task, and so made once for each plan. */
-function coursesOf(index: PlanIndex): ReadonlyMap<TaskId, Course> {
-  const known = courses.get(index);
-  if (known) return known;
-  const made = new Map([...index.tasks.keys()].map((id) => [id, courseOf(index, id)]));
-  courses.set(index, made);
-  return made;
-}
-
-function courseOf(index: PlanIndex, id: TaskId): Course {
-  const isByHand = (task: TaskId) => must(index.tasks.get(task), task).work === 'hands';
-  const into = (index.lagsInto.get(id) ?? []).filter(isPrecedence);
-  const sequels = (index.lagsOutOf.get(id) ?? []).filter(isSequence);
-  const { startS, endS } = must(index.placements.get(id), id);
-  return {
-    isByHand: isByHand(id),
-    waitsFor: into.filter(({ to }) => to.end === 'start'),
-    ties: into.filter(({ to, from }) => to.end === 'end' && isByHand(from.activity)),
-    sequels,
-    handsFollow: sequels.length === 0 || sequels.some(({ to }) => isByHand(to.activity)),
-    plannedS: seconds(endS - startS),
-  };
-}
-
-const isPrecedence = (lag: Lag) => lag.minS !== undefined && lag.minS >= 0;
-const isSequence = (lag: Lag) =>
-  lag.from.end === 'end' && lag.to.end === 'start' && isPrecedence(lag);

@@ -18,8 +18,17 @@ export type Watched = {
   readonly cooling: { readonly from: Moments; readonly stages: readonly Task[] } | null;
   /** Stretches that count as out of the cooler. */
   readonly outs: readonly { readonly from: Moments; readonly to: Moments }[];
+  /** Where it is kept to be sold, in a cabinet or in a cooler. */
+  readonly places: readonly Place[];
   /** Work that brings it to the pass: what is barred does not begin. */
   readonly toPass: ReadonlySet<TaskId>;
+};
+
+/** A wait that keeps food to be sold, and the longest that its route lets it. */
+export type Place = {
+  readonly task: TaskId;
+  readonly in: 'cabinet' | 'cooler';
+  readonly mostS: Seconds;
 };
 
 /** The start or the end of a task. */
@@ -63,9 +72,26 @@ function watchedOf(index: PlanIndex, batch: Batch, tasks: readonly Task[], serve
     reheats: asks('reheating'),
     cooling: cool ? { from: cool.from, stages: asks('cooling') } : null,
     outs: limits.filter(({ rule }) => rule === 'out-of-temperature'),
+    places: tasks.flatMap(({ id }) => placeOf(index, id, serve) ?? []),
     toPass: toPassOf(index, tasks, probe, serve),
   };
 }
+
+/** Null for all that keeps nothing for a service, such as a night in the cooler before the fire. */
+function placeOf(index: PlanIndex, task: TaskId, serve: TaskId): Place | null {
+  const mode = index.activities.get(task)?.modes[0];
+  if (mode?.length.kind !== 'wait') return null;
+  const mostS = mode.length.maxS;
+  const isWarm = mode.needs.some(({ role }) => role === 'pans' || role === 'whole');
+  if (isWarm) return { task, in: 'cabinet', mostS };
+  const isCold = mode.needs.some(({ role }) => role === 'cooler') && endsWith(index, task, serve);
+  return isCold ? { task, in: 'cooler', mostS } : null;
+}
+
+const endsWith = (index: PlanIndex, task: TaskId, serve: TaskId): boolean =>
+  (index.lagsInto.get(task) ?? []).some(
+    ({ from, to }) => to.end === 'end' && from.activity === serve && from.end === 'end',
+  );
 
 type LimitOn = { readonly rule: string | undefined; readonly from: Moments; readonly to: Moments };
 

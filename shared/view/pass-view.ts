@@ -123,10 +123,10 @@ const onlyTimes = ({ id, name, opensAt, closesAt }: PlannedService): PassService
 /** A batch as the pass has it. */
 export function passPan(live: Live, batch: Batch): PassPan {
   const { state, index, now } = live;
-  const { tasks, serve } = must(watchedIn(index).get(batch.id), batch.id);
+  const { tasks, serve, places } = must(watchedIn(index).get(batch.id), batch.id);
   const { piece } = must(tasks[0], batch.id);
   const { startedAt } = must(passagesOf(state).get(serve), serve);
-  const hold = keptNow(state, index, { tasks, serve, now });
+  const hold = keptNow(state, index, { places, now });
   const bar = barsOf(state, now).get(batch.id);
   const range = readyRange(live, serve);
   return {
