@@ -40,8 +40,7 @@ export function scaleOf(panel: Panel, screen: Glass): Scale {
 
 /** The scale of a window on a panel that nobody measured: it follows the window. */
 export function assumedScale(window: Glass): Scale {
-  const isPhone = Math.min(window.widthPx, window.heightPx) < PHONE_FROM_PX && isUpright(window);
-  return scaleOf(isPhone ? PHONE : WALL, isPhone ? window : wide(window));
+  return isPhone(window) ? scaleOf(PHONE, window) : scaleOf(WALL, wide(window));
 }
 
 /**
@@ -49,15 +48,24 @@ export function assumedScale(window: Glass): Scale {
  * reference pixel of CSS, a 96th of an inch seen from 28 inches. A phone is a phone there, too.
  */
 export function deskScale(window: Glass): Scale {
-  if (Math.min(window.widthPx, window.heightPx) < PHONE_FROM_PX && isUpright(window)) {
-    return assumedScale(window);
-  }
+  if (isPhone(window)) return assumedScale(window);
   const mmPx = CSS_PX_PER_INCH / MM_PER_INCH;
   const armMm = 28 * MM_PER_INCH;
   return { mmPx, arcminPx: mmPx * 2 * armMm * Math.tan(ARCMIN_RAD / 2) };
 }
 
-const isUpright = ({ widthPx, heightPx }: Glass) => heightPx > widthPx;
+/**
+ * The same glass for a reader who has set their browser to larger letters, `times` the usual ones:
+ * what is measured by letters grows, a finger does not.
+ */
+export const writtenLarger = ({ mmPx, arcminPx }: Scale, times: number): Scale => ({
+  mmPx,
+  arcminPx: arcminPx * Math.max(1, times),
+});
+
+/** Upright, and as wide as what is held in a hand. */
+export const isPhone = ({ widthPx, heightPx }: Glass): boolean =>
+  Math.min(widthPx, heightPx) < PHONE_FROM_PX && heightPx > widthPx;
 
 /** Taken as 16 to 9 over its longer side, so that a browser's bars do not change the letters. */
 function wide({ widthPx, heightPx }: Glass): Glass {

@@ -6,6 +6,7 @@ export {
   type Scale,
   scaleOf,
   touchPx,
+  writtenLarger,
 } from './calibration.ts';
 export { type ChosenGround, type Ground, groundAtHour, grounds, type Inks } from './grounds.ts';
 export { lay, layGround, type Reader } from './lay.ts';

@@ -1,5 +1,12 @@
 import type { Panel, Scale } from './calibration.ts';
-import { assumedScale, deskScale, scaleOf, touchPx } from './calibration.ts';
+import {
+  assumedScale,
+  deskScale,
+  isPhone,
+  scaleOf,
+  touchPx,
+  writtenLarger,
+} from './calibration.ts';
 import { type ChosenGround, type Ground, groundAtHour } from './grounds.ts';
 import { tokens } from './tokens.css.ts';
 
@@ -17,7 +24,10 @@ export function lay(
   if (styleSheet) document.adoptedStyleSheets = [...document.adoptedStyleSheets, styleSheet];
   layGround(ground === 'clock' ? groundAtHour(new Date().getHours()) : ground);
   const assumed = reader === 'sitting' ? deskScale : assumedScale;
-  const measure = () => setScale(panel ? scaleOf(panel, glassOfScreen()) : assumed(window_()));
+  const measure = () => {
+    const scale = panel ? scaleOf(panel, glassOfScreen()) : assumed(wholeWindow());
+    setScale(writtenLarger(scale, lettersPx() / USUAL_LETTERS_PX));
+  };
   measure();
   addEventListener('resize', measure);
 }
@@ -37,5 +47,26 @@ function setScale(scale: Scale): void {
   style.setProperty('--touch', `${touchPx(scale, window_()).toFixed(1)}px`);
 }
 
+/** What browsers write in unless their reader has set another size. */
+const USUAL_LETTERS_PX = 16;
+
+/** What this browser is set to write in. */
+function lettersPx(): number {
+  const probe = document.body.appendChild(document.createElement('span'));
+  probe.style.fontSize = 'medium';
+  const { fontSize } = getComputedStyle(probe);
+  probe.remove();
+  return Number.parseFloat(fontSize) || USUAL_LETTERS_PX;
+}
+
+/**
+ * With its frame, which stays when a reader zooms: letters that followed the page would be made
+ * small again by as much as they were zoomed. A phone has no frame, and zooms in another way.
+ */
+function wholeWindow() {
+  const widthPx = Math.max(innerWidth, outerWidth);
+  const whole = { widthPx, heightPx: Math.max(innerHeight, outerHeight) };
+  return isPhone(whole) ? window_() : whole;
+}
 const window_ = () => ({ widthPx: innerWidth, heightPx: innerHeight });
 const glassOfScreen = () => ({ widthPx: screen.width, heightPx: screen.height });

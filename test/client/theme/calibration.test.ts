@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { assumedScale, scaleOf, touchPx } from '../../../client/theme/index.ts';
+import { assumedScale, scaleOf, touchPx, writtenLarger } from '../../../client/theme/index.ts';
 
 const wall = { widthPx: 1920, heightPx: 1080 };
 const phone = { widthPx: 390, heightPx: 844 };
@@ -25,6 +25,20 @@ describe('the scale of a screen', () => {
     const near = scaleOf({ diagonalIn: 43, distanceM: 2 }, wall);
     const far = scaleOf({ diagonalIn: 43, distanceM: 4 }, wall);
     expect(far.arcminPx / near.arcminPx).toBeCloseTo(2, 6);
+  });
+});
+
+describe('a reader who has set their browser to larger letters', () => {
+  it('has them so much larger on every screen, and fingers as they were', () => {
+    const measured = scaleOf({ diagonalIn: 43, distanceM: 3 }, wall);
+    const doubled = writtenLarger(measured, 2);
+    expect(doubled.arcminPx / measured.arcminPx).toBeCloseTo(2, 6);
+    expect(touchPx(doubled, wall)).toBe(touchPx(measured, wall));
+  });
+
+  it('never has them smaller than can be read from where they stand', () => {
+    const measured = scaleOf({ diagonalIn: 43, distanceM: 3 }, wall);
+    expect(writtenLarger(measured, 0.5)).toEqual(measured);
   });
 });
 
