@@ -11,6 +11,9 @@ import './clock-time.ts';
 import { Part } from './part.ts';
 import './service-line.ts';
 
+/** A name longer than this, as of a wall with many stations, is written small. */
+const LONG_LETTERS = 34;
+
 /**
  * The head of a wall: what it shows, how the service nearest to its limit stands, and the time. Its
  * name opens boxes under it, and closes them (`toggle`).
@@ -21,10 +24,11 @@ export class WallHead extends Part {
     base,
     css`
       :host {
-        display: flex;
+        /* Whatever is long wraps in its own column: the clock stays where it is looked for. */
+        display: grid;
+        grid-template-columns: minmax(0, auto) minmax(0, auto) auto;
         align-items: baseline;
         justify-content: space-between;
-        flex-wrap: wrap;
         column-gap: 0.5em;
         padding: 0 var(--edge);
         border-bottom: var(--heavy) solid var(--ink);
@@ -40,12 +44,16 @@ export class WallHead extends Part {
         font-size: var(--strong);
         font-weight: 800;
       }
-      service-line {
-        flex: 0 1 auto;
+      .long {
+        font-size: var(--small);
+        line-height: 1.1;
+      }
+      :host([narrow]) {
+        grid-template-columns: minmax(0, 1fr) auto;
       }
       :host([narrow]) service-line {
-        order: 3;
-        flex-basis: 100%;
+        grid-row: 2;
+        grid-column: 1 / -1;
         padding-bottom: 0.2em;
       }
       :host([tight]) service-line {
@@ -55,11 +63,11 @@ export class WallHead extends Part {
         font-size: var(--body);
       }
       p {
-        flex-basis: 100%;
+        grid-column: 1 / -1;
         font-weight: 800;
       }
       choice-strip {
-        flex-basis: 100%;
+        grid-column: 1 / -1;
         padding-bottom: var(--gap);
         font-size: var(--small);
       }
@@ -86,7 +94,7 @@ export class WallHead extends Part {
     ];
     const choices = this.asks === '' ? [...this.others, ...always] : this.others;
     const name = this.asks || this.name;
-    return html`<h1>
+    return html`<h1 class=${this.name.length > LONG_LETTERS ? 'long' : ''}>
         <button aria-expanded=${this.open} @click=${toggle}>${this.name}</button>
       </h1>
       <service-line .say=${say} .outlook=${this.outlook}></service-line>
