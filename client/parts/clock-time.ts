@@ -6,6 +6,12 @@ import { clockTime } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import { Part } from './part.ts';
 
+const minuteOf = (at: Instant) => Math.floor(at / 60_000);
+
+/** Whether it reads otherwise: no clock of a kitchen is off from UTC by part of a minute. */
+const isOtherMinute = (at: Instant, before: Instant | undefined) =>
+  before === undefined || minuteOf(at) !== minuteOf(before);
+
 /**
  * A time on the kitchen's wall clock; of a 12-hour clock the half of the day stands small behind
  * it.
@@ -25,7 +31,7 @@ export class ClockTime extends Part {
     `,
   ];
 
-  @property({ type: Number }) at: Instant = instant(0);
+  @property({ type: Number, hasChanged: isOtherMinute }) at: Instant = instant(0);
   /** A time that stands right over it: the half of the day is not said twice. */
   @property({ type: Number }) under: Instant | null = null;
 

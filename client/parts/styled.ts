@@ -4,6 +4,8 @@ import { Directive, directive, PartType } from 'lit/directive.js';
 type Properties = Readonly<Record<string, string>>;
 
 class Styled extends Directive {
+  #set: Properties = {};
+
   constructor(part: PartInfo) {
     super(part);
     if (part.type !== PartType.ELEMENT) throw new Error('styled() stands in the tag itself');
@@ -14,7 +16,10 @@ class Styled extends Directive {
   override update({ element }: ElementPart, [properties]: [Properties]): void {
     if (!('style' in element)) return;
     const { style } = element as HTMLElement;
-    for (const [name, value] of Object.entries(properties)) style.setProperty(name, value);
+    for (const [name, value] of Object.entries(properties)) {
+      if (this.#set[name] !== value) style.setProperty(name, value);
+    }
+    this.#set = properties;
   }
 }
 

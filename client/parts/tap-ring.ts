@@ -1,6 +1,8 @@
+import type { PropertyValues } from 'lit';
 import { css, html, svg } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { base } from '../theme/index.ts';
+import { inkFirst } from './ink.ts';
 import { Part } from './part.ts';
 import { styled } from './styled.ts';
 
@@ -13,7 +15,10 @@ export type Ring = 'thin' | 'heavy' | 'tapped' | 'hollow' | 'filled';
 /** Two taps of one wet finger come closer together than this; the second is not meant. */
 const TWICE_MS = 700;
 
-/** The place to tap: the whole right edge of a line, with a ring drawn in it. Tells `tap`. */
+/**
+ * The place to tap: the whole right edge of a line, with a ring drawn in it. Tells `tap`, and draws
+ * that at once, before the line that it stands in has worked out what becomes of it.
+ */
 @customElement('tap-ring')
 export class TapRing extends Part {
   static override styles = [
@@ -57,13 +62,26 @@ export class TapRing extends Part {
   @property() under = '';
   /** What a screen reader says of the whole place. */
   @property() name = '';
+  /** Tapped, and its line has not said yet what came of it. */
+  @state() private isInked = false;
 
   #tappedAtMs = Number.NEGATIVE_INFINITY;
+  #drying: ReturnType<typeof setTimeout> | undefined;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.#drying);
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    if (changed.has('ring') || changed.has('word')) this.isInked = false;
+  }
 
   protected override draw() {
     const letters = styled({ '--letters': String(Math.max(5, this.word.length)) });
     return html`<button aria-label=${this.name} @click=${this.#tap} ${letters}>
-      <svg viewBox="0 0 100 100" aria-hidden="true">${drawing(this.ring)}</svg>
+      <svg viewBox="0 0 100 100" aria-hidden="true">${drawing(this.isInked ? 'tapped' : this.ring)}</svg>
       <span>${this.word}</span>
       ${this.under ? html`<small>${this.under}</small>` : null}
     </button>`;
@@ -72,7 +90,19 @@ export class TapRing extends Part {
   #tap(event: Event): void {
     const isTwice = event.timeStamp - this.#tappedAtMs < TWICE_MS;
     this.#tappedAtMs = event.timeStamp;
-    if (!isTwice) this.tell('tap', null);
+    if (isTwice) return;
+    this.#ink();
+    this.tell('tap', null);
+  }
+
+  #ink(): void {
+    this.isInked = true;
+    inkFirst();
+    clearTimeout(this.#drying);
+    // A tap that comes to nothing leaves no ink.
+    this.#drying = setTimeout(() => {
+      this.isInked = false;
+    }, TWICE_MS);
   }
 }
 

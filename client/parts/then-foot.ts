@@ -1,5 +1,6 @@
+import type { PropertyValues } from 'lit';
 import { css, html } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { TaskView } from '../../shared/view/index.ts';
 import { textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
@@ -9,6 +10,9 @@ import { Part } from './part.ts';
 /** In letters: the band's name, the count of the rest and the edges; a title's time and its gap. */
 const BESIDE = 22;
 const ROUND_TITLE = 11;
+
+const isOther = (tasks: readonly TaskView[], before: readonly TaskView[] | undefined) =>
+  tasks.length !== before?.length || tasks.some((task, i) => task !== before[i]);
 
 const sum = (lengths: readonly number[]) => lengths.reduce((all, each) => all + each, 0);
 
@@ -63,8 +67,27 @@ export class ThenFoot extends Part {
     `,
   ];
 
-  @property({ attribute: false }) tasks: readonly TaskView[] = [];
+  @property({ attribute: false, hasChanged: isOther }) tasks: readonly TaskView[] = [];
   @property({ type: Number }) later = 0;
+
+  /** How many letters it has room for. Measured when its size changes, not whenever it is drawn. */
+  @state() private letters = 0;
+  readonly #observer = new ResizeObserver(() => this.#measure());
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#observer.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#observer.disconnect();
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    if (!this.hasUpdated) this.#measure();
+  }
 
   protected override draw() {
     const { words, say } = this;
@@ -86,10 +109,13 @@ export class ThenFoot extends Part {
 
   /** How many have room with their whole titles; the rest is counted. */
   #roomFor(tasks: readonly TaskView[]): number {
-    const letterPx = 0.55 * Number.parseFloat(getComputedStyle(this).fontSize);
-    const letters = (this.offsetWidth || innerWidth) / letterPx - BESIDE;
     const used = tasks.map(({ title }) => textIn(title, this.say).length + ROUND_TITLE);
-    const fits = used.filter((_, i) => sum(used.slice(0, i + 1)) <= letters);
+    const fits = used.filter((_, i) => sum(used.slice(0, i + 1)) <= this.letters);
     return Math.max(1, fits.length);
+  }
+
+  #measure(): void {
+    const letterPx = 0.55 * Number.parseFloat(getComputedStyle(this).fontSize);
+    this.letters = (this.offsetWidth || innerWidth) / letterPx - BESIDE;
   }
 }

@@ -18,6 +18,7 @@ export class DayController<V extends View> implements ReactiveController {
   readonly #language: Language;
   readonly #isOurs: (view: View) => view is V;
   readonly #overtaken: OvertakenRefusals;
+  #said: Say | null = null;
   #stop: () => void = () => {};
   #ticking: ReturnType<typeof setInterval> | undefined;
 
@@ -69,14 +70,20 @@ export class DayController<V extends View> implements ReactiveController {
     return hub && drawnView(hub, pending, { now, isAlone: aloneSince !== null });
   }
 
+  /** The same object until any of it changes: what it is handed to need not be drawn anew. */
   get say(): Say {
     const { zone, clock, temperature, weight } = this.hub ?? {
       ...unknownKitchen,
       zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
     };
-    return { language: this.#language, zone, clock, temperature, weight };
+    const say = { language: this.#language, zone, clock, temperature, weight };
+    if (!this.#said || !isSame(say, this.#said)) this.#said = say;
+    return this.#said;
   }
 }
+
+const isSame = (a: Say, b: Say) =>
+  Object.entries(a).every(([name, value]) => b[name as keyof Say] === value);
 
 /** Before the hub has said how its kitchen measures. */
 const unknownKitchen = { clock: '24 h', temperature: '°C', weight: 'kg' } as const;

@@ -29,7 +29,8 @@ export class SeenSize implements ReactiveController {
   }
 
   get seen(): SeenWall {
-    const style = getComputedStyle(document.documentElement);
+    // Read where they were set: a computed style would have all that is changed styled first.
+    const { style } = document.documentElement;
     const numberOf = (name: string) => Number.parseFloat(style.getPropertyValue(name));
     return {
       widthPx: innerWidth,

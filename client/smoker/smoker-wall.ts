@@ -14,7 +14,6 @@ import type {
 import { checksDue, pitRule, stationPage } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { sayRefusal } from '../../shared/words/index.ts';
-import { Part } from '../parts/part.ts';
 import '../parts/smoker-cutaway.ts';
 import '../parts/then-foot.ts';
 import '../parts/wall-head.ts';
@@ -24,6 +23,7 @@ import { bareNotice, checkBand, notice, toLookAt } from '../shell/notice.ts';
 import { SeenSize } from '../shell/seen-size.ts';
 import { readSettings } from '../shell/settings.ts';
 import { Touched } from '../shell/touched.ts';
+import { Wall } from '../shell/wall.ts';
 import { workLine } from '../shell/work-line.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
@@ -43,7 +43,7 @@ const isSmoker = (view: View): view is SmokerView => view.face === 'smoker';
  * move under way.
  */
 @customElement('smoker-wall')
-export class SmokerWall extends Part {
+export class SmokerWall extends Wall {
   static override styles = [base, smokerWallStyles];
 
   @property({ attribute: false }) sync!: Sync;

@@ -8,7 +8,6 @@ import { stationPage } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { sayRefusal, textIn } from '../../shared/words/index.ts';
 import '../parts/next-row.ts';
-import { Part } from '../parts/part.ts';
 import '../parts/then-foot.ts';
 import '../parts/wall-head.ts';
 import { CrewDoor } from '../shell/crew-door.ts';
@@ -16,6 +15,7 @@ import { DayController, worstService } from '../shell/day-controller.ts';
 import { notice } from '../shell/notice.ts';
 import { SeenSize } from '../shell/seen-size.ts';
 import { Touched } from '../shell/touched.ts';
+import { Wall } from '../shell/wall.ts';
 import { workLine } from '../shell/work-line.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
@@ -25,7 +25,7 @@ const isStation = (view: View): view is StationView => view.face === 'station';
 
 /** The wall of a station: Now, Next and Then, read from top to bottom like a page. */
 @customElement('station-wall')
-export class StationWall extends Part {
+export class StationWall extends Wall {
   static override styles = [
     base,
     css`
