@@ -1,0 +1,44 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { root } from '../../../server/fingerprint.mjs';
+import { englishTongue } from '../../../shared/words/english-tongue.ts';
+import { spanishTongue } from '../../../shared/words/spanish-tongue.ts';
+
+export type Table = Readonly<Record<string, unknown>>;
+export type Both = { readonly name: string; readonly en: Table; readonly es: Table };
+
+const isTable = (value: unknown): value is Table => typeof value === 'object' && value !== null;
+
+/** The words of a wall, and every table of words that a module lets out. */
+export async function everyTable(): Promise<Both[]> {
+  const tongues = Object.keys(englishTongue).map((name) => ({
+    name,
+    en: englishTongue[name as keyof typeof englishTongue] as unknown as Table,
+    es: spanishTongue[name as keyof typeof spanishTongue] as unknown as Table,
+  }));
+  const rooms = ['shared/words', 'shared/paper'];
+  const files = rooms.flatMap((room) =>
+    readdirSync(join(root, room)).map((file) => join(room, file)),
+  );
+  const modules = await Promise.all(
+    files.filter((file) => file.endsWith('.ts')).map((file) => import(join(root, file))),
+  );
+  const others = modules
+    .flatMap((module: Table) => Object.entries(module))
+    .filter(([name]) => !['ui', 'logWords'].includes(name))
+    .flatMap(([name, value]) =>
+      isTable(value) && isTable(value['en']) && isTable(value['es'])
+        ? [{ name, en: value['en'], es: value['es'] }]
+        : [],
+    );
+  return [...tongues, ...others];
+}
+
+export type Leaf = { readonly path: string; readonly key: string; readonly value: unknown };
+
+export function leavesOf(table: Table, above: string): Leaf[] {
+  return Object.entries(table).flatMap(([key, value]) => {
+    const path = `${above}.${key}`;
+    return isTable(value) ? leavesOf(value, path) : [{ path, key, value }];
+  });
+}
