@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { everyTable, leavesOf } from '../shared/words/every-table.ts';
 
-/** What stands on paper, in a sentence or at the command line; devices are called by their makers. */
+/** What stands on paper, in sentences or at the command line; makers name their devices. */
 const ON_NO_SCREEN = /^(?:cook\.(?:heads|sides|parts)|(?:record|label|install)Words|phrases)\b/;
 
 const isLabel = (value: unknown): value is string =>
