@@ -1,42 +1,32 @@
 import { createHash } from 'node:crypto';
 import type { AdoptedPlan, Live } from '../shared/day/index.ts';
 import { cameOf, heldBy, shutIn, standingOf, startedIn } from '../shared/day/index.ts';
-import {
-  assert,
-  type BatchId,
-  type CommandId,
-  canonical,
-  type Instant,
-} from '../shared/kernel/index.ts';
+import { type BatchId, type CommandId, canonical, type Instant } from '../shared/kernel/index.ts';
 import {
   type Better,
+  type Bettering,
   type BuiltDay,
-  build,
-  type Keeping,
+  betterDay,
   keepingOf,
   type PlanRefusal,
   planDay,
   revise,
 } from '../shared/plan/index.ts';
-import type { HeldTo, Profile } from '../shared/safety/index.ts';
-import {
-  type Conflict,
-  check,
-  construct,
-  type Problem,
-  type Schedule,
-} from '../shared/schedule/index.ts';
+import type { HeldTo } from '../shared/safety/index.ts';
+import { type Conflict, construct } from '../shared/schedule/index.ts';
+import { built, refused } from './built-day.ts';
 import { isHeldAlike, limitsFacts, whyNotLimits } from './changed-limits.ts';
 import type { DayFiles } from './day-files.ts';
+import { CONSTRUCTIVE, ENGINES, IMPROVING, mustKeep, SEED } from './engine.ts';
 import type { Brought } from './hub/index.ts';
-import { planLimits, profileNamed, profileNames } from './plan-limits.ts';
-
-/** Written into every plan, so that a replay knows which engine it came from. */
-const ENGINE = 'constructive 1';
-const SEED = 1;
 
 export type PlanMade =
-  | { readonly ok: true; readonly plan: AdoptedPlan }
+  | {
+      readonly ok: true;
+      readonly plan: AdoptedPlan;
+      /** What looking for a better one came to; null where the files ask for none. */
+      readonly bettering: Bettering | null;
+    }
   /** It cannot be worked out at all. */
   | { readonly ok: false; readonly why: 'refused'; readonly refusals: readonly PlanRefusal[] }
   /** Worked out, but hands, places and time do not suffice. */
@@ -53,17 +43,21 @@ export type PlanMade =
  */
 export type Effort = { readonly isTrial?: boolean; readonly better?: Better };
 
-const refused = (refusal: PlanRefusal) =>
-  ({ ok: false, why: 'refused', refusals: [refusal] }) as const;
+type Making = Pick<Effort, 'isTrial'> & {
+  /** What the last day was held to; null where that is not asked. */
+  readonly before?: HeldTo | null;
+  /** Asked while a better plan is looked for. */
+  readonly shouldStop?: () => boolean;
+};
 
 /**
- * Works a cook plan out into tasks and a schedule, or says why it cannot be. `before` is what the
- * last day was held to; null where that is not asked.
+ * Works a cook plan out into tasks and a schedule, or says why it cannot be. Where the plan asks
+ * for it a better one is looked for in so many steps, so that the same files give the same plan.
  */
 export function makePlan(
   files: DayFiles,
   version: number,
-  { before = null, ...effort }: Pick<Effort, 'isTrial'> & { readonly before?: HeldTo | null } = {},
+  { before = null, shouldStop, ...effort }: Making = {},
 ): PlanMade {
   const unexplained = whyNotLimits(before, files);
   if (unexplained) return refused(unexplained);
@@ -73,11 +67,20 @@ export function makePlan(
   if (!planned.ok) {
     return { ok: false, why: 'no-schedule', built: made.day, conflicts: planned.conflicts };
   }
-  const { day, schedule } = planned;
+  const { betterSteps: steps = 0 } = files.cookPlan;
+  const isBettered = steps > 0 && !effort.isTrial;
+  const options = { seed: SEED, steps, ...(shouldStop && { shouldStop }) };
+  const found = isBettered ? betterDay(made.day, planned, ENGINES, options) : null;
+  const { day, schedule } = found ?? planned;
   mustKeep(day.problem, schedule);
-  const { limits } = made;
-  return { ok: true, plan: { ...head(files, version), ...files, limits, built: day, schedule } };
+  const engine = found?.isBetter ? IMPROVING : CONSTRUCTIVE;
+  const parts = { ...files, engine, limits: made.limits, built: day, schedule };
+  const plan = { ...head(files, version), ...parts };
+  return { ok: true, plan, bettering: found && toldOf(found) };
 }
+
+const toldOf = ({ before, after, aheadLeastS, weight }: Bettering): Bettering | null =>
+  weight > 0 ? { before, after, aheadLeastS, weight } : null;
 
 export type PlanRevised =
   | {
@@ -123,30 +126,9 @@ export function revisePlan(
   return { ok: true, plan: next, planned };
 }
 
-/** The day that files ask for, in tasks; what has started of it can be kept. */
-export function built(files: DayFiles, keeping?: Keeping, kept?: Profile) {
-  const { cookPlan, kitchen, catalogue } = files;
-  const profile = kept ?? profileNamed(kitchen.limits, files.limitChanges);
-  if (profile === null) {
-    const path = 'kitchen.json: limits';
-    const allowed = `one of: ${profileNames.join(', ')}`;
-    return refused({ rule: 'unknown-word', path, found: `"${kitchen.limits}"`, allowed });
-  }
-  const of = { kitchen, catalogue, limits: planLimits(profile) };
-  const made = build(cookPlan, keeping ? { ...of, keeping } : of);
-  if (!made.ok) return { ok: false, why: 'refused', refusals: made.refusals } as const;
-  return { ...made, limits: profile };
-}
-
-/** No schedule is published that the independent checker has a word against. */
-export function mustKeep(problem: Problem, schedule: Schedule): void {
-  const violations = check(problem, schedule);
-  assert(violations.length === 0, `the schedule breaks ${JSON.stringify(violations[0])}`);
-}
-
 const head = (files: DayFiles, version: number) => ({
   version,
-  engine: ENGINE,
+  engine: CONSTRUCTIVE,
   seed: SEED,
   hashes: hashesOf(files),
 });

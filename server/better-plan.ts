@@ -6,12 +6,9 @@ import {
   bettered,
   type DayBettered,
 } from '../shared/plan/index.ts';
-import { chain, check, construct, improve } from '../shared/schedule/index.ts';
-import { built, mustKeep } from './adopt.ts';
+import { built } from './built-day.ts';
+import { ENGINES, IMPROVING, mustKeep, SEED } from './engine.ts';
 
-/** Written into a plan that was improved. */
-export const IMPROVING = 'improving 1';
-const ENGINES = { planner: construct, improve, chain, check };
 /** So many steps at the most, whatever time there is. */
 const STEPS_MOST = 1_000_000;
 
@@ -29,13 +26,21 @@ export function betterPlan(plan: AdoptedPlan, shouldStop: () => boolean): Better
   const now = { ok: true, day: plan.built, schedule: plan.schedule } as const;
   const options = { seed: plan.seed, steps: STEPS_MOST, shouldStop };
   const better = betterDay(made.day, now, ENGINES, options);
-  if (!better) return null;
+  if (!better.isBetter) return null;
   const { day, schedule, before, after, aheadLeastS } = better;
   mustKeep(day.problem, schedule);
   return { plan: { ...plan, engine: IMPROVING, built: day, schedule }, before, after, aheadLeastS };
 }
 
-const SEED = 1;
+/** How far a plan in which nothing has happened yet may be from the best; null: of no plan is. */
+export function gapOf(plan: AdoptedPlan): Bettering | null {
+  const made = built(plan);
+  if (!made.ok) return null;
+  const known = new Set(made.day.problem.activities.map(({ id }) => id));
+  const placements = plan.schedule.placements.filter(({ activity }) => known.has(activity));
+  const { bettering } = bettered(made.day, placements, ENGINES, { seed: plan.seed, steps: 0 });
+  return bettering.weight > 0 ? bettering : null;
+}
 
 /**
  * Betters a plan of a running day while it is made, in so many steps: the same steps give the same

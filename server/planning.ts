@@ -6,11 +6,12 @@ import {
   openLive,
 } from '../shared/day/index.ts';
 import { canonical, type Instant } from '../shared/kernel/index.ts';
-import { adoption, hashesOf, makePlan, revisePlan } from './adopt.ts';
+import { adoption, hashesOf, makePlan, type PlanMade, revisePlan } from './adopt.ts';
 import type { DayFiles } from './day-files.ts';
 import { dueAt, isOver } from './due.ts';
 import { faultLine, type PlanOfDay, readFolder } from './folder/index.ts';
 import type { Hub } from './hub/index.ts';
+import type { MakeAsk } from './plan-desk/index.ts';
 import { whyNotPlanned } from './why-not-planned.ts';
 
 /** What came of looking into a kitchen's folder. */
@@ -29,12 +30,26 @@ export type Planning = {
   look(now: Instant, adoptedAt?: (plan: AdoptedPlan) => Instant): Promise<Looked>;
 };
 
-export function createPlanning(hub: Hub<DayState>, folder: string): Planning {
+/** Works a plan out beside the hub's own thread; null where there is no time left for it. */
+export type Beside = (asked: MakeAsk) => Promise<PlanMade | null>;
+
+export function createPlanning(hub: Hub<DayState>, folder: string, beside?: Beside): Planning {
   let saidBefore: readonly string[] = [];
   /** What came of trying these very files on this day: working a plan out takes its time. */
   let tried: { readonly what: string; readonly lines: readonly string[] } | null = null;
 
-  async function takeUp(files: DayFiles, now: Instant, adoptedAt: (plan: AdoptedPlan) => Instant) {
+  /** Before a first day there is nobody whose taps would wait. */
+  async function madeAnew(asked: MakeAsk): Promise<PlanMade | null> {
+    if (hub.state.plan && beside) return beside(asked);
+    return makePlan(asked.files, asked.version, asked);
+  }
+
+  /** Null where the day has gone on while the plan was worked out. */
+  async function takeUp(
+    files: DayFiles,
+    now: Instant,
+    adoptedAt: (plan: AdoptedPlan) => Instant,
+  ): Promise<Looked | null> {
     const { day } = files.cookPlan;
     const hashes = canonical(hashesOf(files));
     const running = hub.state.plan;
@@ -42,10 +57,14 @@ export function createPlanning(hub: Hub<DayState>, folder: string): Planning {
     if (tried?.what === hashes) return looked('impossible', tried.lines);
     const isSameDay = running?.built.day === day;
     const before = heldTo(hub.state);
+    const wasUnsettled = isUnsettled(hub.state);
     const made =
-      isSameDay && isUnsettled(hub.state)
+      isSameDay && wasUnsettled
         ? revisePlan(files, openLive(hub.state, now))
-        : makePlan(files, isSameDay ? running.version + 1 : 1, { before });
+        : await madeAnew({ files, version: isSameDay ? running.version + 1 : 1, before });
+    if (!made) return looked('as-before');
+    // Something was begun meanwhile, or another plan taken.
+    if (hub.state.plan !== running || isUnsettled(hub.state) !== wasUnsettled) return null;
     if (!made.ok) {
       tried = { what: hashes, lines: whyNotPlanned(made, files.kitchen) };
       return looked('impossible', tried.lines);
@@ -66,8 +85,8 @@ export function createPlanning(hub: Hub<DayState>, folder: string): Planning {
     if (due === null) return looked('nothing-due', [...faultLines, ...whatIsOver(plans)]);
     if (due.plan === null) return looked('broken', faultLines);
     const files = { kitchen, catalogue, cookPlan: due.plan, limitChanges };
-    const { what, lines } = await takeUp(files, now, adoptedAt);
-    return looked(what, [...faultLines, ...lines]);
+    const taken = await takeUp(files, now, adoptedAt);
+    return taken ? looked(taken.what, [...faultLines, ...taken.lines]) : find(now, adoptedAt);
   }
 
   return {

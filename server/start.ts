@@ -68,7 +68,9 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
   closing.add(hub.close);
   closing.add(book.rest);
   const chain = book.check(hub);
-  const planning = createPlanning(hub, folder.path);
+  const drafts = createDrafts();
+  closing.add(drafts.close);
+  const planning = createPlanning(hub, folder.path, drafts.make);
   await begin({ hub, planning, clock, say, isDemo: options.folder.kind === 'demo' });
   const thread = createCookThread();
   const forecasts = new Forecasts({ hub, thread, clock, report });
@@ -80,8 +82,6 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
   hub.heed(() => spreads.heed());
   spreads.heed();
   const desk = who.serve(hub);
-  const drafts = createDrafts();
-  closing.add(drafts.close);
   const planDesk = createPlanDesk({ hub, folder: folder.path, drafts, now: clock.now });
   const take = takeReadings(hub, clock.now);
   if (options.folder.kind === 'demo') await readThermometers({ hub, take, clock, closing });

@@ -12,7 +12,7 @@ export type Further = {
   readonly nearest: PlanNearest['nearest'];
   /** Which few things of it cannot all be. */
   readonly conflict: PlanConflict['conflict'];
-  /** A better plan than the first, of the day that runs. */
+  /** A better plan than the first. */
   readonly better: PlanTried | null;
   readonly isBettering: boolean;
 };
@@ -29,8 +29,6 @@ const STEPS = [200, 2_000];
 
 type Looking = {
   readonly doors: PlanDoors;
-  /** Whether the plan is of the day that runs: of another day none is kept but the first. */
-  readonly runs: boolean;
   /** Whether it still is what is typed. */
   readonly isStill: () => boolean;
   /** All that is found so far. */
@@ -40,7 +38,7 @@ type Looking = {
 /** Looks further, one thing after the other, until something else is typed. */
 export async function lookFurther(asked: CookPlan, { fits }: PlanTried, looking: Looking) {
   if (!fits) await lookForWhatFits(asked, looking);
-  else if (looking.runs) await lookForBetter(asked, looking);
+  else await lookForBetter(asked, looking);
 }
 
 async function lookForWhatFits(asked: CookPlan, { doors, isStill, tell }: Looking): Promise<void> {

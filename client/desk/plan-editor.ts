@@ -193,7 +193,6 @@ export class PlanEditor extends Part {
   #lookFurther(asked: CookPlan, answer: PlanTried): Promise<void> {
     return lookFurther(asked, answer, {
       doors: this.doors,
-      runs: asked.day === this.shown?.runs,
       isStill: () => this.typed === asked && this.phase === 'still',
       tell: (further) => void Object.assign(this, { further }),
     });

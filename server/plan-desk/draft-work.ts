@@ -1,5 +1,6 @@
 import { parentPort } from 'node:worker_threads';
 import { must } from '../../shared/kernel/index.ts';
+import { makePlan } from '../adopt.ts';
 import { nearestOf } from '../nearest.ts';
 import { conflictIn } from './conflict.ts';
 import { draft } from './draft.ts';
@@ -19,6 +20,8 @@ function worked(asked: Sent) {
       return nearestOf(asked.ask);
     case 'conflict':
       return conflictIn(asked.ask);
+    case 'make':
+      return makePlan(asked.ask.files, asked.ask.version, { before: asked.ask.before });
     case 'mend':
       return mendNow(asked.ask);
     default:

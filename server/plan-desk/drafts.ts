@@ -1,5 +1,8 @@
 import { Worker } from 'node:worker_threads';
 import type { Mend } from '../../shared/day/index.ts';
+import type { HeldTo } from '../../shared/safety/index.ts';
+import type { PlanMade } from '../adopt.ts';
+import type { DayFiles } from '../day-files.ts';
 import type { Nearest, NearestAsk } from '../nearest.ts';
 import type { ConflictSaid } from '../why-not-planned.ts';
 import type { DraftAsk, Drafted } from './draft.ts';
@@ -24,7 +27,16 @@ export type Drafts = {
   mend(screen: string, asked: () => MendAsk): Promise<Mend | null>;
   /** Whether what was offered still does: it is being taken, and keeps its turn. */
   stillMends(screen: string, asked: () => StillAsk): Promise<boolean | null>;
+  /** The plan of a day that opens, as its file has it: it keeps its turn; null once closed. */
+  make(asked: MakeAsk): Promise<PlanMade | null>;
   close(): Promise<void>;
+};
+
+export type MakeAsk = {
+  readonly files: DayFiles;
+  readonly version: number;
+  /** What the last day was held to. */
+  readonly before: HeldTo | null;
 };
 
 /** What the thread is told to work out. */
@@ -32,6 +44,7 @@ export type Asked =
   | { readonly kind: 'draft'; readonly ask: DraftAsk }
   | { readonly kind: 'nearest'; readonly ask: NearestAsk }
   | { readonly kind: 'conflict'; readonly ask: DraftAsk }
+  | { readonly kind: 'make'; readonly ask: MakeAsk }
   | { readonly kind: 'mend'; readonly ask: MendAsk }
   | { readonly kind: 'still-mends'; readonly ask: StillAsk };
 
@@ -149,6 +162,9 @@ export function createDrafts(): Drafts {
   };
 }
 
+/** It asks as a screen does, and no screen has such a name. */
+const FOLDER = '';
+
 type Put = (screen: string, asked: () => Asked, manner: Manner) => Promise<unknown>;
 
 /** What can be asked of the thread, with the answer that belongs to each. */
@@ -165,5 +181,6 @@ function drafting(put: Put): Omit<Drafts, 'close'> {
     conflict: asking<DraftAsk, ConflictSaid>('conflict', 'is-ended'),
     mend: asking<MendAsk, Mend>('mend', 'is-ended'),
     stillMends: asking<StillAsk, boolean>('still-mends', 'is-taken'),
+    make: (ask) => asking<MakeAsk, PlanMade>('make', 'is-taken')(FOLDER, () => ask),
   };
 }

@@ -1,2 +1,2 @@
-export { createDrafts } from './drafts.ts';
+export { createDrafts, type MakeAsk } from './drafts.ts';
 export { createPlanDesk, type PlanDesk } from './plan-desk.ts';

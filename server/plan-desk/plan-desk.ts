@@ -89,7 +89,7 @@ export function createPlanDesk(parts: Parts): PlanDesk {
     async try(by, plan, language) {
       const read = sources.read(plan, language);
       if (!read.ok) return { fits: false, lines: read.lines };
-      const asked = () => askOf(parts, read.files, language);
+      const asked = () => ({ ...askOf(parts, read.files, language), steps: 0 });
       const drafted = await parts.drafts.try(by.caller, asked);
       return drafted ? said(drafted, read.files, language) : STALE;
     },
@@ -123,7 +123,7 @@ export function createPlanDesk(parts: Parts): PlanDesk {
       if (!before) return { refusal: { rule: 'nothing-to-undo' } };
       const read = sources.read(before, language);
       if (!read.ok) return { fits: false, lines: read.lines };
-      return takeUp(parts, { by, files: read.files, language, steps: 0, isUndoing: true });
+      return takeUp(parts, { by, files: read.files, language, isUndoing: true });
     },
   };
 }
@@ -155,15 +155,18 @@ type Taking = {
   readonly by: Planner;
   readonly files: DayFiles;
   readonly language: Language;
-  /** A better plan is looked for in so many. */
-  readonly steps: number;
+  /** A better plan is looked for in so many; left out: as the plan itself says. */
+  readonly steps?: number;
   readonly isUndoing: boolean;
 };
 
 async function takeUp(parts: Parts, taking: Taking): Promise<Taken> {
   const { by, files, language, steps } = taking;
   for (let tries = 1; ; tries++) {
-    const asked = () => ({ ...askOf(parts, files, language), steps });
+    const asked = () => ({
+      ...askOf(parts, files, language),
+      ...(steps !== undefined && { steps }),
+    });
     const drafted = await parts.drafts.take(by.caller, asked);
     if (!drafted) return STALE;
     if (!drafted.fits) return said(drafted, files, language);
@@ -177,8 +180,9 @@ async function takeUp(parts: Parts, taking: Taking): Promise<Taken> {
 async function keep(
   { hub, folder, now }: Parts,
   { plan }: Fits,
-  { by, files: { cookPlan }, isUndoing }: Taking,
+  { by, isUndoing }: Taking,
 ): Promise<Refusal | null> {
+  const { cookPlan } = plan;
   writePlan(folder, cookPlan);
   const running = hub.state.plan;
   if (running?.built.day !== cookPlan.day) return null;

@@ -23,8 +23,10 @@ export type Bettering = {
   readonly weight: number;
 };
 
-/** A better plan of a day, how much better, and how far it may be from the best. */
-export type DayBettered = Extract<DayPlanned, { ok: true }> & Bettering;
+type Planned = Extract<DayPlanned, { ok: true }>;
+
+/** The better plan of a day, or the one that there was, and how far it may be from the best. */
+export type DayBettered = Planned & Bettering & { readonly isBetter: boolean };
 
 /** What the engine does for it; it knows no kitchens. */
 export type BetterEngine = {
@@ -36,24 +38,24 @@ export type BetterEngine = {
 
 /**
  * Looks for a better plan of a day, and keeps what was wished for in the one that there is. The
- * rounds are laid anew round the better one. Null where none is found, or none that holds with
- * its rounds.
+ * rounds are laid anew round the better one, and it has to hold with them.
  */
 export function betterDay(
   day: BuiltDay,
-  planned: Extract<DayPlanned, { ok: true }>,
+  planned: Planned,
   engine: BetterEngine,
   options: ImproveOptions,
-): DayBettered | null {
+): DayBettered {
   const known = new Set(day.problem.activities.map(({ id }) => id));
   const placements = planned.schedule.placements.filter(({ activity }) => known.has(activity));
-  const better = bettered(day, placements, engine, options);
-  if (!better.schedule) return null;
-  const whole = withRounds(day, better.schedule);
+  const { schedule, bettering } = bettered(day, placements, engine, options);
+  const asItWas = { ...planned, ...bettering, after: bettering.before, isBetter: false };
+  if (!schedule) return asItWas;
+  const whole = withRounds(day, schedule);
   const { planner } = engine;
   const settled = planner(pinned(whole.day.problem, whole.schedule), { seed: options.seed });
-  if (!settled.ok) return null;
-  return { ok: true, day: whole.day, schedule: settled.schedule, ...better.bettering };
+  if (!settled.ok) return asItWas;
+  return { ok: true, day: whole.day, schedule: settled.schedule, ...bettering, isBetter: true };
 }
 
 /**

@@ -78,6 +78,11 @@ export const cookPlanSchema = entry({
     .refine(isLocalDay, { error: 'a day such as "2026-11-25"' })
     .describe('The local day that the first service falls on; work may start the day before'),
   services: z.array(service).min(1),
+  betterSteps: z
+    .exactOptional(z.int().min(1).max(20_000))
+    .describe(
+      'So many steps a better plan is looked for when the day is planned; the same find the same',
+    ),
 }).transform(({ $schema: _link, ...cookPlan }) => cookPlan);
 
 /** What a kitchen means to serve on one day. */

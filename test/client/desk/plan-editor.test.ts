@@ -213,14 +213,18 @@ describe('the plan editor', () => {
     const { element, asked } = await editor({ draft: { ok: true, fits: true, lines: [] } });
     await tap(element, /Copy to Wed, Dec 2/);
     await pause();
-    expect(asked.at(-1)).toEqual(['draft', planOf(20, '2026-12-02')]);
+    expect(asked.slice(-2)).toEqual([
+      ['draft', planOf(20, '2026-12-02')],
+      ['better', planOf(20, '2026-12-02')],
+    ]);
     const [select] = all<HTMLSelectElement>(element, 'plan-day select');
     expect([...(select?.options ?? [])].map(({ value }) => value)).toContain('2026-11-18');
     await type(element, 'plan-day select', '2026-11-18', 'change');
     await pause();
-    expect(asked.slice(-2)).toEqual([
+    expect(asked.slice(-3)).toEqual([
       ['show', '2026-11-18'],
       ['draft', planOf(20, '2026-12-02')],
+      ['better', planOf(20, '2026-12-02')],
     ]);
   });
 
