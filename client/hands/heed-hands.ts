@@ -64,7 +64,7 @@ const placeOf = (event: Event): HTMLElement | undefined =>
   event.composedPath().find((each) => each instanceof HTMLButtonElement);
 
 const fingerPx = () =>
-  Number.parseFloat(getComputedStyle(document.documentElement).getPropertyValue('--touch')) || 60;
+  Number.parseFloat(document.documentElement.style.getPropertyValue('--touch')) || 60;
 
 /** A page longer than the glass is scrolled with long strokes. */
 const isLong = () => document.documentElement.scrollHeight > innerHeight + 1;

@@ -16,12 +16,32 @@ export function inkFirst(): void {
 /** Resolves when what a part has just drawn is on the glass; null where nothing is awaited. */
 export const inkToCome = (): Promise<void> | null => coming;
 
+/** Makes a call of many within a frame: it is run in the next one, before that is painted. */
+export function onceAFrame(run: () => void): () => void {
+  let isDue = false;
+  return () => {
+    if (isDue) return;
+    isDue = true;
+    inFrame(() => {
+      isDue = false;
+      run();
+    });
+  };
+}
+
 /** Resolves after the next frame: what is put off in a frame is done when that is painted. */
 const painted = () =>
   new Promise<void>((resolve) => {
-    const unseen = setTimeout(resolve, UNSEEN_MS);
-    requestAnimationFrame(() => {
-      clearTimeout(unseen);
-      setTimeout(resolve);
-    });
+    inFrame(() => setTimeout(resolve));
   });
+
+function inFrame(run: () => void): void {
+  const unseen = setTimeout(() => {
+    cancelAnimationFrame(frame);
+    run();
+  }, UNSEEN_MS);
+  const frame = requestAnimationFrame(() => {
+    clearTimeout(unseen);
+    run();
+  });
+}

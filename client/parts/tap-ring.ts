@@ -106,19 +106,21 @@ export class TapRing extends Part {
   }
 }
 
+/**
+ * Of a circle and one in it: radii, stroke, dash, what the outer one is filled with. All rings are
+ * the same two circles, so that a tap changes strokes on the glass and lays out nothing.
+ */
+const DRAWINGS = {
+  thin: [45, 0, 4, 'none', 'none'],
+  heavy: [43, 0, 11, 'none', 'none'],
+  tapped: [48, 36, 3, '9 7', 'none'],
+  hollow: [48, 36, 3, 'none', 'none'],
+  filled: [48, 0, 0, 'none', 'var(--ink)'],
+} as const satisfies Record<Ring, readonly [number, number, number, string, string]>;
+
 function drawing(ring: Ring) {
-  switch (ring) {
-    case 'thin':
-      return svg`<circle cx="50" cy="50" r="45" stroke-width="4" />`;
-    case 'heavy':
-      return svg`<circle cx="50" cy="50" r="43" stroke-width="11" />`;
-    case 'filled':
-      return svg`<circle cx="50" cy="50" r="48" stroke="none" fill="var(--ink)" />`;
-    default: {
-      const dash = ring === 'tapped' ? '9 7' : 'none';
-      return svg`<g stroke-width="3" stroke-dasharray=${dash}>
-        <circle cx="50" cy="50" r="48" /><circle cx="50" cy="50" r="36" />
-      </g>`;
-    }
-  }
+  const [outer, inner, stroke, dash, fill] = DRAWINGS[ring];
+  return svg`<g stroke-width=${stroke} stroke-dasharray=${dash} fill=${fill}>
+    <circle cx="50" cy="50" r=${outer} /><circle cx="50" cy="50" r=${inner} />
+  </g>`;
 }

@@ -3,14 +3,15 @@ import type { Instant } from '../../shared/kernel/index.ts';
 import type { Drawn, Mark, View } from '../../shared/view/index.ts';
 import { drawnView } from '../../shared/view/index.ts';
 import type { Language, Say } from '../../shared/words/index.ts';
+import { onceAFrame } from '../parts/ink.ts';
 import type { Sync, SyncState } from '../sync/index.ts';
 import { OvertakenRefusals } from './overtaken.ts';
 
 const TICK_MS = 1000;
 
 /**
- * Keeps a wall drawn: at each word from the hub, at each tap, and once a second for what only time
- * moves.
+ * Keeps a wall drawn: at each word from the hub and each tap, though no more than once a frame, and
+ * once a second for what only time moves.
  */
 export class DayController<V extends View> implements ReactiveController {
   readonly sync: Sync;
@@ -35,7 +36,7 @@ export class DayController<V extends View> implements ReactiveController {
   }
 
   hostConnected(): void {
-    this.#stop = this.sync.subscribe(() => this.#host.requestUpdate());
+    this.#stop = this.sync.subscribe(onceAFrame(() => this.#host.requestUpdate()));
     this.#ticking = setInterval(() => this.#tick(), TICK_MS);
   }
 
