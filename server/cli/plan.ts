@@ -1,6 +1,8 @@
 import type { Live } from '../../shared/day/index.ts';
 import { firstWanted, paperOf } from '../../shared/paper/index.ts';
-import { type Language, sayBettering } from '../../shared/words/index.ts';
+import type { Bettering as Gap } from '../../shared/plan/index.ts';
+import { type Language, sayBettering, sayBound } from '../../shared/words/index.ts';
+import { gapOf } from '../better-plan.ts';
 import { allWell, type Command, misused, refused } from './command.ts';
 import { activityJson, asJson, moment, servicesJson, weightOf } from './json.ts';
 import { planText } from './plan-text.ts';
@@ -41,14 +43,19 @@ export const plan: Command = {
     const live = liveFrom(made.plan);
     const language = languageOf(asked.options, made.plan.kitchen);
     const { bettering } = made;
-    if (isJson) shell.say(asJson({ ...planJson(live), bettering: betteringJson(bettering) }));
-    else shell.say([planText(paperOf(live, language)), ...said(bettering, language)].join('\n'));
+    const gap = gapOf(made.plan);
+    const found = { bettering: betteringJson(bettering), quality: qualityJson(gap) };
+    if (isJson) shell.say(asJson({ ...planJson(live), ...found }));
+    else {
+      const lines = [...said(bettering, language), ...(gap ? [sayBound(gap, language), ''] : [])];
+      shell.say([planText(paperOf(live, language)), ...lines].join('\n'));
+    }
     return allWell;
   },
 };
 
 function said(bettering: Bettering | null, language: Language): string[] {
-  return bettering ? [sayBettering(bettering.better, bettering.seconds, language), ''] : [];
+  return bettering ? [sayBettering(bettering.better, bettering.seconds, language)] : [];
 }
 
 function betteringJson(bettering: Bettering | null) {
@@ -57,6 +64,14 @@ function betteringJson(bettering: Bettering | null) {
   if (!better) return { seconds, found: false };
   const { before, after, aheadLeastS } = better;
   return { seconds, found: true, before, after, aheadLeastS };
+}
+
+/** How far from the best it may be: in sum, and in the mean over all that a service waits for. */
+function qualityJson(gap: Gap | null) {
+  if (!gap) return null;
+  const { after, aheadLeastS, weight } = gap;
+  const atMostBetterMin = Math.max(0, Math.ceil((after.aheadS - aheadLeastS) / weight / 60));
+  return { aheadS: after.aheadS, aheadLeastS, atMostBetterMin };
 }
 
 const nothingPlanned = { activities: [], pull: [], mixes: [], tubs: [], services: [] };

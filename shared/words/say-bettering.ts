@@ -45,6 +45,16 @@ export function sayGap(
   return { line: `${saved} ${more}`, isBest };
 }
 
+/** How much better than a plan any other could be at the most that keeps as much time in hand. */
+export function sayBound(
+  { after, aheadLeastS, weight }: Bettered & { readonly weight: number },
+  language: Language,
+): string {
+  const words = PHRASES[language];
+  const moreS = whole(Math.max(0, Math.round((after.aheadS - aheadLeastS) / weight)));
+  return moreS < MINUTE_S ? words.best : words.bound(durationWords(moreS));
+}
+
 const MINUTE_S = 60;
 
 type Phrases = {
@@ -56,6 +66,7 @@ type Phrases = {
   readonly sameMean: string;
   moreMean(less: string): string;
   readonly best: string;
+  bound(more: string): string;
 };
 
 const PHRASES: Record<Language, Phrases> = {
@@ -69,6 +80,8 @@ const PHRASES: Record<Language, Phrases> = {
     sameMean: 'No plan was found that is better by a minute.',
     moreMean: (less) => `At most ${less} better is possible.`,
     best: 'Proven best, to the minute.',
+    bound: (more) =>
+      `In no plan with as much time in hand can food stand about by more than ${more} less.`,
   },
   es: {
     none: (seconds) => `No se encontró un plan mejor en ${seconds} s.`,
@@ -80,5 +93,7 @@ const PHRASES: Record<Language, Phrases> = {
     sameMean: 'No se encontró un plan mejor en un minuto.',
     moreMean: (less) => `Como mucho se puede mejorar ${less}.`,
     best: 'Es lo mejor, probado al minuto.',
+    bound: (more) =>
+      `Ningún plan con el mismo margen deja la comida en espera más de ${more} menos.`,
   },
 };
