@@ -58,7 +58,7 @@ export class DeskHead extends Part {
         align-items: baseline;
         gap: 0 0.6em;
       }
-      @media (width < 1100px) {
+      @media (width < 68em) {
         .day {
           display: none;
         }

@@ -72,6 +72,12 @@ export const planStyle = css`
     z-index: 1;
     display: block;
   }
+  /* A browser's em: also where a reader has it write larger, little of the plan is left to see. */
+  @media (height < 34em) {
+    plan-verdict {
+      position: static;
+    }
+  }
   .against {
     border-bottom: var(--heavy) solid var(--ink);
   }

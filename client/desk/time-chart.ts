@@ -1,4 +1,4 @@
-import { html, svg } from 'lit';
+import { html, nothing, svg } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Instant, ServiceId, TaskId } from '../../shared/kernel/index.ts';
@@ -95,16 +95,20 @@ export class TimeChart extends Part {
   }
 
   #rule(paper: Paper, { chart, zone }: DeskView) {
-    const { widthPx, lanePx, window } = paper;
+    const { widthPx, lanePx, namesPx, window } = paper;
     const strokes = ruleOf(chart, ruleStepMin(window, this.#timePx, lanePx * 2.4), zone);
     const shown = strokes.filter((at) => at >= window.from && at <= window.to);
+    // A time that would be cut off at an edge is not written there.
+    const hasRoom = (x: number) => x > namesPx + lanePx && x < widthPx - lanePx;
     return html`<svg class="rule" height=${lanePx} width=${widthPx} aria-hidden="true"
       @pointerdown=${this.#down} @pointermove=${this.#move}
       @pointerup=${this.#up} @pointercancel=${this.#up} @wheel=${this.#wheel}>
       ${shown.map((at) => {
         const x = acrossPx(paper, at);
-        return svg`<path d="M${x} ${lanePx * 0.72}V${lanePx}" />
-          <text x=${x} y=${lanePx * 0.6} text-anchor="middle">${clockTime(at, this.say)}</text>`;
+        const word = svg`<text x=${x} y=${lanePx * 0.6} text-anchor="middle">
+          ${clockTime(at, this.say)}
+        </text>`;
+        return svg`<path d="M${x} ${lanePx * 0.72}V${lanePx}" />${hasRoom(x) ? word : nothing}`;
       })}
       <path class="now" d="M${acrossPx(paper, this.now)} ${lanePx * 0.5}V${lanePx}" />
     </svg>`;

@@ -17,6 +17,7 @@ export class NextRow extends Part {
     css`
       :host {
         display: block;
+        container-type: inline-size;
       }
       button {
         width: 100%;
@@ -74,7 +75,7 @@ export class NextRow extends Part {
         text-wrap: balance;
       }
       :host([narrow]) button {
-        grid-template-columns: calc(142px * var(--arcmin)) minmax(0, 1fr);
+        grid-template-columns: calc(166px * var(--arcmin)) minmax(0, 1fr);
         padding: calc(6px * var(--arcmin)) var(--edge) calc(6px * var(--arcmin)) 0;
       }
       :host([narrow]) .what {
@@ -93,6 +94,20 @@ export class NextRow extends Part {
       }
       :host([narrow]) b > * {
         white-space: normal;
+      }
+      /* In letters as large as that, the time stands over the words. */
+      @container (max-width: 12em) {
+        :host([narrow]) button {
+          grid-template-columns: minmax(0, 1fr);
+          padding-left: var(--edge);
+        }
+        :host([narrow]) .what {
+          grid-column: 1;
+          border: none;
+        }
+        :host([narrow]) clock-time {
+          padding: 0;
+        }
       }
     `,
   ];

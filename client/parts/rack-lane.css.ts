@@ -14,6 +14,7 @@ export const rackLaneStyles = css`
     align-self: center;
   }
   .lane {
+    container: lane / inline-size;
     position: relative;
     padding-bottom: calc(2px * var(--arcmin));
     display: grid;
@@ -62,6 +63,17 @@ export const rackLaneStyles = css`
   .to-come {
     flex-wrap: wrap;
     height: 1.1em;
+  }
+  /* On so narrow a lane, in letters so large, words take the lines that they need. */
+  @container lane (max-width: 9em) {
+    .words,
+    .here-now,
+    .next,
+    .to-come {
+      flex-wrap: wrap;
+      height: auto;
+      white-space: normal;
+    }
   }
   svg {
     grid-row: 2;

@@ -26,6 +26,7 @@ export class ThenFoot extends Part {
     base,
     css`
       :host {
+        container-type: inline-size;
         display: flex;
         align-items: center;
         gap: calc(30px * var(--arcmin));
@@ -63,6 +64,13 @@ export class ThenFoot extends Part {
         max-width: 100%;
         overflow: hidden;
         text-overflow: ellipsis;
+      }
+      /* A page so narrow may be longer than the glass: a title takes two lines. */
+      @container (max-width: 25em) {
+        .what {
+          height: auto;
+          white-space: normal;
+        }
       }
     `,
   ];

@@ -49,12 +49,18 @@ export class WallHead extends Part {
         line-height: 1.1;
       }
       :host([narrow]) {
-        grid-template-columns: minmax(0, 1fr) auto;
+        display: flex;
+        flex-wrap: wrap;
+      }
+      :host([narrow]) :is(service-line, p, choice-strip) {
+        flex-basis: 100%;
       }
       :host([narrow]) service-line {
-        grid-row: 2;
-        grid-column: 1 / -1;
+        order: 1;
         padding-bottom: 0.2em;
+      }
+      :host([narrow]) :is(p, choice-strip) {
+        order: 2;
       }
       :host([tight]) service-line {
         font-size: var(--small);

@@ -78,6 +78,18 @@ export const passLineStyles = css`
   :host([narrow]) {
     --boxes-row: auto;
   }
+  :host([narrow]) h2,
+  :host([long]) h2 {
+    flex-wrap: wrap;
+    white-space: normal;
+  }
+  /* In letters so large no name has room beside a figure. */
+  @media (width < 16em) {
+    :host([narrow]) :is(h2, .ready) {
+      grid-column: 1 / -1;
+      text-align: left;
+    }
+  }
   /* Two columns of dishes: how many are ready over that word, the rest in small under the name. */
   :host([short]) {
     grid-template-columns: minmax(0, 1fr) auto auto;

@@ -27,6 +27,8 @@ export class PassLine extends Part {
   @property({ type: Boolean, reflect: true }) narrow = false;
   /** One of two columns: what presses comes first, and what is as it should be is not said. */
   @property({ type: Boolean, reflect: true }) short = false;
+  /** Some name on the wall has no room on one line beside what is in it: all have two. */
+  @property({ type: Boolean, reflect: true }) long = false;
   @property({ type: Boolean, reflect: true }) due = false;
 
   protected override willUpdate(): void {

@@ -62,7 +62,7 @@ export class PassTaps extends Part {
       }
       .box:disabled {
         border-color: var(--pencil);
-        color: var(--pencil);
+        color: var(--soft);
         cursor: default;
       }
       /* As wide as its wider word, whichever of them it shows. */

@@ -1,12 +1,19 @@
 import type { PropertyValues } from 'lit';
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { classMap } from 'lit/directives/class-map.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { ServiceId } from '../../shared/kernel/index.ts';
 import type { Drawn, Intent, Mark, PassLine, PassView, View } from '../../shared/view/index.ts';
 import { passLine } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
-import { clockRange, passWords, sayRefusal, textIn } from '../../shared/words/index.ts';
+import {
+  clockRange,
+  passWords,
+  sayAllergen,
+  sayRefusal,
+  textIn,
+} from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { styled } from '../parts/styled.ts';
 import '../parts/wall-head.ts';
@@ -20,6 +27,11 @@ import { base } from '../theme/index.ts';
 import './pass-line.ts';
 import './pass-taps.ts';
 import { columnsOf, isNarrow } from './room.ts';
+
+/** So many letters have room on a line of one column, and of two. */
+const LONG_LETTERS = { one: 25, two: 24 } as const;
+/** More than two allergens are counted there. */
+const SHORT_LETTERS = 14;
 
 const isPass = (view: View): view is PassView => view.face === 'pass';
 
@@ -51,6 +63,11 @@ export class PassWall extends Part {
         grid-auto-flow: column;
         grid-auto-columns: minmax(0, 1fr);
         grid-template-rows: repeat(var(--lines), minmax(var(--low), var(--high)));
+      }
+      /* Room for a name of two lines and for what is said under it, again in every line. */
+      main.long {
+        --low: max(var(--touch) + 8px, 2.2 * var(--body) + 1.2 * var(--small));
+        --high: max(84px * var(--arcmin), var(--low));
       }
       /* News come and go under the lines, in room that is kept for them: no line moves. */
       .over {
@@ -108,6 +125,7 @@ export class PassWall extends Part {
     const view = drawn?.view ?? null;
     const crew = this.#crew.offer(view, this.sync, this.say);
     const columns = columnsOf(this.#size.seen, view?.dishes.length ?? 0);
+    const isLong = !this.narrow && (view?.dishes ?? []).some((dish) => this.#isLong(dish, columns));
     return html`<wall-head
         .say=${this.say}
         .name=${this.#name(view)}
@@ -122,11 +140,11 @@ export class PassWall extends Part {
       ></wall-head>
       <main
         tabindex="0"
-        class=${columns > 1 ? 'two' : ''}
+        class=${classMap({ two: columns > 1, long: isLong })}
         aria-label=${this.#name(view)}
         ${styled({ '--lines': `${Math.ceil((view?.dishes.length ?? 1) / columns)}` })}
       >
-        ${this.#page(drawn, columns)}
+        ${this.#page(drawn, columns, isLong)}
       </main>
       ${notice({ now: [] }, this)}`;
   }
@@ -139,7 +157,18 @@ export class PassWall extends Part {
     return this.narrow ? named : `${named} ${clockRange(opensAt, closesAt, this.say)}`;
   }
 
-  #page(drawn: Drawn<PassView> | null, columns: number) {
+  /** Whether a name and what is in it take more than a line in so many columns. */
+  #isLong({ name, allergens }: PassView['dishes'][number], columns: number): boolean {
+    const { say } = this;
+    const named = allergens.map((each) => sayAllergen(each, say)).join(', ');
+    const [beside, most] =
+      columns > 1
+        ? [Math.min(named.length, SHORT_LETTERS), LONG_LETTERS.two]
+        : [passWords[say.language].has(named).length, LONG_LETTERS.one];
+    return textIn(name, say).length + (named ? beside : 0) > most;
+  }
+
+  #page(drawn: Drawn<PassView> | null, columns: number, isLong: boolean) {
     const { blank } = this.sync.state;
     if (!drawn) {
       return html`<p class="quiet">${blank ? sayRefusal(blank, this.say) : this.words.looking}</p>`;
@@ -160,6 +189,7 @@ export class PassWall extends Part {
           ?open=${now >= service.opensAt}
           ?narrow=${this.narrow}
           ?short=${short}
+          ?long=${isLong}
           >${this.#taps(line, service.id, {
             mark: markOf(drawn, dish.dish),
             short,

@@ -98,4 +98,13 @@ export const smokerWallStyles = css`
     bottom: 0;
     background: var(--ground);
   }
+  /* Where letters are so large, what stays in sight would hide what it is about. */
+  :host([low]) .foot {
+    position: static;
+  }
+  :host([low]) .foot.asks {
+    position: sticky;
+    max-height: 55dvh;
+    overflow: auto;
+  }
 `;

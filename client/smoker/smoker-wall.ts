@@ -30,7 +30,7 @@ import { base } from '../theme/index.ts';
 import { followDrag } from './drag.ts';
 import './move-foot.ts';
 import { MoveFlow } from './move-flow.ts';
-import { hasThen, isNarrow, pitLines } from './pit-room.ts';
+import { hasThen, isLow, isNarrow, pitLines } from './pit-room.ts';
 import type { Reading } from './reading.ts';
 import { airOf, coreOf, readingPad } from './reading.ts';
 import { smokerWallStyles } from './smoker-wall.css.ts';
@@ -53,6 +53,8 @@ export class SmokerWall extends Wall {
   @property() language: Language = 'en';
   @property({ attribute: false }) side: Side | null = null;
   @property({ type: Boolean, reflect: true }) narrow = false;
+  /** Narrow, and its letters so large that little of the page is seen at once. */
+  @property({ type: Boolean, reflect: true }) low = false;
   @state() private reading: Reading | null = null;
 
   readonly #size = new SeenSize(this);
@@ -84,6 +86,7 @@ export class SmokerWall extends Wall {
     super.willUpdate(changed);
     if (this.#day) this.say = this.#day.say;
     this.narrow = isNarrow(this.#size.seen);
+    this.low = this.narrow && isLow(this.#size.seen);
     const hub = this.#day?.hub;
     if (hub) this.#moving.see(hub);
   }
@@ -114,9 +117,10 @@ export class SmokerWall extends Wall {
 
   #page(drawn: Drawn<SmokerView>) {
     const page = this.#work(drawn.view);
+    const asks = this.reading !== null || this.#moving.move.kind !== 'none';
     return html`${(this.narrow ? notice : bareNotice)(page, this)}
       <main class="smokers">${this.#smokers(drawn)}</main>
-      <section class="foot">
+      <section class=${asks ? 'foot asks' : 'foot'}>
         ${this.#foot(page, drawn)} ${this.narrow ? nothing : checkBand(this, true)}
       </section>
       ${this.#then(page, drawn.view)}`;

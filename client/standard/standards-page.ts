@@ -22,6 +22,7 @@ export class StandardsPage extends Part {
       }
       h1 {
         display: flex;
+        flex-wrap: wrap;
         justify-content: space-between;
         align-items: center;
         gap: var(--gap);

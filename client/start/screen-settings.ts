@@ -44,6 +44,10 @@ export class ScreenSettings extends Part {
       .row > :first-child {
         flex: 1 1 12em;
       }
+      choice-strip {
+        --label-space: normal;
+        min-width: 0;
+      }
       input {
         width: 4.5em;
         min-height: var(--touch);
