@@ -13,6 +13,7 @@ import '../parts/wall-head.ts';
 import { CrewDoor } from '../shell/crew-door.ts';
 import { DayController, worstService } from '../shell/day-controller.ts';
 import { notice } from '../shell/notice.ts';
+import { OverHeight } from '../shell/over-height.ts';
 import { SeenSize } from '../shell/seen-size.ts';
 import { Touched } from '../shell/touched.ts';
 import { Wall } from '../shell/wall.ts';
@@ -73,6 +74,7 @@ export class StationWall extends Wall {
   @property({ type: Boolean, reflect: true }) narrow = false;
 
   readonly #size = new SeenSize(this);
+  readonly #over = new OverHeight(this, 'wall-head, .over');
   readonly #crew = new CrewDoor(this);
   readonly #touched = new Touched(() => this.requestUpdate());
   #day: DayController<StationView> | null = null;
@@ -156,16 +158,10 @@ export class StationWall extends Wall {
   #fill(view: StationView): StationPage {
     const { held } = this.#touched;
     const now = this.sync.hubNow();
-    const wall = wallUnder(this.#size.seen, this.#overPx);
+    const wall = wallUnder(this.#size.seen, this.#over.px);
     const lines = { now: linesOf(wall), next: 0, further: 0 };
     const first = stationPage(view, now, { room: lines, held });
     return stationPage(view, now, { room: roomOf(wall, first.now.length), held });
-  }
-
-  /** As it was last drawn; a wall is drawn every second. */
-  get #overPx(): number {
-    const over = this.renderRoot.querySelectorAll<HTMLElement>('wall-head, .over');
-    return [...over].reduce((sum, { offsetHeight }) => sum + offsetHeight, 0);
   }
 
   #now(page: StationPage, drawn: Drawn<StationView>) {
