@@ -1,18 +1,14 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Kilograms, PersonId } from '../../shared/kernel/index.ts';
-import { fromPounds, kilograms } from '../../shared/kernel/index.ts';
 import type { Person, TaskView } from '../../shared/view/index.ts';
 import { cureWords, scaleWeight, textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import type { Choice } from './choice-strip.ts';
 import './choice-strip.ts';
-import './digit-keys.ts';
 import { Part } from './part.ts';
-
-const OUNCES_PER_POUND = 16;
-/** Letters of a number: no cure of a batch is heavier. */
-const MOST_SIGNS = 6;
+import type { Weighed } from './scale-pad.ts';
+import './scale-pad.ts';
 
 /**
  * Curing salt is weighed by one person and read again by another: who, who else, and what the scale
@@ -28,15 +24,6 @@ export class CurePad extends Part {
         gap: var(--gap);
         font-size: var(--small);
       }
-      .keys {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        gap: var(--gap);
-      }
-      output {
-        font-weight: 800;
-      }
     `,
   ];
 
@@ -44,7 +31,6 @@ export class CurePad extends Part {
   @property({ attribute: false }) people: readonly Person[] = [];
   @state() private first: PersonId | null = null;
   @state() private second: PersonId | null = null;
-  @state() private typed = '';
 
   protected override draw() {
     const { task, first, second } = this;
@@ -52,7 +38,7 @@ export class CurePad extends Part {
     const words = cureWords[this.say.language];
     if (first === null) return this.#who(words.whoWeighs, (id) => this.#weighs(id));
     if (second === null) return this.#who(words.whoReads, (id) => this.#reads(id));
-    return this.#amount(task.id, task.cure);
+    return this.#amount(task, task.cure);
   }
 
   #who(question: string, choose: (id: PersonId) => void) {
@@ -63,26 +49,18 @@ export class CurePad extends Part {
       ${this.#choices(question, [...names, this.#close])}`;
   }
 
-  #amount(task: TaskView['id'], cure: NonNullable<TaskView['cure']>) {
-    const { say, typed } = this;
-    const words = cureWords[say.language];
-    const asked = words.asked(scaleWeight(cure.weightKg, say), textIn(cure.mix, say));
-    const unit = say.weight === 'kg' ? 'g' : 'oz';
-    const keep = { label: this.words.keep, choose: () => this.#keep(task), takes: true };
-    return html`<p>${asked} <output>${typed === '' ? '–' : typed} ${unit}</output></p>
-      <div class="keys">
-        <digit-keys
-          .say=${say}
-          .typed=${typed}
-          .most=${MOST_SIGNS}
-          point
-          @typed=${({ detail }: CustomEvent<string>) => {
-            this.typed = detail;
-          }}
-          @leave=${() => this.tell('close', null)}
-        ></digit-keys>
-        ${this.#choices(asked, [keep, this.#close])}
-      </div>`;
+  #amount(task: TaskView, { weightKg, mix }: NonNullable<TaskView['cure']>) {
+    const { say } = this;
+    const asks = cureWords[say.language].asked(scaleWeight(weightKg, say), textIn(mix, say));
+    // No cure weighs as much as what it is rubbed on; the hub holds it to its limit.
+    const keep = { label: this.words.keep, of: task.id, mostKg: task.weightKg };
+    return html`<scale-pad
+      .say=${say}
+      .asks=${asks}
+      .keeps=${[keep]}
+      fine
+      @weighed=${({ detail }: CustomEvent<Weighed>) => this.#keep(task.id, detail.weightKg)}
+    ></scale-pad>`;
   }
 
   #weighs(person: PersonId): void {
@@ -93,17 +71,10 @@ export class CurePad extends Part {
     this.second = person;
   }
 
-  #keep(task: TaskView['id']): void {
-    const { first, second, typed } = this;
-    const amount = Number(typed);
-    if (first === null || second === null || !(amount > 0)) return;
-    this.ask({ kind: 'weighCure', task, weightKg: this.#kilograms(amount), first, second });
-  }
-
-  #kilograms(shown: number): Kilograms {
-    return this.say.weight === 'kg'
-      ? kilograms(shown / 1000)
-      : fromPounds(shown / OUNCES_PER_POUND);
+  #keep(task: TaskView['id'], weightKg: Kilograms): void {
+    const { first, second } = this;
+    if (first === null || second === null) return;
+    this.ask({ kind: 'weighCure', task, weightKg, first, second });
   }
 
   get #close(): Choice {

@@ -33,4 +33,4 @@ function coreOf({ of }: NonNullable<TaskView['check']>, temp: string, say: Say):
 }
 
 /** A figure keeps its unit beside it. */
-const unbroken = (amount: string) => amount.replaceAll(' ', '\u00a0');
+export const unbroken = (amount: string) => amount.replaceAll(' ', '\u00a0');

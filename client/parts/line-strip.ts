@@ -3,14 +3,17 @@ import { customElement, property } from 'lit/decorators.js';
 import type { CommandId, PersonId } from '../../shared/kernel/index.ts';
 import { minutes } from '../../shared/kernel/index.ts';
 import type { Person, Refusal, TaskView } from '../../shared/view/index.ts';
-import { sayRefusal, textIn } from '../../shared/words/index.ts';
+import { sayRefusal, textIn, weight } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import type { Choice } from './choice-strip.ts';
 import './choice-strip.ts';
 import './cure-pad.ts';
 import './note-pad.ts';
+import { unbroken } from './line-amounts.ts';
 import { Part } from './part.ts';
 import './people-row.ts';
+import type { Weighed } from './scale-pad.ts';
+import './scale-pad.ts';
 import { seenChoices } from './seen-choices.ts';
 
 /** A tap on this line that the hub refused. */
@@ -22,7 +25,7 @@ export type LineRefusal = {
 };
 
 /** What a line can open in place of its small rows. */
-export type Strip = 'late' | 'who' | 'note' | 'cure';
+export type Strip = 'late' | 'who' | 'note' | 'cure' | 'tubs';
 
 const LATE_MIN = [5, 10, 15];
 
@@ -80,9 +83,31 @@ export class LineStrip extends Part {
           .people=${this.people}
           @close=${() => this.tell('show', null)}
         ></cure-pad>`;
+      case 'tubs':
+        return this.#tubs(task);
       default:
         return nothing;
     }
+  }
+
+  /** The tub that is tapped keeps it; the pad stays for the next until all are weighed. */
+  #tubs({ batch, batchName, tubs = [] }: TaskView) {
+    const { say, words } = this;
+    const keeps = tubs.map(({ tub, name, weightKg, isWeighed, mostKg }) => ({
+      label: `${textIn(name, say)} ${isWeighed ? '' : '≈\u00a0'}${unbroken(weight(weightKg, say))}`,
+      ...{ of: tub, mostKg },
+    }));
+    const keep = ({ detail: { of: tub, weightKg } }: CustomEvent<Weighed>) => {
+      this.ask({ kind: 'weighTub', batch, tub, weightKg });
+      if (tubs.some((each) => !each.isWeighed && each.tub !== tub)) this.tell('show', 'tubs');
+    };
+    return html`<scale-pad
+      .say=${say}
+      .asks=${words.whichTub(textIn(batchName, say))}
+      .keeps=${keeps}
+      @weighed=${keep}
+      @close=${() => this.tell('show', null)}
+    ></scale-pad>`;
   }
 
   #refusal(refused: LineRefusal) {
@@ -109,12 +134,14 @@ export class LineStrip extends Part {
     const note = { label: this.words.note, choose: () => this.tell('show', 'note') };
     const asked = task.helpAskedAt !== null;
     const late = { label: this.words.late, choose: () => this.tell('show', 'late') };
+    const weigh = { label: this.words.weigh, choose: () => this.tell('show', 'tubs') };
     const help = {
       label: asked ? this.words.helped : this.words.help,
       choose: () => this.ask({ kind: asked ? 'helpCame' : 'needHelp', task: task.id }),
     };
     const others = [
       ...(this.brief ? [late, help] : []),
+      ...(this.brief && task.tubs && task.state === 'running' ? [weigh] : []),
       ...(task.counted > 0 ? [this.#oneLess(task)] : []),
       ...(task.state === 'running' ? [takeBack] : []),
       note,

@@ -147,9 +147,17 @@ export const nowLineStyles = css`
     font-weight: 600;
     line-height: 1.3;
   }
-  tally-strokes {
+  tally-strokes,
+  .weigh {
     flex: none;
     margin: calc((1.28em - var(--touch)) / 2) 0;
+  }
+  .weigh {
+    font-size: var(--small);
+    text-align: center;
+    text-decoration: underline;
+    text-decoration-thickness: var(--line);
+    text-underline-offset: 0.14em;
   }
   .place {
     grid-column: 4;
@@ -179,70 +187,5 @@ export const nowLineStyles = css`
     left: 0;
     right: calc(172px * var(--arcmin));
     bottom: calc(-1 * var(--line));
-  }
-  :host([brief]) {
-    grid-template-columns:
-      calc(14px * var(--arcmin)) calc(166px * var(--arcmin)) minmax(0, 1fr)
-      auto;
-  }
-  :host([brief]) .place {
-    width: calc(112px * var(--arcmin));
-  }
-  :host([brief]) ruled-line {
-    right: calc(112px * var(--arcmin));
-  }
-  :host([brief]) tap-ring {
-    --word: var(--body);
-  }
-  :host([brief]) .page {
-    --row-size: var(--small);
-  }
-  :host([brief]) h2 {
-    font-size: var(--body);
-  }
-  :host([narrow]) {
-    grid-template-columns: calc(14px * var(--arcmin)) minmax(0, 1fr) calc(158px * var(--arcmin));
-    grid-template-rows: auto 1fr;
-  }
-  :host([narrow]) .side {
-    grid-row: 1;
-    grid-column: 2;
-    flex-flow: row wrap;
-    align-items: center;
-    justify-content: flex-start;
-    align-content: center;
-    column-gap: 0.6em;
-    padding-bottom: 0;
-  }
-  :host([narrow]) .what {
-    container-type: inline-size;
-    grid-column: 2;
-    grid-row: 2;
-    margin-left: calc(12px * var(--arcmin));
-    overflow: visible;
-    margin-bottom: calc(26px * var(--arcmin));
-  }
-  :host([narrow]) h2 {
-    font-size: clamp(var(--strong), 100cqw / (min(var(--chars), 14) * 0.54), var(--highest));
-  }
-  :host([narrow]) .mind {
-    line-height: 1.3;
-  }
-  :host([narrow]) :is(.page, .row) {
-    display: block;
-  }
-  :host([narrow]) .place {
-    grid-column: 3;
-    width: auto;
-    grid-template-rows: minmax(96px, 1fr) auto;
-  }
-  @container (max-width: 136px) {
-    .acts {
-      flex-direction: column;
-      gap: 0;
-    }
-  }
-  :host([narrow]) ruled-line {
-    right: calc(158px * var(--arcmin));
   }
 `;

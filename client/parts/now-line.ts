@@ -7,17 +7,17 @@ import { textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './clock-time.ts';
 import './cure-line.ts';
-import { amountsOf } from './line-amounts.ts';
 import type { LineHeight } from './line-height.ts';
 import { MeasuredLine } from './line-height.ts';
+import { howRow } from './line-how.ts';
 import { secondRow } from './line-second.ts';
 import type { LineRefusal, Strip } from './line-strip.ts';
 import './line-strip.ts';
 import { nowLineStyles } from './now-line.css.ts';
+import { nowLineShapes } from './now-line-shapes.css.ts';
 import { Part } from './part.ts';
 import './ruled-line.ts';
 import { styled } from './styled.ts';
-import './tally-strokes.ts';
 import type { Ring } from './tap-ring.ts';
 import './tap-ring.ts';
 
@@ -30,7 +30,7 @@ const STRIP_MS = 20_000;
  */
 @customElement('now-line')
 export class NowLine extends Part {
-  static override styles = [base, nowLineStyles];
+  static override styles = [base, nowLineStyles, nowLineShapes];
 
   @property({ attribute: false }) task: TaskView | null = null;
   /** Needs a hand now. */
@@ -53,6 +53,8 @@ export class NowLine extends Part {
   @property({ type: Boolean, reflect: true }) brief = false;
   /** So low that the rows are written small, or so high that they can be larger. */
   @property({ reflect: true }) height: LineHeight = '';
+  /** A pad with digits lies in it, which takes more room. */
+  @property({ type: Boolean, reflect: true }) padded = false;
   @state() private open: Strip | null = null;
 
   #closing: ReturnType<typeof setTimeout> | undefined;
@@ -66,6 +68,7 @@ export class NowLine extends Part {
 
   protected override willUpdate(): void {
     this.height = this.narrow ? '' : this.#measured.height;
+    this.padded = !this.refused && (this.open === 'tubs' || this.open === 'cure');
   }
 
   protected override draw() {
@@ -141,23 +144,12 @@ export class NowLine extends Part {
   }
 
   #how(task: TaskView) {
-    const counts = task.pieces > 1 && task.state === 'running';
-    return html`<p class="row">
-      <span>${amountsOf(task, this.say, this.brief)}</span>
-      ${
-        counts
-          ? html`<tally-strokes
-              .say=${this.say}
-              .done=${task.counted}
-              .kept=${this.kept}
-              .pieces=${task.pieces}
-              .piece=${textIn(task.piece.one, this.say)}
-              @count=${({ detail }: CustomEvent<number>) =>
-                this.ask({ kind: 'count', task: task.id, done: detail })}
-            ></tally-strokes>`
-          : nothing
-      }
-    </p>`;
+    const { say, kept } = this;
+    return howRow(task, {
+      ...{ say, kept, isBrief: this.brief, isWeighing: this.open === 'tubs' },
+      weigh: () => this.#show('tubs'),
+      count: (done) => this.ask({ kind: 'count', task: task.id, done }),
+    });
   }
 
   #cure({ cure }: TaskView) {
@@ -231,7 +223,8 @@ export class NowLine extends Part {
   #show(strip: Strip | null): void {
     this.open = this.open === strip ? null : strip;
     clearTimeout(this.#closing);
-    if (this.open && this.open !== 'note' && this.open !== 'cure') {
+    this.tell('opened', strip);
+    if (this.open === 'late' || this.open === 'who') {
       this.#closing = setTimeout(() => this.#show(null), STRIP_MS);
     }
   }

@@ -8,7 +8,12 @@ const PICKED_MS = 30_000;
 
 export type Undoable = 'start' | 'finish';
 
-type Touch = { readonly until: number; readonly undo: Undoable | null };
+type Touch = {
+  readonly until: number;
+  readonly undo: Undoable | null;
+  /** The undo passes sooner than the line where that is used for something more. */
+  readonly undoUntil: number;
+};
 
 /** What fingers have just done on this wall; it is nobody else's business, and passes by itself. */
 export class Touched {
@@ -22,15 +27,19 @@ export class Touched {
   }
 
   did(intent: Intent): void {
+    const until = performance.now() + UNDO_MS;
     if (intent.kind === 'start' || intent.kind === 'finish') {
-      this.#hold(intent.task, { undo: intent.kind, until: performance.now() + UNDO_MS });
+      this.#hold(intent.task, { undo: intent.kind, until, undoUntil: until });
     } else if (intent.kind === 'takeBack') {
-      this.#hold(intent.task, { undo: null, until: performance.now() + UNDO_MS });
+      this.#hold(intent.task, { undo: null, until, undoUntil: until });
     }
   }
 
+  /** It was chosen, or something is typed on it; what may be undone there still may. */
   picked(task: TaskId): void {
-    this.#hold(task, { undo: null, until: performance.now() + PICKED_MS });
+    const until = performance.now() + PICKED_MS;
+    const { undo = null, undoUntil = until } = this.#touches.get(task) ?? {};
+    this.#hold(task, { undo, until, undoUntil });
   }
 
   /** A refusal came: there is nothing to undo. */
@@ -58,7 +67,7 @@ export class Touched {
 
   #wait(): void {
     clearTimeout(this.#timer);
-    const first = Math.min(...[...this.#touches.values()].map(({ until }) => until));
+    const first = Math.min(...[...this.#touches.values()].map(passesAt));
     if (Number.isFinite(first)) {
       this.#timer = setTimeout(() => this.#pass(), Math.max(0, first - performance.now()));
     }
@@ -66,10 +75,13 @@ export class Touched {
 
   #pass(): void {
     const now = performance.now();
-    for (const [task, { until }] of this.#touches) {
-      if (until <= now) this.#touches.delete(task);
+    for (const [task, touch] of this.#touches) {
+      if (touch.until <= now) this.#touches.delete(task);
+      else if (touch.undoUntil <= now) this.#touches.set(task, { ...touch, undo: null });
     }
     this.#wait();
     this.#changed();
   }
 }
+
+const passesAt = ({ until, undo, undoUntil }: Touch) => (undo ? Math.min(until, undoUntil) : until);

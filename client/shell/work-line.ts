@@ -3,6 +3,7 @@ import type { CommandId } from '../../shared/kernel/index.ts';
 import type { Drawn, Intent, NowTask, Side, WorkView } from '../../shared/view/index.ts';
 import { isWork } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
+import type { Strip } from '../parts/line-strip.ts';
 import '../parts/now-line.ts';
 import type { Sync } from '../sync/index.ts';
 import { markOf } from './day-controller.ts';
@@ -35,13 +36,15 @@ export function workLine(
     touched.did(detail);
     sync.tap(detail);
   };
+  // A line stays while a weight is typed on it.
+  const stay = () => touched.picked(task.id);
   return html`<now-line
     .say=${say}
     .task=${task}
     ?due=${isDue}
     .now=${sync.hubNow()}
     .people=${drawn.view.people}
-    .mark=${markOf(drawn, task.id)}
+    .mark=${markOf(drawn, task.id) ?? (task.tubs ? markOf(drawn, task.batch) : null)}
     .kept=${hub?.counted ?? 0}
     .undo=${refused ? null : touched.undoOf(task.id)}
     .refused=${refused}
@@ -50,6 +53,8 @@ export function workLine(
     ?brief=${brief}
     .longest=${longest}
     @ask=${act}
+    @opened=${({ detail }: CustomEvent<Strip | null>) => detail === 'tubs' && stay()}
+    @typed=${stay}
     @seen=${({ detail }: CustomEvent<CommandId>) => sync.seen(detail)}
     @all-seen=${() => readAll(sync)}
   ></now-line>`;

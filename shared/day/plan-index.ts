@@ -2,7 +2,15 @@ import type { BatchId, PersonId, SlotId, SmokerId, TaskId, Text } from '../kerne
 import { must } from '../kernel/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import { findSlot } from '../kitchen/index.ts';
-import type { Batch, PersonName, SlotName, SmokerName, Task, TaskName } from '../plan/index.ts';
+import type {
+  Batch,
+  PersonName,
+  SlotName,
+  SmokerName,
+  Task,
+  TaskName,
+  TubLine,
+} from '../plan/index.ts';
 import type { Activity, Lag, Placement } from '../schedule/index.ts';
 import type { AdoptedPlan } from './adopted-plan.ts';
 
@@ -17,6 +25,8 @@ export type PlanIndex = {
   readonly placements: ReadonlyMap<TaskId, Placement>;
   readonly lagsInto: ReadonlyMap<TaskId, readonly Lag[]>;
   readonly lagsOutOf: ReadonlyMap<TaskId, readonly Lag[]>;
+  /** The tubs that are full once a task is done: it is the one that leaves its batch trimmed. */
+  readonly tubsAfter: ReadonlyMap<TaskId, readonly TubLine[]>;
 };
 
 const indexes = new WeakMap<AdoptedPlan, PlanIndex>();
@@ -35,9 +45,26 @@ export function indexOf(plan: AdoptedPlan): PlanIndex {
     placements: new Map(plan.schedule.placements.map((placed) => [placed.activity, placed])),
     lagsInto: groupBy(problem.lags, (lag) => lag.to.activity),
     lagsOutOf: groupBy(problem.lags, (lag) => lag.from.activity),
+    tubsAfter: tubsFilled(plan),
   };
   indexes.set(plan, index);
   return index;
+}
+
+function tubsFilled({ catalogue, built }: AdoptedPlan): Map<TaskId, TubLine[]> {
+  const tubsOf = groupBy(built.tubs, ({ batch }) => batch);
+  const routeOf = new Map(built.batches.map(({ id, route }) => [id, route]));
+  const trims = new Set(
+    catalogue.routes.flatMap(({ id, steps }) =>
+      steps.filter(({ leaves }) => leaves === 'trimmed').map((step) => `${id} ${step.id}`),
+    ),
+  );
+  return new Map(
+    built.tasks.flatMap(({ id, batch, step }) => {
+      const tubs = trims.has(`${routeOf.get(batch)} ${step}`) ? tubsOf.get(batch) : undefined;
+      return tubs ? [[id, tubs] as const] : [];
+    }),
+  );
 }
 
 /** @example groupBy([1, 2, 3], (n) => n % 2).get(1) //=> [1, 3] */

@@ -6,6 +6,7 @@ import { layCarried } from './day-end.ts';
 import { layPass } from './overlay-pass.ts';
 import { layPeople } from './overlay-people.ts';
 import { layDoor, layMoves, layReading, loadMark } from './overlay-smokers.ts';
+import { layTub } from './overlay-tubs.ts';
 import { layDelivery } from './pull-rows.ts';
 import type { TaskView } from './view.ts';
 import type { View } from './views.ts';
@@ -67,6 +68,7 @@ function touched(command: Command): readonly string[] {
       return [command.dish];
     case 'panEmpty':
     case 'carryOver':
+    case 'weighTub':
       return [command.batch];
     case 'delivery':
       return [command.cut];
@@ -94,6 +96,8 @@ function lay(view: View, command: Command, hub: View): View {
       return view.face === 'desk' ? { ...view, pull: layDelivery(view.pull, command) } : view;
     case 'carryOver':
       return view.face === 'desk' ? { ...view, end: layCarried(view.end, command) } : view;
+    case 'weighTub':
+      return isWork(view) ? { ...view, tasks: layTub(view.tasks, command) } : view;
     case 'check':
     case 'correct':
       return { ...view, checks: layChecked(view.checks, command) };

@@ -36,6 +36,14 @@ export function isOvertaken({ command, refusal }: Refused, view: View): boolean 
       return false;
     case 'closeDay':
       return view.closed !== null;
+    case 'weighTub': {
+      if (!isWork(view)) return false;
+      const tubs = view.tasks.flatMap((task) =>
+        task.batch === command.batch ? (task.tubs ?? []) : [],
+      );
+      const tub = tubs.find((each) => each.tub === command.tub);
+      return !tub || (tub.isWeighed && tub.weightKg === command.weightKg);
+    }
     case 'undo':
       return view.news?.command !== command.command;
     case 'start':

@@ -26,7 +26,8 @@ const SOON_S = minutes(5);
  *
  * *Now* holds, as far as there is room, and in this order of claim: what a finger has just touched
  * or picked, what help is asked for, what runs, what is due; and if there is nothing of all that,
- * the one thing that comes first. Its lines stand in the order of the plan, whatever state they are
+ * the one thing that comes first. What is left of the room goes to what was just done and has trim
+ * to be weighed. Its lines stand in the order of the plan, whatever state they are
  * in, so that no line moves under a finger. The rest follows by time.
  */
 export function stationPage(
@@ -35,6 +36,7 @@ export function stationPage(
   { room, held }: { readonly room: Room; readonly held: ReadonlySet<TaskId> },
 ): StationPage {
   const open = view.tasks.filter(({ id, state }) => state !== 'done' || held.has(id));
+  const toWeigh = view.tasks.filter((task) => !open.includes(task) && hasTrimToWeigh(task));
   const claims = open
     .map((task) => ({ task, claim: claimOf(task, now, held) }))
     .sort((a, b) => a.claim - b.claim || byTime(a.task, b.task));
@@ -42,8 +44,9 @@ export function stationPage(
   const first = claims.slice(0, due.length === 0 ? 1 : 0);
   const shown = new Set([...due, ...first].map(({ task }) => task.id));
   const rest = open.filter(({ id }) => !shown.has(id)).sort(byTime);
+  const over = toWeigh.slice(0, Math.max(0, room.now - due.length - first.length));
   return {
-    now: [...due, ...first]
+    now: [...due, ...first, ...over.map((task) => ({ task }))]
       .map(({ task }) => ({ task, isDue: claimOf(task, now, NOBODY) < NO_CLAIM }))
       .sort((a, b) => byPlan(a.task, b.task)),
     next: rest.slice(0, room.next),
@@ -51,6 +54,8 @@ export function stationPage(
     laterCount: Math.max(0, rest.length - room.next - room.further) + view.later,
   };
 }
+
+const hasTrimToWeigh = ({ tubs }: TaskView) => tubs?.some(({ isWeighed }) => !isWeighed) ?? false;
 
 const NO_CLAIM = 4;
 const NOBODY: ReadonlySet<TaskId> = new Set();

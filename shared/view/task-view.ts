@@ -11,6 +11,7 @@ import {
   mayStart,
   passagesOf,
   placementOf,
+  tubsAfter,
   whyBarred,
 } from '../day/index.ts';
 import type { PersonId, TaskId } from '../kernel/index.ts';
@@ -42,6 +43,7 @@ export function taskView(live: Live, id: TaskId, among: LagsAmong): TaskView {
     ...(task.check && { check: task.check }),
     ...(task.mix && { mix: { name: task.mix.name, weightKg: task.mix.weightKg } }),
     ...cureIn(live, id),
+    ...(index.tubsAfter.has(id) && { tubs: tubsAfter(state, index, id) }),
     cut: index.batches.get(task.batch)?.cut ?? null,
     pieces: task.pieces,
     piece: task.piece,

@@ -1,4 +1,4 @@
-import type { Because } from '../day/index.ts';
+import type { Because, TubStanding } from '../day/index.ts';
 import type {
   BatchId,
   Celsius,
@@ -118,6 +118,8 @@ export type TaskView = {
   readonly mix?: { readonly name: Text; readonly weightKg: Kilograms };
   /** Curing salt goes on in it, which two people weigh before it is begun. */
   readonly cure?: CureView;
+  /** The tubs of trim that are full once it is done; absent where it ends no trimming. */
+  readonly tubs?: readonly TubStanding[];
   /** Whose standard it is done to; null where it is about no food. */
   readonly cut: CutId | null;
   readonly pieces: number;

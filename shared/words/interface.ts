@@ -29,6 +29,10 @@ export type Interface = {
   readonly anyone: string;
   countOne(piece: string, done: number, pieces: number): string;
   countLess(piece: string): string;
+  readonly weigh: string;
+  whichTub(batch: string): string;
+  /** What a weight can be. */
+  upTo(most: string): string;
 
   readonly nowBand: string;
   readonly nextBand: string;

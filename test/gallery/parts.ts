@@ -19,6 +19,7 @@ import '../../client/parts/rack-lane.ts';
 import '../../client/parts/range-rule.ts';
 import '../../client/parts/rule-hours.ts';
 import '../../client/parts/ruled-line.ts';
+import '../../client/parts/scale-pad.ts';
 import '../../client/parts/service-line.ts';
 import '../../client/parts/smoker-cutaway.ts';
 import '../../client/parts/tally-strokes.ts';

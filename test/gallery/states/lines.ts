@@ -35,6 +35,25 @@ const cure = {
 };
 const cured: TaskView = { ...inject, cure };
 const weighed = { weightKg: kilograms(0.104), first: 'Ines', second: 'Theo' };
+const mostKg = kilograms(27);
+const tubs = [
+  ['tips', { en: 'rib tips', es: 'puntas' }, kilograms(3.9), true],
+  ['lean', { en: 'lean trim', es: 'recorte magro' }, kilograms(1.6), false],
+  ['bone', { en: 'bone and cartilage', es: 'hueso y cartílago' }, kilograms(1.3), false],
+  ['waste', { en: 'waste', es: 'desecho' }, kilograms(0.9), false],
+].map(([tub, name, weightKg, isWeighed]) => ({
+  tub,
+  name,
+  weightKg,
+  isWeighed,
+  mostKg,
+})) as NonNullable<TaskView['tubs']>;
+const sort: TaskView = {
+  ...square,
+  title: { en: 'Sort the trim', es: 'Separar los recortes' },
+  tubs,
+};
+const keeps = tubs.map(({ tub, name }) => ({ label: name.en, of: tub, mostKg }));
 const rub: TaskView = { ...rubRibs, title: { en: 'Rub ribs, mix 2', es: 'Sazonar costillas' } };
 const load: TaskView = {
   ...loadRibs,
@@ -79,12 +98,17 @@ export const lines: readonly Shown[] = [
       line('minutes are open', inject, { open: 'late' }),
       line('a note is written', inject, { open: 'note' }),
       line('cure is to be weighed', cured),
+      line('trim is to be weighed', sort),
+      line('done, trim is to be weighed', { ...sort, state: 'done' }, { undo: 'finish' }),
+      line('tubs are open', sort, { open: 'tubs' }),
       line('refused', inject, { refused }),
       { ...line('low', square), high: 118 },
       { ...line('high', inject), high: 250 },
       { ...line('brief', load, { brief: true }), wide: 540, high: 130 },
       phone('on a phone', square),
       phone('on a phone, ready', inject),
+      phone('on a phone, trim is to be weighed', sort),
+      { ...line('low, trim is to be weighed', sort), high: 118 },
     ],
   },
   {
@@ -117,8 +141,18 @@ export const lines: readonly Shown[] = [
       { name: 'who weighs', given: { task: cured, people } },
       {
         name: 'how much',
-        given: { task: cured, people, first: people[0]?.id, second: people[1]?.id, typed: '104' },
+        given: { task: cured, people, first: people[0]?.id, second: people[1]?.id },
       },
+    ],
+  },
+  {
+    part: 'scale-pad',
+    states: [
+      {
+        name: 'typed',
+        given: { asks: 'Cure 1:', keeps: keeps.slice(0, 1), fine: true, typed: '104' },
+      },
+      { name: 'cannot be', given: { asks: 'Tubs:', keeps, typed: '41', wrong: keeps[1] } },
     ],
   },
   { part: 'note-pad', states: [{ name: 'empty', given: {} }] },

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { TaskId } from '../../../shared/kernel/index.ts';
+import { kilograms } from '../../../shared/kernel/index.ts';
 import type { TaskState, TaskView } from '../../../shared/view/index.ts';
 import { stationPage } from '../../../shared/view/index.ts';
 import {
@@ -58,6 +59,21 @@ describe('the page of a station wall', () => {
     const held = new Set([done.id]);
     expect(page([done, injectShoulders], { held }).now[0]).toEqual({ task: done, isDue: false });
     expect(nowIds([done, injectShoulders])).toEqual([injectShoulders.id]);
+  });
+
+  it('keeps what was just done and has trim to weigh, where there is room for it', () => {
+    const tub = { tub: 'tips', name: { en: 'tips' }, weightKg: kilograms(4), mostKg: kilograms(9) };
+    const done = { ...squareRibs, state: 'done' as const, tubs: [{ ...tub, isWeighed: false }] };
+    const shown = page([done, injectShoulders]).now;
+    expect(shown).toEqual([
+      { task: done, isDue: false },
+      { task: injectShoulders, isDue: true },
+    ]);
+    const one = { room: { ...room, now: 1 } };
+    expect(nowIds([done, injectShoulders], one)).toEqual([injectShoulders.id]);
+    expect(nowIds([done, loadRibs], one)).toEqual([loadRibs.id]);
+    const weighed = { ...done, tubs: [{ ...tub, isWeighed: true }] };
+    expect(nowIds([weighed, injectShoulders])).toEqual([injectShoulders.id]);
   });
 
   it('brings up what a finger picked, even if it must wait, but does not call it due', () => {
