@@ -119,6 +119,7 @@ describe('a wall that hears much', () => {
     for (let counted = 1; counted <= 20; counted++) {
       const tasks = first ? [{ ...first, counted }, ...others] : [];
       shows({ ...busy, seq: busy.seq + counted, tasks });
+      await drawn();
     }
     await frame();
     expect(wasDrawn()['StationWall']).toBe(1);
