@@ -10,6 +10,7 @@ import type { AskWhatIf } from './forecast/index.ts';
 import {
   alertsDoor,
   createApp,
+  faultsDoor,
   installDoors,
   notUnderstood,
   ourPages,
@@ -69,6 +70,7 @@ export async function openDoor(
     .use('/readings', readingsDoor({ take, reader: who.reader }))
     .use('/what-if', whatIfDoor({ ask: whatIf, reader: who.reader }))
     .use('/alerts', alertsDoor({ desk: alerts, reader: who.reader }))
+    .use('/faults', faultsDoor({ me: who.me, report }))
     .use('/record', recordDoors({ desk: recordDesk, planner: who.planner }))
     .use(whoDoors({ who, report }))
     .use(notUnderstood);

@@ -1,5 +1,5 @@
 import type { CSSResultGroup } from 'lit';
-import { html, LitElement } from 'lit';
+import { html, LitElement, render } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { Intent } from '../../shared/view/index.ts';
 import type { Interface, Say } from '../../shared/words/index.ts';
@@ -33,9 +33,22 @@ export abstract class Part extends LitElement {
     try {
       return this.draw();
     } catch (fault) {
-      reportError(fault);
-      return html`<p role="status">${this.words.broken}</p>`;
+      return this.#broken(fault);
     }
+  }
+
+  /** A fault may come while what was drawn is laid out, or before; what stood there is old by then. */
+  protected override performUpdate(): void {
+    try {
+      super.performUpdate();
+    } catch (fault) {
+      render(this.#broken(fault), this.renderRoot, this.renderOptions);
+    }
+  }
+
+  #broken(fault: unknown) {
+    reportError(new Error(`${this.localName} cannot be drawn`, { cause: fault }));
+    return html`<p role="status">${this.words.broken}</p>`;
   }
 
   /** Asks the screen to have something done. */

@@ -101,7 +101,7 @@ export class WallHead extends Part {
     const choices = this.asks === '' ? [...this.others, ...always] : this.others;
     const name = this.asks || this.name;
     return html`<h1 class=${this.name.length > LONG_LETTERS ? 'long' : ''}>
-        <button aria-expanded=${this.open} @click=${toggle}>${this.name}</button>
+        <button aria-expanded=${this.open} @click=${toggle}>${this.name || words.thisScreen}</button>
       </h1>
       <service-line .say=${say} .outlook=${this.outlook}></service-line>
       <clock-time .say=${say} .at=${this.now}></clock-time>

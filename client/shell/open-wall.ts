@@ -5,6 +5,7 @@ import type { Reader } from '../theme/index.ts';
 import { lay } from '../theme/index.ts';
 import type { Settings } from './settings.ts';
 import { readSettings } from './settings.ts';
+import { faultsDoor, tellFaults } from './tell-faults.ts';
 
 /** Reads what this device knows of itself, learns its language and lays the paper. */
 export async function openWall(reader: Reader = 'standing'): Promise<{
@@ -13,6 +14,7 @@ export async function openWall(reader: Reader = 'standing'): Promise<{
 }> {
   const address = new URLSearchParams(location.search);
   const settings = readSettings(address);
+  tellFaults(faultsDoor(settings.token));
   document.documentElement.lang = settings.language;
   lay(settings, reader);
   await learnLanguage(settings.language);

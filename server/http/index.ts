@@ -1,5 +1,6 @@
 export { alertsDoor } from './alerts-door.ts';
 export { type AppParts, createApp } from './app.ts';
+export { faultsDoor } from './faults-door.ts';
 export { installDoors } from './install-doors.ts';
 export { notUnderstood } from './not-understood.ts';
 export { ourPages } from './our-pages.ts';

@@ -9,6 +9,7 @@ export type * from './record-doors.ts';
 export { recordSchemas } from './record-schema.ts';
 export { type PlanDeed, type Right, rights, roleOf, whyNotShown } from './rights.ts';
 export { messageSchemas } from './schema.ts';
+export { FAULT_LETTERS, type ScreenFault, screenFaultSchema } from './screen-fault.ts';
 export { type AskedWhatIf, whatIfSchema } from './what-if-schema.ts';
 export * from './who.ts';
 export { whoSchemas } from './who-schema.ts';
