@@ -4,8 +4,9 @@ import type { CommandId, Instant, PersonId } from '../../shared/kernel/index.ts'
 import { instant } from '../../shared/kernel/index.ts';
 import type { CheckView, Command, Intent, Person } from '../../shared/view/index.ts';
 import { checksDue, howOpen } from '../../shared/view/index.ts';
-import { checkWords, sayCheck, sayCheckTime } from '../../shared/words/index.ts';
+import { checkWords, sayCheckTime, sayToDo } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
+import { RowOfBoxes } from './boxes-in-row.ts';
 import './check-pad.ts';
 import './choice-strip.ts';
 import { Part } from './part.ts';
@@ -84,7 +85,7 @@ export class CheckBand extends Part {
   @property({ attribute: false }) people: readonly Person[] = [];
   @property({ type: Number }) now: Instant = instant(0);
   @property({ attribute: false }) tap: TapAs | null = null;
-  /** So many boxes beside each other; the rest is behind one more. */
+  /** So many boxes beside each other, where the row has room; the rest is behind one more. */
   @property({ type: Number }) most = 3;
   /** Whether what is open lies over the rest of the screen. */
   @property({ type: Boolean, reflect: true }) over = false;
@@ -93,6 +94,7 @@ export class CheckBand extends Part {
   @state() private undo: CommandId | null = null;
 
   #forgetting: ReturnType<typeof setTimeout> | undefined;
+  readonly #row = new RowOfBoxes(this);
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
@@ -121,8 +123,9 @@ export class CheckBand extends Part {
       ></check-pad>`;
     }
     const due = this.#due;
-    const shown = this.isWhole ? due : due.slice(0, this.most);
     const words = checkWords[this.say.language];
+    const said = due.slice(0, this.most).map((check) => this.#lines(check));
+    const shown = this.isWhole ? due : due.slice(0, this.#row.roomFor(said, words.look));
     const more = due.length - shown.length;
     return html`<div class="row" role="group" aria-label=${words.look}>
       <span class="look">${words.look}</span>
@@ -140,12 +143,17 @@ export class CheckBand extends Part {
     </div>`;
   }
 
+  /** What is to be done, and by when. */
+  #lines(check: CheckView): readonly [string, string] {
+    return [sayToDo(check, this.say), sayCheckTime(check, this.now, this.say)];
+  }
+
   #box(check: CheckView) {
-    const { say, now } = this;
-    const how = howOpen(check, now);
+    const how = howOpen(check, this.now);
+    const [what, when] = this.#lines(check);
     const isWrong = how === 'failed' || how === 'missed';
     return html`<button class=${isWrong ? 'wrong' : ''} @click=${() => this.#open(check.key)}>
-      <b>${sayCheck(check, say)}</b>${sayCheckTime(check, now, say)}
+      <b>${what}</b>${when}
     </button>`;
   }
 

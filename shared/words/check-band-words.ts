@@ -1,5 +1,5 @@
 import type { Instant } from '../kernel/index.ts';
-import { type CheckView, howOpen } from '../view/index.ts';
+import { type CheckKind, type CheckView, howOpen } from '../view/index.ts';
 import { clockTime } from './amounts.ts';
 import { sayBreach } from './check-refusals.ts';
 import { checkPhrasesOf } from './check-words.ts';
@@ -9,10 +9,16 @@ import { textIn } from './say.ts';
 /** The fixed words where something is looked at, on a wall and at the desk. */
 export type CheckWords = {
   readonly look: string;
+  /** What somebody is to do there, in a verb: for whoever sees a box for the first time. */
+  readonly toDo: Readonly<Record<CheckKind, string>>;
   more(count: number): string;
   by(time: string): string;
   since(time: string): string;
-  asks(asked: string): string;
+  atLeast(asked: string): string;
+  atMost(asked: string): string;
+  /** Of a thermometer. */
+  offBy(asked: string): string;
+  foundBut(found: string, asked: string): string;
   again(time: string): string;
   foundBy(time: string, person: string | null): string;
   readonly whatWasDone: string;
@@ -34,10 +40,25 @@ export type CheckWords = {
 export const checkWords: Readonly<Record<Language, CheckWords>> = {
   en: {
     look: 'Look at',
+    toDo: {
+      receiving: 'probe what is cold as it came',
+      'end-temperature': 'probe at the end of the cook',
+      'hot-hold': 'probe what is held hot',
+      'cold-hold': 'probe what is held cold',
+      cooling: 'probe what is cooling',
+      reheat: 'probe after reheating',
+      'discard-time': 'sell or throw out',
+      'out-of-temperature': 'back into the cooler',
+      thermometer: 'probe ice water',
+      clean: 'wash and sanitise',
+    },
     more: (count) => `${count} more`,
     by: (time) => `by ${time}`,
-    since: (time) => `not looked at by ${time}`,
-    asks: (asked) => `asks ${asked}`,
+    since: (time) => `was to be done by ${time}`,
+    atLeast: (asked) => `at least ${asked}`,
+    atMost: (asked) => `at most ${asked}`,
+    offBy: (asked) => `off by ${asked} at most`,
+    foundBut: (found, asked) => `${found}, and ${asked} is asked`,
     again: (time) => `again by ${time}`,
     foundBy: (time, person) => `found ${time}${person ? ` by ${person}` : ''}`,
     whatWasDone: 'What was done?',
@@ -60,10 +81,25 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
   },
   es: {
     look: 'Revise',
+    toDo: {
+      receiving: 'sondee lo frío al llegar',
+      'end-temperature': 'sondee al fin de la cocción',
+      'hot-hold': 'sondee lo guardado caliente',
+      'cold-hold': 'sondee lo guardado frío',
+      cooling: 'sondee lo que se enfría',
+      reheat: 'sondee tras recalentar',
+      'discard-time': 'venda o tire',
+      'out-of-temperature': 'de vuelta al frío',
+      thermometer: 'sondee agua con hielo',
+      clean: 'lave y desinfecte',
+    },
     more: (count) => `${count} más`,
     by: (time) => `antes de ${time}`,
-    since: (time) => `sin mirar desde ${time}`,
-    asks: (asked) => `se pide ${asked}`,
+    since: (time) => `era para antes de ${time}`,
+    atLeast: (asked) => `al menos ${asked}`,
+    atMost: (asked) => `a lo más ${asked}`,
+    offBy: (asked) => `desvío de ${asked} a lo más`,
+    foundBut: (found, asked) => `${found}, y se pide ${asked}`,
     again: (time) => `otra vez antes de ${time}`,
     foundBy: (time, person) => `visto ${time}${person ? ` por ${person}` : ''}`,
     whatWasDone: '¿Qué se hizo?',
@@ -90,19 +126,35 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
 export const sayCheck = ({ on, thing }: Pick<CheckView, 'on' | 'thing'>, say: Say): string =>
   `${checkPhrasesOf(say).kind[on.kind]} · ${textIn(thing, say)}`;
 
+/**
+ * What is to be done, and on what.
+ * @example sayToDo(check, say) //=> 'probe what is held hot · Ribs'
+ */
+export const sayToDo = ({ on, thing }: Pick<CheckView, 'on' | 'thing'>, say: Say): string =>
+  `${checkWords[say.language].toDo[on.kind]} · ${textIn(thing, say)}`;
+
 /** Till when, or what was found: the second line of a check. */
 export function sayCheckTime(check: CheckView, now: Instant, say: Say): string {
   const words = checkWords[say.language];
-  const { failed, breach, lateAt, asked, isMending } = check;
+  const { failed, breach, lateAt, isMending } = check;
+  const asked = sayAsked(check, say);
   if (failed) {
     const found = breach?.found ?? words.foundBy(clockTime(failed.at, say), failed.by);
-    return [found, asked && words.asks(asked)].filter(Boolean).join(', ');
+    return asked === null ? found : words.foundBut(found, asked);
   }
   const time = clockTime(lateAt, say);
   const when = isMending
     ? words.again(time)
     : (howOpen(check, now) === 'missed' ? words.since : words.by)(time);
-  return [when, asked && words.asks(asked)].filter(Boolean).join(', ');
+  return [when, asked].filter(Boolean).join(', ');
+}
+
+/** What its limit asks, as the bound that it is; null where it has none. */
+function sayAsked({ on, asked, atLeastC }: CheckView, say: Say): string | null {
+  const words = checkWords[say.language];
+  if (asked === null) return null;
+  if (on.kind === 'thermometer') return words.offBy(asked);
+  return atLeastC === null ? words.atMost(asked) : words.atLeast(asked);
 }
 
 /** The row that asks for it, with its source. */

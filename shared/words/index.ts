@@ -18,6 +18,7 @@ export {
   sayCheckKind,
   sayCheckRow,
   sayCheckTime,
+  sayToDo,
 } from './check-band-words.ts';
 export { sayFelt } from './check-words.ts';
 export { clockRange } from './clock-range.ts';

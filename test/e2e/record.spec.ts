@@ -136,10 +136,10 @@ test('a day leaves a record: what came, what was wrong, who mended it, where all
       const line = dish(pass, 'Sliced brisket');
       await expect(line).toContainText(/\d+ barred: probe it/);
       await expect(line.getByRole('button', { name: /^1 more sold/ })).toBeDisabled();
-      await lookAt(pass, /^held hot · Sliced brisket/);
+      await lookAt(pass, /^probe what is held hot · Sliced brisket/);
       const by = await correct(pass, 'reheat at once');
       await expect(line).toContainText(/\d+ barred: to be reheated/);
-      await lookAt(pass, /^reheating · Sliced brisket/);
+      await lookAt(pass, /^probe after reheating · Sliced brisket/);
       await type(pass, '171');
       await keepItAs(pass);
       await expect(line).not.toContainText('barred');

@@ -29,7 +29,7 @@ afterEach(() => document.body.replaceChildren());
 
 it('takes a check with two taps and a number, in the name of who is tapped', async () => {
   const { part, taps } = await band(ribs);
-  for (const name of ['held hot', '1', '4', '9', 'Rosa']) await tap(part, name);
+  for (const name of ['probe what is held hot', '1', '4', '9', 'Rosa']) await tap(part, name);
   expect(taps).toMatchObject([[{ kind: 'check', on: ribs.on, thermometer: null }, 'rosa']]);
   expect(taps[0]?.[0]).toHaveProperty('tempC', expect.closeTo(65, 1));
 });
@@ -37,7 +37,7 @@ it('takes a check with two taps and a number, in the name of who is tapped', asy
 it('lies over the screen of a foot while it is open, and no longer', async () => {
   const { part } = await band(ribs);
   expect(part.hasAttribute('over')).toBe(false);
-  await tap(part, 'held hot');
+  await tap(part, 'probe what is held hot');
   expect(part.hasAttribute('over')).toBe(true);
   await tap(part, 'leave it');
   expect(part.hasAttribute('over')).toBe(false);
@@ -45,7 +45,7 @@ it('lies over the screen of a foot while it is open, and no longer', async () =>
 
 it('asks about a number that was likely read in °C, keeps it and sends nothing', async () => {
   const { part, taps } = await band(ribs);
-  for (const name of ['held hot', '7', '4', 'Rosa']) await tap(part, name);
+  for (const name of ['probe what is held hot', '7', '4', 'Rosa']) await tap(part, name);
   expect(taps).toEqual([]);
   expect(saidOn(part)).toContain('74 °F? Read in the other unit it is 165 °F.');
   await tap(part, 'It is 165 °F');
@@ -54,7 +54,7 @@ it('asks about a number that was likely read in °C, keeps it and sends nothing'
 
 it('sends nothing that no probe in food shows, nor nothing at all', async () => {
   const { part, taps } = await band(ribs);
-  for (const name of ['held hot', 'Rosa']) await tap(part, name);
+  for (const name of ['probe what is held hot', 'Rosa']) await tap(part, name);
   expect(saidOn(part)).toContain('Type what it showed first.');
   for (const name of ['4', '0', '0', 'Rosa']) await tap(part, name);
   expect(taps).toEqual([]);
@@ -64,7 +64,7 @@ it('asks of what was broken what was done, of what its row allows, and by whom',
   const failed = { at: NOW, by: 'Rosa' };
   const breach = { row, asked: '135 °F', found: '118 °F' };
   const { part, taps } = await band({ ...ribs, failed, breach });
-  await tap(part, 'held hot');
+  await tap(part, 'probe what is held hot');
   expect(saidOn(part)).toContain('found 118 °F, asked 135 °F (3-501.16(A)(1), FDA Food Code)');
   expect(buttonsOf(part).map(([name]) => name)).not.toContain('Rosa');
   for (const name of ['throw it out', 'Rosa']) await tap(part, name);
@@ -74,7 +74,8 @@ it('asks of what was broken what was done, of what its row allows, and by whom',
 it('goes on to the next of the same kind, and is hidden where nothing is due', async () => {
   const next = { ...ribs, key: 'hot-hold beans', thing: { en: 'Beans' } };
   const { part } = await band(ribs, next);
-  for (const name of ['held hot · Ribs', '1', '5', '0', 'Rosa']) await tap(part, name);
+  for (const name of ['probe what is held hot · Ribs', '1', '5', '0', 'Rosa'])
+    await tap(part, name);
   expect(saidOn(part)).toContain('held hot · Beans');
   const later = await band({
     ...ribs,
@@ -90,7 +91,7 @@ it('keeps the end of a cook with how it feels, and asks where that was left out'
     on: { kind: 'end-temperature', batch: 'ribs' as BatchId },
     feel: { there: { en: 'It folds' }, notYet: { en: 'It stays stiff' } },
   });
-  for (const name of ['end of the cook', '1', '9', '8', 'Rosa']) await tap(part, name);
+  for (const name of ['probe at the end of the cook', '1', '9', '8', 'Rosa']) await tap(part, name);
   expect(taps).toEqual([]);
   expect(saidOn(part)).toContain('the number is a guide');
   for (const name of ['It stays stiff', 'It folds', 'Rosa']) await tap(part, name);
@@ -103,7 +104,7 @@ it('has words for what is not yet so where the catalogue has none', async () => 
     on: { kind: 'end-temperature', batch: 'ribs' as BatchId },
     feel: { there: { en: 'It folds' }, notYet: null },
   });
-  for (const name of ['end of the cook', '1', '9', '8', 'not yet so', 'Rosa']) {
+  for (const name of ['probe at the end of the cook', '1', '9', '8', 'not yet so', 'Rosa']) {
     await tap(part, name);
   }
   expect(taps).toMatchObject([[{ kind: 'check', feel: 'not-yet' }, 'rosa']]);
