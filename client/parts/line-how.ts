@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TaskView } from '../../shared/view/index.ts';
-import { type Say, textIn, ui } from '../../shared/words/index.ts';
+import { type Say, ui } from '../../shared/words/index.ts';
 import { amountsOf } from './line-amounts.ts';
 import './tally-strokes.ts';
 
@@ -17,7 +17,7 @@ type Seen = {
 
 /** How many and how heavy; beside it the tally of what runs, and the scale for its trim. */
 export function howRow(task: TaskView, seen: Seen) {
-  const { pieces, counted, piece, state } = task;
+  const { pieces, state } = task;
   const { say, kept, isBrief, count } = seen;
   const counts = pieces > 1 && state === 'running';
   return html`<p class="row">
@@ -26,10 +26,8 @@ export function howRow(task: TaskView, seen: Seen) {
       counts
         ? html`<tally-strokes
             .say=${say}
-            .done=${counted}
+            .task=${task}
             .kept=${kept}
-            .pieces=${pieces}
-            .piece=${textIn(piece.one, say)}
             @count=${({ detail }: CustomEvent<number>) => count(detail)}
           ></tally-strokes>`
         : nothing

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { CommandId, PersonId } from '../../shared/kernel/index.ts';
 import { minutes } from '../../shared/kernel/index.ts';
 import type { Person, Refusal, TaskView } from '../../shared/view/index.ts';
+import { tallyOf } from '../../shared/view/index.ts';
 import { sayRefusal, textIn, weight } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import type { Choice } from './choice-strip.ts';
@@ -158,10 +159,13 @@ export class LineStrip extends Part {
   }
 
   /** The tally only adds; a stroke too many is taken off here. */
-  #oneLess({ id, piece, counted }: TaskView): Choice {
+  #oneLess(task: TaskView): Choice {
+    const { before } = tallyOf(task, 0);
+    const { words, say } = this;
+    const one = task.trayHolds ? words.trayOf(task.counted - before) : textIn(task.piece.one, say);
     return {
-      label: this.words.countLess(textIn(piece.one, this.say)),
-      choose: () => this.ask({ kind: 'count', task: id, done: counted - 1 }),
+      label: words.countLess(one),
+      choose: () => this.ask({ kind: 'count', task: task.id, done: before }),
     };
   }
 

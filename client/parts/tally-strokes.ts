@@ -1,5 +1,7 @@
-import { css, html, svg } from 'lit';
+import { css, html, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { type Tally, type TaskView, tallyOf } from '../../shared/view/index.ts';
+import { textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import { Part } from './part.ts';
 
@@ -9,8 +11,9 @@ const HIGH = 70;
 const MOST_GROUPS = 6;
 
 /**
- * Pieces done, as strokes in fives with the fifth across, and the figure beside. A tap adds one;
- * strokes that the hub does not have yet are drawn thin.
+ * Work done, as strokes in fives with the fifth across, one for each piece or each tray of them,
+ * and the pieces as a figure beside. A tap adds one; strokes that the hub does not have yet are
+ * drawn thin.
  */
 @customElement('tally-strokes')
 export class TallyStrokes extends Part {
@@ -32,6 +35,9 @@ export class TallyStrokes extends Part {
         stroke-width: 9;
         fill: none;
       }
+      small {
+        font-size: var(--small);
+      }
       .here {
         stroke-width: 3;
       }
@@ -43,46 +49,51 @@ export class TallyStrokes extends Part {
     `,
   ];
 
-  @property({ type: Number }) done = 0;
-  /** How many of them the hub has. */
+  @property({ attribute: false }) task: TaskView | null = null;
+  /** How many pieces the hub knows of. */
   @property({ type: Number }) kept = 0;
-  @property({ type: Number }) pieces = 0;
-  /** What one piece is called. */
-  @property() piece = '';
 
   protected override draw() {
-    const label = this.words.countOne(this.piece, this.done, this.pieces);
+    const { task, words } = this;
+    if (!task) return nothing;
+    const { pieces, counted, trayHolds, piece } = task;
+    const tally = tallyOf(task, this.kept);
+    const { strokes, next } = tally;
+    const one = trayHolds ? words.trayOf(next - counted) : textIn(piece.one, this.say);
     return html`<button
       data-quick
-      aria-label=${label}
-      ?disabled=${this.done >= this.pieces}
-      @click=${() => this.tell('count', this.done + 1)}
+      aria-label=${words.countOne(one, counted, pieces)}
+      ?disabled=${counted >= pieces}
+      @click=${() => this.tell('count', next)}
     >
-      ${this.#strokes()}<span>${this.done}</span>
+      ${this.#strokes(tally)}<span>${counted}</span>
+      ${trayHolds && strokes > 0 ? html`<small>${words.trays(strokes)}</small>` : nothing}
     </button>`;
   }
 
-  #strokes() {
-    const groups = Math.ceil(this.done / 5);
+  #strokes({ strokes: done, keptStrokes }: Tally) {
+    const groups = Math.ceil(done / 5);
     if (groups > MOST_GROUPS) return null;
-    const drawn = this.done === 0 ? [0] : Array.from({ length: groups }, (_, group) => group * 5);
+    const drawn = done === 0 ? [0] : Array.from({ length: groups }, (_, group) => group * 5);
     return drawn.map((from) => {
-      const many = Math.min(5, this.done - from);
+      const many = Math.min(5, done - from);
       const wide = many === 5 ? 4.6 * STROKE : Math.max(1, many) * STROKE;
-      const strokes = Array.from({ length: many }, (_, i) => this.#stroke(from + i, i));
+      const strokes = Array.from({ length: many }, (_, i) =>
+        this.#stroke(from + i, i, from + i < keptStrokes),
+      );
       const first = svg`<path class="none" d="M10 8v54" />`;
       return html`<svg viewBox="0 0 ${wide} ${HIGH}" aria-hidden="true">
-        ${this.done === 0 ? first : strokes}
+        ${done === 0 ? first : strokes}
       </svg>`;
     });
   }
 
   /** Each drawn a little askew, as a hand does, and always the same. */
-  #stroke(number: number, place: number) {
+  #stroke(number: number, place: number, isKept: boolean) {
     const x = 10 + place * STROKE;
     const lean = ((number * 7) % 5) - 2;
     const path =
       place === 4 ? `M2 ${52 + lean}L92 ${16 - lean}` : `M${x} ${8 + lean}l${lean / 2} 54`;
-    return svg`<path class=${number < this.kept ? '' : 'here'} d=${path} />`;
+    return svg`<path class=${isKept ? '' : 'here'} d=${path} />`;
   }
 }

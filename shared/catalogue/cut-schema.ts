@@ -64,6 +64,9 @@ export const cutSchema = entry({
     .describe('Of the cut as it comes, where it comes seasoned or with something in it'),
   fatCap: z.boolean().describe('Whether one side is fat, which is laid toward the heat'),
   piece,
+  trayHolds: z
+    .exactOptional(z.int().min(2).max(1000))
+    .describe('Pieces on a tray: a tap on the tally counts so many; left out: piece by piece'),
   weight: rangeSchema<Kilograms>('weight in kilograms').describe('Of one raw piece, as it comes'),
   footprint: footprint.describe('What one trimmed piece takes up on a rack'),
   cooks: z.exactOptional(cooks).describe('Left out: no forecast is made of how it cooks'),

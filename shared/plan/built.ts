@@ -141,6 +141,8 @@ export type Task = {
   readonly pieces: number;
   /** What one piece is called here: `slab`, `slabs`; `shoulder`, `shoulders`. */
   readonly piece: { readonly one: Text; readonly many: Text };
+  /** So many lie on a tray, and are counted at once; left out: piece by piece. */
+  readonly trayHolds?: number;
   readonly weightKg: Kilograms;
   /** The wall it is shown on; pit work is shown on the smoker wall's station. */
   readonly station: StationId;

@@ -22,6 +22,7 @@ export function tasksOf(ordered: OrderedBatch, frame: Frame, catalogue: Catalogu
         ...said(step, batch, frame),
         pieces: batch.pieces,
         piece: order.cut.piece,
+        ...(order.cut.trayHolds === undefined ? {} : { trayHolds: order.cut.trayHolds }),
         weightKg,
         ...(step.work === 'hands' ? handsDetail(step, batch, catalogue) : {}),
       },

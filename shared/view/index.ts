@@ -83,6 +83,7 @@ export {
   standardsOf,
 } from './standard/index.ts';
 export { type NowTask, type Room, type StationPage, stationPage } from './station-page.ts';
+export { type Tally, tallyOf } from './tally.ts';
 export { taskView } from './task-view.ts';
 export type * from './view.ts';
 export { viewOf } from './view-of.ts';

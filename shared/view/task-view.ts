@@ -47,6 +47,7 @@ export function taskView(live: Live, id: TaskId, among: LagsAmong): TaskView {
     cut: index.batches.get(task.batch)?.cut ?? null,
     pieces: task.pieces,
     piece: task.piece,
+    ...(task.trayHolds !== undefined && { trayHolds: task.trayHolds }),
     weightKg: task.weightKg,
     hand: currentHand(state, index, id),
     shownTo: handsFor(index, id),

@@ -124,6 +124,8 @@ export type TaskView = {
   readonly cut: CutId | null;
   readonly pieces: number;
   readonly piece: { readonly one: Text; readonly many: Text };
+  /** So many lie on a tray, and are counted at once; absent: piece by piece. */
+  readonly trayHolds?: number;
   readonly weightKg: Kilograms;
   readonly hand: PersonId | null;
   /** Who has been shown it: nobody else can be given it. */

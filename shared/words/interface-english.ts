@@ -25,6 +25,8 @@ export const interfaceEnglish: Interface = {
   anyone: 'anyone',
   countOne: (piece, done, pieces) => `count one ${piece} more: ${done} of ${pieces} done`,
   countLess: (piece) => `one ${piece} fewer`,
+  trayOf: (pieces) => `tray of ${pieces}`,
+  trays: (count) => (count === 1 ? '1 tray' : `${count} trays`),
   weigh: 'weigh',
   whichTub: (batch) => `${batch}: what the scale shows, then which tub`,
   upTo: (most) => `more than 0, at most ${most}`,

@@ -27,6 +27,8 @@ export const interfaceSpanish: Interface = {
   countOne: (piece, done, pieces) =>
     `contar una más (${piece}): ${done} de ${pieces} ${pieces === 1 ? 'hecha' : 'hechas'}`,
   countLess: (piece) => `una menos (${piece})`,
+  trayOf: (pieces) => `bandeja de ${pieces}`,
+  trays: (count) => (count === 1 ? '1 bandeja' : `${count} bandejas`),
   weigh: 'pesar',
   whichTub: (batch) => `${batch}: lo que marca la báscula; luego, qué cubo`,
   upTo: (most) => `más de 0, no más de ${most}`,

@@ -29,6 +29,9 @@ export type Interface = {
   readonly anyone: string;
   countOne(piece: string, done: number, pieces: number): string;
   countLess(piece: string): string;
+  /** What is counted at once where it is not a piece. */
+  trayOf(pieces: number): string;
+  trays(count: number): string;
   readonly weigh: string;
   whichTub(batch: string): string;
   /** What a weight can be. */

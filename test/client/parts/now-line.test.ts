@@ -112,6 +112,27 @@ describe('a line under Now', () => {
     expect(asked).toEqual([{ kind: 'count', task: squareRibs.id, done: 11 }]);
   });
 
+  it('counts a tray at a tap, and the last for what lies on it', async () => {
+    const trays = { ...squareRibs, pieces: 10, trayHolds: 4, counted: 4 };
+    const { element, asked } = await line(trays);
+    await tap(element, 'count one tray of 4 more: 4 of 10 done');
+    element.task = { ...trays, counted: 8 };
+    await drawn();
+    await tap(element, 'count one tray of 2 more: 8 of 10 done');
+    expect(asked).toMatchObject([{ done: 8 }, { done: 10 }]);
+    expect(saidOn(element)).toContain('2 trays');
+  });
+
+  it('takes back a tray', async () => {
+    const { element, asked } = await line({
+      ...squareRibs,
+      ...{ pieces: 10, trayHolds: 4, counted: 10 },
+    });
+    await tap(element, 'Ines');
+    await tap(element, 'one tray of 2 fewer');
+    expect(asked).toEqual([{ kind: 'count', task: squareRibs.id, done: 8 }]);
+  });
+
   it('asks how late, in its own place, and closes again', async () => {
     const { element, asked } = await line(squareRibs);
     await tap(element, 'late');

@@ -1,7 +1,7 @@
 import { after, celsius, hours } from '../../../shared/kernel/index.ts';
-import { type CookDrawing, pitRule } from '../../../shared/view/index.ts';
-import { at, NOW, smokerView } from '../../client/fixtures.ts';
-import type { Shown } from '../state.ts';
+import { type CookDrawing, pitRule, type TaskView } from '../../../shared/view/index.ts';
+import { at, NOW, smokerView, squareRibs } from '../../client/fixtures.ts';
+import type { Shown, State } from '../state.ts';
 
 const hour = (count: number) => after(NOW, hours(count));
 const rule = pitRule(smokerView.smokers, NOW);
@@ -23,6 +23,11 @@ export const cook: CookDrawing = {
 
 const ring = (name: string, given: object) => ({ name, wide: 172, high: 120, given: { ...given } });
 
+const tally = (name: string, counted: Partial<TaskView>, kept = counted.counted): State => ({
+  name,
+  given: { task: { ...squareRibs, ...counted }, kept },
+});
+
 export const marks: readonly Shown[] = [
   {
     part: 'tap-ring',
@@ -37,11 +42,13 @@ export const marks: readonly Shown[] = [
   {
     part: 'tally-strokes',
     states: [
-      { name: 'none yet', given: { done: 0, kept: 0, pieces: 6, piece: 'shoulder' } },
-      { name: 'some', given: { done: 12, kept: 12, pieces: 20, piece: 'slab' } },
-      { name: 'the last not kept', given: { done: 13, kept: 12, pieces: 20, piece: 'slab' } },
-      { name: 'all', given: { done: 6, kept: 6, pieces: 6, piece: 'shoulder' } },
-      { name: 'more than strokes', given: { done: 71, kept: 71, pieces: 120, piece: 'half' } },
+      tally('none yet', { counted: 0, pieces: 6 }),
+      tally('some', { counted: 12, pieces: 20 }),
+      tally('the last not kept', { counted: 13, pieces: 20 }, 12),
+      tally('all', { counted: 6, pieces: 6 }),
+      tally('more than strokes', { counted: 71, pieces: 120 }),
+      tally('by the tray', { counted: 10, pieces: 10, trayHolds: 4 }),
+      tally('by the tray, the last not kept', { counted: 16, pieces: 30, trayHolds: 8 }, 8),
     ],
   },
   {
