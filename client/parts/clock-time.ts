@@ -6,6 +6,8 @@ import { clockTime } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import { Part } from './part.ts';
 
+const HALF_DAY_MS = 12 * 3_600_000;
+
 const minuteOf = (at: Instant) => Math.floor(at / 60_000);
 
 /** Whether it reads otherwise: no clock of a kitchen is off from UTC by part of a minute. */
@@ -32,12 +34,12 @@ export class ClockTime extends Part {
   ];
 
   @property({ type: Number, hasChanged: isOtherMinute }) at: Instant = instant(0);
-  /** A time that stands right over it: the half of the day is not said twice. */
-  @property({ type: Number }) under: Instant | null = null;
+  /** A time right over it that it follows within half a day: which half is known from there. */
+  @property({ type: Number }) follows: Instant | null = null;
 
   protected override draw() {
     const [time, half] = clockTime(this.at, this.say).split(' ');
-    const isSaid = half && this.under !== null && clockTime(this.under, this.say).endsWith(half);
+    const isSaid = this.follows !== null && this.at - this.follows < HALF_DAY_MS;
     return html`<time>${time}${half && !isSaid ? html`<small> ${half}</small>` : null}</time>`;
   }
 }

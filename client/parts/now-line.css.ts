@@ -42,20 +42,15 @@ export const nowLineStyles = css`
     font-size: var(--strong);
     font-weight: 700;
   }
+  /* By when: read from the floor, too. "lista ≈ 12:04" just fits beside what is to be done. */
   .under {
-    font-size: var(--small);
+    font-size: var(--body);
     font-weight: 700;
-    /* "lista ≈ 12:04 pm" just fits beside what is to be done; what is longer takes two lines. */
-    letter-spacing: -0.02em;
-    white-space: normal;
+    letter-spacing: -0.03em;
+    word-spacing: -0.08em;
   }
   :host([height='low']) :is(.who, .when) {
     font-size: var(--body);
-  }
-  :host([height='low']) .under {
-    white-space: nowrap;
-    max-width: 100%;
-    overflow: hidden;
   }
   .what {
     container-type: size;
@@ -168,6 +163,12 @@ export const nowLineStyles = css`
     grid-template-rows: minmax(0, 1fr) auto;
     min-height: 0;
     container-type: inline-size;
+  }
+  .waits {
+    align-self: center;
+    justify-self: center;
+    font-size: var(--body);
+    font-weight: 700;
   }
   .acts {
     display: flex;

@@ -92,12 +92,10 @@ export class NowLine extends Part {
   /** Who and when; the whole of it opens the names. */
   #side(task: TaskView) {
     const { words, say } = this;
-    const [under, at] = {
-      waiting: [words.waits, null],
-      ready: [words.ready, null],
-      running: [this.brief ? '≈' : words.doneAbout, Math.max(task.endAt, this.now)],
-      done: [words.doneAt, task.endAt],
-    }[task.state] as [string, Instant | null];
+    // By when it is to be done, also before it is begun; what runs over its time ends now at best.
+    const isDone = task.state === 'done';
+    const under = isDone ? words.doneAt : this.brief ? '≈' : words.doneAbout;
+    const endAt = isDone || task.endAt > this.now ? task.endAt : this.now;
     return html`<button
       class="side"
       aria-expanded=${this.open === 'who'}
@@ -106,12 +104,7 @@ export class NowLine extends Part {
       <b class="who">${this.#nameOf(task.hand) ?? words.anyone}</b>
       <clock-time class="when" .say=${say} .at=${task.startAt}></clock-time>
       <span class="under">
-        ${under}
-        ${
-          at === null
-            ? nothing
-            : html`<clock-time .say=${say} .at=${at} .under=${task.startAt}></clock-time>`
-        }
+        ${under} <clock-time .say=${say} .at=${endAt} .follows=${task.startAt}></clock-time>
       </span>
     </button>`;
   }
@@ -134,10 +127,11 @@ export class NowLine extends Part {
     </div>`;
   }
 
-  /** A tap on what is to be done shows to which standard. */
-  #title({ cut }: TaskView, title: string) {
-    const { say } = this;
+  /** A tap on what is to be done shows to which standard, in the language of whose hands do it. */
+  #title({ cut, hand }: TaskView, title: string) {
     if (cut === null) return title;
+    const { language = this.say.language } = this.people.find(({ id }) => id === hand) ?? {};
+    const say = { ...this.say, language };
     return html`<button class="title" @click=${() => this.tell('standard', { cut, say })}>
       ${title}
     </button>`;
@@ -195,7 +189,7 @@ export class NowLine extends Part {
     if (this.undo) return tap(ringOf(this.mark, 'filled'), words.undo, 'takeBack');
     if (task.state === 'running') return tap(ringOf(this.mark, 'heavy'), words.finish, 'finish');
     if (task.state === 'ready') return tap(ringOf(this.mark, 'thin'), words.start, 'start');
-    return html`<span></span>`;
+    return html`<span class="waits">${task.state === 'waiting' ? words.waits : ''}</span>`;
   }
 
   #acts(task: TaskView) {

@@ -12,7 +12,7 @@ export type StationPage = {
   readonly laterCount: number;
 };
 
-/** `isDue`: it needs a hand now; otherwise it is only what comes first. */
+/** `isDue`: it needs its hand now, which can do one thing at a time; no other line of it is due. */
 export type NowTask = { readonly task: TaskView; readonly isDue: boolean };
 
 /**
@@ -45,10 +45,10 @@ export function stationPage(
   const shown = new Set([...due, ...first].map(({ task }) => task.id));
   const rest = open.filter(({ id }) => !shown.has(id)).sort(byTime);
   const over = toWeigh.slice(0, Math.max(0, room.now - due.length - first.length));
+  const lines = [...[...due, ...first].map(({ task }) => task), ...over];
+  const needed = oneOfEachHand(lines, now);
   return {
-    now: [...due, ...first, ...over.map((task) => ({ task }))]
-      .map(({ task }) => ({ task, isDue: claimOf(task, now, NOBODY) < NO_CLAIM }))
-      .sort((a, b) => byPlan(a.task, b.task)),
+    now: lines.map((task) => ({ task, isDue: needed.has(task.id) })).sort(byPlanned),
     next: rest.slice(0, room.next),
     further: rest.slice(room.next, room.next + room.further),
     laterCount: Math.max(0, rest.length - room.next - room.further) + view.later,
@@ -56,6 +56,18 @@ export function stationPage(
 }
 
 const hasTrimToWeigh = ({ tubs }: TaskView) => tubs?.some(({ isWeighed }) => !isWeighed) ?? false;
+
+/** Of what needs a hand now, what each hand is to do first; what nobody was given is for anyone. */
+function oneOfEachHand(lines: readonly TaskView[], now: Instant): ReadonlySet<TaskId> {
+  const claims = lines
+    .map((task) => ({ task, claim: claimOf(task, now, NOBODY) }))
+    .filter(({ claim }) => claim < NO_CLAIM)
+    .sort((a, b) => a.claim - b.claim || byTime(a.task, b.task))
+    .map(({ task }) => task);
+  const isFirst = ({ id, hand }: TaskView) =>
+    hand === null || claims.find((other) => other.hand === hand)?.id === id;
+  return new Set(claims.filter(isFirst).map(({ id }) => id));
+}
 
 const NO_CLAIM = 4;
 const NOBODY: ReadonlySet<TaskId> = new Set();
@@ -70,4 +82,5 @@ function claimOf(task: TaskView, now: Instant, held: ReadonlySet<TaskId>): numbe
 
 const byTime = (a: TaskView, b: TaskView) => a.startAt - b.startAt || byName(a, b);
 const byPlan = (a: TaskView, b: TaskView) => a.plannedStartAt - b.plannedStartAt || byName(a, b);
+const byPlanned = (a: NowTask, b: NowTask) => byPlan(a.task, b.task);
 const byName = (a: TaskView, b: TaskView) => (a.id < b.id ? -1 : 1);

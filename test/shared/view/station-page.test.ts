@@ -44,6 +44,19 @@ describe('the page of a station wall', () => {
     expect(first).toEqual({ task: rubRibs, isDue: false });
   });
 
+  it('says of one thing for each hand that it needs it now: what it does, or else is to do', () => {
+    const due = (...tasks: TaskView[]) =>
+      page(tasks)
+        .now.filter(({ isDue }) => isDue)
+        .map((line) => line.task.id);
+    const [does, then] = [squareRibs, task('a/wash', 'Wash', [1, 5], { state: 'ready' })];
+    const same = { ...then, hand: does.hand };
+    expect(nowIds([does, same])).toEqual([does.id, same.id]);
+    expect(due(does, same)).toEqual([does.id]);
+    expect(due({ ...does, state: 'ready' }, same)).toEqual([does.id]);
+    expect(due({ ...does, hand: null }, { ...then, hand: null })).toHaveLength(2);
+  });
+
   it('shows nothing at all when nothing is left', () => {
     expect(page([]).now).toEqual([]);
   });
