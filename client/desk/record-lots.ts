@@ -43,7 +43,7 @@ export class RecordLots extends Part {
     return html`<h2>${words.lots}</h2>
       ${lots.length === 0 ? html`<p>${words.noLots}</p>` : nothing}
       <ul>
-        ${lots.map((lot) => this.#lot(lot))}
+        ${fullFirst(lots).map((lot) => this.#lot(lot))}
       </ul>
       <h2>${words.pulls}</h2>
       ${pulls.length === 0 ? html`<p>${words.noPulls}</p>` : nothing}
@@ -52,7 +52,8 @@ export class RecordLots extends Part {
       </ul>`;
   }
 
-  #lot({ id, name, pieces, leftPieces, weightKg, supplier, useBy }: LotShown) {
+  #lot(lot: LotShown) {
+    const { id, name, pieces, leftPieces, isSentBack, weightKg, supplier, useBy } = lot;
     const { say } = this;
     const words = recordDeskWords[say.language];
     const facts = [
@@ -61,7 +62,9 @@ export class RecordLots extends Part {
     ];
     return html`<li class="lot">
       <span class="name">${id} · ${textIn(name, say)}</span>
-      <span class="figure">${words.left(leftPieces, pieces)}</span>
+      <span class="figure">
+        ${isSentBack ? words.sentBack : words.left(leftPieces, pieces)}
+      </span>
       <span class="soft">${facts.join(' · ')}</span>
       ${this.#label(id, textIn(name, say))}
     </li>`;
@@ -105,7 +108,7 @@ export class RecordLots extends Part {
     const leave = () => {
       this.picked = null;
     };
-    const lots = this.shown.lots.filter((lot) => lot.cut === cut);
+    const lots = this.shown.lots.filter((lot) => lot.cut === cut && !lot.isSentBack);
     const choices = lots.map(({ id, leftPieces, pieces }) => ({
       label: `${id} · ${words.left(leftPieces, pieces)}`,
       choose: () => {
@@ -121,3 +124,7 @@ export class RecordLots extends Part {
     ></choice-strip>`;
   }
 }
+
+/** What is used up or went back stands under what one can still cut from. */
+const fullFirst = (lots: readonly LotShown[]) =>
+  lots.toSorted((a, b) => Number(b.leftPieces > 0) - Number(a.leftPieces > 0));

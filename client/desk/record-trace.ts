@@ -108,7 +108,7 @@ export class RecordTrace extends Part {
       const said = may === '' ? '' : ` (${words.mayHaveFed}: ${may})`;
       return `${on(day, textIn(dishName, say))}: ${how}${said}`;
     };
-    const { lot, batches, services, kept, thrown, tubs, lossKg, leftKg } = trace;
+    const { lot, batches, services, kept, thrown, tubs, lossKg, leftKg, sentBackKg } = trace;
     const plates = together(services);
     const trim = tubs.filter(({ weightKg }) => weightKg > 0.0005);
     const heading = (said: string, of: readonly unknown[]) =>
@@ -145,6 +145,7 @@ export class RecordTrace extends Part {
       </tbody>
       <tbody>
         ${row(words.lost, lossKg)} ${row(words.inCooler, leftKg)}
+        ${sentBackKg > 0 ? row(words.sentBack, sentBackKg) : nothing}
         <tr class="sum">
           <td>${words.whole}: ${lot.supplier}${lot.code ? ` ${lot.code}` : ''}</td>
           <td class="figure">${weight(lot.weightKg, say)}</td>

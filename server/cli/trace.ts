@@ -101,6 +101,7 @@ function inWords({ lot, ...found }: LotTrace, say: Say): string {
       ]),
     [amount(found.lossKg), '', 'lost in trimming, cooking and carving'],
     [amount(found.leftKg), '', 'left'],
+    ...(found.sentBackKg > 0 ? [[amount(found.sentBackKg), '', 'sent back']] : []),
   ];
   const fed = found.kept.flatMap(({ dishName, mayHaveFed }) =>
     mayHaveFed.map(({ day, name }) => [

@@ -1,4 +1,4 @@
-import { type DayState, drawsOf, lotsLeft } from '../../shared/day/index.ts';
+import { type DayState, drawsOf, lotsLeft, sentBackIn } from '../../shared/day/index.ts';
 import { must } from '../../shared/kernel/index.ts';
 import { dayRecordPage, labelsPage } from '../../shared/paper/index.ts';
 import type {
@@ -81,6 +81,7 @@ function stockOf(state: DayState): Pick<RecordShown, 'lots' | 'pulls' | 'cuts' |
   if (!plan) return { lots: [], pulls: [], cuts: [], trim: [] };
   const { catalogue, built } = plan;
   const left = lotsLeft(state);
+  const back = sentBackIn(state);
   const nameOf = (cut: string) => catalogue.cuts.find(({ id }) => id === cut)?.name ?? { en: cut };
   const draws = drawsOf(state);
   const pulled = new Set(built.pull.map(({ cut }) => cut));
@@ -92,7 +93,9 @@ function stockOf(state: DayState): Pick<RecordShown, 'lots' | 'pulls' | 'cuts' |
     lots: [...happened.lots.values()].map((lot) => {
       const { id, cut, pieces, weightKg, supplier, useBy } = lot;
       const leftPieces = left.get(id)?.leftPieces ?? 0;
-      return { id, cut, name: nameOf(cut), pieces, leftPieces, weightKg, supplier, useBy };
+      const isSentBack = back.has(id);
+      const facts = { pieces, leftPieces, isSentBack, weightKg, supplier, useBy };
+      return { id, cut, name: nameOf(cut), ...facts };
     }),
     pulls: built.batches.flatMap(({ id, name, bought }) => {
       const own = draws.filter(({ batch }) => batch === id);

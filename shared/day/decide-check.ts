@@ -1,4 +1,5 @@
-import type { Celsius } from '../kernel/index.ts';
+import type { Celsius, CutId, Instant } from '../kernel/index.ts';
+import { kilograms } from '../kernel/index.ts';
 import { plausibleCoreC } from '../safety/index.ts';
 import { whyOpen } from './barred.ts';
 import {
@@ -12,10 +13,12 @@ import { hasReading } from './check-limits.ts';
 import type { CommandHead } from './command.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
+import type { Fact } from './event.ts';
 import { feelAsked } from './feel-asked.ts';
 import { limitsOf } from './limits-of.ts';
 import { openChecks } from './open-checks.ts';
 import type { PlanIndex } from './plan-index.ts';
+import { unsettledOf } from './sent-back.ts';
 import type { DayState } from './state.ts';
 
 /**
@@ -67,8 +70,28 @@ function decideCorrection(
   if (!isWrong) return refuse({ rule: 'nothing-to-correct' });
   const { allowed } = check;
   if (!allowed.includes(action)) return refuse({ rule: 'correction-not-allowed', allowed });
-  return happen({ kind: 'correctionRecorded', on, action });
+  const said: Fact = { kind: 'correctionRecorded', on, action };
+  if (action !== 'reject-delivery' || on.kind !== 'receiving') return happen(said);
+  return happen(said, ...withoutWhatWentBack(state, on.cut, tappedAt));
 }
+
+/** What went back has not come: the day is short of it, as if it had been left out. */
+function withoutWhatWentBack(state: DayState, cut: CutId, now: Instant): Fact[] {
+  const { deliveries, lots } = state.happened;
+  const came = deliveries.get(cut);
+  if (!came) return [];
+  const isOfLots = [...lots.values()].some((lot) => lot.cut === cut);
+  if (!isOfLots) return [{ kind: 'deliveryCame', cut, pieces: 0, weightKg: kilograms(0) }];
+  const back = unsettledOf(state, cut, now);
+  const goneKg = back.reduce((sum, { weightKg }) => sum + weightKg, 0);
+  const pieces = back.reduce((left, lot) => left - lot.pieces, came.pieces);
+  if (pieces <= 0) return [{ kind: 'deliveryCame', cut, pieces: 0, weightKg: kilograms(0) }];
+  const weightKg = kilograms(Math.max(DUST_KG, came.weightKg - goneKg));
+  return [{ kind: 'deliveryCame', cut, pieces, weightKg }];
+}
+
+/** What is there weighs something. */
+const DUST_KG = 0.001;
 
 const isPlausible = (tempC: Celsius): boolean =>
   plausibleCoreC.low <= tempC && tempC <= plausibleCoreC.high;

@@ -8,6 +8,7 @@ import type { Fact } from './event.ts';
 import type { Lot, LotIntent } from './lot.ts';
 import type { PlanIndex } from './plan-index.ts';
 import { isPlausibleCore } from './readings.ts';
+import { sentBackIn } from './sent-back.ts';
 import type { DayState } from './state.ts';
 
 type Asked<K extends LotIntent['kind']> = CommandHead & Extract<LotIntent, { kind: K }>;
@@ -54,10 +55,11 @@ function nextLot({ day, story }: DayState): LotId {
 
 type Amount = { readonly pieces: number; readonly weightKg: Kilograms };
 
-/** With what the days before have left of the cut. */
-function allOf({ happened }: DayState, cut: string, more: Amount): Amount {
-  return [...happened.lots.values()]
-    .filter((lot) => lot.cut === cut)
+/** With what the days before have left of the cut, and without what went back. */
+function allOf(state: DayState, cut: string, more: Amount): Amount {
+  const back = sentBackIn(state);
+  return [...state.happened.lots.values()]
+    .filter((lot) => lot.cut === cut && !back.has(lot.id))
     .reduce(
       (sum, { leftPieces, pieces, weightKg }) => ({
         pieces: sum.pieces + leftPieces,
@@ -83,6 +85,7 @@ export function decideCutFrom(
     if (lot.cut !== batch.bought) {
       return refuse({ rule: 'lot-of-another-cut', lot: name, cut: cutName(index, lot) });
     }
+    if (sentBackIn(state).has(name)) return refuse({ rule: 'lot-sent-back', lot: name });
     if (lot.at > at) return refuse({ rule: 'lot-not-here-yet', lot: name, at: lot.at });
     if (lot.useBy !== null && lot.useBy < day) {
       return refuse({ rule: 'past-use-by', useBy: lot.useBy });

@@ -4,6 +4,7 @@ import type { Batch } from '../plan/index.ts';
 import type { Lot } from './lot.ts';
 import { passagesOf } from './passage.ts';
 import { indexOf, type PlanIndex } from './plan-index.ts';
+import { sentBackIn } from './sent-back.ts';
 import type { DayState } from './state.ts';
 
 /** So much of a batch is of that lot; null: nobody knows of which. */
@@ -19,22 +20,24 @@ export type Draw = {
 /**
  * Which lots each bought batch is cut from, in the order in which batches are begun: as a person
  * said, and what nobody said of goes first in, first out (common practice, no source). A lot that
- * came after the batch was begun, or is past its use-by, goes into none by itself.
+ * came after the batch was begun, is past its use-by or went back goes into none by itself.
  */
 export function drawsOf(state: DayState): readonly Draw[] {
   const { plan, tasks, happened } = state;
   if (!plan) return [];
   const known = found.get(tasks);
-  if (known?.lots === happened.lots && known.cutFrom === happened.cutFrom && known.plan === plan) {
-    return known.draws;
-  }
-  const draws = findDraws(state, indexOf(plan));
-  found.set(tasks, { plan, lots: happened.lots, cutFrom: happened.cutFrom, draws });
+  const { lots, cutFrom } = happened;
+  const back = sentBackIn(state);
+  const isKnown = known?.lots === lots && known.cutFrom === cutFrom && known.plan === plan;
+  if (isKnown && String([...known.back]) === String([...back])) return known.draws;
+  const draws = findDraws(state, indexOf(plan), back);
+  found.set(tasks, { plan, lots, cutFrom, back, draws });
   return draws;
 }
 
 type Found = Pick<DayState['happened'], 'lots' | 'cutFrom'> & {
   readonly plan: DayState['plan'];
+  readonly back: ReadonlySet<LotId>;
   readonly draws: readonly Draw[];
 };
 
@@ -48,7 +51,7 @@ type Wanted = {
   readonly day: LocalDay;
 };
 
-function findDraws(state: DayState, index: PlanIndex): Draw[] {
+function findDraws(state: DayState, index: PlanIndex, back: ReadonlySet<LotId>): Draw[] {
   const { lots, cutFrom } = state.happened;
   const left = new Map([...lots.values()].map((lot) => [lot.id, lot.leftPieces]));
   const wanted = wantedOf(state, index).map((each) => ({ ...each, open: each.batch.pieces }));
@@ -66,7 +69,7 @@ function findDraws(state: DayState, index: PlanIndex): Draw[] {
     for (const lot of said.flatMap((id) => lots.get(id) ?? [])) take(want, lot);
   }
   for (const want of wanted) {
-    for (const lot of lots.values()) if (isUsual(lot, want)) take(want, lot);
+    for (const lot of lots.values()) if (!back.has(lot.id) && isUsual(lot, want)) take(want, lot);
     const { batch, open } = want;
     if (open <= 0) continue;
     const weightKg = kilograms((batch.rawKg * open) / batch.pieces);
@@ -115,7 +118,7 @@ export function begunAt(state: DayState, batch: BatchId): Instant | null {
   return starts.length === 0 ? null : instant(Math.min(...starts));
 }
 
-/** What is left of the lots once what was begun is cut; those that are used up are gone. */
+/** What is left of the lots once what was begun is cut; used up or sent back, they are gone. */
 export function lotsLeft(state: DayState): ReadonlyMap<LotId, Lot> {
   const { lots } = state.happened;
   if (lots.size === 0) return lots;
@@ -123,8 +126,10 @@ export function lotsLeft(state: DayState): ReadonlyMap<LotId, Lot> {
   for (const { lot, pieces, isBegun } of drawsOf(state)) {
     if (lot !== null && isBegun) used.set(lot, (used.get(lot) ?? 0) + pieces);
   }
+  const back = sentBackIn(state);
   return new Map(
     [...lots.values()].flatMap((lot) => {
+      if (back.has(lot.id)) return [];
       const leftPieces = lot.leftPieces - (used.get(lot.id) ?? 0);
       return leftPieces > 0 ? [[lot.id, { ...lot, leftPieces }] as const] : [];
     }),

@@ -66,6 +66,7 @@ export { coresOf } from './probe.ts';
 export { lookAtReading, type ReadingFound } from './readings.ts';
 export { mayStart } from './ready.ts';
 export type * from './refusal.ts';
+export { sentBackIn } from './sent-back.ts';
 export { shutIn } from './shut.ts';
 export { type ServiceSpread, spreading } from './spread.ts';
 export { standingOf, startedIn } from './standing.ts';

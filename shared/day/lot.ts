@@ -44,5 +44,6 @@ export type LotRefusal =
   | { readonly rule: 'lot-not-here-yet'; readonly lot: LotId; readonly at: Instant }
   | { readonly rule: 'lot-of-another-cut'; readonly lot: LotId; readonly cut: Text }
   | { readonly rule: 'lot-used-up'; readonly lot: LotId }
+  | { readonly rule: 'lot-sent-back'; readonly lot: LotId }
   /** Asked of the record: no day knows it. */
   | { readonly rule: 'not-on-record' };

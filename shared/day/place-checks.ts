@@ -1,7 +1,7 @@
 import type { Celsius, CutId, Instant, Seconds, TaskId } from '../kernel/index.ts';
 import { after, hours, instant, minutes, must, seconds } from '../kernel/index.ts';
 import { kitchenResource, type Task } from '../plan/index.ts';
-import type { CheckEntry, CheckOn } from './check-event.ts';
+import { type CheckEntry, type CheckOn, checkKey } from './check-event.ts';
 import { brokenBy, withinS } from './check-limits.ts';
 import { type Failure, type Standing, standingOfCheck } from './check-story.ts';
 import type { Deed } from './deed.ts';
@@ -15,6 +15,7 @@ import {
 } from './open-check.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
+import { isSendingBack } from './sent-back.ts';
 import { type Beat, beatOf } from './watched.ts';
 
 /** Common practice, no source: a kitchen's own round says otherwise. */
@@ -130,12 +131,22 @@ function receivingChecks(look: Looking): OpenCheck[] {
   return [...cuts].flatMap((cut): OpenCheck[] => {
     const own: Arrival[] = today.filter((lot) => lot.cut === cut);
     const counted = deliveries.get(cut);
-    const isCountedAlone = counted && !own.some(({ at }) => at === counted.at);
+    const isCountedAlone =
+      counted &&
+      counted.pieces > 0 &&
+      !own.some(({ at }) => at === counted.at) &&
+      !isRestOfWhatWentBack(look, cut, counted.at);
     const arrivals = isCountedAlone ? [...own, { ...counted, tempC: null }] : own;
     const open = arrivals.map((arrival) => arrivalCheck(look, cut, arrival));
     return open.find((each) => each.length > 0) ?? [];
   });
 }
+
+/** What is left once some of it went back is counted then, and was looked at before. */
+const isRestOfWhatWentBack = ({ said }: Looking, cut: CutId, at: Instant): boolean =>
+  (said.get(checkKey({ kind: 'receiving', cut })) ?? []).some(
+    (entry) => entry.at === at && isSendingBack(entry),
+  );
 
 type Arrival = Deed & { readonly tempC: Celsius | null };
 

@@ -12,29 +12,7 @@ export function lotRecordPage(
 ): string {
   const words = recordWords[say.language];
   const on = (day: string) => sayDay(day, say);
-  const rows = [
-    ...trace.services.map((each) => [
-      ...[on(each.day), textIn(each.name, say), textIn(each.dishName, say)],
-      ...[weight(each.weightKg, say), words.reckoned],
-    ]),
-    ...trace.kept.map((each) => [
-      ...[on(each.day), words.kept, textIn(each.dishName, say), weight(each.weightKg, say)],
-      words.weighed,
-    ]),
-    ...trace.thrown.map((each) => [
-      ...[on(each.day), words.thrown, textIn(each.dishName, say), weight(each.weightKg, say)],
-      words.reckoned,
-    ]),
-    ...trace.tubs
-      .filter(({ weightKg }) => weightKg > 0.0005)
-      .map((each) => [
-        ...[on(each.day), each.goes, textIn(each.name, say), weight(each.weightKg, say)],
-        each.isWeighed ? words.weighed : words.reckoned,
-      ]),
-    ['', words.lost, '', weight(trace.lossKg, say), words.reckoned],
-    ['', words.left, '', weight(trace.leftKg, say), words.reckoned],
-    ['', words.whole, '', weight(lot.weightKg, say), words.weighed],
-  ];
+  const rows = partsOf({ lot, ...trace }, say);
   const fed = [...trace.kept, ...trace.thrown].flatMap(({ dishName, mayHaveFed }) =>
     mayHaveFed.map(({ day, name }) => [on(day), textIn(name, say), textIn(dishName, say)]),
   );
@@ -70,6 +48,38 @@ export function lotRecordPage(
     title: `${words.lotRecord}: ${lot.id}`,
     foot: [kitchen, lot.id].join(' · '),
   });
+}
+
+/** All that became of it, a row for each part; the last is the whole. */
+function partsOf({ lot, ...trace }: LotTrace, say: Say): string[][] {
+  const words = recordWords[say.language];
+  const on = (day: string) => sayDay(day, say);
+  return [
+    ...trace.services.map((each) => [
+      ...[on(each.day), textIn(each.name, say), textIn(each.dishName, say)],
+      ...[weight(each.weightKg, say), words.reckoned],
+    ]),
+    ...trace.kept.map((each) => [
+      ...[on(each.day), words.kept, textIn(each.dishName, say), weight(each.weightKg, say)],
+      words.weighed,
+    ]),
+    ...trace.thrown.map((each) => [
+      ...[on(each.day), words.thrown, textIn(each.dishName, say), weight(each.weightKg, say)],
+      words.reckoned,
+    ]),
+    ...trace.tubs
+      .filter(({ weightKg }) => weightKg > 0.0005)
+      .map((each) => [
+        ...[on(each.day), each.goes, textIn(each.name, say), weight(each.weightKg, say)],
+        each.isWeighed ? words.weighed : words.reckoned,
+      ]),
+    ['', words.lost, '', weight(trace.lossKg, say), words.reckoned],
+    ['', words.left, '', weight(trace.leftKg, say), words.reckoned],
+    ...(trace.sentBackKg > 0
+      ? [['', words.sentBack, '', weight(trace.sentBackKg, say), words.weighed]]
+      : []),
+    ['', words.whole, '', weight(lot.weightKg, say), words.weighed],
+  ];
 }
 
 /** What is known of a lot, a word or two each. */

@@ -91,5 +91,6 @@ export const recordEnglish: RecordWords = {
   mayHaveFed: 'may have been served at',
   lost: 'lost in trimming, cooking and carving',
   left: 'left in the cooler',
+  sentBack: 'sent back',
   whole: 'all of it',
 };

@@ -67,5 +67,6 @@ export type RecordWords = {
   readonly mayHaveFed: string;
   readonly lost: string;
   readonly left: string;
+  readonly sentBack: string;
   readonly whole: string;
 };

@@ -91,5 +91,6 @@ export const recordSpanish: RecordWords = {
   mayHaveFed: 'pudo servirse en',
   lost: 'perdido al limpiar, asar y trinchar',
   left: 'queda en la cámara',
+  sentBack: 'devuelto',
   whole: 'todo',
 };

@@ -56,6 +56,7 @@ export type LotShown = {
   readonly name: Text;
   readonly pieces: number;
   readonly leftPieces: number;
+  readonly isSentBack: boolean;
   readonly weightKg: Kilograms;
   readonly supplier: string;
   readonly useBy: LocalDay | null;

@@ -1,4 +1,4 @@
-import { type DayState, lotsLeft, soldAt } from '../day/index.ts';
+import { type DayState, lotsLeft, sentBackIn, soldAt } from '../day/index.ts';
 import type { DayId } from '../kernel/index.ts';
 import { kilograms } from '../kernel/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
@@ -33,7 +33,9 @@ export function recordOf(state: DayState): DayRecord | null {
 }
 
 /** Lots are named by the day on which they came. */
-function lotRows({ plan, happened, day }: DayState, kitchen: Kitchen): LotRow[] {
+function lotRows(state: DayState, kitchen: Kitchen): LotRow[] {
+  const { plan, happened, day } = state;
+  const back = sentBackIn(state);
   const cuts = new Map(plan?.catalogue.cuts.map((cut) => [cut.id, cut]));
   return [...happened.lots.values()]
     .filter(({ id }) => id.startsWith(`${day}-`))
@@ -41,6 +43,7 @@ function lotRows({ plan, happened, day }: DayState, kitchen: Kitchen): LotRow[] 
       ...{ id, cut, name: cuts.get(cut)?.name ?? { en: cut }, pieces, weightKg, supplier },
       ...{ tempC, useBy, code, at, by: personIn(kitchen, by) },
       ...named(cuts.get(cut)?.allergens),
+      ...(back.has(id) && { isSentBack: true as const }),
     }));
 }
 

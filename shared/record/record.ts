@@ -61,6 +61,8 @@ export type LotRow = Signed & {
   readonly code: string | null;
   /** Of the cut as it comes; left out where it has none. */
   readonly allergens?: readonly string[];
+  /** It went back to whom it came from; left out where it did not. */
+  readonly isSentBack?: true;
 };
 
 export type ServiceRow = {

@@ -102,6 +102,9 @@ export function traceTable({ lot, ...trace }: LotTrace): Table {
       ),
       row(null, 'lost in trimming, cooking and carving', lot.name.en, { kg: trace.lossKg }),
       row(null, 'left', lot.name.en, { kg: trace.leftKg }),
+      ...(trace.sentBackKg > 0
+        ? [row(null, 'sent back', lot.name.en, { kg: trace.sentBackKg, isWeighed: true })]
+        : []),
     ],
   };
 }

@@ -43,6 +43,8 @@ export type LotTrace = {
   readonly lossKg: Kilograms;
   /** Raw, in the cooler. */
   readonly leftKg: Kilograms;
+  /** Raw, to whom it came from. */
+  readonly sentBackKg: Kilograms;
 };
 
 type OnDay = { readonly day: DayId };
@@ -67,6 +69,7 @@ export function traceOf(days: readonly DayRecord[], id: LotId): LotTrace | null 
   if (!lot) return null;
   const parts = days.map((record) => partOf(days, record, id));
   const drawnKg = parts.reduce((sum, part) => sum + part.drawnKg, 0);
+  const restKg = kilograms(Math.max(0, lot.weightKg - drawnKg));
   return {
     lot,
     batches: parts.flatMap(({ batches }) => batches),
@@ -75,7 +78,8 @@ export function traceOf(days: readonly DayRecord[], id: LotId): LotTrace | null 
     thrown: parts.flatMap(({ thrown }) => thrown),
     kept: parts.flatMap(({ kept }) => kept),
     lossKg: kilograms(parts.reduce((sum, { lossKg }) => sum + lossKg, 0)),
-    leftKg: kilograms(Math.max(0, lot.weightKg - drawnKg)),
+    leftKg: lot.isSentBack ? kilograms(0) : restKg,
+    sentBackKg: lot.isSentBack ? restKg : kilograms(0),
   };
 }
 

@@ -18,6 +18,7 @@ export const happeningEnglish: HappeningPhrases = {
     `Lot ${lot} came at ${time}, after that was begun: name the lot that was there.`,
   'lot-of-another-cut': ({ lot, cut }) => `Lot ${lot} is ${cut}: it cannot be cut into that.`,
   'lot-used-up': ({ lot }) => `Nothing is left of lot ${lot}: name another.`,
+  'lot-sent-back': ({ lot }) => `Lot ${lot} was sent back: name another.`,
   'not-a-cure': () => 'There is no curing salt in that: nothing is weighed twice for it.',
   'cure-wants-two': () => 'Two people weigh curing salt: say who weighed, and who read it again.',
   'cure-not-weighed': ({ mix, weight }) =>

@@ -18,6 +18,7 @@ export const happeningSpanish: HappeningPhrases = {
     `El lote ${lot} llegó a las ${time}, después de empezar eso: diga el lote que había.`,
   'lot-of-another-cut': ({ lot, cut }) => `El lote ${lot} es ${cut}: de ahí no sale eso.`,
   'lot-used-up': ({ lot }) => `Del lote ${lot} no queda nada: diga otro.`,
+  'lot-sent-back': ({ lot }) => `El lote ${lot} se devolvió: diga otro.`,
   'not-a-cure': () => 'Eso no lleva sal de cura: no se pesa dos veces.',
   'cure-wants-two': () => 'La sal de cura la pesan dos: diga quién pesó y quién lo leyó otra vez.',
   'cure-not-weighed': ({ mix, weight }) =>

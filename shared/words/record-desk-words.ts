@@ -51,6 +51,7 @@ export type RecordDeskWords = {
   readonly mayHaveFed: string;
   readonly lost: string;
   readonly inCooler: string;
+  readonly sentBack: string;
   readonly whole: string;
   readonly drill: string;
   readonly drillGoes: (time: string) => string;
@@ -119,6 +120,7 @@ const english: RecordDeskWords = {
   mayHaveFed: 'may have been served at',
   lost: 'lost in trimming, cooking and carving',
   inCooler: 'left in the cooler',
+  sentBack: 'sent back',
   whole: 'all that came',
   drill: 'start a recall drill',
   drillGoes: (time) => `Drill: ${time}. Trace the lot, print its sheet, then say it is found.`,
@@ -191,6 +193,7 @@ const spanish: RecordDeskWords = {
   mayHaveFed: 'pudo servirse en',
   lost: 'perdido al limpiar, asar y trinchar',
   inCooler: 'queda en la cámara',
+  sentBack: 'devuelto',
   whole: 'todo lo que llegó',
   drill: 'ensayar una retirada',
   drillGoes: (time) => `Ensayo: ${time}. Siga el lote, imprima su hoja y diga que está todo.`,

@@ -24,7 +24,7 @@ const shown: RecordShown = {
   chain: 'whole',
   lots: [one, two].map((id) => ({
     ...{ id, cut: 'spare-ribs' as CutId, name: ribs, pieces: 8, leftPieces: 3 },
-    ...{ weightKg: kg(16), supplier: 'Elm Meats', useBy: null },
+    ...{ isSentBack: false, weightKg: kg(16), supplier: 'Elm Meats', useBy: null },
   })),
   pulls: [
     {
@@ -62,6 +62,7 @@ const traced: LotTraced = {
     kept: [],
     lossKg: kg(4),
     leftKg: kg(6),
+    sentBackKg: kg(0),
   },
   back: [
     {

@@ -117,8 +117,8 @@ function recordsOf(days: readonly [Said, Said]): readonly DayRecord[] {
 const sum = (parts: readonly { readonly weightKg: number }[]) =>
   parts.reduce((total, { weightKg }) => total + weightKg, 0);
 
-const wholeOf = ({ services, tubs, kept, thrown, lossKg, leftKg }: LotTrace) =>
-  sum(services) + sum(tubs) + sum(kept) + sum(thrown) + lossKg + leftKg;
+const wholeOf = ({ services, tubs, kept, thrown, lossKg, leftKg, sentBackKg }: LotTrace) =>
+  sum(services) + sum(tubs) + sum(kept) + sum(thrown) + lossKg + leftKg + sentBackKg;
 
 const lotsIn = (days: readonly DayRecord[]) => days.flatMap(({ lots }) => lots);
 const traced = (days: readonly DayRecord[], id: LotId) => must(traceOf(days, id), id);
