@@ -1,9 +1,8 @@
-import type { PropertyValues } from 'lit';
 import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { TaskView } from '../../shared/view/index.ts';
 import { textIn } from '../../shared/words/index.ts';
-import { base } from '../theme/index.ts';
+import { base, CAP_HEIGHT, LETTERS_ARCMIN } from '../theme/index.ts';
 import './clock-time.ts';
 import { Part } from './part.ts';
 
@@ -13,6 +12,15 @@ const ROUND_TITLE = 11;
 
 const isOther = (tasks: readonly TaskView[], before: readonly TaskView[] | undefined) =>
   tasks.length !== before?.length || tasks.some((task, i) => task !== before[i]);
+
+const roomIn = (widthPx: number, lettersPx: number) => widthPx / (0.55 * lettersPx) - BESIDE;
+
+/** How large small letters are; read where it was set, since nothing is laid out yet. */
+function smallPx(): number {
+  const { style } = document.documentElement;
+  const arcminPx = Number.parseFloat(style.getPropertyValue('--arcmin')) || 1;
+  return (LETTERS_ARCMIN.small / CAP_HEIGHT) * arcminPx;
+}
 
 const sum = (lengths: readonly number[]) => lengths.reduce((all, each) => all + each, 0);
 
@@ -78,8 +86,11 @@ export class ThenFoot extends Part {
   @property({ attribute: false, hasChanged: isOther }) tasks: readonly TaskView[] = [];
   @property({ type: Number }) later = 0;
 
-  /** How many letters it has room for. Measured when its size changes, not whenever it is drawn. */
-  @state() private letters = 0;
+  /**
+   * How many letters it has room for: as wide as the wall, until it is laid out, and then measured
+   * when its size changes, not whenever it is drawn.
+   */
+  @state() private letters = roomIn(innerWidth, smallPx());
   readonly #observer = new ResizeObserver(() => this.#measure());
 
   override connectedCallback(): void {
@@ -90,11 +101,6 @@ export class ThenFoot extends Part {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#observer.disconnect();
-  }
-
-  protected override willUpdate(changed: PropertyValues): void {
-    super.willUpdate(changed);
-    if (!this.hasUpdated) this.#measure();
   }
 
   protected override draw() {
@@ -123,7 +129,7 @@ export class ThenFoot extends Part {
   }
 
   #measure(): void {
-    const letterPx = 0.55 * Number.parseFloat(getComputedStyle(this).fontSize);
-    this.letters = (this.offsetWidth || innerWidth) / letterPx - BESIDE;
+    const lettersPx = Number.parseFloat(getComputedStyle(this).fontSize);
+    this.letters = roomIn(this.offsetWidth, lettersPx);
   }
 }

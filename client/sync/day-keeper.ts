@@ -1,3 +1,4 @@
+import { recallClock, steadyClock } from '../../shared/kernel/index.ts';
 import type { ViewMessage } from '../../shared/protocol/index.ts';
 import type { HubClock } from './hub-clock.ts';
 import type { LastDay, LastView } from './last-view.ts';
@@ -23,7 +24,8 @@ export class DayKeeper {
   readonly #ports: Ports;
   #waiting: ViewMessage | null = null;
   #heardAtMs = Number.NEGATIVE_INFINITY;
-  #hasDay = false;
+  /** Of the day that is kept. */
+  #zone: string | null = null;
   #stop: () => void = () => {};
 
   constructor(ports: Ports) {
@@ -35,7 +37,8 @@ export class DayKeeper {
     const { lastView, clock, hubClock } = this.#ports;
     const day = await lastView.read().catch(() => null);
     if (!day) return null;
-    const { hubAt, wallMs, speed } = day.heard;
+    const { hubAt, wallMs, speed, clock: kitchen } = day.heard;
+    if (kitchen) recallClock(kitchen);
     // A device clock that was set back meanwhile says nothing; time does not run backwards.
     const sinceMs = Math.max(0, clock.wallMs() - wallMs);
     hubClock.recall(hubAt, { sinceMs, speed });
@@ -53,7 +56,7 @@ export class DayKeeper {
   heard(): void {
     const { lastView, clock } = this.#ports;
     const nowMs = clock.monotonicMs();
-    if (!this.#hasDay || nowMs - this.#heardAtMs < HEARD_EVERY_MS) return;
+    if (this.#zone === null || nowMs - this.#heardAtMs < HEARD_EVERY_MS) return;
     this.#heardAtMs = nowMs;
     void lastView.keepHeard(this.#now()).catch(() => {});
   }
@@ -61,7 +64,7 @@ export class DayKeeper {
   forget(): void {
     this.#stop();
     this.#waiting = null;
-    this.#hasDay = false;
+    this.#zone = null;
     void this.#ports.lastView.forget().catch(() => {});
   }
 
@@ -73,13 +76,15 @@ export class DayKeeper {
     const message = this.#waiting;
     this.#waiting = null;
     if (!message) return;
-    this.#hasDay = true;
+    this.#zone = message.view.zone;
     this.#heardAtMs = this.#ports.clock.monotonicMs();
     void this.#ports.lastView.keepDay({ message, heard: this.#now() }).catch(() => {});
   }
 
   #now() {
     const { clock, hubClock } = this.#ports;
-    return { hubAt: hubClock.now(), wallMs: clock.wallMs(), speed: hubClock.speed };
+    const hubAt = hubClock.now();
+    const kitchen = this.#zone === null ? null : steadyClock(this.#zone, hubAt);
+    return { hubAt, wallMs: clock.wallMs(), speed: hubClock.speed, clock: kitchen };
   }
 }

@@ -1,4 +1,4 @@
-import type { Instant } from '../../shared/kernel/index.ts';
+import type { Instant, SteadyClock } from '../../shared/kernel/index.ts';
 import type { ViewMessage } from '../../shared/protocol/index.ts';
 
 /** When the hub was last heard, and what this device's own clock showed then. */
@@ -7,6 +7,8 @@ export type LastHeard = {
   readonly wallMs: number;
   /** How fast the hub's clock ran. */
   readonly speed: number;
+  /** The kitchen's clock around then; none on the days on which it is changed. */
+  readonly clock?: SteadyClock | null;
 };
 
 /** The day as the hub last had it on this screen. */

@@ -3,6 +3,9 @@ import { css, unsafeCSS } from 'lit';
 import type { Inks } from './grounds.ts';
 import { grounds } from './grounds.ts';
 
+/** As the browser knows them. */
+export const LETTERS = 'Atkinson Hyperlegible Next Variable';
+
 /** Cap height of Atkinson Hyperlegible Next over its size, measured. */
 export const CAP_HEIGHT = 0.672;
 
@@ -59,7 +62,7 @@ export const tokens: CSSResult = css`
     height: 100%;
     background: var(--ground);
     color: var(--ink);
-    font: 600 var(--body) / 1.15 'Atkinson Hyperlegible Next Variable', sans-serif;
+    font: 600 var(--body) / 1.15 '${unsafeCSS(LETTERS)}', sans-serif;
     font-variant-numeric: tabular-nums;
     -webkit-text-size-adjust: none;
     text-size-adjust: none;

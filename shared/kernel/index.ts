@@ -18,7 +18,10 @@ export {
   type LocalDay,
   type LocalReading,
   nearestZone,
+  recallClock,
   resolveLocal,
+  type SteadyClock,
+  steadyClock,
   type WallTime,
   wallTime,
 } from './local-time.ts';

@@ -69,6 +69,42 @@ export function nearestZone(written: string): string | undefined {
 
 const dayMs = 86_400_000;
 
+/** A stretch of time in which the clock of a zone is not changed, and by how much it is ahead. */
+export type SteadyClock = {
+  readonly zone: string;
+  readonly fromAt: Instant;
+  readonly toAt: Instant;
+  readonly aheadMs: number;
+};
+
+const STEADY_BEFORE_MS = dayMs;
+const STEADY_AFTER_MS = 3 * dayMs;
+
+/**
+ * The clock of `zone` from a day before `at` to three days after; null where it is changed
+ * meanwhile. Looked at every half day: no clock is changed there and back within that.
+ */
+export function steadyClock(zone: string, at: Instant): SteadyClock | null {
+  const [fromAt, toAt] = [instant(at - STEADY_BEFORE_MS), instant(at + STEADY_AFTER_MS)];
+  const aheadMs = offsetMs(at, zone);
+  for (let seen: number = fromAt; seen <= toAt; seen += dayMs / 2) {
+    if (offsetMs(seen, zone) !== aheadMs) return null;
+  }
+  return { zone, fromAt, toAt, aheadMs };
+}
+
+const recalled = new Map<string, SteadyClock>();
+
+/**
+ * Takes a clock's word for what the time-zone table would say. To read the table for the first time
+ * takes a browser longer than to draw a wall.
+ */
+export function recallClock(clock: SteadyClock): void {
+  recalled.set(clock.zone, clock);
+}
+
 function offsetMs(at: number, zone: string): number {
+  const clock = recalled.get(zone);
+  if (clock && at >= clock.fromAt && at < clock.toAt) return clock.aheadMs;
   return tzOffset(zone, new Date(at)) * 60_000;
 }
