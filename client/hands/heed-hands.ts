@@ -15,7 +15,7 @@ const SAID_MS = 1500;
  * worked with a mouse, which is not wet; there only fingers are judged. Where a wall hears nothing
  * for a while, a line over it says so.
  */
-export function heedHands({ language }: { readonly language: Language }, reader: Reader): void {
+export function heedHands(reader: Reader, language: () => Language): void {
   const glass = new WetGlass(fingerPx);
   const line = new OverLine();
   const isJudged = ({ pointerType }: PointerEvent) =>
@@ -26,7 +26,7 @@ export function heedHands({ language }: { readonly language: Language }, reader:
   const tell = ({ timeStamp }: Event) => {
     if (glass.restsTillMs <= timeStamp) return;
     const restMs = glass.restsTillMs - performance.now();
-    line.showFor(ui[language].isWiped, Math.max(SAID_MS, restMs));
+    line.showFor(ui[language()].isWiped, Math.max(SAID_MS, restMs));
   };
   const onClick = ifJudged((event) => {
     if (!placeOf(event) || glass.hears(touchOf(event))) return;

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { ServiceOutlook } from '../../shared/view/index.ts';
+import { LANGUAGES, type Language } from '../../shared/words/index.ts';
 import { wipeGlass } from '../hands/index.ts';
 import { base } from '../theme/index.ts';
 import type { Choice } from './choice-strip.ts';
@@ -16,7 +17,8 @@ const LONG_LETTERS = 34;
 
 /**
  * The head of a wall: what it shows, how the service nearest to its limit stands, and the time. Its
- * name opens boxes under it, and closes them (`toggle`).
+ * name opens boxes under it, and closes them (`toggle`); one asks for the other language
+ * (`choose-language`).
  */
 @customElement('wall-head')
 export class WallHead extends Part {
@@ -92,9 +94,11 @@ export class WallHead extends Part {
 
   protected override draw() {
     const { say, words } = this;
+    const other = say.language === 'en' ? 'es' : 'en';
     const toggle = () => this.tell('toggle', null);
     const always = [
       { label: words.wipeGlass, choose: () => this.#wipe() },
+      { label: LANGUAGES[other], choose: () => this.#speak(other) },
       { label: words.otherScreen, choose: () => location.assign('/') },
       { label: words.close, choose: toggle, leaves: true },
     ];
@@ -111,6 +115,11 @@ export class WallHead extends Part {
               <choice-strip .say=${say} .name=${name} .choices=${choices}></choice-strip>`
           : null
       }`;
+  }
+
+  #speak(language: Language): void {
+    this.tell('toggle', null);
+    this.tell('choose-language', language);
   }
 
   #wipe(): void {

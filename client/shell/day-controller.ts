@@ -6,6 +6,8 @@ import type { Language, Say } from '../../shared/words/index.ts';
 import { onceAFrame } from '../parts/ink.ts';
 import type { Sync, SyncState } from '../sync/index.ts';
 import { OvertakenRefusals } from './overtaken.ts';
+import { ownZone } from './own-zone.ts';
+import { SPEAKS } from './speak.ts';
 
 const TICK_MS = 1000;
 
@@ -16,7 +18,7 @@ const TICK_MS = 1000;
 export class DayController<V extends View> implements ReactiveController {
   readonly sync: Sync;
   readonly #host: ReactiveControllerHost;
-  readonly #language: Language;
+  #language: Language;
   readonly #isOurs: (view: View) => view is V;
   readonly #overtaken: OvertakenRefusals;
   #said: Say | null = null;
@@ -38,12 +40,19 @@ export class DayController<V extends View> implements ReactiveController {
   hostConnected(): void {
     this.#stop = this.sync.subscribe(onceAFrame(() => this.#host.requestUpdate()));
     this.#ticking = setInterval(() => this.#tick(), TICK_MS);
+    addEventListener(SPEAKS, this.#speaks);
   }
 
   hostDisconnected(): void {
     this.#stop();
     clearInterval(this.#ticking);
+    removeEventListener(SPEAKS, this.#speaks);
   }
+
+  readonly #speaks = (event: Event): void => {
+    this.#language = (event as CustomEvent<Language>).detail;
+    this.#host.requestUpdate();
+  };
 
   #tick(): void {
     this.#overtaken.drop(performance.now());
@@ -75,7 +84,7 @@ export class DayController<V extends View> implements ReactiveController {
   get say(): Say {
     const { zone, clock, temperature, weight } = this.hub ?? {
       ...unknownKitchen,
-      zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+      zone: ownZone(),
     };
     const say = { language: this.#language, zone, clock, temperature, weight };
     if (!this.#said || !isSame(say, this.#said)) this.#said = say;

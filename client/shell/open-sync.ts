@@ -3,12 +3,14 @@ import { type Face, stationsOf } from '../../shared/view/index.ts';
 import type { Sync } from '../sync/index.ts';
 import { createSync, indexedOutbox, indexedView, socketLink, tabDrainer } from '../sync/index.ts';
 import type { Settings } from './settings.ts';
+import { speakAsOwner } from './speak.ts';
 import { standSoon } from './stand-soon.ts';
 import { leaveWhenTurnedAway } from './turned-away.ts';
 import { onWake } from './wake.ts';
 
 /** The sync of one face on this device, on the browser's own clock, store and network. */
-export function openSync(face: Face, { screenId, token, personId, ground, fill }: Settings): Sync {
+export function openSync(face: Face, settings: Settings): Sync {
+  const { screenId, token, personId, ground, fill } = settings;
   // A face has an outbox of its own: the hub takes a tap only over a link of the face it was
   // made on.
   const of = face.kind === 'station' ? `station ${stationsOf(face).join(',')}` : face.kind;
@@ -33,6 +35,7 @@ export function openSync(face: Face, { screenId, token, personId, ground, fill }
     ...(personId && { personId }),
   });
   leaveWhenTurnedAway(sync);
+  speakAsOwner(sync, settings);
   standSoon(sync, { isDesk: face.kind === 'desk', ground, fill });
   return sync;
 }

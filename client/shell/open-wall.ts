@@ -2,9 +2,10 @@ import { learnLanguage } from '../../shared/words/index.ts';
 import { heedHands } from '../hands/index.ts';
 import { showStandards } from '../standard/show-standards.ts';
 import type { Reader } from '../theme/index.ts';
-import { lay } from '../theme/index.ts';
+import { LETTERS, lay } from '../theme/index.ts';
 import type { Settings } from './settings.ts';
 import { readSettings } from './settings.ts';
+import { heedLanguage } from './speak.ts';
 import { faultsDoor, tellFaults } from './tell-faults.ts';
 
 /** Reads what this device knows of itself, learns its language and lays the paper. */
@@ -17,8 +18,11 @@ export async function openWall(reader: Reader = 'standing'): Promise<{
   tellFaults(faultsDoor(settings.token));
   document.documentElement.lang = settings.language;
   lay(settings, reader);
+  // Asked for now, they are there for the first words; what waits for them is drawn in others.
+  void document.fonts?.load(`600 1em '${LETTERS}'`);
   await learnLanguage(settings.language);
   showStandards();
-  heedHands(settings, reader);
+  heedLanguage();
+  heedHands(reader, () => (document.documentElement.lang === 'es' ? 'es' : 'en'));
   return { settings, address };
 }

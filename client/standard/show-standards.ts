@@ -1,5 +1,5 @@
 import type { CutId } from '../../shared/kernel/index.ts';
-import type { Say } from '../../shared/words/index.ts';
+import { learnLanguage, type Say } from '../../shared/words/index.ts';
 
 /** Which cut's standard is asked for, and how it is to be said. */
 export type StandardAsked = { readonly cut: CutId; readonly say: Say };
@@ -16,7 +16,10 @@ export function showStandards(): void {
 }
 
 async function open({ cut, say }: StandardAsked): Promise<void> {
-  const { StandardSheet } = await import('./standard-sheet.ts');
+  const [{ StandardSheet }] = await Promise.all([
+    import('./standard-sheet.ts'),
+    learnLanguage(say.language),
+  ]);
   document.querySelector('standard-sheet')?.remove();
   const sheet = new StandardSheet();
   sheet.cut = cut;

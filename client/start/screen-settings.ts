@@ -1,18 +1,12 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Language } from '../../shared/words/index.ts';
-import { standWords } from '../../shared/words/index.ts';
+import { LANGUAGES, standWords } from '../../shared/words/index.ts';
 import '../parts/choice-strip.ts';
 import { Part } from '../parts/part.ts';
 import type { Setting, Settings } from '../shell/settings.ts';
 import { remember } from '../shell/settings.ts';
 import type { ChosenGround } from '../theme/index.ts';
 import { base } from '../theme/index.ts';
-
-const LANGUAGES: readonly (readonly [Language, string])[] = [
-  ['en', 'English'],
-  ['es', 'Español'],
-];
 
 /**
  * What this device knows of itself: how large its glass is and from where it is read, language,
@@ -103,7 +97,7 @@ export class ScreenSettings extends Part {
       ${this.#number('diagonal', words.diagonal, words.inches, panel?.diagonalIn)}
       ${this.#number('distance', words.distance, words.metres, panel?.distanceM)}
       ${panel ? null : html`<p class="said">${words.unmeasured}</p>`}
-      ${this.#choice('language', words.language, LANGUAGES, language)}
+      ${this.#choice('language', words.language, Object.entries(LANGUAGES), language)}
       ${this.#choice('side', words.handsHere, sides, settings.side ?? '')}
       ${this.#choice('sounds', words.sounds, sounds, settings.sounds ? 'calls' : '')}
       ${this.#choice('ground', words.paperOrNight, grounds, ground)}

@@ -169,6 +169,9 @@ const shift = entry({
 const person = entry({
   id: idSchema<PersonId>(),
   name: z.string().trim().min(1),
+  language: z
+    .exactOptional(z.enum(['en', 'es']))
+    .describe('Of their own screen, and of the standards shown to them; left out: the screen’s'),
   trained: z.array(idSchema<SkillId>()).default([]).describe('Skills that need no help'),
   learning: z.array(idSchema<SkillId>()).default([]).describe('Skills that are being learnt'),
   learningFactor: z

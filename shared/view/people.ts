@@ -4,9 +4,12 @@ import type { Person } from './view.ts';
 
 /** The crew at the live day's now: whose shift it is, and who is away till when. */
 export function peopleOf(live: Live): Person[] {
-  return live.index.plan.kitchen.crew.map(({ id, name }): Person => {
+  return live.index.plan.kitchen.crew.map(({ id, name, language }): Person => {
     const onShift = live.shiftsOf(id).some((shift) => contains(shift, live.nowS));
     const absence = live.state.happened.out.get(id);
-    return { id, name, onShift, isOut: absence !== undefined, backAt: absence?.backAt ?? null };
+    return {
+      ...{ id, name, ...(language && { language }) },
+      ...{ onShift, isOut: absence !== undefined, backAt: absence?.backAt ?? null },
+    };
   });
 }

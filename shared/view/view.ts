@@ -80,6 +80,8 @@ export type ServiceOutlook = {
 export type Person = {
   readonly id: PersonId;
   readonly name: string;
+  /** In which their own screen speaks; absent where nobody says. */
+  readonly language?: 'en' | 'es';
   readonly onShift: boolean;
   /** Said to be away, whatever the shift is. */
   readonly isOut: boolean;

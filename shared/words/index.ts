@@ -47,7 +47,7 @@ export { sayBecause, sayInHand, saySlot } from './reasons.ts';
 export { recordDeskWords } from './record-desk-words.ts';
 export { sayRefusal } from './refusals.ts';
 export { saySafety } from './safety-words.ts';
-export { type Language, type Say, textIn } from './say.ts';
+export { LANGUAGES, type Language, type Say, textIn } from './say.ts';
 export { sayBettering, sayBound, sayGap } from './say-bettering.ts';
 export { sayConflicting, sayConflictList } from './say-conflicting.ts';
 export { sayCookDoubts, sayCookFault, sayForecast } from './say-cook.ts';

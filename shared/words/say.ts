@@ -2,6 +2,9 @@ import type { Text } from '../view/index.ts';
 
 export type Language = 'en' | 'es';
 
+/** Each by its own name. */
+export const LANGUAGES: Readonly<Record<Language, string>> = { en: 'English', es: 'Español' };
+
 /** How one reader wants things said: the kitchen's habits and the person's language. */
 export type Say = {
   readonly language: Language;

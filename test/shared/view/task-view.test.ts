@@ -3,6 +3,7 @@ import { currentHand, openLive } from '../../../shared/day/index.ts';
 import { indexOf } from '../../../shared/day/plan-index.ts';
 import { after, celsius, type Instant, minutes, must } from '../../../shared/kernel/index.ts';
 import { LagsAmong, taskView } from '../../../shared/view/index.ts';
+import { peopleOf } from '../../../shared/view/people.ts';
 import { handsInOrder, plan, Telling } from '../day/demo.ts';
 
 const first = must(handsInOrder[0], 'a task');
@@ -86,5 +87,15 @@ describe('the rounds of a smoker that is down', () => {
     expect(ofIt('light').some(({ because: why }) => why?.kind === 'down')).toBe(false);
     telling.ask({ kind: 'smokerUp', smoker, tempC: celsius(110) }, after(lateAt, minutes(5)));
     expect(ofIt('wood').map(({ state }) => state)).toEqual(before);
+  });
+});
+
+describe('the people of a view', () => {
+  it('have the language that the kitchen says of them, and no other', () => {
+    const live = openLive(new Telling().state, at);
+    const spoken = new Map(plan.kitchen.crew.map(({ id, language }) => [id, language]));
+    const people = peopleOf(live);
+    expect(people.map(({ id, language }) => [id, language])).toEqual([...spoken]);
+    expect(people.some(({ language }) => language === 'es')).toBe(true);
   });
 });
