@@ -21,7 +21,7 @@ export function watchAlerts(
   const line = new OverLine();
   if (saysOver) document.body.append(line);
   const call = ({ notices }: AlertsShown) => {
-    chime();
+    void chime();
     const said = saysOver ? notices.map((notice) => sayAlert(notice, saysOver())) : [];
     if (said.length > 0) line.showFor(said.join(' '), SAID_MS);
   };

@@ -17,12 +17,12 @@ import type { Report } from '../report.ts';
 
 /** How often it is looked what needs a hand. */
 const LOOK_MS = 5_000;
-/** A screen that sounds and has not asked for so long is off: another may sound. */
+/** A screen that sounds and has not asked for so long, in the world's time, is off. */
 const LEASE_MS = 15_000;
 
 type Parts = {
   readonly hub: Pick<Hub<DayState>, 'running' | 'state'>;
-  readonly clock: Pick<Clock, 'now' | 'every'>;
+  readonly clock: Pick<Clock, 'speed' | 'now' | 'after' | 'every'>;
   readonly report: Report;
 };
 
@@ -35,7 +35,8 @@ export class AlertDesk {
   readonly #stop: Stop;
   #book: AlertBook;
   #alerts: readonly Alert[] = [];
-  #sounding: { readonly screen: ScreenId; readonly until: number } | null = null;
+  #sounding: ScreenId | null = null;
+  #release: Stop = () => {};
 
   constructor(parts: Parts) {
     this.#parts = parts;
@@ -45,6 +46,7 @@ export class AlertDesk {
 
   close(): void {
     this.#stop();
+    this.#release();
   }
 
   look(): void {
@@ -65,15 +67,19 @@ export class AlertDesk {
       notices: noticesOf(this.#alerts),
       rates: ratesOf(this.#book, now),
       calledAt: this.#book.rings.at(-1)?.at ?? null,
-      isHeard: sounds && this.#maySound(screen, performance.now()),
+      isHeard: sounds && this.#maySound(screen),
     };
   }
 
-  /** The first that asks, as long as it goes on asking. */
-  #maySound(screen: ScreenId, nowMs: number): boolean {
-    const held = this.#sounding;
-    if (held && held.screen !== screen && held.until > nowMs) return false;
-    this.#sounding = { screen, until: nowMs + LEASE_MS };
+  /** The first that asks, as long as it goes on asking. Screens keep the world's time. */
+  #maySound(screen: ScreenId): boolean {
+    if (this.#sounding !== null && this.#sounding !== screen) return false;
+    const { clock } = this.#parts;
+    this.#sounding = screen;
+    this.#release();
+    this.#release = clock.after(LEASE_MS * (clock.speed ?? 1), () => {
+      this.#sounding = null;
+    });
     return true;
   }
 }

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { AlertWatch, alertsDoor } from '../../../client/shell/alert-watch.ts';
 import { AlertDesk } from '../../../server/alerts/index.ts';
+import { type Clock, manualClock } from '../../../server/clock.ts';
+import type { Hub } from '../../../server/hub/index.ts';
+import type { DayState } from '../../../shared/day/index.ts';
 import { instant, type ScreenId } from '../../../shared/kernel/index.ts';
 import type { AlertsShown } from '../../../shared/protocol/index.ts';
 
@@ -53,14 +56,43 @@ describe('a screen that is put up to sound', () => {
 });
 
 describe('of several screens that are put up to sound', () => {
+  const hub = { state: { plan: null, happened: { closed: null } } } as unknown as Pick<
+    Hub<DayState>,
+    'running' | 'state'
+  >;
+  const deskWith = (clock: Clock) => new AlertDesk({ hub, clock, report: () => {} });
+
   it('one does, and none that is not put up to', () => {
-    const hub = { state: { plan: null, happened: { closed: null } } };
-    const clock = { now: () => NOW, every: () => () => {} };
-    const desk = new AlertDesk({ hub, clock, report: () => {} } as unknown as ConstructorParameters<
-      typeof AlertDesk
-    >[0]);
+    const desk = deskWith(manualClock(NOW));
     const all = ['pit', 'desk', 'pit', 'desk'].map((id) => desk.show(screen(id)).isHeard);
     expect(all).toEqual([true, false, true, false]);
     expect(desk.show({ ...screen('pit'), sounds: false }).isHeard).toBe(false);
+    desk.close();
+  });
+
+  it.each([1, 60])(
+    'another takes over 15 s after the first was last there, at %d times',
+    (speed) => {
+      const clock = { ...manualClock(NOW), speed };
+      const desk = deskWith(clock);
+      const heard = (id: string) => desk.show(screen(id)).isHeard;
+      expect(heard('pit')).toBe(true);
+      clock.advance(10_000 * speed);
+      expect(heard('pit')).toBe(true);
+      clock.advance(14_000 * speed);
+      expect(heard('desk')).toBe(false);
+      clock.advance(1_000 * speed);
+      expect([heard('desk'), heard('pit')]).toEqual([true, false]);
+      desk.close();
+    },
+  );
+
+  it('the one that sounds goes on when somebody sets the clock of the machine', () => {
+    const clock = manualClock(NOW);
+    const desk = deskWith(clock);
+    expect(desk.show(screen('pit')).isHeard).toBe(true);
+    clock.jump(instant(NOW + 3_600_000));
+    expect(desk.show(screen('desk')).isHeard).toBe(false);
+    desk.close();
   });
 });
