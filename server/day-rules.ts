@@ -49,29 +49,46 @@ const lives = new WeakMap<RunningDay<DayState>, Live>();
 /** The live day behind a running one. */
 export const liveOf = (running: RunningDay<DayState>): Live | null => lives.get(running) ?? null;
 
-/** What was last worked out beside a running day, and whether a screen may have yet to show it. */
-type Beside = { spreads: readonly ServiceSpread[]; isNew: boolean };
+/**
+ * What was last worked out beside a running day, whether a screen may have yet to show it, and
+ * whether a desk has looked since.
+ */
+type Beside = { spreads: readonly ServiceSpread[]; isNew: boolean; isLookedFor: boolean };
 
 const besides = new WeakMap<RunningDay<DayState>, Beside>();
+
+function besideOf(running: RunningDay<DayState>): Beside {
+  const beside = besides.get(running) ?? { spreads: [], isNew: false, isLookedFor: false };
+  besides.set(running, beside);
+  return beside;
+}
 
 /** The spread of each service, as worked out beside; the desk shows it with its next tick. */
 export function tellSpreads(
   running: RunningDay<DayState>,
   spreads: readonly ServiceSpread[],
 ): void {
-  besides.set(running, { spreads, isNew: true });
+  Object.assign(besideOf(running), { spreads, isNew: true, isLookedFor: false });
 }
+
+/** Whether any desk was drawn since the last spreads were told. */
+export const areSpreadsLookedFor = (running: RunningDay<DayState>): boolean =>
+  besideOf(running).isLookedFor;
 
 function runningDay(live: Live): RunningDay<DayState> {
   const running: RunningDay<DayState> = {
     apply: ({ event, state }) => live.apply(event, state),
     tick(now) {
-      const beside = besides.get(running);
-      const isNew = beside?.isNew ?? false;
-      if (beside) beside.isNew = false;
+      const beside = besideOf(running);
+      const { isNew } = beside;
+      beside.isNew = false;
       return live.tick(now) || isNew;
     },
-    show: (face) => shownOn(live, face, besides.get(running)?.spreads ?? []),
+    show(face) {
+      const beside = besideOf(running);
+      if (face.kind === 'desk') beside.isLookedFor = true;
+      return shownOn(live, face, beside.spreads);
+    },
     ifMoved: (question) => ifMoved(live, question),
   };
   lives.set(running, live);

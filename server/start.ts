@@ -80,7 +80,6 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
   const spreads = new Spreads({ hub, clock, report });
   closing.add(() => spreads.close());
   hub.heed(() => spreads.heed());
-  spreads.heed();
   const desk = who.serve(hub);
   const planDesk = createPlanDesk({ hub, folder: folder.path, drafts, now: clock.now });
   const take = takeReadings(hub, clock.now);

@@ -1,14 +1,14 @@
 import { type DayState, type ServiceSpread, spreading } from '../../shared/day/index.ts';
 import type { Clock, Stop } from '../clock.ts';
-import { liveOf, tellSpreads } from '../day-rules.ts';
+import { areSpreadsLookedFor, liveOf, tellSpreads } from '../day-rules.ts';
 import type { Hub } from '../hub/index.ts';
 import type { Report } from '../report.ts';
 
-/** Taps that come one after the other are looked at once. */
-const DEBOUNCE_MS = 2_000;
+/** Taps that come one after the other are looked at once, and so is a desk that comes to look. */
+const LOOK_MS = 2_000;
 
 /** What hangs on the clock alone, as a cook that should have ended, is looked at so often. */
-const LOOK_MS = 60_000;
+const ANEW_MS = 60_000;
 
 type Parts = {
   readonly hub: Pick<Hub<DayState>, 'running' | 'state'>;
@@ -17,31 +17,28 @@ type Parts = {
 };
 
 /**
- * Keeps the spread of each service at hand for the desk. It is worked out beside the taps, a case
- * in a turn of its own, so that a tap waits for one of them at most; what the desk is shown may be
- * a few seconds old.
+ * Keeps the spread of each service at hand while a desk looks at it. It is worked out beside the
+ * taps, a case in a turn of its own, so that a tap waits for one of them at most; what the desk is
+ * shown may be a few seconds old.
  */
 export class Spreads {
   readonly #parts: Parts;
-  #timer: Stop | null = null;
   #running: Promise<void> | null = null;
-  #isAsked = false;
+  #isStale = true;
+  #looks = 0;
   #isClosed = false;
   readonly #stopLooking: Stop;
 
   constructor(parts: Parts) {
     this.#parts = parts;
-    this.#stopLooking = parts.clock.every(this.#ofMachine(LOOK_MS), () => this.heed());
+    // However fast the clock runs, the machine is asked no oftener.
+    const everyMs = LOOK_MS * (parts.clock.speed ?? 1);
+    this.#stopLooking = parts.clock.every(everyMs, () => this.#look());
   }
 
-  /** Something was kept, or time went by. */
+  /** Something was kept. */
   heed(): void {
-    this.#isAsked = true;
-    if (this.#isClosed || this.#timer || this.#running) return;
-    this.#timer = this.#parts.clock.after(this.#ofMachine(DEBOUNCE_MS), () => {
-      this.#timer = null;
-      this.#running = this.#work();
-    });
+    this.#isStale = true;
   }
 
   /** Resolves when nothing is under way. */
@@ -52,17 +49,20 @@ export class Spreads {
   async close(): Promise<void> {
     this.#isClosed = true;
     this.#stopLooking();
-    this.#timer?.();
     await this.#running;
   }
 
-  /** However fast the clock runs, the machine is asked no oftener. */
-  #ofMachine(ms: number): number {
-    return ms * (this.#parts.clock.speed ?? 1);
+  #look(): void {
+    this.#looks += 1;
+    if (this.#looks * LOOK_MS >= ANEW_MS) this.#isStale = true;
+    if (!this.#isStale || this.#running || this.#isClosed) return;
+    if (!areSpreadsLookedFor(this.#parts.hub.running)) return;
+    this.#isStale = false;
+    this.#looks = 0;
+    this.#running = this.#work();
   }
 
   async #work(): Promise<void> {
-    this.#isAsked = false;
     const { hub, report } = this.#parts;
     try {
       const spreads = await this.#workedOut();
@@ -71,7 +71,6 @@ export class Spreads {
       report({ level: 'fault', what: 'the spread of the services could not be worked out', fault });
     }
     this.#running = null;
-    if (this.#isAsked) this.heed();
   }
 
   async #workedOut(): Promise<readonly ServiceSpread[] | null> {

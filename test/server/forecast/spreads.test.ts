@@ -27,14 +27,14 @@ const shown = () => {
 };
 
 /** Lets the debounce pass, and each of its turns come. */
-async function settled() {
-  clock.advance(2_500);
+async function settled(of = spreads, on = clock) {
+  on.advance(2_500);
   let isIdle = false;
-  void spreads.idle().then(() => {
+  void of.idle().then(() => {
     isIdle = true;
   });
   for (let turn = 0; turn < 200 && !isIdle; turn++) {
-    clock.advance(0);
+    on.advance(0);
     await new Promise((resolve) => setImmediate(resolve));
   }
   expect(isIdle).toBe(true);
@@ -68,6 +68,19 @@ describe('the spread of the services', () => {
   it('is shown to nobody else: a wall has its minutes in hand', () => {
     const wall = running.show({ kind: 'smoker' }, noon);
     expect(wall.ok && 'spreads' in wall.view).toBe(false);
+  });
+
+  it('is worked out for nobody while no desk looks', async () => {
+    const unseen = dayRules.run(state, noon);
+    const own = manualClock(noon);
+    const alone = new Spreads({ hub: { state, running: unseen }, clock: own, report: () => {} });
+    unseen.show({ kind: 'smoker' }, noon);
+    await settled(alone, own);
+    expect(unseen.tick(noon)).toBe(false);
+    unseen.show({ kind: 'desk' }, noon);
+    await settled(alone, own);
+    expect(unseen.tick(noon)).toBe(true);
+    await alone.close();
   });
 
   it('stops in the middle when the hub is closed', async () => {
