@@ -75,7 +75,8 @@ export class PlanEditor extends Part {
   }
 
   protected override draw() {
-    const { plan, shown, said } = this;
+    const { plan, shown, said, phase, refusal } = this;
+    if (!shown && phase === 'still' && !refusal) return html`<p>${this.words.looking}</p>`;
     return html`${this.#verdict()}
       ${plan && shown ? this.#sheet(plan, shown) : shown ? html`<p>${said.noPlan}</p>` : nothing}`;
   }

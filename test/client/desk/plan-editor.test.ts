@@ -126,6 +126,13 @@ afterEach(() => {
 });
 
 describe('the plan editor', () => {
+  it('says that it is looking, not that a plan runs, while the hub has not shown one', async () => {
+    const { element } = await editor({ show: new Promise(() => {}) });
+    expect(said(element)).toMatch(/Looking/);
+    expect(said(element)).not.toMatch(/As it runs/);
+    expect(all(element, 'button')).toEqual([]);
+  });
+
   it('says what does not fit and what would, and writes that where it is wished', async () => {
     const line = 'The most that was found to fit: Noon, Ribs: 44 portions.';
     const { element, asked } = await editor({
