@@ -63,6 +63,24 @@ export function rowDrawing(paper: Paper, { row, top, lanes, bars }: LaidRow) {
   </g>`;
 }
 
+/** Least width of the names, in heights of a lane; and most of it, of the whole width. */
+const NAMES_LEAST = 5.2;
+const NAMES_MOST = 0.4;
+/** Of a lane's height: a heavy letter of a name, on the average, and what is beside them. */
+const NAME_LETTER_SHARE = 0.285;
+const NAME_EDGE_SHARE = 0.5;
+
+/** How much of the paper the longest name takes. */
+export function namesPx(
+  rows: readonly LaidRow[],
+  { lanePx, widthPx }: Pick<Paper, 'lanePx' | 'widthPx'>,
+  say: Say,
+): number {
+  const longest = Math.max(0, ...rows.map(({ row }) => nameOf(row, say).length));
+  const lanes = Math.max(NAMES_LEAST, longest * NAME_LETTER_SHARE + NAME_EDGE_SHARE);
+  return Math.min(widthPx * NAMES_MOST, lanePx * lanes);
+}
+
 function nameOf(row: ChartRow, say: Say): string {
   if (row.kind === 'rack') return saySlot(row.slot, say);
   const { name, isOut } = row.person;

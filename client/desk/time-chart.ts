@@ -22,8 +22,7 @@ import { clockTime, deskWords, sayBar, sayWhy, textIn } from '../../shared/words
 import '../parts/choice-strip.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
-import type { Paper } from './chart-drawing.ts';
-import { acrossPx, linkDrawing, rowDrawing } from './chart-drawing.ts';
+import { acrossPx, linkDrawing, namesPx, type Paper, rowDrawing } from './chart-drawing.ts';
 import { ChartGestures } from './chart-gestures.ts';
 import { SeenChart } from './seen-chart.ts';
 import { timeChartStyles } from './time-chart.css.ts';
@@ -174,7 +173,8 @@ export class TimeChart extends Part {
   }
 
   get #namesPx(): number {
-    return Math.min(this.#seen.widthPx * 0.3, this.#seen.lanePx * 5.2);
+    const { view, say } = this;
+    return namesPx(view ? this.#laidRows(view.chart) : [], this.#seen, say);
   }
 
   get #timePx(): number {
