@@ -74,6 +74,9 @@ export const rackLaneStyles = css`
       height: auto;
       white-space: normal;
     }
+    .to-come > :last-child {
+      display: none;
+    }
   }
   svg {
     grid-row: 2;
@@ -120,7 +123,7 @@ export const rackLaneStyles = css`
   .here .outline {
     stroke-dasharray: 2 5;
   }
-  /* Over the end of the shelf, where pieces leave it free or are seen behind it. */
+  /* Beyond the end of the shelf: a whole lane leaves it this much of the lane. */
   cook-fan {
     grid-row: 2;
     grid-column: 1;

@@ -75,6 +75,9 @@ export class ThenFoot extends Part {
       }
       /* A page so narrow may be longer than the glass: a title takes two lines. */
       @container (max-width: 25em) {
+        .task {
+          flex-wrap: wrap;
+        }
         .what {
           height: auto;
           white-space: normal;

@@ -92,19 +92,15 @@ export const smokerWallStyles = css`
     border-left: none;
     border-top: var(--heavy) solid var(--ink);
   }
+  /* Only what is asked of a rack stays in sight of it, and hides no more than half of the glass. */
   :host([narrow]) .foot {
     height: auto;
+  }
+  :host([narrow]) .foot.asks {
     position: sticky;
     bottom: 0;
-    background: var(--ground);
-  }
-  /* Where letters are so large, what stays in sight would hide what it is about. */
-  :host([low]) .foot {
-    position: static;
-  }
-  :host([low]) .foot.asks {
-    position: sticky;
     max-height: 55dvh;
     overflow: auto;
+    background: var(--ground);
   }
 `;

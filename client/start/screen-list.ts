@@ -31,6 +31,7 @@ export class ScreenList extends Part {
         min-height: max(var(--touch), 2em);
         font-size: var(--figure);
         font-weight: 800;
+        overflow-wrap: anywhere;
         color: var(--ink);
         text-decoration: none;
         border-bottom: var(--hair) solid var(--pencil);

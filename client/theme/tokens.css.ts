@@ -64,6 +64,8 @@ export const tokens: CSSResult = css`
     color: var(--ink);
     font: 600 var(--body) / 1.15 '${unsafeCSS(LETTERS)}', sans-serif;
     font-variant-numeric: tabular-nums;
+    /* A word wider than its place goes on in the next line. */
+    overflow-wrap: break-word;
     -webkit-text-size-adjust: none;
     text-size-adjust: none;
   }
