@@ -4,6 +4,7 @@ import type { SlotId } from '../../shared/kernel/index.ts';
 import type { DeskView, Drawn, Intent, LoadDrawing } from '../../shared/view/index.ts';
 import { pitRule } from '../../shared/view/index.ts';
 import { Part } from '../parts/part.ts';
+import { laneM } from '../parts/rack-lane.ts';
 import '../parts/smoker-cutaway.ts';
 import '../smoker/move-foot.ts';
 import { SeenSize } from '../shell/seen-size.ts';
@@ -147,14 +148,13 @@ export class DeskSmokers extends Part {
   #smokers({ smokers }: DeskView) {
     const now = this.sync.hubNow();
     const rule = pitRule(smokers, now);
-    const racks = smokers.flatMap((smoker) => smoker.racks);
-    const longestM = Math.max(0.1, ...racks.map(({ lengthM }) => lengthM));
+    const wholeM = laneM(smokers);
     const { move } = this.#moving;
     return smokers.map(
       (smoker) => html`<smoker-cutaway
         .say=${this.say}
         .smoker=${smoker}
-        .longestM=${longestM}
+        .laneM=${wholeM}
         .rule=${rule}
         .now=${now}
         .marks=${this.marks}

@@ -3,7 +3,14 @@ import { customElement, property } from 'lit/decorators.js';
 import { classMap } from 'lit/directives/class-map.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
-import type { LaidOut, LoadDrawing, Mark, PitRule, RackDrawing } from '../../shared/view/index.ts';
+import type {
+  LaidOut,
+  LoadDrawing,
+  Mark,
+  PitRule,
+  RackDrawing,
+  SmokerDrawing,
+} from '../../shared/view/index.ts';
 import { layOut, loadMark } from '../../shared/view/index.ts';
 import {
   clockRange,
@@ -31,6 +38,20 @@ export type Picked = Pick<LoadDrawing, 'stay' | 'need'>;
 
 export const isSame = (a: Picked, b: Picked) => a.stay === b.stay && a.need === b.need;
 
+/** Of a lane, over the end of its shelf: as wide as its style has it. */
+const CURVE_SHARE = 0.27;
+
+/**
+ * How long the whole lane of a rack is, in metres of rack: the longest of them, and room beside its
+ * pieces for the curve of a cook where there is any.
+ */
+export function laneM(smokers: readonly Pick<SmokerDrawing, 'racks'>[]): number {
+  const racks = smokers.flatMap((smoker) => smoker.racks);
+  const longestM = Math.max(0.1, ...racks.map(({ lengthM }) => lengthM));
+  const hasCurve = racks.some(({ loads }) => loads.some(({ here, cook }) => here && cook));
+  return hasCurve ? longestM / (1 - CURVE_SHARE) : longestM;
+}
+
 /** What a time takes in letters of a usual width: a figure is wider, and an m takes two. */
 const lettersOf = (when: string) => 1.15 * when.length + 1.5 * (when.match(/[ap]m/g)?.length ?? 0);
 
@@ -45,8 +66,8 @@ export class RackLane extends Part {
   static override styles = [base, rackLaneStyles];
 
   @property({ attribute: false }) rack: RackDrawing | null = null;
-  /** The longest rack on the wall, so that all are drawn to one scale. */
-  @property({ type: Number }) longestM = 1;
+  /** @see laneM of all that is drawn beside it, so that all is drawn to one scale. */
+  @property({ type: Number }) laneM = 1;
   @property({ attribute: false }) rule: PitRule | null = null;
   @property({ type: Number }) now: Instant = instant(0);
   @property({ attribute: false }) marks: ReadonlyMap<string, Mark> = new Map();
@@ -122,7 +143,7 @@ export class RackLane extends Part {
   }
 
   #drawing(rack: RackDrawing, laid: readonly LaidOut[]) {
-    const wide = this.longestM * 1000;
+    const wide = this.laneM * 1000;
     const box = `0 ${-HIGH_MM} ${wide} ${HIGH_MM + 3}`;
     return html`<svg viewBox=${box} preserveAspectRatio="xMinYMax meet" aria-hidden="true">
       <defs>
@@ -169,8 +190,8 @@ export class RackLane extends Part {
 
   /** Over the pieces and their words; what follows on the rack begins the next one. */
   #button({ load, fromM }: LaidOut, next: LaidOut | undefined) {
-    const share = (lengthM: number) => `${(100 * lengthM) / this.longestM}%`;
-    const toM = next && next.fromM > fromM ? next.fromM : this.longestM;
+    const share = (lengthM: number) => `${(100 * lengthM) / this.laneM}%`;
+    const toM = next && next.fromM > fromM ? next.fromM : this.laneM;
     const place = { left: share(fromM), width: share(toM - fromM) };
     return html`<button
       aria-label=${this.#nameOf(load)}

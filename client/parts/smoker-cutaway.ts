@@ -98,7 +98,7 @@ export class SmokerCutaway extends Part {
   ];
 
   @property({ attribute: false }) smoker: SmokerDrawing | null = null;
-  @property({ type: Number }) longestM = 1;
+  @property({ type: Number }) laneM = 1;
   @property({ attribute: false }) rule: PitRule | null = null;
   @property({ type: Number }) now: Instant = instant(0);
   @property({ attribute: false }) marks: ReadonlyMap<string, Mark> = new Map();
@@ -123,7 +123,7 @@ export class SmokerCutaway extends Part {
           (rack) => html`<rack-lane
             .say=${this.say}
             .rack=${rack}
-            .longestM=${this.longestM}
+            .laneM=${this.laneM}
             .rule=${this.rule}
             .now=${this.now}
             .marks=${this.marks}

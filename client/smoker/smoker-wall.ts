@@ -14,6 +14,7 @@ import type {
 import { checksDue, pitRule, stationPage } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { sayRefusal } from '../../shared/words/index.ts';
+import { laneM } from '../parts/rack-lane.ts';
 import '../parts/smoker-cutaway.ts';
 import '../parts/then-foot.ts';
 import '../parts/wall-head.ts';
@@ -30,7 +31,7 @@ import { base } from '../theme/index.ts';
 import { followDrag } from './drag.ts';
 import './move-foot.ts';
 import { MoveFlow } from './move-flow.ts';
-import { hasThen, isLow, isNarrow, pitLines } from './pit-room.ts';
+import { hasThen, isNarrow, pitLines } from './pit-room.ts';
 import type { Reading } from './reading.ts';
 import { airOf, coreOf, readingPad } from './reading.ts';
 import { smokerWallStyles } from './smoker-wall.css.ts';
@@ -53,8 +54,6 @@ export class SmokerWall extends Wall {
   @property() language: Language = 'en';
   @property({ attribute: false }) side: Side | null = null;
   @property({ type: Boolean, reflect: true }) narrow = false;
-  /** Narrow, and its letters so large that little of the page is seen at once. */
-  @property({ type: Boolean, reflect: true }) low = false;
   @state() private reading: Reading | null = null;
 
   readonly #size = new SeenSize(this);
@@ -86,7 +85,6 @@ export class SmokerWall extends Wall {
     super.willUpdate(changed);
     if (this.#day) this.say = this.#day.say;
     this.narrow = isNarrow(this.#size.seen);
-    this.low = this.narrow && isLow(this.#size.seen);
     const hub = this.#day?.hub;
     if (hub) this.#moving.see(hub);
   }
@@ -148,8 +146,7 @@ export class SmokerWall extends Wall {
   #smokers({ view, marks }: Drawn<SmokerView>) {
     const now = this.sync.hubNow();
     const rule = pitRule(view.smokers, now);
-    const racks = view.smokers.flatMap((smoker) => smoker.racks);
-    const longestM = Math.max(0.1, ...racks.map(({ lengthM }) => lengthM));
+    const wholeM = laneM(view.smokers);
     const { move } = this.#moving;
     return repeat(
       view.smokers,
@@ -157,7 +154,7 @@ export class SmokerWall extends Wall {
       (smoker) => html`<smoker-cutaway
         .say=${this.say}
         .smoker=${smoker}
-        .longestM=${longestM}
+        .laneM=${wholeM}
         .rule=${rule}
         .now=${now}
         .marks=${marks}

@@ -28,7 +28,7 @@ function smokerRead(...read: readonly (readonly [min: number, tempC: number])[])
 it('says from when to when nobody knows what the air did', async () => {
   const { smoker, view, now } = smokerRead([1, 121], [51, 98]);
   const part = new SmokerCutaway();
-  Object.assign(part, { smoker, now, rule: pitRule(view.smokers, now), longestM: 1 });
+  Object.assign(part, { smoker, now, rule: pitRule(view.smokers, now), laneM: 1 });
   part.say = { ...part.say, zone: view.zone, clock: view.clock };
   document.body.append(part);
   await drawn();

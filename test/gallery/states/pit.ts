@@ -1,3 +1,4 @@
+import { laneM } from '../../../client/parts/rack-lane.ts';
 import type { SlotId } from '../../../shared/kernel/index.ts';
 import { celsius, minutes, must } from '../../../shared/kernel/index.ts';
 import type { SmokerDrawing } from '../../../shared/view/index.ts';
@@ -12,8 +13,13 @@ const [a, b] = [must(smokers[0], 'smoker a'), must(smokers[1], 'smoker b')];
 const rackOf = (smoker: SmokerDrawing, place: number) => must(smoker.racks[place], 'a rack');
 const load = must(rackOf(a, 0).loads[0], 'a load');
 const cooked = { ...rackOf(a, 0), loads: [{ ...load, cook }] };
-const drawn = (smoker: SmokerDrawing) => ({ smoker, longestM: 1.22, rule, now: NOW });
-const lane = (rack: SmokerDrawing['racks'][number]) => ({ rack, longestM: 1.22, rule, now: NOW });
+const drawn = (smoker: SmokerDrawing) => ({ smoker, laneM: laneM([smoker]), rule, now: NOW });
+const lane = (rack: SmokerDrawing['racks'][number]) => ({
+  rack,
+  laneM: laneM([{ racks: [rack] }]),
+  rule,
+  now: NOW,
+});
 const to = 'b/1' as SlotId;
 const spell = (kind: 'down' | 'cold') => ({ kind, since: at(-12), backAt: at(50) });
 
