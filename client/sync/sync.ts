@@ -12,6 +12,7 @@ import type { Command, Intent } from '../../shared/view/index.ts';
 import { DayKeeper } from './day-keeper.ts';
 import { Drain } from './drain.ts';
 import { HubClock } from './hub-clock.ts';
+import { hurriedOutbox } from './hurried-outbox.ts';
 import type { Shown } from './newest.ts';
 import { Newest } from './newest.ts';
 import type { OutboxNews, SyncPorts } from './ports.ts';
@@ -54,7 +55,7 @@ class ScreenSync implements Sync {
     this.#hubClock = new HubClock(clock);
     const keeping = lastView && { lastView, clock, timers, hubClock: this.#hubClock };
     this.#keeper = keeping ? new DayKeeper(keeping) : null;
-    this.#taps = new Taps(outbox, () => this.#changed());
+    this.#taps = new Taps(hurriedOutbox(outbox, timers), () => this.#changed());
     this.#drain = new Drain({
       taps: this.#taps,
       timers,

@@ -65,13 +65,15 @@ class TabDrainer implements Drainer {
           this.#release = release;
         });
       });
-    } catch {
-      // Taken over by the tab that is looked at now: wait to get it back.
       this.#isMine = false;
-      if (!this.#closing.signal.aborted) void this.#hold({});
-      return;
+    } catch (fault) {
+      const isTaken = fault instanceof DOMException && fault.name === 'AbortError';
+      // Where a browser gives no locks, as in a private window, every tab sends its own.
+      this.#isMine = !isTaken;
+      if (!isTaken) this.#listener?.mine();
+      // Taken over by the tab that is looked at now: wait to get it back.
+      else if (!this.#closing.signal.aborted) void this.#hold({});
     }
-    this.#isMine = false;
   }
 }
 

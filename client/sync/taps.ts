@@ -10,6 +10,8 @@ export type Entry = {
   readonly command: Command;
   /** Whether it is on this device's disk. */
   stored: boolean;
+  /** The disk would not have it: it lives in this page alone. */
+  missed: boolean;
   /** Resolves, and never rejects, once the outbox has it or has failed to keep it. */
   written: Promise<void>;
   /** The hub's last event for it; it stays laid over the view until the view has come that far. */
@@ -48,9 +50,9 @@ export class Taps {
     return this.#refused;
   }
 
-  /** The outbox could not keep the last tap: it lives in this page alone. */
+  /** The outbox fails, or did, and a tap lives in this page alone since. */
   get isFailing(): boolean {
-    return this.#isFailing;
+    return this.#isFailing || this.#missed.length > 0;
   }
 
   /** Nothing would be lost if the page were loaded anew. */
@@ -70,14 +72,26 @@ export class Taps {
   }
 
   add(command: Command): Promise<void> {
-    const written = this.#write(() => this.#outbox.put({ command, refusal: null }));
-    const entry: Entry = { command, stored: false, answeredSeq: null, written: Promise.resolve() };
-    entry.written = written.then((kept) => {
-      entry.stored = kept;
+    const entry = entryOf(command, false);
+    entry.written = this.#write(() => this.#keep(entry)).then((kept) => {
+      entry.missed = !kept;
       this.#changed();
     });
     this.#entries.push(entry);
     return entry.written;
+  }
+
+  /** What the disk would not have before goes first, so that it keeps the order of the finger. */
+  async #keep(entry: Entry): Promise<void> {
+    for (const each of [...this.#missed, entry]) {
+      await this.#outbox.put({ command: each.command, refusal: null });
+      each.stored = true;
+      each.missed = false;
+    }
+  }
+
+  get #missed(): readonly Entry[] {
+    return this.#entries.filter(({ missed, answeredSeq }) => missed && answeredSeq === null);
   }
 
   /** Takes over what the outbox holds: from before the page was loaded, or from another tab. */
@@ -139,7 +153,7 @@ export class Taps {
       ...this.#entries.filter(({ answeredSeq }) => answeredSeq !== null),
       ...waiting
         .filter(({ command }) => (known.get(command.id)?.answeredSeq ?? null) === null)
-        .map(({ command }) => known.get(command.id) ?? fromDisk(command)),
+        .map(({ command }) => known.get(command.id) ?? entryOf(command, true)),
       ...this.#entries.filter(isOpen),
     ];
     const refused = kept.flatMap(({ command, refusal }) => (refusal ? [{ command, refusal }] : []));
@@ -161,9 +175,10 @@ export class Taps {
   }
 }
 
-const fromDisk = (command: Command): Entry => ({
+const entryOf = (command: Command, stored: boolean): Entry => ({
   command,
-  stored: true,
+  stored,
+  missed: false,
   written: Promise.resolve(),
   answeredSeq: null,
 });
