@@ -1,4 +1,4 @@
-import { type Seconds, seconds } from '../../kernel/index.ts';
+import { minutes, type Seconds, seconds } from '../../kernel/index.ts';
 import type { Goal } from '../model.ts';
 import type { Broken, Timeline } from '../timeline-types.ts';
 
@@ -8,7 +8,10 @@ export type Trouble = {
   readonly doubledS: Seconds;
   /** Seconds by which something is broken that was kept before, or was broken by less. */
   readonly worseS: Seconds;
-  /** Seconds that goals will be late, each times its weight. */
+  /**
+   * Seconds that goals will be late, each times its weight; what a goal is later than a
+   * quarter of an hour counts twice.
+   */
   readonly lateS: Seconds;
   /** Seconds by which lags, waits, hours and deadlines will be broken that may still be kept. */
   readonly brokenS: Seconds;
@@ -17,6 +20,12 @@ export type Trouble = {
 /** By how much each thing is broken, by its name. */
 type Known = ReadonlyMap<string, number>;
 
+/**
+ * From here on each second late counts for two: one who waits for half an hour is worse off than
+ * ten who wait for three minutes. A quarter of an hour is our choice.
+ */
+const MUCH_S = minutes(15);
+
 /** The trouble of a day as it stands; nothing of it is worse than before where nothing is known. */
 export function troubleOf(timeline: Timeline, goals: readonly Goal[], known?: Known): Trouble {
   const open = openIn(timeline);
@@ -24,7 +33,8 @@ export function troubleOf(timeline: Timeline, goals: readonly Goal[], known?: Kn
     open.reduce((sum, each) => sum + ((each.kind === 'link') === isLink ? byS(each) : 0), 0);
   const lateS = goals.reduce((sum, { activity, end, dueS, weight }) => {
     const times = timeline.times(activity);
-    return sum + weight * Math.max(0, times[`${end}S`] - dueS);
+    const goalS = Math.max(0, times[`${end}S`] - dueS);
+    return sum + weight * (goalS + Math.max(0, goalS - MUCH_S));
   }, 0);
   const worseS = (each: Broken) =>
     known ? Math.max(0, each.byS - (known.get(nameOf(each)) ?? 0)) : 0;

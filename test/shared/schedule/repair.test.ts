@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { minutes, seconds } from '../../../shared/kernel/index.ts';
 import { chain } from '../../../shared/schedule/chain.ts';
 import { check, construct, type Placement, type Problem } from '../../../shared/schedule/index.ts';
-import { type Repair, repair } from '../../../shared/schedule/repair/index.ts';
+import { type Repair, repair, savedS, troubleOf } from '../../../shared/schedule/repair/index.ts';
 import { liveTimeline } from '../../../shared/schedule/timeline.ts';
 import { put } from './live-days.ts';
 import { someNews, tell } from './news.ts';
@@ -127,6 +127,28 @@ describe('a day that will be late', () => {
     const before = (weight: number) => ({ lateS: weight * 300 + 900 });
     expect(of(1)).toMatchObject({ rung: 'order', before: before(1), after: { lateS: 900 } });
     expect(of(10)).toMatchObject({ rung: 'as-it-is', before: before(10), after: before(10) });
+  });
+
+  it('is worse where one waits long than where as many minutes are shared by several', () => {
+    const lateBy = (...late: readonly (readonly [weight: number, byMin: number])[]) => {
+      const day = problem({
+        horizonS: seconds(90_000),
+        activities: late.map((_, i) => activity(`a${i}`, work(600))),
+        goals: late.map(([weight, byMin], i) => ({ ...goal(`a${i}`, 600 - 60 * byMin), weight })),
+      });
+      const timeline = opened(
+        { ...day, goals: [] },
+        late.map((_, i) => put(`a${i}`, 0, 600)),
+      );
+      return troubleOf(timeline, day.goals);
+    };
+    const few = lateBy([3, 30]);
+    const many = lateBy([10, 3], [10, 3], [10, 3]);
+    // By hand: 3 × (30 + 15) min, and 30 × 3 min.
+    expect([few.lateS, many.lateS]).toEqual([8_100, 5_400]);
+    expect(savedS(few, many)).toBeGreaterThan(0);
+    // One batch that is cut in two is as late as it was.
+    expect(lateBy([2, 30], [1, 30])).toEqual(few);
   });
 
   it('is mended by a few changes where one is not enough', () => {
