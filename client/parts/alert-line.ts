@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { AlertsShown } from '../../shared/protocol/index.ts';
 import { sayAlert, sayRates } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
+import { Heard } from './heard.ts';
 import { Part } from './part.ts';
 
 /**
@@ -37,6 +38,8 @@ export class AlertLine extends Part {
   /** Says how often whom was called, too. */
   @property({ type: Boolean }) rates = false;
 
+  readonly #heard = new Heard(this);
+
   protected override willUpdate(): void {
     this.hidden = !this.shown || (this.shown.notices.length === 0 && !this.rates);
   }
@@ -44,9 +47,9 @@ export class AlertLine extends Part {
   protected override draw() {
     const { shown, say } = this;
     if (!shown) return nothing;
-    return html`<div role="status">
-        ${shown.notices.map((notice) => html`<p>${sayAlert(notice, say)}</p>`)}
-      </div>
+    const said = shown.notices.map((notice) => sayAlert(notice, say));
+    return html`${said.map((each) => html`<p>${each}</p>`)}
+      <span class="unseen" role="status">${this.#heard.of(said.join(' '))}</span>
       ${this.rates ? html`<p class="rates">${sayRates(shown.rates, say)}</p>` : nothing}`;
   }
 }

@@ -5,6 +5,7 @@ import type { NewsLine } from '../../shared/view/index.ts';
 import { sayNews, sayNewsInShort } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './choice-strip.ts';
+import { Heard } from './heard.ts';
 import { Part } from './part.ts';
 
 /** So long the whole of it stands over a wall once it was tapped. */
@@ -63,6 +64,7 @@ export class NewsLinePart extends Part {
 
   @state() private isWhole = false;
 
+  readonly #heard = new Heard(this);
   #closing: ReturnType<typeof setTimeout> | undefined;
 
   override disconnectedCallback(): void {
@@ -79,12 +81,16 @@ export class NewsLinePart extends Part {
 
   protected override draw() {
     const { news, say, words } = this;
-    if (!news) return nothing;
+    const heard = html`<span class="unseen" role="status">
+      ${this.#heard.of(news ? sayNews(news, say) : '')}
+    </span>`;
+    if (!news) return heard;
     const name = words.takeBack;
     const back = { label: name, choose: () => this.tell('back', news.command) };
     const { isWhole } = this;
     const [told, moved] = isWhole ? [sayNews(news, say), ''] : sayNewsInShort(news, say);
-    return html`<p role="status">
+    return html`${heard}
+      <p>
         <button aria-expanded=${isWhole} @click=${() => this.#show(!isWhole)}>
           <span class="told">${told}</span><span>${moved}</span>
         </button>

@@ -6,6 +6,7 @@ import type { ClosedDay, Refusal } from '../../shared/view/index.ts';
 import { clockTime, sayRefusal, sayWhen } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './choice-strip.ts';
+import { Heard } from './heard.ts';
 import { Part } from './part.ts';
 import { seenChoices } from './seen-choices.ts';
 
@@ -63,6 +64,8 @@ export class WallNotice extends Part {
   /** For those who hear the wall: what its lines have just said. */
   @property() said = '';
 
+  readonly #heard = new Heard(this);
+
   protected override draw() {
     const { words, say, aloneSince, readOnly, closed, stray } = this;
     const sentences = [
@@ -72,10 +75,9 @@ export class WallNotice extends Part {
       this.failing && words.notKept,
       readOnly && sayRefusal({ rule: 'read-only', atSeq: readOnly.atSeq }, say),
     ].filter(Boolean);
-    return html`<div role="status">
-        ${sentences.length > 0 ? html`<p>${sentences.join(' ')}</p>` : nothing}
-        <span class="unseen">${this.said}</span>
-      </div>
+    const heard = [...sentences, this.said].filter(Boolean).join(' ');
+    return html`${sentences.length > 0 ? html`<p>${sentences.join(' ')}</p>` : nothing}
+      <span class="unseen" role="status">${this.#heard.of(heard)}</span>
       ${stray ? this.#stray(stray) : nothing}`;
   }
 

@@ -37,7 +37,7 @@ customElements.define('failing-part', Failing);
 it.each(['before', 'in', 'under'] as const)(
   'a part that fails %s its drawing says so in its place, and is there again afterwards',
   async (fails) => {
-    const part = Object.assign(new Failing(), { fails });
+    const part: Failing = Object.assign(new Failing(), { fails });
     const beside = new Failing();
     document.body.append(part, beside);
     await Promise.all([part.updateComplete, beside.updateComplete]);
