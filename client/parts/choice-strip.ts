@@ -1,6 +1,5 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { classMap } from 'lit/directives/class-map.js';
 import { base } from '../theme/index.ts';
 import { Part } from './part.ts';
 
@@ -67,7 +66,7 @@ export class ChoiceStrip extends Part {
     return this.choices.map(
       ({ label, name, choose, leaves = false, takes = false }) =>
         html`<button
-          class=${classMap({ leaves, takes })}
+          class=${[leaves && 'leaves', takes && 'takes'].filter(Boolean).join(' ')}
           aria-label=${name ?? nothing}
           @click=${choose}
         >

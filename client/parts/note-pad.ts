@@ -1,5 +1,5 @@
 import { css, html } from 'lit';
-import { customElement, query } from 'lit/decorators.js';
+import { customElement } from 'lit/decorators.js';
 import { base } from '../theme/index.ts';
 import './choice-strip.ts';
 import { Part } from './part.ts';
@@ -26,8 +26,6 @@ export class NotePad extends Part {
     `,
   ];
 
-  @query('input') private readonly input!: HTMLInputElement;
-
   protected override draw() {
     const choices = [
       { label: this.words.keep, choose: () => this.#keep(), takes: true },
@@ -40,7 +38,11 @@ export class NotePad extends Part {
   }
 
   protected override firstUpdated(): void {
-    this.input.focus();
+    this.#input?.focus();
+  }
+
+  get #input(): HTMLInputElement | null {
+    return this.renderRoot.querySelector('input');
   }
 
   #submit(event: Event): void {
@@ -49,7 +51,7 @@ export class NotePad extends Part {
   }
 
   #keep(): void {
-    const text = this.input.value.trim();
+    const text = this.#input?.value.trim() ?? '';
     this.tell(text === '' ? 'close' : 'note', text);
   }
 }
