@@ -88,6 +88,7 @@ export class CheckPad extends Part {
       .say=${this.say}
       .typed=${this.digits}
       .most=${MOST_DIGITS}
+      tenths
       @typed=${({ detail }: CustomEvent<string>) => {
         this.digits = detail;
         this.asked = null;

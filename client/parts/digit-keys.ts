@@ -31,6 +31,8 @@ export class DigitKeys extends Part {
   @property({ type: Number }) most = 3;
   /** Whether a part of one can be typed. */
   @property({ type: Boolean }) point = false;
+  /** Tenths from a keyboard, for which there is no room among the keys on the glass. */
+  @property({ type: Boolean }) tenths = false;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -53,14 +55,17 @@ export class DigitKeys extends Part {
 
   readonly #onKey = (event: KeyboardEvent): void => {
     if (/^\d$/.test(event.key)) this.#type(event.key);
-    else if (this.point && /^[.,]$/.test(event.key)) this.#type('.');
+    else if ((this.point || this.tenths) && /^[.,]$/.test(event.key)) this.#type('.');
     else if (event.key === 'Backspace') this.#erase();
     else if (event.key === 'Escape') this.tell('leave', null);
   };
 
   #type(sign: string): void {
     if (sign === '.' && this.typed.includes('.')) return;
-    this.tell('typed', `${this.typed}${sign}`.slice(0, this.most));
+    const typed = `${this.typed}${sign}`;
+    // A tenth is never left out, nor taken for the next figure: 5,4 is not 54, nor is it 5.
+    const most = this.tenths && typed.includes('.') ? typed.indexOf('.') + 2 : this.most;
+    this.tell('typed', typed.slice(0, most));
   }
 
   #erase(): void {

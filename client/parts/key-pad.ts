@@ -58,7 +58,7 @@ export class KeyPad extends Part {
         display: block;
         font-size: var(--figure);
         font-weight: 800;
-        width: 5.2ch;
+        min-width: 5.2ch;
         border-bottom: var(--heavy) solid var(--ink);
         white-space: nowrap;
         line-height: 1.1;
@@ -112,6 +112,7 @@ export class KeyPad extends Part {
             .say=${say}
             .typed=${this.digits}
             .most=${MOST_DIGITS}
+            tenths
             @typed=${({ detail }: CustomEvent<string>) => this.#type(detail)}
             @leave=${() => this.tell('close', null)}
           ></digit-keys>
