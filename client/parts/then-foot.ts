@@ -4,6 +4,7 @@ import type { TaskView } from '../../shared/view/index.ts';
 import { textIn } from '../../shared/words/index.ts';
 import { base, CAP_HEIGHT, LETTERS_ARCMIN } from '../theme/index.ts';
 import './clock-time.ts';
+import { onceAFrame } from './ink.ts';
 import { Part } from './part.ts';
 
 /** In letters: the band's name, the count of the rest and the edges; a title's time and its gap. */
@@ -94,7 +95,7 @@ export class ThenFoot extends Part {
    * when its size changes, not whenever it is drawn.
    */
   @state() private letters = roomIn(innerWidth, smallPx());
-  readonly #observer = new ResizeObserver(() => this.#measure());
+  readonly #observer = new ResizeObserver(onceAFrame(() => this.#measure()));
 
   override connectedCallback(): void {
     super.connectedCallback();

@@ -1,4 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { onceAFrame } from '../parts/ink.ts';
 
 type Host = ReactiveControllerHost & { readonly renderRoot: ParentNode };
 
@@ -9,7 +10,8 @@ type Host = ReactiveControllerHost & { readonly renderRoot: ParentNode };
 export class OverHeight implements ReactiveController {
   readonly #host: Host;
   readonly #names: string;
-  readonly #observer = new ResizeObserver(() => this.#measure());
+  /** In a frame of its own: what is drawn anew because of a size may change others within one. */
+  readonly #observer = new ResizeObserver(onceAFrame(() => this.#measure()));
   #parts: readonly HTMLElement[] = [];
   #px = 0;
 
