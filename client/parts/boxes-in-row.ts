@@ -43,7 +43,8 @@ export class RowOfBoxes implements ReactiveController {
     const arcmin = Number.parseFloat(getComputedStyle(this.#host).getPropertyValue('--arcmin'));
     if (offsetWidth === 0 || offsetWidth / arcmin === this.#wide) return;
     this.#wide = offsetWidth / arcmin;
-    this.#host.requestUpdate();
+    // Not among what is laid out just now: the wall under the row gets another height by it.
+    requestAnimationFrame(() => this.#host.requestUpdate());
   }
 }
 

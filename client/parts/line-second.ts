@@ -20,7 +20,9 @@ export function secondRow(task: TaskView, { say, side, isNew }: Seen) {
   const words = ui[say.language];
   const mind = (said: string) => html`<p class="row"><span class="mind">${said}</span></p>`;
   if (task.helpAskedAt !== null) {
-    return html`<p class="row"><span class="asked">${words.helpAsked}</span></p>`;
+    // Whoever comes to help does it to the same standard.
+    return html`<p class="row"><span class="asked">${words.helpAsked}</span></p>
+      ${task.mind ? html`<p class="row">${textIn(task.mind, say)}</p>` : nothing}`;
   }
   const change = task.state === 'ready' || isNew ? handChange(task, side) : null;
   if (change) return mind(words.handChange[change]);

@@ -150,8 +150,9 @@ export class NowLine extends Part {
     return cure ? html`<cure-line .say=${this.say} .cure=${cure}></cure-line>` : nothing;
   }
 
-  #caution({ caution, state }: TaskView) {
-    if (!caution || this.brief || this.height === 'low' || state === 'done') return nothing;
+  #caution({ caution, state, helpAskedAt }: TaskView) {
+    const isFull = this.brief || this.height === 'low' || helpAskedAt !== null;
+    if (!caution || isFull || state === 'done') return nothing;
     return html`<p class="caution">${textIn(caution, this.say)}</p>`;
   }
 

@@ -9,14 +9,16 @@ export const passLineStyles = css`
     align-content: center;
     --boxes-row: 1 / span 2;
     column-gap: calc(14px * var(--arcmin));
-    padding: 0 0 0 calc(var(--edge) - 10px * var(--arcmin));
-    border-left: calc(10px * var(--arcmin)) solid transparent;
+    padding: 0 0 0 var(--edge);
     border-bottom: var(--hair) solid var(--pencil);
     min-height: calc(var(--touch) + 8px);
     line-height: 1.1;
   }
-  :host([due]) {
-    border-left-color: var(--brick);
+  .bar {
+    position: absolute;
+    inset: 0 auto 0 0;
+    width: calc(10px * var(--arcmin));
+    background: var(--brick);
   }
   /* The name of a dish stays whole as long as there is room, what is in it in any case. */
   h2 {
@@ -28,7 +30,7 @@ export const passLineStyles = css`
     white-space: nowrap;
   }
   .name {
-    min-width: 3em;
+    min-width: 0;
     overflow: hidden;
     text-overflow: ellipsis;
   }
@@ -41,6 +43,14 @@ export const passLineStyles = css`
   }
   .pans {
     grid-area: 2 / 1 / 3 / 3;
+  }
+  /* How many are sold leaves whole, into a line that is not seen, where it has no room. */
+  .outcome {
+    display: flex;
+    flex-wrap: wrap;
+    column-gap: 0.5em;
+    height: 1.15em;
+    overflow: hidden;
   }
   .then {
     grid-area: 1 / 3 / 3 / 4;
@@ -57,6 +67,9 @@ export const passLineStyles = css`
   }
   b {
     font-size: var(--figure);
+    font-weight: 800;
+  }
+  .heavy {
     font-weight: 800;
   }
   .mind {
@@ -78,10 +91,17 @@ export const passLineStyles = css`
   :host([narrow]) {
     --boxes-row: auto;
   }
+  :host([narrow]) .outcome {
+    height: auto;
+  }
   :host([narrow]) h2,
-  :host([long]) h2 {
+  :host([fit='long']) h2 {
     flex-wrap: wrap;
     white-space: normal;
+    overflow: visible;
+  }
+  :host(:is([fit='lean'], [fit='long']):not([narrow])) .name {
+    font-size: var(--small);
   }
   /* In letters so large no name has room beside a figure. */
   @media (width < 16em) {

@@ -6,6 +6,7 @@ import type { LeftInPan, PassLine as Line, PassPan } from '../../shared/view/ind
 import { clockRange, clockTime, passWords, sayAllergen, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
+import { fitOf, type NameFit } from './name-fit.ts';
 import { passLineStyles } from './pass-line.css.ts';
 
 /** A dish of which nothing is cut while it is sold needs a hand; so does what is held too long. */
@@ -14,6 +15,10 @@ const SOON_MS = 15 * 60_000;
 const MOST_PANS = 3;
 /** So many allergens have room beside a name in one of two columns; the strip names them all. */
 const MOST_NAMED = 2;
+
+const HALF_DAY_MS = 12 * 3_600_000;
+const HALF = / [ap]m$/;
+const HALVES = / [ap]m/g;
 
 /** One dish at the pass: portions ready, till when each may be held, what lands, what runs out. */
 @customElement('pass-line')
@@ -27,19 +32,36 @@ export class PassLine extends Part {
   @property({ type: Boolean, reflect: true }) narrow = false;
   /** One of two columns: what presses comes first, and what is as it should be is not said. */
   @property({ type: Boolean, reflect: true }) short = false;
-  /** Some name on the wall has no room on one line beside what is in it: all have two. */
-  @property({ type: Boolean, reflect: true }) long = false;
+  /** Minutes of arc that a name has, with what is in it. */
+  @property({ type: Number }) wide = Number.POSITIVE_INFINITY;
+  @property({ reflect: true }) fit: NameFit = 'has';
   @property({ type: Boolean, reflect: true }) due = false;
+
+  #isMinded = false;
 
   protected override willUpdate(): void {
     const { line } = this;
+    this.fit = line ? this.#fitOf(line) : 'has';
     this.due = line !== null && (this.#mustCut(line) || this.#isOver(line));
   }
 
+  #fitOf({ dish }: Line): NameFit {
+    const { say } = this;
+    const bare = this.#bare(dish.allergens);
+    const has = this.short || !bare ? bare : passWords[say.language].has(bare);
+    return fitOf({ name: textIn(dish.name, say), bare, has }, this.wide);
+  }
+
   protected override draw() {
-    const { line, say } = this;
+    const { line } = this;
     if (!line) return nothing;
-    if (this.short) return this.#inShort(line);
+    this.#isMinded = false;
+    const bar = this.due ? html`<i class="bar"></i>` : nothing;
+    return html`${bar} ${this.short ? this.#inShort(line) : this.#whole(line)}`;
+  }
+
+  #whole(line: Line) {
+    const { say } = this;
     const words = passWords[say.language];
     const { dish, ready } = line;
     return html`<h2><span class="name">${textIn(dish.name, say)}</span> ${this.#named(line)}</h2>
@@ -62,7 +84,7 @@ export class PassLine extends Part {
     ];
     const others = pans.filter((each) => each !== barred && each !== first);
     return html`<h2>
-        <span class="name">${textIn(dish.name, say)}</span> ${this.#namedInShort(line)}
+        <span class="name">${textIn(dish.name, say)}</span> ${this.#named(line)}
       </h2>
       <div class="ready"><b>${ready}</b> ${words.ready}</div>
       <div class="then">
@@ -74,23 +96,23 @@ export class PassLine extends Part {
       <slot></slot>`;
   }
 
-  /** What somebody who asks must be told of it. */
+  /** What somebody who asks must be told of it; bare where there is little room. */
   #named({ dish: { allergens } }: Line) {
-    const { say } = this;
-    if (allergens.length === 0) return nothing;
-    const named = allergens.map((each) => sayAllergen(each, say)).join(', ');
-    return html`<small class="soft">${passWords[say.language].has(named)}</small>`;
+    const bare = this.#bare(allergens);
+    if (!bare) return nothing;
+    const isBare = this.short || this.fit !== 'has';
+    return html`<small class="soft">
+      ${isBare ? bare : passWords[this.say.language].has(bare)}
+    </small>`;
   }
 
-  /** The same beside a name that must stay whole: bare, or counted where there are several. */
-  #namedInShort({ dish: { allergens } }: Line) {
+  /** By name, or counted where there are several for one of two columns. */
+  #bare(allergens: readonly string[]): string {
     const { say } = this;
-    if (allergens.length === 0) return nothing;
-    const named =
-      allergens.length > MOST_NAMED
-        ? passWords[say.language].hasMany(allergens.length)
-        : allergens.map((each) => sayAllergen(each, say)).join(', ');
-    return html`<small class="soft">${named}</small>`;
+    if (this.short && allergens.length > MOST_NAMED) {
+      return passWords[say.language].hasMany(allergens.length);
+    }
+    return allergens.map((each) => sayAllergen(each, say)).join(', ');
   }
 
   #pans({ pans }: Line) {
@@ -105,34 +127,48 @@ export class PassLine extends Part {
   #pan({ pan: { heldUntil, stage, barred }, left }: LeftInPan, next?: LeftInPan) {
     const words = passWords[this.say.language];
     if (barred) {
-      return html`<span class="mind">${words.barred(left, barred)}</span>`;
+      return this.#mind(words.barred(left, barred));
     }
     if (stage === 'held' && (heldUntil === null || heldUntil > this.now)) {
       const till = heldUntil && this.#till(heldUntil, next);
       const isSoon = heldUntil !== null && heldUntil - this.now < SOON_MS;
-      return html`<span class=${isSoon ? 'mind' : ''}>${words.toCut(left, till)}</span>`;
+      const said = words.toCut(left, till);
+      return isSoon ? this.#mind(said) : html`<span>${said}</span>`;
     }
     if (heldUntil === null) return html`<span class="soft">${words.heldFree(left)}</span>`;
-    if (heldUntil <= this.now) return html`<span class="mind">${words.holdOver(left)}</span>`;
+    if (heldUntil <= this.now) return this.#mind(words.holdOver(left));
     const said = words.heldTill(left, this.#till(heldUntil, next));
-    return html`<span class=${heldUntil - this.now < SOON_MS ? 'mind' : 'soft'}>${said}</span>`;
+    if (heldUntil - this.now < SOON_MS) return this.#mind(said);
+    return html`<span class="soft">${said}</span>`;
   }
 
-  /** The half of the day is said once, behind the last time that lies in it. */
+  /** What presses; the first of it is underlined, for one thing at a time is minded. */
+  #mind(said: string) {
+    const isFirst = !this.#isMinded;
+    this.#isMinded = true;
+    return html`<span class=${isFirst ? 'mind' : 'heavy'}>${said}</span>`;
+  }
+
   #till(at: Instant, next: LeftInPan | undefined): string {
-    const { say } = this;
     const { heldUntil = null } = next?.pan ?? {};
-    if (heldUntil === null || heldUntil < at) return clockTime(at, say);
-    const [range = ''] = clockRange(at, heldUntil, say).split('–');
+    // The half of the day is said once, behind the last time that lies in it.
+    if (heldUntil === null || heldUntil < at) return this.#clock(at);
+    const [range = ''] = clockRange(at, heldUntil, this.say).split('–');
     return range;
+  }
+
+  /** Within half a day there is no doubt which half of it is meant. */
+  #clock(at: Instant): string {
+    const time = clockTime(at, this.say);
+    return Math.abs(at - this.now) < HALF_DAY_MS ? time.replace(HALF, '') : time;
   }
 
   #runsOut(line: Line) {
     const words = passWords[this.say.language];
     const { sold, soldOutAt } = line.dish;
-    const counted = html`<span class="soft"> · ${words.sold(sold)}</span>`;
+    const counted = html`<span class="soft">· ${words.sold(sold)}</span>`;
     const isSaid = sold > 0 && soldOutAt === null && !this.#mustCut(line);
-    return html`<p>${this.#outcome(line)}${isSaid ? counted : nothing}</p>`;
+    return html`<p class="outcome">${this.#outcome(line)}${isSaid ? counted : nothing}</p>`;
   }
 
   /** What will come of the dish at this service. */
@@ -140,14 +176,13 @@ export class PassLine extends Part {
     const { say } = this;
     const words = passWords[say.language];
     const { runsOut, dish, empty } = line;
-    const mind = (said: string) => html`<span class="mind">${said}</span>`;
-    if (dish.soldOutAt !== null) return mind(words.soldOutSince(clockTime(dish.soldOutAt, say)));
-    if (this.#mustCut(line)) return mind(words.cutNow);
+    if (dish.soldOutAt !== null) return this.#mind(words.soldOutSince(this.#clock(dish.soldOutAt)));
+    if (this.#mustCut(line)) return this.#mind(words.cutNow);
     if (!runsOut) {
       return html`<span class="soft">${empty ? words.empty[empty] : words.lasts}</span>`;
     }
     const { at, missing } = runsOut;
-    return mind((empty ? words.shortFrom : words.runsOut)(clockTime(at, say), missing));
+    return this.#mind((empty ? words.shortFrom : words.runsOut)(this.#clock(at), missing));
   }
 
   #next(line: Line) {
@@ -158,7 +193,8 @@ export class PassLine extends Part {
 
   #lands({ readyLowAt, readyHighAt, portions }: PassPan, { empty }: Line) {
     const { first, next } = passWords[this.say.language];
-    const when = clockRange(readyLowAt, readyHighAt, this.say);
+    const range = clockRange(readyLowAt, readyHighAt, this.say);
+    const when = readyHighAt - this.now < HALF_DAY_MS ? range.replace(HALVES, '') : range;
     return html`<span>${(empty === 'before' ? first : next)(portions, when)}</span>`;
   }
 

@@ -1,19 +1,12 @@
 import type { PropertyValues } from 'lit';
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { classMap } from 'lit/directives/class-map.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { ServiceId } from '../../shared/kernel/index.ts';
 import type { Drawn, Intent, Mark, PassLine, PassView, View } from '../../shared/view/index.ts';
 import { passLine } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
-import {
-  clockRange,
-  passWords,
-  sayAllergen,
-  sayRefusal,
-  textIn,
-} from '../../shared/words/index.ts';
+import { clockRange, passWords, sayRefusal, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { styled } from '../parts/styled.ts';
 import '../parts/wall-head.ts';
@@ -26,12 +19,7 @@ import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
 import './pass-line.ts';
 import './pass-taps.ts';
-import { columnsOf, isNarrow } from './room.ts';
-
-/** So many letters have room on a line of one column, and of two. */
-const LONG_LETTERS = { one: 25, two: 24 } as const;
-/** More than two allergens are counted there. */
-const SHORT_LETTERS = 14;
+import { columnsOf, isNarrow, nameWidth } from './room.ts';
 
 const isPass = (view: View): view is PassView => view.face === 'pass';
 
@@ -53,21 +41,15 @@ export class PassWall extends Part {
         min-height: 0;
         display: grid;
         align-content: start;
-        --low: calc(var(--touch) + 8px);
         --high: calc(84px * var(--arcmin));
-        /* All of one height, whatever is said in them: no place to tap moves with a word. */
-        grid-auto-rows: minmax(var(--low), var(--high));
+        /* As high as its name asks, whatever is said in it: no place to tap moves with a word. */
+        grid-auto-rows: minmax(min-content, var(--high));
       }
       /* Read down the first column, then down the other. */
       main.two {
         grid-auto-flow: column;
         grid-auto-columns: minmax(0, 1fr);
-        grid-template-rows: repeat(var(--lines), minmax(var(--low), var(--high)));
-      }
-      /* Room for a name of two lines and for what is said under it, again in every line. */
-      main.long {
-        --low: max(var(--touch) + 8px, 2.2 * var(--body) + 1.2 * var(--small));
-        --high: max(84px * var(--arcmin), var(--low));
+        grid-template-rows: repeat(var(--lines), minmax(min-content, var(--high)));
       }
       /* News come and go under the lines, in room that is kept for them: no line moves. */
       .over {
@@ -125,7 +107,6 @@ export class PassWall extends Part {
     const view = drawn?.view ?? null;
     const crew = this.#crew.offer(view, this.sync, this.say);
     const columns = columnsOf(this.#size.seen, view?.dishes.length ?? 0);
-    const isLong = !this.narrow && (view?.dishes ?? []).some((dish) => this.#isLong(dish, columns));
     return html`<wall-head
         .say=${this.say}
         .name=${this.#name(view)}
@@ -140,11 +121,11 @@ export class PassWall extends Part {
       ></wall-head>
       <main
         tabindex="0"
-        class=${classMap({ two: columns > 1, long: isLong })}
+        class=${columns > 1 ? 'two' : ''}
         aria-label=${this.#name(view)}
         ${styled({ '--lines': `${Math.ceil((view?.dishes.length ?? 1) / columns)}` })}
       >
-        ${this.#page(drawn, columns, isLong)}
+        ${this.#page(drawn, columns)}
       </main>
       ${notice({ now: [] }, this)}`;
   }
@@ -157,18 +138,7 @@ export class PassWall extends Part {
     return this.narrow ? named : `${named} ${clockRange(opensAt, closesAt, this.say)}`;
   }
 
-  /** Whether a name and what is in it take more than a line in so many columns. */
-  #isLong({ name, allergens }: PassView['dishes'][number], columns: number): boolean {
-    const { say } = this;
-    const named = allergens.map((each) => sayAllergen(each, say)).join(', ');
-    const [beside, most] =
-      columns > 1
-        ? [Math.min(named.length, SHORT_LETTERS), LONG_LETTERS.two]
-        : [passWords[say.language].has(named).length, LONG_LETTERS.one];
-    return textIn(name, say).length + (named ? beside : 0) > most;
-  }
-
-  #page(drawn: Drawn<PassView> | null, columns: number, isLong: boolean) {
+  #page(drawn: Drawn<PassView> | null, columns: number) {
     const { blank } = this.sync.state;
     if (!drawn) {
       return html`<p class="quiet">${blank ? sayRefusal(blank, this.say) : this.words.looking}</p>`;
@@ -189,7 +159,7 @@ export class PassWall extends Part {
           ?open=${now >= service.opensAt}
           ?narrow=${this.narrow}
           ?short=${short}
-          ?long=${isLong}
+          .wide=${nameWidth(this.#size.seen, columns)}
           >${this.#taps(line, service.id, {
             mark: markOf(drawn, dish.dish),
             short,

@@ -25,3 +25,14 @@ export function linesOf({ heightPx, arcminPx, touchPx }: SeenWall): number {
   const linePx = Math.max(LINE * arcminPx, touchPx + GAP_PX);
   return Math.max(1, Math.floor((heightPx - (HEAD + NEWS) * arcminPx) / linePx));
 }
+
+/** What stands beside a name, in one column and in two. */
+const BESIDE_NAME = { one: 400, two: 243 } as const;
+const NAMES_SHARE = 1.2 / 2.2;
+
+/** How wide a name may be with what is in it, in minutes of arc. */
+export function nameWidth(wall: SeenWall, columns: number): number {
+  const wide = wall.widthPx / wall.arcminPx;
+  if (isNarrow(wall)) return Number.POSITIVE_INFINITY;
+  return columns > 1 ? wide / columns - BESIDE_NAME.two : (wide - BESIDE_NAME.one) * NAMES_SHARE;
+}

@@ -74,7 +74,7 @@ const englishBars: Bars = {
 const english: PassWords = {
   pass: 'Pass',
   has: (allergens) => `has ${allergens}`,
-  hasMany: (count) => `${count} ${count === 1 ? 'allergen' : 'allergens'} …`,
+  hasMany: (count) => `${count} ${count === 1 ? 'allergen' : 'allergens'}`,
   ready: 'ready',
   undo: 'undo',
   barred: (portions, bar) => `${portions} barred: ${whyBarred(bar, englishBars)}`,
@@ -108,13 +108,13 @@ const spanishBars: Bars = {
     'cold-hold': 'mal enfriadas',
     cooling: 'enfriadas despacio',
     reheat: 'por recalentar',
-    'discard-time': 'pasadas de hora',
+    'discard-time': 'pasadas',
     'out-of-temperature': 'mucho tiempo fuera',
     thermometer: 'termómetro malo',
     clean: 'mesa sin lavar',
   },
   missed: {
-    'discard-time': 'pasadas de hora',
+    'discard-time': 'pasadas',
     'out-of-temperature': 'mucho tiempo fuera',
     clean: 'mesa sin lavar',
     other: 'sondee',
@@ -124,10 +124,11 @@ const spanishBars: Bars = {
 const spanish: PassWords = {
   pass: 'Pase',
   has: (allergens) => `lleva ${allergens}`,
-  hasMany: (count) => `${count} ${count === 1 ? 'alérgeno' : 'alérgenos'} …`,
+  hasMany: (count) => `${count} ${count === 1 ? 'alérgeno' : 'alérgenos'}`,
   ready: 'listas',
   undo: 'atrás',
-  barred: (portions, bar) => `${portions} no salen: ${whyBarred(bar, spanishBars)}`,
+  barred: (portions, bar) =>
+    `${portions} no ${portions === 1 ? 'sale' : 'salen'}: ${whyBarred(bar, spanishBars)}`,
   toCut: (portions, till) => `${portions} por cortar${till ? `, ${till}` : ''}`,
   cutNow: 'corte ya',
   heldTill: (portions, time) => `${portions} hasta ${time}`,
