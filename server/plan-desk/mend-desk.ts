@@ -16,15 +16,17 @@ export type MendDesk = {
 
 type Parts = {
   readonly hub: Hub<DayState>;
-  readonly drafts: Drafts;
+  readonly drafts: Pick<Drafts, 'mend' | 'stillMends'>;
   readonly now: () => Instant;
+  /** Left out: a name that nobody guesses. */
+  readonly newId?: () => string;
 };
 
 type Proposed = Mend & { readonly id: string };
 
 const GONE_ON: { readonly refusal: Refusal } = { refusal: { rule: 'out-of-date' } };
 
-export function createMendDesk({ hub, drafts, now }: Parts): MendDesk {
+export function createMendDesk({ hub, drafts, now, newId = randomUUID }: Parts): MendDesk {
   const proposed = new Map<string, Proposed>();
   const placeOf = ({ caller }: Planner) => `${caller}, mending`;
   const asked = () => ({ state: hub.state, now: now() });
@@ -36,7 +38,7 @@ export function createMendDesk({ hub, drafts, now }: Parts): MendDesk {
       if (!found) return GONE_ON;
       const { offer, fact } = found;
       if (!fact) return { mend: { id: null, offer } };
-      const id = randomUUID();
+      const id = newId();
       proposed.set(by.caller, { ...found, id });
       return { mend: { id, offer } };
     },

@@ -40,14 +40,20 @@ export class DayWitness {
     this.#lagsBroken = new Set(violations.flatMap((each) => (each.kind === 'lag' ? each.lag : [])));
   }
 
-  /** Racks that a person gave to two loads at once, so that one cannot go in with its batch. */
+  /**
+   * Racks that a person gave to two loads at once, so that one cannot go in with its batch; or what
+   * a mend that was taken moved, so that something breaks that was whole.
+   */
   #isTornByMove(violation: Violation, event: Event): boolean {
-    if (event.kind !== 'slotsMoved' || violation.kind !== 'lag') return false;
-    const { lag } = violation;
-    const isOf = ({ stay }: { stay: TaskId }) =>
-      [lag.from.activity, lag.to.activity].some((activity) => activity === stay);
-    return !this.#lagsBroken.has(lag) && event.moves.some(isOf);
+    if (violation.kind !== 'lag' || this.#lagsBroken.has(violation.lag)) return false;
+    const { from, to } = violation.lag;
+    return movedBy(event).some((moved) => moved === from.activity || moved === to.activity);
   }
+}
+
+function movedBy(event: Event): readonly TaskId[] {
+  if (event.kind === 'slotsMoved') return event.moves.map(({ stay }) => stay);
+  return event.kind === 'dayMended' ? event.changes.map(({ activity }) => activity) : [];
 }
 
 /**

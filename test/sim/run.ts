@@ -20,6 +20,7 @@ import { HubMachine, type HubWatch } from './hub-machine.ts';
 import { Journal } from './journal.ts';
 import { LogWitness } from './log-witness.ts';
 import { MachineClock } from './machine-clock.ts';
+import { Mending } from './mending.ts';
 import { Mischief, type MischiefParts, type Trouble } from './mischief.ts';
 import { DiskTrouble } from './mortal-log.ts';
 import { Replay } from './replay.ts';
@@ -98,6 +99,7 @@ class World {
   readonly #devices: readonly Device[];
   readonly #crews: readonly Crew[];
   readonly #trouble: Trouble;
+  readonly #mending: Mending;
 
   constructor({ seed, day, planted = {}, trouble = allTrouble }: RunOptions) {
     const { agenda, journal, verdict } = this;
@@ -147,6 +149,18 @@ class World {
       clocks: this.#clocks,
       devices: this.#devices,
     });
+    this.#mending = new Mending({
+      agenda,
+      chance: this.#chance.fork(),
+      journal,
+      hub: this.#hub,
+      clock: hubClock,
+      onTaken: (command) => {
+        this.#log.look();
+        const isKept = this.#log.stretchOf(command) !== undefined;
+        verdict.holds('once', isKept, () => `${command} was taken and is not in the log`, command);
+      },
+    });
   }
 
   get isBroken(): boolean {
@@ -160,6 +174,7 @@ class World {
     for (const device of this.#devices) device.load();
     await this.#passTo(untilMs);
     for (const crew of this.#crews) crew.leave();
+    this.#mending.leave();
     this.#trouble.stop();
   }
 
