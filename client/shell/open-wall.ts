@@ -19,7 +19,8 @@ export async function openWall(reader: Reader = 'standing'): Promise<{
   document.documentElement.lang = settings.language;
   lay(settings, reader);
   // Asked for now, they are there for the first words; what waits for them is drawn in others.
-  void document.fonts?.load(`600 1em '${LETTERS}'`);
+  // Where they do not come, the browser's own are written with.
+  document.fonts?.load(`600 1em '${LETTERS}'`).catch(() => {});
   await learnLanguage(settings.language);
   showStandards();
   heedLanguage();

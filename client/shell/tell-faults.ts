@@ -34,8 +34,9 @@ export function tellFaults(tell: TellFault, on: EventTarget = window): void {
     tell({ page: (location.pathname + location.search).slice(0, FAULT_LETTERS.page), said });
   };
   on.addEventListener('error', (event) => {
-    const { error, message } = event as ErrorEvent;
-    fail(error ?? message);
+    const { error } = event as ErrorEvent;
+    // Without one the browser only notes something, as that a size is measured again.
+    if (error) fail(error);
   });
   on.addEventListener('unhandledrejection', (event) =>
     fail((event as PromiseRejectionEvent).reason),

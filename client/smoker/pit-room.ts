@@ -9,10 +9,6 @@ const TWO_FROM = 900;
  */
 export const isNarrow = ({ widthPx, arcminPx }: SeenWall) => widthPx / arcminPx < NARROW_BELOW;
 
-/** Below this height a foot that stays in sight takes half of the glass. */
-const LOW_BELOW = 800;
-export const isLow = ({ heightPx, arcminPx }: SeenWall) => heightPx / arcminPx < LOW_BELOW;
-
 /** Heights in minutes of arc: of the head, over the racks of a smoker, and under them. */
 const HEAD = 54;
 const TITLE = 64;
