@@ -7,8 +7,8 @@ import type { StrayRefusal } from '../parts/wall-notice.ts';
 import type { RefusedTap, Sync, SyncState } from '../sync/index.ts';
 
 /** The first unread refusal of a tap on this task. */
-export function refusalOf({ refused }: SyncState, task: TaskId): LineRefusal | null {
-  const found = refused.find((tap) => taskOf(tap) === task);
+export function refusalOf({ refused, view }: SyncState, task: TaskId): LineRefusal | null {
+  const found = refused.find((tap) => taskOf(tap, view) === task);
   if (!found) return null;
   return { id: found.command.id, refusal: found.refusal, unread: refused.length };
 }
@@ -21,9 +21,9 @@ export function strayRefusal(
   shown: readonly TaskId[],
   say: Say,
 ): StrayRefusal | null {
-  const stray = refused.find((tap) => !shown.some((id) => id === taskOf(tap)));
+  const stray = refused.find((tap) => !shown.some((id) => id === taskOf(tap, view)));
   if (!stray) return null;
-  const id = taskOf(stray);
+  const id = taskOf(stray, view);
   const task = view && isWork(view) ? view.tasks.find((each) => each.id === id) : undefined;
   const words = ui[say.language];
   const title = task
@@ -43,5 +43,9 @@ export function saidOf({ refused }: SyncState, say: Say): string {
   return newest ? sayRefusal(newest.refusal, say) : '';
 }
 
-const taskOf = ({ command }: RefusedTap): TaskId | null =>
-  'task' in command ? command.task : null;
+/** Of a tub, the work that fills it. */
+function taskOf({ command }: RefusedTap, view: SyncState['view']): TaskId | null {
+  if ('task' in command) return command.task;
+  if (command.kind !== 'weighTub' || !view || !isWork(view)) return null;
+  return view.tasks.find(({ batch, tubs }) => tubs && batch === command.batch)?.id ?? null;
+}

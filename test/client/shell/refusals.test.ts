@@ -1,8 +1,10 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { NowLine } from '../../../client/parts/now-line.ts';
 import { StationWall } from '../../../client/station/station-wall.ts';
 import type { Sync } from '../../../client/sync/index.ts';
 import type { CommandId, ScreenId, TaskId } from '../../../shared/kernel/index.ts';
+import { kilograms } from '../../../shared/kernel/index.ts';
 import type { Refusal, StationView } from '../../../shared/view/index.ts';
 import type { Language } from '../../../shared/words/index.ts';
 import { buttonsOf, drawn, saidOn, tap, tapsWrittenDown } from '../fingers.ts';
@@ -97,5 +99,26 @@ describe('taps that were refused', () => {
     expect(state.refused).toHaveLength(1);
     await passes(10_000);
     expect(state.refused).toEqual([]);
+  });
+});
+
+describe('a weight of trim that the hub refused', () => {
+  it('says so on the line of the work that fills the tub', async () => {
+    const tub = { tub: 'tips', name: { en: 'tips' }, weightKg: kilograms(4), mostKg: kilograms(9) };
+    const square = { ...squareRibs, tubs: [{ ...tub, isWeighed: false }] };
+    const [other] = stationView.tasks.filter(({ id }) => id !== square.id);
+    const weighed: Tap = {
+      command: {
+        ...{ kind: 'weighTub', batch: square.batch, tub: 'tips', weightKg: kilograms(8) },
+        ...{ id: 'a-weight' as CommandId, personId: null, screenId: null, tappedAt: NOW },
+      },
+      refusal: { rule: 'impossible-amount', weightKg: kilograms(8) },
+    };
+    const view = { ...stationView, tasks: other ? [square, other] : [square] };
+    const { element } = await wall([weighed], view);
+    const lines = [...(element.shadowRoot?.querySelectorAll<NowLine>('now-line') ?? [])];
+    const said = lines.filter((line) => saidOn(line).includes('cannot be: count or weigh again'));
+    expect(said.map(({ task }) => task?.id)).toEqual([square.id]);
+    expect(names(element)).toContain('seen');
   });
 });
