@@ -100,12 +100,14 @@ const shellList: Plugin = {
   },
 };
 
-/** Of three pages, and none of them a wall of tasks: that is to be the quickest of all. */
-const isOfOthers = (id: string) =>
-  /\/(?:pass-page|runs-out|clock-range|allergens|who-doors|just-done)\.ts$/.test(id);
-const isOfOneLanguage = (id: string) => /\/words\/\S*(?:english|spanish)\S*\.ts$/.test(id);
-
-const isOfWalls = (id: string) => !isOfOneLanguage(id) && !isOfOthers(id);
+/** On these hangs all that the wall of a station is made of. */
+const WALL = [
+  ...['station/station-wall', 'station/stations-in', 'start/screen-list', 'standard/standards'],
+  ...['shell/open-sync', 'shell/open-wall', 'shell/stand-soon'],
+].map((name) => at(`client/${name}.ts`));
+/** Lies behind the same doors, and only other screens use it. */
+const OTHERS = /\/(?:pass-page|runs-out|clock-range|allergens|who-doors|just-done)\.ts$/;
+const STANDARD = /\/client\/standard\/(?:standard-sheet|cut-\w+)\.ts$/;
 
 export default defineConfig({
   root,
@@ -126,11 +128,19 @@ export default defineConfig({
         entryFileNames: ({ facadeModuleId }) =>
           facadeModuleId?.endsWith('/worker/main.ts') ? WORKER : 'assets/[name]-[hash].js',
         codeSplitting: {
-          // What three pages share packs better as one file than as twelve. A language stays by
-          // itself: a wall loads the one it shows.
-          groups: [{ name: 'walls', test: isOfWalls, minShareCount: 3 }],
-          // A room's door names all that is in it; what a page takes of that is another thing.
-          includeDependenciesRecursively: false,
+          // A wall is to have its first ink soon: all of it is one file, which packs better than
+          // five, and no other screen makes it heavier. The others begin with that file, which the
+          // device keeps. A language stays by itself: a wall loads the one it shows.
+          groups: [
+            { name: 'others', test: OTHERS, priority: 2, includeDependenciesRecursively: false },
+            {
+              name: 'standard',
+              test: STANDARD,
+              priority: 2,
+              includeDependenciesRecursively: false,
+            },
+            { name: 'walls', test: (id) => WALL.includes(id), priority: 1 },
+          ],
         },
       },
       // What lies in these only defines: a screen takes what it uses, and the schemas and the
