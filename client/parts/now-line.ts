@@ -113,7 +113,8 @@ export class NowLine extends Part {
     const title = textIn(task.title, this.say);
     const { say, side } = this;
     const second = secondRow(task, { say, side, isNew: this.undo === 'start' });
-    const rows = [this.#how(task), this.#cure(task), second, this.#caution(task)];
+    // Nothing is begun before its cure is weighed: a row that has no room leaves, and not that one.
+    const rows = [this.#cure(task), this.#how(task), second, this.#caution(task)];
     const strip = this.refused || this.open ? this.#strip(task) : nothing;
     const size = styled({
       '--chars': String(Math.max(title.length, this.longest)),
