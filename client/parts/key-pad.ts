@@ -36,7 +36,7 @@ export class KeyPad extends Part {
         min-width: min-content;
       }
       .boxes {
-        flex: 999 1 480px;
+        flex: 6 1 480px;
         container-type: inline-size;
       }
       .keys {

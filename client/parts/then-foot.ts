@@ -45,6 +45,12 @@ export class ThenFoot extends Part {
         white-space: nowrap;
         overflow: hidden;
       }
+      /* In letters so large that little more than a title has room on a line. */
+      @media (width < 16em) {
+        :host {
+          flex-wrap: wrap;
+        }
+      }
       b {
         font-weight: 800;
         color: var(--ink);

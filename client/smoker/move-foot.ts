@@ -38,7 +38,7 @@ export class MoveFoot extends Part {
         padding: calc(6px * var(--arcmin)) var(--edge);
         font-size: var(--small);
         font-weight: 700;
-        line-height: 1.2;
+        line-height: 1.1;
       }
       p:first-child {
         font-weight: 800;
