@@ -100,7 +100,7 @@ export const lines: readonly Shown[] = [
       line('cure is to be weighed', cured),
       line('trim is to be weighed', sort),
       line('done, trim is to be weighed', { ...sort, state: 'done' }, { undo: 'finish' }),
-      line('tubs are open', sort, { open: 'tubs' }),
+      { ...line('tubs are open', sort, { open: 'tubs' }), high: 420 },
       line('refused', inject, { refused }),
       { ...line('low', square), high: 118 },
       { ...line('high', inject), high: 250 },
