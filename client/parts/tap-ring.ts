@@ -79,9 +79,10 @@ export class TapRing extends Part {
   }
 
   protected override draw() {
+    const ring = this.isInked ? 'tapped' : this.ring;
     const letters = styled({ '--letters': String(Math.max(5, this.word.length)) });
     return html`<button aria-label=${this.name} @click=${this.#tap} ${letters}>
-      <svg viewBox="0 0 100 100" aria-hidden="true">${drawing(this.isInked ? 'tapped' : this.ring)}</svg>
+      <svg viewBox="0 0 100 100" aria-hidden="true">${drawing(ring)}</svg>
       <span>${this.word}</span>
       ${this.under ? html`<small>${this.under}</small>` : null}
     </button>`;

@@ -6,8 +6,8 @@ const TO = instant(Number.POSITIVE_INFINITY);
 
 /**
  * A zone whose clock shows what this device's does, for a screen that no kitchen has told its own:
- * one of the table's `Etc/GMT` zones, whose names count west as plus. The device's own is asked only
- * where it is off by part of an hour: that takes a browser longer than to draw a wall.
+ * one of the table's `Etc/GMT` zones, whose names count west as plus. The device's own is asked
+ * only where it is off by part of an hour: that takes a browser longer than to draw a wall.
  */
 export function ownZone(): string {
   const westMin = new Date().getTimezoneOffset();
