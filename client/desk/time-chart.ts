@@ -98,7 +98,7 @@ export class TimeChart extends Part {
     const strokes = ruleOf(chart, ruleStepMin(window, this.#timePx, lanePx * 2.4), zone);
     const shown = strokes.filter((at) => at >= window.from && at <= window.to);
     // A time that would be cut off at an edge is not written there.
-    const hasRoom = (x: number) => x > namesPx + lanePx && x < widthPx - lanePx;
+    const hasRoom = (x: number) => x > namesPx + 1.3 * lanePx && x < widthPx - 1.3 * lanePx;
     return html`<svg class="rule" height=${lanePx} width=${widthPx} aria-hidden="true"
       @pointerdown=${this.#down} @pointermove=${this.#move}
       @pointerup=${this.#up} @pointercancel=${this.#up} @wheel=${this.#wheel}>
