@@ -2,7 +2,7 @@ import { defineConfig } from '@playwright/test';
 import { launchOptions } from './test/browser.ts';
 
 /** What looks at pages as they stand; the rest taps through a day. */
-const PAGES = ['**/*-page.spec.ts', '**/parts.spec.ts', '**/moments.spec.ts'];
+const PAGES = ['parts', 'moments', 'everyone', '*-page'].map((name) => `**/${name}.spec.ts`);
 
 export default defineConfig({
   testDir: 'test/e2e',
