@@ -11,6 +11,7 @@ export type ScreenFault = {
 /** Long enough for the way to a fault, and no longer. */
 export const FAULT_LETTERS = { page: 200, said: 2000 } as const;
 
+/** What may be told at that door. */
 export function screenFaultSchema(): z.ZodType<ScreenFault> {
   const { page, said } = FAULT_LETTERS;
   return z.strictObject({ page: z.string().max(page), said: z.string().min(1).max(said) });
