@@ -37,7 +37,7 @@ export abstract class Part extends LitElement {
     }
   }
 
-  /** A fault may come while what was drawn is laid out, or before; what stood there is old by then. */
+  /** A fault may come before a part is drawn, or after: what stood there is old by then. */
   protected override performUpdate(): void {
     try {
       super.performUpdate();

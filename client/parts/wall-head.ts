@@ -103,9 +103,10 @@ export class WallHead extends Part {
       { label: words.close, choose: toggle, leaves: true },
     ];
     const choices = this.asks === '' ? [...this.others, ...always] : this.others;
-    const name = this.asks || this.name;
+    const title = this.name || words.thisScreen;
+    const name = this.asks || title;
     return html`<h1 class=${this.name.length > LONG_LETTERS ? 'long' : ''}>
-        <button aria-expanded=${this.open} @click=${toggle}>${this.name || words.thisScreen}</button>
+        <button aria-expanded=${this.open} @click=${toggle}>${title}</button>
       </h1>
       <service-line .say=${say} .outlook=${this.outlook}></service-line>
       <clock-time .say=${say} .at=${this.now}></clock-time>

@@ -35,7 +35,7 @@ it('tells once of what fails every second, and not without end of what fails ane
   expect(told.length).toBeLessThanOrEqual(20);
 });
 
-it('cuts a long way to a fault so that the hub takes it, and bears a hub that is away', async () => {
+it('cuts a long way to a fault to what the hub takes, and bears a hub that is away', async () => {
   const { told, fail } = listening();
   fail(new Error('x'.repeat(9000)));
   expect(screenFaultSchema().safeParse(told[0]).success).toBe(true);
