@@ -42,12 +42,10 @@ export const nowLineStyles = css`
     font-size: var(--strong);
     font-weight: 700;
   }
-  /* By when: read from the floor, too. "lista ≈ 12:04" just fits beside what is to be done. */
+  /* By when: read from the floor, too. "fin ≈ 12:04" has room beside what is to be done. */
   .under {
     font-size: var(--body);
     font-weight: 700;
-    letter-spacing: -0.03em;
-    word-spacing: -0.08em;
   }
   :host([height='low']) :is(.who, .when) {
     font-size: var(--body);

@@ -18,7 +18,7 @@ export const interfaceEnglish: Interface = {
   seen: 'seen',
   allSeen: (count) => `all ${count} seen`,
   laterBy: (minutes) => `+${minutes} min`,
-  doneAbout: 'done ≈',
+  doneAbout: 'by ≈',
   doneAt: 'done',
   ready: 'ready',
   waits: 'waits',

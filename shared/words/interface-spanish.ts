@@ -19,7 +19,7 @@ export const interfaceSpanish: Interface = {
   seen: 'visto',
   allSeen: (count) => `los ${count}, vistos`,
   laterBy: (minutes) => `+${minutes} min`,
-  doneAbout: 'lista ≈',
+  doneAbout: 'fin ≈',
   doneAt: 'hecha',
   ready: 'lista',
   waits: 'espera',

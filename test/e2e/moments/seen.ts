@@ -10,6 +10,10 @@ export type SeenText = {
   readonly box: readonly [number, number, number, number];
   /** Some of it is behind an edge, or taken by dots there. */
   readonly isCut: boolean;
+  /** Underlined heavily: the one thing to mind. */
+  readonly isMinded: boolean;
+  /** The line of work, the dish or the rack that it is said of, each with its number; else empty. */
+  readonly line: string;
 };
 
 export type SeenWall = {
@@ -48,8 +52,19 @@ export function lookAt(capital: number): SeenWall {
   ];
   const boxOf = ({ left, top, right, bottom }: DOMRect): Box => [left, top, right, bottom];
 
+  const heavyPx = 0.9 * Math.max(3, 3.4 * arcminPx);
+  const lines: Element[] = [];
+
   const texts: (SeenText & { holder: Element })[] = [];
   const bricks: string[] = [];
+
+  const lineOf = (holder: Element): string => {
+    let each: Element | null = holder;
+    while (each && !each.matches('now-line, pass-line, rack-lane')) each = above(each);
+    if (!each) return '';
+    if (!lines.includes(each)) lines.push(each);
+    return `${each.localName} ${lines.indexOf(each)}`;
+  };
 
   /** What clips it; null where it is not to be seen at all. */
   const clipOf = (holder: Element): Box | null => {
@@ -90,6 +105,12 @@ export function lookAt(capital: number): SeenWall {
     );
     const element = `${holder.localName}${holder.className ? `.${holder.className}` : ''}`;
     const arcmin = (sizePx * capital) / arcminPx;
+    const drawn = getComputedStyle(holder);
+    // A thin line under a name is a place to tap; under what is said at the pass it minds it.
+    const isMinded =
+      (drawn.borderBottomStyle === 'solid' &&
+        Number.parseFloat(drawn.borderBottomWidth) >= heavyPx) ||
+      (drawn.textDecorationLine === 'underline' && holder.matches('.mind'));
     letters.forEach((_, i) => {
       const part = parted[i];
       if (isOn[i] && part) {
@@ -100,6 +121,8 @@ export function lookAt(capital: number): SeenWall {
           arcmin,
           box: part,
           isCut: !isWhole,
+          isMinded,
+          line: lineOf(holder),
           holder,
         });
       }

@@ -1,5 +1,6 @@
 import type { Browser, Page } from '@playwright/test';
 import type { View } from '../../../shared/view/index.ts';
+import { ui } from '../../../shared/words/index.ts';
 import { builtFile } from '../../built.ts';
 import { StubHub } from '../../client/stub-hub.ts';
 
@@ -12,6 +13,9 @@ const MEDIA: Readonly<Record<string, string>> = {
   woff2: 'font/woff2',
   svg: 'image/svg+xml',
 };
+
+/** Said while a wall has heard no hub. */
+const LOOKING = new RegExp(`${ui.en.looking}|${ui.es.looking}`);
 
 export type Wall = {
   readonly path: string;
@@ -45,12 +49,16 @@ export async function standWall(browser: Browser, wall: Wall): Promise<StandingW
   });
   const hub = new StubHub({ view: null, now: () => Date.now() as never });
   await hub.serve(page);
+  const browserOf = await context.newCDPSession(page);
   return {
     page,
     async show(view) {
       hub.answers = { view, now: () => view.at };
+      // What it was shown before it has kept: it is to show this view, or nothing.
+      await browserOf.send('Storage.clearDataForOrigin', { origin: ORIGIN, storageTypes: 'all' });
       await page.goto(`${ORIGIN}/${wall.path}`);
-      await page.locator('now-line, .quiet, pass-line, rack-lane').first().waitFor();
+      await page.locator('now-line, p.quiet, pass-line, rack-lane').first().waitFor();
+      await page.getByText(LOOKING).waitFor({ state: 'detached' });
       await page.evaluate(async () => {
         await document.fonts.ready;
         for (let frames = 0; frames < 4; frames++) await new Promise(requestAnimationFrame);
