@@ -43,8 +43,11 @@ export class MoveFoot extends Part {
       p:first-child {
         font-weight: 800;
       }
-      :host(:not([narrow])) [role='status'] {
-        flex: 1 0 13.5em;
+      /* On the whole width of a wall words go before the picture. */
+      @media (width >= 60em) {
+        :host(:not([narrow])) [role='status'] {
+          flex: 1 0 13.5em;
+        }
       }
       /* Two rows of boxes are as high as the foot, and leave the picture its width. */
       choice-strip {
