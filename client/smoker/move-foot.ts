@@ -46,7 +46,7 @@ export class MoveFoot extends Part {
       /* On the whole width of a wall words go before the picture. */
       @media (width >= 60em) {
         :host(:not([narrow])) [role='status'] {
-          flex: 1 0 13.5em;
+          flex: 1 0 15.5em;
         }
       }
       /* Two rows of boxes are as high as the foot, and leave the picture its width. */
