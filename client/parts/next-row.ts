@@ -49,7 +49,7 @@ export class NextRow extends Part {
         font-weight: 700;
         /* It gives way before the reason does. */
         flex: 0 1000 auto;
-        min-width: 45%;
+        min-width: 60%;
         display: flex;
         flex-wrap: wrap;
         column-gap: 0.35em;
