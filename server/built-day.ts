@@ -1,4 +1,4 @@
-import { build, type Keeping, type PlanRefusal } from '../shared/plan/index.ts';
+import { atPaces, build, type Keeping, type PlanRefusal } from '../shared/plan/index.ts';
 import type { Profile } from '../shared/safety/index.ts';
 import type { DayFiles } from './day-files.ts';
 import { planLimits, profileNamed, profileNames } from './plan-limits.ts';
@@ -15,7 +15,8 @@ export function built(files: DayFiles, keeping?: Keeping, kept?: Profile) {
     const allowed = `one of: ${profileNames.join(', ')}`;
     return refused({ rule: 'unknown-word', path, found: `"${kitchen.limits}"`, allowed });
   }
-  const of = { kitchen, catalogue, limits: planLimits(profile) };
+  const asHandsWork = atPaces(catalogue, files.paces ?? []);
+  const of = { kitchen, catalogue: asHandsWork, limits: planLimits(profile) };
   const made = build(cookPlan, keeping ? { ...of, keeping } : of);
   if (!made.ok) return { ok: false, why: 'refused', refusals: made.refusals } as const;
   return { ...made, limits: profile };

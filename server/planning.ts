@@ -11,6 +11,7 @@ import type { DayFiles } from './day-files.ts';
 import { dueAt, isOver } from './due.ts';
 import { faultLine, type PlanOfDay, readFolder } from './folder/index.ts';
 import type { Hub } from './hub/index.ts';
+import { pacesFor } from './paces-for.ts';
 import type { MakeAsk } from './plan-desk/index.ts';
 import { whyNotPlanned } from './why-not-planned.ts';
 
@@ -84,7 +85,8 @@ export function createPlanning(hub: Hub<DayState>, folder: string, beside?: Besi
     }
     if (due === null) return looked('nothing-due', [...faultLines, ...whatIsOver(plans)]);
     if (due.plan === null) return looked('broken', faultLines);
-    const files = { kitchen, catalogue, cookPlan: due.plan, limitChanges };
+    const paces = pacesFor(due.day, hub.state);
+    const files = { kitchen, catalogue, cookPlan: due.plan, limitChanges, ...paces };
     const taken = await takeUp(files, now, adoptedAt);
     return taken ? looked(taken.what, [...faultLines, ...taken.lines]) : find(now, adoptedAt);
   }

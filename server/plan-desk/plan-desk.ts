@@ -7,7 +7,13 @@ import type {
   PlanShown,
   PlanTried,
 } from '../../shared/protocol/index.ts';
-import { type Language, sayGap, sayPlanFits, sayPlanOffer } from '../../shared/words/index.ts';
+import {
+  type Language,
+  sayGap,
+  sayPaces,
+  sayPlanFits,
+  sayPlanOffer,
+} from '../../shared/words/index.ts';
 import { adoption } from '../adopt.ts';
 import type { DayFiles } from '../day-files.ts';
 import { writePlan } from '../folder/index.ts';
@@ -142,11 +148,17 @@ function askOf({ hub, now }: Parts, files: DayFiles, language: Language) {
   return { files, state: runs ? state : null, now: now(), language };
 }
 
-function said(drafted: Drafted, { kitchen }: DayFiles, language: Language, steps = 0): PlanTried {
+function said(
+  drafted: Drafted,
+  { kitchen, paces = [] }: DayFiles,
+  language: Language,
+  steps = 0,
+): PlanTried {
   if (!drafted.fits) return { fits: false, lines: drafted.lines };
   const say = sayIn(language, kitchen);
   const { offer, bettering } = drafted;
-  const lines = offer ? sayPlanOffer(offer, say) : [sayPlanFits(say)];
+  const fits = offer ? sayPlanOffer(offer, say) : [sayPlanFits(say)];
+  const lines = paces.length > 0 ? [...fits, sayPaces(paces.length, language)] : fits;
   if (!bettering) return { fits: true, lines };
   return { fits: true, lines, better: { ...sayGap(bettering, language), steps } };
 }

@@ -3,6 +3,7 @@ import { type CookPlan, readCookPlan } from '../../shared/plan/index.ts';
 import { type Language, sayTypedFault } from '../../shared/words/index.ts';
 import type { DayFiles } from '../day-files.ts';
 import { readFolder } from '../folder/index.ts';
+import { pacesFor } from '../paces-for.ts';
 import { sayIn } from '../why-not-planned.ts';
 import { typedFault } from './typed-fault.ts';
 
@@ -46,7 +47,9 @@ export function planSources(folder: string, state: () => DayState): PlanSources 
       const { kitchen: its, catalogue, limitChanges = [] } = of;
       const found = readCookPlan(plan, { kitchen: its, catalogue });
       if (found.ok) {
-        const files = { kitchen: its, catalogue, limitChanges, cookPlan: found.value };
+        const cookPlan = found.value;
+        const paces = pacesFor(cookPlan.day, state());
+        const files = { kitchen: its, catalogue, limitChanges, cookPlan, ...paces };
         return { ok: true, files };
       }
       const say = sayIn(language, its);

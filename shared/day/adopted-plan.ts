@@ -1,6 +1,6 @@
 import type { Catalogue } from '../catalogue/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
-import type { BuiltDay, CookPlan } from '../plan/index.ts';
+import type { BuiltDay, CookPlan, Pace } from '../plan/index.ts';
 import type { LimitsChange, Profile } from '../safety/index.ts';
 import type { Schedule } from '../schedule/index.ts';
 
@@ -31,6 +31,8 @@ export type AdoptedPlan = {
   readonly limits?: Profile;
   /** By which changes they came to be so; left out where by none. */
   readonly limitChanges?: readonly LimitsChange[];
+  /** How fast hands had been on the days before, where that is known; its lengths go by it. */
+  readonly paces?: readonly Pace[];
   readonly built: BuiltDay;
   readonly schedule: Schedule;
 };

@@ -1,8 +1,10 @@
 import type { Outcome } from '../cook/index.ts';
 import type { DayId, Instant, PersonId } from '../kernel/index.ts';
+import type { HandTimes } from '../plan/index.ts';
 import type { HeldTo } from '../safety/index.ts';
 import { recordAfter } from './cook-record.ts';
 import { lotsLeft } from './draws.ts';
+import { handTimesAfter } from './hands-record.ts';
 import { type KeptFood, nothingHappened, overNight, type Spell } from './happened.ts';
 import { heldTo } from './held-to.ts';
 import { keptBy } from './kept-food.ts';
@@ -24,7 +26,8 @@ export type Carry = {
   readonly lots: readonly Lot[];
   readonly kept: readonly KeptFood[];
   readonly record: readonly Outcome[];
-  /** These two are left out by the first versions of this program. */
+  /** These are left out by the first versions of this program. */
+  readonly handTimes?: readonly HandTimes[];
   readonly heldTo?: HeldTo | null;
   readonly leftovers?: readonly Leftover[];
   readonly screens: readonly ScreenRecord[];
@@ -40,6 +43,7 @@ export function carryOf(state: DayState): Carry {
     lots: [...lots.values()],
     kept: keptBy(state),
     record: recordAfter(state),
+    handTimes: handTimesAfter(state),
     heldTo: heldTo(state),
     leftovers: leftoversAfter(state),
     screens: [...who.screens.values()],
@@ -50,12 +54,12 @@ export function carryOf(state: DayState): Carry {
 /** A day that is over, of which nothing is known but what it left: the next plan begins another. */
 export function dayFrom(carry: Carry): DayState {
   const { seq, day, keptAt, spells, kept, record } = carry;
-  const { heldTo: heldBefore = null, leftovers = [] } = carry;
+  const { heldTo: heldBefore = null, leftovers = [], handTimes = [] } = carry;
   const lots = new Map(carry.lots.map((lot) => [lot.id, lot]));
   const screens = new Map(carry.screens.map((screen) => [screen.id, screen]));
   return {
     ...emptyDay(),
-    ...{ seq, day, keptAt, kept, record, heldBefore, leftovers },
+    ...{ seq, day, keptAt, kept, record, handTimes, heldBefore, leftovers },
     happened: { ...nothingHappened, spells, lots },
     who: { screens, pins: new Map(carry.pins) },
   };

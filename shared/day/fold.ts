@@ -4,6 +4,7 @@ import { type CheckEntry, type CheckFact, isCheckFact } from './check-event.ts';
 import { recordAfter } from './cook-record.ts';
 import { lotsLeft } from './draws.ts';
 import type { Event, EventHead, ForecastFact, TaskFact } from './event.ts';
+import { handTimesAfter } from './hands-record.ts';
 import { foldHappening, isHappening, type KeptFood, overNight, standing } from './happened.ts';
 import { keptBy } from './kept-food.ts';
 import { leftoversAfter } from './leftovers.ts';
@@ -81,6 +82,7 @@ function happen(state: DayState, event: TaskFact & EventHead): DayState {
           who: state.who,
           happened: overNight(state.happened, lotsLeft(state)),
           record: recordAfter(state),
+          handTimes: handTimesAfter(state),
         },
         kept: keptBy(state),
         leftovers: leftoversAfter(state),

@@ -9,7 +9,7 @@ import type {
   TaskId,
 } from '../kernel/index.ts';
 import { instant } from '../kernel/index.ts';
-import type { CookPlan } from '../plan/index.ts';
+import type { CookPlan, HandTimes } from '../plan/index.ts';
 import type { HeldTo } from '../safety/index.ts';
 import type { Placement } from '../schedule/index.ts';
 import type { AdoptedForecast } from './adopted-forecast.ts';
@@ -62,6 +62,8 @@ export type DayState = {
   readonly forecasts: ReadonlyMap<TaskId, readonly AdoptedForecast[]>;
   /** How forecasts of earlier days came out here. */
   readonly record: readonly Outcome[];
+  /** How long hands took on earlier days. */
+  readonly handTimes: readonly HandTimes[];
   /** What happened to it besides: smokers, hands, deliveries, what was sold. */
   readonly happened: Happened;
   /**
@@ -124,6 +126,7 @@ export function emptyDay(): DayState {
     checks: [],
     forecasts: new Map(),
     record: [],
+    handTimes: [],
     happened: nothingHappened,
     story: [],
     who: nobody,

@@ -54,6 +54,7 @@ export { sayCookDoubts, sayCookFault, sayForecast } from './say-cook.ts';
 export { sayDay } from './say-day.ts';
 export { sayLogged } from './say-logged.ts';
 export { sayNews, sayNewsInShort } from './say-news.ts';
+export { sayPaces } from './say-paces.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
 export { sayReadings } from './say-readings.ts';
 export { saySpread } from './say-spread.ts';
