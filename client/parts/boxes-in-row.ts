@@ -9,7 +9,7 @@ const ROUND_ROW = 44;
 /** Letters of the box that says how many more there are. */
 const MORE_LETTERS = 8;
 
-/** How many boxes stand beside each other in one row: a second row would take a line of the wall. */
+/** How many boxes stand beside each other in a row: a second would take a line of the wall. */
 export class RowOfBoxes implements ReactiveController {
   readonly #host: Host;
   readonly #observer = new ResizeObserver(() => this.#measure());

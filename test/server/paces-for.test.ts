@@ -7,7 +7,7 @@ import { plan, Telling } from '../shared/day/demo.ts';
 const of = { route: 'spare-ribs' as RouteId, step: 'square' as StepId };
 const state = { ...new Telling().state, handTimes: [{ ...of, ratios: Array(8).fill(1.25) }] };
 
-it('plans another day by how fast hands have been, and leaves the running one as it was planned', () => {
+it('plans another day by how fast hands have been, and leaves the running one alone', () => {
   const pace = { ...of, times: 8, low: 1.25, typical: 1.25, high: 1.25 };
   expect(pacesFor('2026-12-24', state)).toEqual({ paces: [pace] });
   expect(pacesFor(plan.built.day, state)).toEqual({});

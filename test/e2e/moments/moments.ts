@@ -16,7 +16,7 @@ import { stationPage, viewOf } from '../../../shared/view/index.ts';
 import { plan, Telling } from '../../shared/day/demo.ts';
 import { clearWhatIsOld, salesOf } from './sales.ts';
 
-/** A wall of one station, the pit's, the pass's, and one that a small kitchen has for two stations. */
+/** A wall of one station, the pit, the pass, and one that a small kitchen has for two stations. */
 export type WallOf = 'station' | 'smoker' | 'pass' | 'shared';
 
 /** A day of the invented kitchen as it stands at one moment, on each wall. */

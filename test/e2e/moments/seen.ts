@@ -12,7 +12,7 @@ export type SeenText = {
   readonly isCut: boolean;
   /** Underlined heavily: the one thing to mind. */
   readonly isMinded: boolean;
-  /** The line of work, the dish or the rack that it is said of, each with its number; else empty. */
+  /** The line of work, the dish or the rack that it is of, each with its number; else empty. */
   readonly line: string;
 };
 
