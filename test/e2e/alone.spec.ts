@@ -50,13 +50,15 @@ test('a wall that starts while the hub is down shows the last day, keeps taps, c
 
   const wall = new Wall(await context.newPage());
   await wall.open(`${hub.address}/station.html?station=trim`);
-  await expect(wall.page.getByText(/^Alone since \d\d?:\d\d/)).toBeVisible();
+  await expect(
+    wall.page.locator('wall-notice p', { hasText: /^Alone since \d\d?:\d\d/ }),
+  ).toBeVisible();
   await expect(wall.page.locator('now-line h2').first()).toHaveText(title ?? '');
   await wall.ring('start').or(wall.ring('finish')).first().click();
-  await expect(wall.page.getByText(/kept here for it/)).toBeVisible();
+  await expect(wall.page.locator('wall-notice p', { hasText: /kept here for it/ })).toBeVisible();
   // The power fails at the wall, too.
   await wall.page.reload();
-  await expect(wall.page.getByText(/kept here for it/)).toBeVisible();
+  await expect(wall.page.locator('wall-notice p', { hasText: /kept here for it/ })).toBeVisible();
 
   hub = await startHub({ folder, port });
   await expect(wall.page.getByText(/Alone since/)).toHaveCount(0, { timeout: 20_000 });

@@ -88,7 +88,9 @@ test('two walls keep exactly what was tapped, through a killed hub and a lost ne
   await test.step('the hub is killed; a wall goes on alone and catches up', async () => {
     const { port } = hub;
     await hub.kill();
-    await expect(hands.page.getByText(/Alone since/)).toBeVisible({ timeout: 20_000 });
+    await expect(hands.page.locator('wall-notice p', { hasText: /Alone since/ })).toBeVisible({
+      timeout: 20_000,
+    });
     await hands.tap('finish');
     hub = await startHub({ folder, port, speed: SPEED });
     await expect(hands.page.getByText(/Alone since/)).toHaveCount(0, { timeout: 20_000 });
@@ -97,7 +99,9 @@ test('two walls keep exactly what was tapped, through a killed hub and a lost ne
 
   await test.step('a wall without a network for two minutes of its day taps on', async () => {
     await handsContext.setOffline(true);
-    await expect(hands.page.getByText(/Alone since/)).toBeVisible({ timeout: 20_000 });
+    await expect(hands.page.locator('wall-notice p', { hasText: /Alone since/ })).toBeVisible({
+      timeout: 20_000,
+    });
     await expect(hands.ring('start')).toBeVisible({ timeout: 30_000 });
     await hands.page.waitForTimeout(1_000);
     await hands.tap('start');

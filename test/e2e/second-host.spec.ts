@@ -89,7 +89,7 @@ function withSecondHost({ hubAddress, browse, remove }: SecondHost) {
     await hub.kill();
     const again = new Wall(await context.newPage());
     await again.open(`${safe()}/station.html?station=trim`);
-    await expect(again.page.getByText(/^Alone since \d/)).toBeVisible();
+    await expect(again.page.locator('wall-notice p', { hasText: /^Alone since \d/ })).toBeVisible();
     hub = await startHub({ folder, port, also: ['--lan'] });
     await expect(again.page.getByText(/Alone since/)).toHaveCount(0, { timeout: 20_000 });
   });
