@@ -8,6 +8,7 @@ import type { Event } from './event.ts';
 import { fold } from './fold.ts';
 import { standing } from './happened.ts';
 import { holdsOf } from './held.ts';
+import { inKeptOrder } from './kept-order.ts';
 import { type LeastLag, leastLagsInto } from './least-lags.ts';
 import { isNews, type News, newsOf, seenOn } from './news.ts';
 import { type Outlook, Outlooks } from './outlook.ts';
@@ -140,8 +141,7 @@ export class Live {
 
   /** The doubt of its end, from the spread of its length; none for what is done. */
   endRangeOf(task: TaskId): { readonly lowS: Seconds; readonly highS: Seconds } {
-    const then = { state: this.#state, index: this.index, now: this.#now };
-    return endRangeOn(this.timeline, then, task);
+    return endRangeOn(this.timeline, this, task);
   }
 
   reasonFor(task: TaskId): Reason {
@@ -240,10 +240,10 @@ export function openLive(state: DayState, now: Instant): Live {
   const { atPlan, sincePlan } = state;
   if (!atPlan) return new Live(state, now, null);
   // With where it began: an undoing goes back to there.
-  const begun: DayState = { ...atPlan, atPlan };
-  const live = new Live(begun, atPlan.keptAt, timelineOf(atPlan, atPlan.keptAt));
-  const newsAt = sincePlan.findLastIndex(isNews);
-  sincePlan.forEach((event, i) => void (i < newsAt ? live.pass(event) : live.apply(event)));
+  const live = new Live({ ...atPlan, atPlan }, atPlan.keptAt, timelineOf(atPlan, atPlan.keptAt));
+  const events = inKeptOrder(sincePlan, atPlan.keptAt);
+  const newsAt = events.findLastIndex(isNews);
+  events.forEach((event, i) => void (i < newsAt ? live.pass(event) : live.apply(event)));
   live.besides(state);
   live.tick(now);
   return live;
