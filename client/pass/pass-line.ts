@@ -75,8 +75,7 @@ export class PassLine extends Part {
     const { say } = this;
     const words = passWords[say.language];
     const { dish, ready, pans, next, runsOut, empty } = line;
-    const isOver = dish.soldOutAt !== null || empty === 'after';
-    const presses = runsOut !== null || isOver || this.#mustCut(line);
+    const presses = runsOut !== null || dish.soldOutAt !== null || this.#mustCut(line);
     // What may not go out is said before what that makes of the service.
     const [barred, first] = [
       pans.find(({ pan }) => pan.barred),
@@ -90,7 +89,7 @@ export class PassLine extends Part {
       <div class="then">
         ${barred ? this.#pan(barred) : nothing} ${presses ? this.#outcome(line) : nothing}
         ${first ? this.#pan(first) : nothing} ${others.slice(0, 1).map((left) => this.#pan(left))}
-        ${next ? this.#lands(next, line) : nothing}
+        ${next ? this.#lands(next, line) : nothing} ${empty === 'after' ? this.#noNext() : nothing}
         ${dish.sold > 0 ? html`<span class="soft">${words.sold(dish.sold)}</span>` : nothing}
       </div>
       <slot></slot>`;
@@ -166,21 +165,21 @@ export class PassLine extends Part {
   #runsOut(line: Line) {
     const words = passWords[this.say.language];
     const { sold, soldOutAt } = line.dish;
-    const counted = html`<span class="soft">· ${words.sold(sold)}</span>`;
+    const outcome = this.#outcome(line);
+    const dot = outcome === nothing ? '' : '· ';
+    const counted = html`<span class="soft">${dot}${words.sold(sold)}</span>`;
     const isSaid = sold > 0 && soldOutAt === null && !this.#mustCut(line);
-    return html`<p class="outcome">${this.#outcome(line)}${isSaid ? counted : nothing}</p>`;
+    return html`<p class="outcome">${outcome}${isSaid ? counted : nothing}</p>`;
   }
 
-  /** What will come of the dish at this service. */
+  /** What will come of the dish at this service; that nothing is ready its figure says. */
   #outcome(line: Line) {
     const { say } = this;
     const words = passWords[say.language];
     const { runsOut, dish, empty } = line;
     if (dish.soldOutAt !== null) return this.#mind(words.soldOutSince(this.#clock(dish.soldOutAt)));
     if (this.#mustCut(line)) return this.#mind(words.cutNow);
-    if (!runsOut) {
-      return html`<span class="soft">${empty ? words.empty[empty] : words.lasts}</span>`;
-    }
+    if (!runsOut) return empty ? nothing : html`<span class="soft">${words.lasts}</span>`;
     const { at, missing } = runsOut;
     return this.#mind((empty ? words.shortFrom : words.runsOut)(this.#clock(at), missing));
   }
@@ -188,7 +187,11 @@ export class PassLine extends Part {
   #next(line: Line) {
     const { next } = line;
     if (next) return html`<p>${this.#lands(next, line)}</p>`;
-    return html`<p class="soft">${passWords[this.say.language].noNext}</p>`;
+    return html`<p>${this.#noNext()}</p>`;
+  }
+
+  #noNext() {
+    return html`<span class="soft">${passWords[this.say.language].noNext}</span>`;
   }
 
   #lands({ readyLowAt, readyHighAt, portions }: PassPan, { empty }: Line) {

@@ -34,8 +34,6 @@ export type PassWords = {
   /** The same of the first of a dish. */
   first(portions: number, when: string): string;
   readonly noNext: string;
-  /** Where nothing of a dish stands there: before its first batch, between two, after the last. */
-  readonly empty: Readonly<Record<'before' | 'between' | 'after', string>>;
   shortFrom(time: string, missing: number): string;
   runsOut(time: string, missing: number): string;
   readonly lasts: string;
@@ -86,7 +84,6 @@ const english: PassWords = {
   next: (portions, when) => `next ${portions} at ${when}`,
   first: (portions, when) => `first ${portions} at ${when}`,
   noNext: 'no more to come',
-  empty: { before: 'nothing ready yet', between: 'nothing ready now', after: 'nothing left' },
   shortFrom: (time, missing) => `${missing} short from ${time}`,
   runsOut: (time, missing) => `out at ${time}, ${missing} short`,
   lasts: 'lasts to the close',
@@ -137,7 +134,6 @@ const spanish: PassWords = {
   next: (portions, when) => `luego ${portions}: ${when}`,
   first: (portions, when) => `primero ${portions}: ${when}`,
   noNext: 'no viene más',
-  empty: { before: 'aún nada listo', between: 'ahora nada listo', after: 'no queda nada' },
   shortFrom: (time, missing) => `faltan ${missing} desde ${time}`,
   runsOut: (time, missing) => `se acaba ${time}, faltan ${missing}`,
   lasts: 'alcanza hasta el cierre',

@@ -111,24 +111,25 @@ describe('the wall of the pass', () => {
   const coming = { stage: 'coming', heldUntil: null } as const;
   const soon = { readyAt: at(58), readyLowAt: at(58), readyHighAt: at(58) };
 
-  it('says of a morning that nothing is ready yet and when the first is', async () => {
+  it('says of a morning once that nothing is ready yet, and when the first is', async () => {
     const early = { ...dish('Early', { ...coming, ...soon }), perQuarter: [0, 0, 0, 0] };
     const short = dish('Short', { ...coming, ...soon });
     const { element } = await wall([early, short]);
     const lines = [...(element.shadowRoot?.querySelectorAll('pass-line') ?? [])].map(saidOn);
-    expect(lines[0]).toMatch(/0 ready nothing ready yet first 24 at 11:40/);
+    // The figure alone says that nothing is ready.
+    expect(lines[0]).toMatch(/0 ready first 24 at 11:40/);
     expect(lines[1]).toMatch(/0 ready \d short from \d\d:\d\d first 24 at 11:40/);
     expect(lines.join()).not.toMatch(/lasts to the close|out at/);
   });
 
-  it('says of what is sold out in fact that nothing is left, or when more lands', async () => {
+  it('says once of what is sold out in fact that nothing is left, and whether more lands', async () => {
     const gone = { ...dish('Gone', { portions: 4 }), sold: 4, perQuarter: [0, 0, 0, 0] };
     const more = { ...gone, dish: 'more' as DishId, name: { en: 'More' } };
     const pans = [...gone.pans, pan('More', { ...coming, ...soon, batch: 'more-2' as BatchId })];
     const { element } = await wall([gone, { ...more, pans }]);
     const lines = [...(element.shadowRoot?.querySelectorAll('pass-line') ?? [])].map(saidOn);
-    expect(lines[0]).toMatch(/0 ready nothing left.*no more to come/);
-    expect(lines[1]).toMatch(/0 ready nothing ready now.*next 24 at 11:40/);
+    expect(lines[0]).toMatch(/0 ready 4 sold no more to come/);
+    expect(lines[1]).toMatch(/0 ready 4 sold next 24 at 11:40/);
   });
 
   const isOff = (element: Element, name: string) =>
