@@ -95,7 +95,7 @@ export class DeskHead extends Part {
     const { say } = this;
     const spread = spreads.find(({ service }) => service === outlook.id);
     return html`<span class="service">
-      <service-line .say=${say} .outlook=${outlook}></service-line>
+      <service-line .say=${say} .outlook=${outlook} .now=${this.now}></service-line>
       ${spread ? html`<spread-mark .say=${say} .spread=${spread}></spread-mark>` : null}
     </span>`;
   }

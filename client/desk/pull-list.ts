@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { CutId } from '../../shared/kernel/index.ts';
+import type { CutId, Instant } from '../../shared/kernel/index.ts';
 import type { Came, DeskView, Drawn, PullRow } from '../../shared/view/index.ts';
 import {
   deliveryWords,
@@ -13,7 +13,7 @@ import {
   textIn,
   weight,
 } from '../../shared/words/index.ts';
-import '../parts/clock-time.ts';
+import { isOtherMinute } from '../parts/clock-time.ts';
 import { Part } from '../parts/part.ts';
 import { JustDone } from '../shell/just-done.ts';
 import type { Sync } from '../sync/index.ts';
@@ -29,6 +29,7 @@ export class PullList extends Part {
   @property({ attribute: false }) sync!: Sync;
   @property({ attribute: false }) view: DeskView | null = null;
   @property({ attribute: false }) marks: Drawn['marks'] = new Map();
+  @property({ type: Number, hasChanged: isOtherMinute }) now: Instant | null = null;
   @state() private picked: CutId | null = null;
 
   readonly #justDone = new JustDone(() => this.requestUpdate());
@@ -76,7 +77,7 @@ export class PullList extends Part {
         </th>
         <td>${pieces}</td>
         <td>${weight(weightKg, say)}</td>
-        <td><clock-time .say=${say} .at=${byAt}></clock-time></td>
+        <td><clock-time .say=${say} .at=${byAt} .now=${this.now}></clock-time></td>
         <td>${this.#box(row)}</td>
       </tr>
       ${

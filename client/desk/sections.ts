@@ -61,7 +61,13 @@ export const sections: readonly Section[] = [
   {
     name: 'pull',
     draw: ({ sync, view, say, marks }) =>
-      html`<pull-list .sync=${sync} .view=${view} .marks=${marks} .say=${say}></pull-list>`,
+      html`<pull-list
+        .sync=${sync}
+        .view=${view}
+        .marks=${marks}
+        .say=${say}
+        .now=${sync.hubNow()}
+      ></pull-list>`,
   },
   {
     name: 'record',

@@ -156,15 +156,15 @@ export class TimeChart extends Part {
   }
 
   #why(chart: DayChart, services: DeskView['services']) {
-    const { picked, say } = this;
+    const { picked, say, now } = this;
     const words = deskWords[say.language];
     const bars = picked ? whyOf(chart, picked) : [];
     const [bar] = bars;
     if (!bar) return html`<p>${words.pickOne}</p>`;
     const decided = services.filter(({ id }) => chainOf(chart, id).includes(bar.id));
     const names = decided.map(({ name }) => textIn(name, say)).join(', ');
-    return html`<p>${sayBar(bar, chart, say)}${names ? ` · ${words.decides(names)}` : ''}</p>
-      ${sayWhy(bars, say).map((sentence) => html`<p>${sentence}</p>`)}`;
+    return html`<p>${sayBar(bar, chart, say, now)}${names ? ` · ${words.decides(names)}` : ''}</p>
+      ${sayWhy(bars, say, now).map((sentence) => html`<p>${sentence}</p>`)}`;
   }
 
   #laidRows(chart: DayChart): readonly LaidRow[] {

@@ -2,7 +2,7 @@ import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
-import { clockTime } from '../../shared/words/index.ts';
+import { clockTime, sayDayAhead } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import { Part } from './part.ts';
 
@@ -11,12 +11,12 @@ const HALF_DAY_MS = 12 * 3_600_000;
 const minuteOf = (at: Instant) => Math.floor(at / 60_000);
 
 /** Whether it reads otherwise: no clock of a kitchen is off from UTC by part of a minute. */
-const isOtherMinute = (at: Instant, before: Instant | undefined) =>
-  before === undefined || minuteOf(at) !== minuteOf(before);
+export const isOtherMinute = (at: Instant | null, before: Instant | null | undefined) =>
+  at === null || before == null ? at !== before : minuteOf(at) !== minuteOf(before);
 
 /**
  * A time on the kitchen's wall clock; of a 12-hour clock the half of the day stands small behind
- * it.
+ * it, and before one of another day, more than half a day off, which day that is.
  */
 @customElement('clock-time')
 export class ClockTime extends Part {
@@ -36,10 +36,15 @@ export class ClockTime extends Part {
   @property({ type: Number, hasChanged: isOtherMinute }) at: Instant = instant(0);
   /** A time right over it that it follows within half a day: which half is known from there. */
   @property({ type: Number }) follows: Instant | null = null;
+  /** Where it may be a time of another day: what it is now. */
+  @property({ type: Number, hasChanged: isOtherMinute }) now: Instant | null = null;
 
   protected override draw() {
     const [time, half] = clockTime(this.at, this.say).split(' ');
     const isSaid = this.follows !== null && this.at - this.follows < HALF_DAY_MS;
-    return html`<time>${time}${half && !isSaid ? html`<small> ${half}</small>` : null}</time>`;
+    const day = this.now === null ? '' : sayDayAhead(this.at, this.now, this.say);
+    const before = day ? html`<small>${day} </small>` : null;
+    const behind = half && !isSaid ? html`<small> ${half}</small>` : null;
+    return html`<time>${before}${time}${behind}</time>`;
   }
 }

@@ -9,15 +9,19 @@ import {
   weight,
 } from '../../shared/words/index.ts';
 
+/** How many of what; nothing where it is the one thing that is named beside it. */
+export const countOf = ({ pieces, piece, thing }: TaskView, say: Say): string =>
+  thing && pieces === 1 ? '' : countPieces(pieces, piece, say);
+
 /**
  * How many and how heavy, which mix, how hot, on which thing: the small row of a line. Where there
  * is little room a round says only which thing it is for.
  */
 export function amountsOf(task: TaskView, say: Say, isBrief: boolean): string {
-  const { pieces, piece, weightKg, mix, check, thing } = task;
+  const { weightKg, mix, check, thing } = task;
   if (isBrief && thing) return textIn(thing, say);
   const words = [
-    countPieces(pieces, piece, say),
+    countOf(task, say),
     weightKg > 0 && unbroken(weight(weightKg, say)),
     mix && `${textIn(mix.name, say)}, ${unbroken(scaleWeight(mix.weightKg, say))}`,
     check?.coreAtLeastC && unbroken(coreOf(check, temperature(check.coreAtLeastC, say), say)),

@@ -1,9 +1,11 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import type { Instant } from '../../shared/kernel/index.ts';
 import type { Person, TaskView } from '../../shared/view/index.ts';
-import { countPieces, sayBecause, textIn } from '../../shared/words/index.ts';
+import { sayBecause, textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
-import './clock-time.ts';
+import { isOtherMinute } from './clock-time.ts';
+import { countOf } from './line-amounts.ts';
 import { Part } from './part.ts';
 
 /**
@@ -114,14 +116,15 @@ export class NextRow extends Part {
 
   @property({ attribute: false }) task: TaskView | null = null;
   @property({ attribute: false }) people: readonly Person[] = [];
+  @property({ type: Number, hasChanged: isOtherMinute }) now: Instant | null = null;
   @property({ type: Boolean, reflect: true }) narrow = false;
 
   protected override draw() {
     const { task, say } = this;
     if (!task) return null;
-    const many = [countPieces(task.pieces, task.piece, say), task.thing && textIn(task.thing, say)];
+    const many = [countOf(task, say), task.thing && textIn(task.thing, say)];
     return html`<button @click=${() => this.tell('pick', task.id)}>
-      <clock-time .say=${say} .at=${task.startAt}></clock-time>
+      <clock-time .say=${say} .at=${task.startAt} .now=${this.now}></clock-time>
       <span class="what">
         <b>
           <span>${textIn(task.title, say)}</span>

@@ -1,8 +1,10 @@
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import type { Instant } from '../../shared/kernel/index.ts';
 import type { ServiceOutlook } from '../../shared/view/index.ts';
 import { sayInHand } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
+import { isOtherMinute } from './clock-time.ts';
 import { Part } from './part.ts';
 
 /** A service's minutes in hand; short of them it is heavier, over a stroke of brick. */
@@ -19,10 +21,12 @@ export class ServiceLine extends Part {
   ];
 
   @property({ attribute: false }) outlook: ServiceOutlook | null = null;
+  @property({ type: Number, hasChanged: isOtherMinute }) now: Instant | null = null;
 
   protected override draw() {
-    if (!this.outlook) return null;
-    const isShort = this.outlook.inHandS < 0;
-    return html`<span class=${isShort ? 'short' : ''}>${sayInHand(this.outlook, this.say)}</span>`;
+    const { outlook, say, now } = this;
+    if (!outlook) return null;
+    const isShort = outlook.inHandS < 0;
+    return html`<span class=${isShort ? 'short' : ''}>${sayInHand(outlook, say, now)}</span>`;
   }
 }

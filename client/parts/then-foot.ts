@@ -1,15 +1,17 @@
 import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import type { Instant } from '../../shared/kernel/index.ts';
 import type { TaskView } from '../../shared/view/index.ts';
-import { textIn } from '../../shared/words/index.ts';
+import { sayDayAhead, textIn } from '../../shared/words/index.ts';
 import { base, CAP_HEIGHT, LETTERS_ARCMIN } from '../theme/index.ts';
-import './clock-time.ts';
+import { isOtherMinute } from './clock-time.ts';
 import { onceAFrame } from './ink.ts';
 import { Part } from './part.ts';
 
 /** In letters: the band's name, the count of the rest and the edges; a title's time and its gap. */
 const BESIDE = 22;
 const ROUND_TITLE = 11;
+const DAY = 4;
 
 const isOther = (tasks: readonly TaskView[], before: readonly TaskView[] | undefined) =>
   tasks.length !== before?.length || tasks.some((task, i) => task !== before[i]);
@@ -95,6 +97,7 @@ export class ThenFoot extends Part {
 
   @property({ attribute: false, hasChanged: isOther }) tasks: readonly TaskView[] = [];
   @property({ type: Number }) later = 0;
+  @property({ type: Number, hasChanged: isOtherMinute }) now: Instant | null = null;
 
   /**
    * How many letters it has room for: as wide as the wall, until it is laid out, and then measured
@@ -121,7 +124,7 @@ export class ThenFoot extends Part {
     return html`<b>${words.thenBand}</b>
       ${shown.map(
         (task) => html`<button class="task" @click=${() => this.tell('pick', task.id)}>
-          <clock-time .say=${say} .at=${task.startAt}></clock-time>
+          <clock-time .say=${say} .at=${task.startAt} .now=${this.now}></clock-time>
           <span class="what">
             <span>${textIn(task.title, say)}</span>
             ${task.thing ? html`<span class="thing">· ${textIn(task.thing, say)}</span>` : null}
@@ -133,7 +136,11 @@ export class ThenFoot extends Part {
 
   /** How many have room with their whole titles; the rest is counted. */
   #roomFor(tasks: readonly TaskView[]): number {
-    const used = tasks.map(({ title }) => textIn(title, this.say).length + ROUND_TITLE);
+    const { say, now } = this;
+    const used = tasks.map(({ title, startAt }) => {
+      const isOfDay = now !== null && sayDayAhead(startAt, now, say) !== '';
+      return textIn(title, say).length + ROUND_TITLE + (isOfDay ? DAY : 0);
+    });
     const fits = used.filter((_, i) => sum(used.slice(0, i + 1)) <= this.letters);
     return Math.max(1, fits.length);
   }

@@ -108,7 +108,7 @@ export class WallHead extends Part {
     return html`<h1 class=${this.name.length > LONG_LETTERS ? 'long' : ''}>
         <button aria-expanded=${this.open} @click=${toggle}>${title}</button>
       </h1>
-      <service-line .say=${say} .outlook=${this.outlook}></service-line>
+      <service-line .say=${say} .outlook=${this.outlook} .now=${this.now}></service-line>
       <clock-time .say=${say} .at=${this.now}></clock-time>
       ${
         this.open

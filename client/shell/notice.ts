@@ -1,8 +1,9 @@
 import { html } from 'lit';
 import type { CommandId, PersonId } from '../../shared/kernel/index.ts';
+import { instant } from '../../shared/kernel/index.ts';
 import type { CheckView, Intent, PendingTap, StationPage, View } from '../../shared/view/index.ts';
-import { layChecked } from '../../shared/view/index.ts';
-import type { Say } from '../../shared/words/index.ts';
+import { checksDue, layChecked } from '../../shared/view/index.ts';
+import { clockTime, type Say, ui } from '../../shared/words/index.ts';
 import '../parts/check-band.ts';
 import '../parts/news-line.ts';
 import '../parts/wall-notice.ts';
@@ -76,4 +77,14 @@ export function checkBand({ sync, say }: Shown, inFoot = false) {
 /** What is open at a screen, without what was looked at here and the hub has not heard of yet. */
 export function toLookAt({ state: { view, pending } }: Sync): readonly CheckView[] {
   return view && view.face !== 'desk' ? openOf(view, pending) : [];
+}
+
+/** Said in the place of lines where there are none: not that all is done while something is not. */
+export function nothingToDo({ sync, say }: Shown): string {
+  const words = ui[say.language];
+  const checks = toLookAt(sync);
+  if (checks.length === 0) return words.nothingLeft;
+  if (checksDue(checks, sync.hubNow()).length > 0) return words.onlyLook;
+  const next = instant(Math.min(...checks.map(({ dueAt }) => dueAt)));
+  return words.lookNext(clockTime(next, say));
 }

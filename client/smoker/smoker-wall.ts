@@ -20,7 +20,7 @@ import '../parts/then-foot.ts';
 import '../parts/wall-head.ts';
 import { CrewDoor } from '../shell/crew-door.ts';
 import { DayController, worstService } from '../shell/day-controller.ts';
-import { bareNotice, checkBand, notice, toLookAt } from '../shell/notice.ts';
+import { bareNotice, checkBand, nothingToDo, notice, toLookAt } from '../shell/notice.ts';
 import { SeenSize } from '../shell/seen-size.ts';
 import { readSettings } from '../shell/settings.ts';
 import { Touched } from '../shell/touched.ts';
@@ -130,6 +130,7 @@ export class SmokerWall extends Wall {
     return html`<then-foot
       .say=${this.say}
       .tasks=${[...page.next, ...page.further]}
+      .now=${this.sync.hubNow()}
       .later=${page.laterCount}
       @pick=${({ detail }: CustomEvent<TaskId>) => this.#touched.picked(detail)}
     ></then-foot>`;
@@ -198,7 +199,7 @@ export class SmokerWall extends Wall {
         }}
       ></move-foot>`;
     }
-    if (page.now.length === 0) return html`<p class="quiet">${this.words.nothingLeft}</p>`;
+    if (page.now.length === 0) return html`<p class="quiet">${nothingToDo(this)}</p>`;
     const brief = page.now.length > 1 && !narrow;
     const work = {
       sync: this.sync,

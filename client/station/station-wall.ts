@@ -12,7 +12,7 @@ import '../parts/then-foot.ts';
 import '../parts/wall-head.ts';
 import { CrewDoor } from '../shell/crew-door.ts';
 import { DayController, worstService } from '../shell/day-controller.ts';
-import { notice } from '../shell/notice.ts';
+import { nothingToDo, notice } from '../shell/notice.ts';
 import { OverHeight } from '../shell/over-height.ts';
 import { SeenSize } from '../shell/seen-size.ts';
 import { Touched } from '../shell/touched.ts';
@@ -140,6 +140,7 @@ export class StationWall extends Wall {
             .say=${say}
             .task=${task}
             .people=${drawn.view.people}
+            .now=${this.sync.hubNow()}
             ?first=${row === 0}
             ?narrow=${narrow}
             @pick=${pick}
@@ -149,6 +150,7 @@ export class StationWall extends Wall {
       <then-foot
         .say=${say}
         .tasks=${page.further}
+        .now=${this.sync.hubNow()}
         .later=${page.laterCount}
         @pick=${pick}
       ></then-foot>`;
@@ -165,7 +167,7 @@ export class StationWall extends Wall {
   }
 
   #now(page: StationPage, drawn: Drawn<StationView>) {
-    if (page.now.length === 0) return html`<p class="quiet">${this.words.nothingLeft}</p>`;
+    if (page.now.length === 0) return html`<p class="quiet">${nothingToDo(this)}</p>`;
     const { sync, say, narrow } = this;
     const longest = Math.max(...page.now.map(({ task }) => textIn(task.title, say).length));
     const work = { sync, say, narrow, drawn, touched: this.#touched, longest, side: this.side };

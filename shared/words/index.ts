@@ -58,7 +58,7 @@ export { sayPaces } from './say-paces.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
 export { sayReadings } from './say-readings.ts';
 export { saySpread } from './say-spread.ts';
-export { sayWhen } from './say-when.ts';
+export { clockAhead, sayDayAhead, sayWhen } from './say-when.ts';
 export { sayBar, sayWhy } from './say-why.ts';
 export { scaleWeight } from './scale-weight.ts';
 export { standWords } from './stand-words.ts';

@@ -36,6 +36,8 @@ export const interfaceEnglish: Interface = {
   thenBand: 'Then',
   later: (count) => `+${count} later`,
   nothingLeft: 'Nothing more to do here today.',
+  onlyLook: 'No more work here today, only something to look at.',
+  lookNext: (time) => `No more work here today. Next thing to look at: ${time}.`,
   taskName: (title, who) => (who ? `${title}, ${who}` : title),
 
   dayClosed: (time, by) =>

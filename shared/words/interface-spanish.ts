@@ -38,6 +38,8 @@ export const interfaceSpanish: Interface = {
   thenBand: 'Luego',
   later: (count) => `+${count} después`,
   nothingLeft: 'Aquí no queda nada por hacer hoy.',
+  onlyLook: 'Aquí no queda más trabajo hoy, solo algo que revisar.',
+  lookNext: (time) => `Aquí no queda más trabajo hoy. Lo próximo que revisar: ${time}.`,
   taskName: (title, who) => (who ? `${title}, ${who}` : title),
 
   dayClosed: (time, by) =>

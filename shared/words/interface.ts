@@ -42,6 +42,9 @@ export type Interface = {
   readonly thenBand: string;
   later(count: number): string;
   readonly nothingLeft: string;
+  /** The same where something is still to be looked at: now, or at a time. */
+  readonly onlyLook: string;
+  lookNext(time: string): string;
   taskName(title: string, who: string | null): string;
 
   dayClosed(time: string, by: string | null): string;

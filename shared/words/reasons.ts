@@ -1,3 +1,4 @@
+import type { Instant } from '../kernel/index.ts';
 import { unreachable } from '../kernel/index.ts';
 import type { Because, ServiceOutlook, SlotName, TaskName } from '../view/index.ts';
 import { clockTime, durationWords } from './amounts.ts';
@@ -5,17 +6,22 @@ import { checkPhrasesOf } from './check-words.ts';
 import { phrasesOf } from './language.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
+import { clockAhead } from './say-when.ts';
 
 /** @example saySlot(slot, say) //=> 'Smoker B, rack 2' */
 export function saySlot(slot: SlotName, say: Say): string {
   return phrasesOf(say).slot(textIn(slot.smoker, say), slot.rack);
 }
 
-/** @example sayInHand(outlook, say) //=> 'dinner 17:00: 35 min in hand' */
-export function sayInHand(outlook: ServiceOutlook, say: Say): string {
+/**
+ * How a service stands. `now`: where it is read of whatever day it is, and not on a day's own sheet.
+ * @example sayInHand(outlook, say) //=> 'dinner 17:00: 35 min in hand'
+ */
+export function sayInHand(outlook: ServiceOutlook, say: Say, now: Instant | null = null): string {
   const { service } = phrasesOf(say);
   const name = textIn(outlook.name, say);
-  const at = clockTime(outlook.opensAt, say);
+  const { opensAt } = outlook;
+  const at = now === null ? clockTime(opensAt, say) : clockAhead(opensAt, now, say);
   const minutes = Math.floor(outlook.inHandS / 60);
   if (minutes === 0) return service.onTime(name, at);
   const time = durationWords(outlook.inHandS);

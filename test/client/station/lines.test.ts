@@ -5,7 +5,15 @@ import { RuleHours } from '../../../client/parts/rule-hours.ts';
 import { StationWall } from '../../../client/station/station-wall.ts';
 import { pitRule, type TaskView } from '../../../shared/view/index.ts';
 import { drawn, saidOn, tapsWrittenDown } from '../fingers.ts';
-import { injectShoulders, NOW, smokerView, squareRibs, stationView, task } from '../fixtures.ts';
+import {
+  at,
+  injectShoulders,
+  NOW,
+  smokerView,
+  squareRibs,
+  stationView,
+  task,
+} from '../fixtures.ts';
 
 const { people, zone, clock, temperature, weight } = stationView;
 const english = { language: 'en', zone, clock, temperature, weight } as const;
@@ -16,9 +24,9 @@ beforeEach(() => {
 });
 afterEach(() => document.body.replaceChildren());
 
-async function row(more: Partial<TaskView>, narrow = false) {
+async function row(more: Partial<TaskView>, narrow = false, now: typeof NOW | null = null) {
   const shown = task('round', 'Feed wood', [20, 3], more);
-  const props = { say: english, task: shown, people, narrow };
+  const props = { say: english, task: shown, people, narrow, now };
   const element = Object.assign(new NextRow(), props);
   document.body.append(element);
   await drawn();
@@ -49,6 +57,17 @@ describe('the titles under Now', () => {
 describe('a row under Next', () => {
   it('names the smoker that a round is for', async () => {
     expect(await row({ thing: { en: 'Smoker B' } })).toContain('20 slabs · Smoker B');
+  });
+
+  it('does not count the one thing that it names', async () => {
+    const said = await row({ pieces: 1, thing: { en: 'Walk-in cooler' } });
+    expect(said).toContain('Walk-in cooler');
+    expect(said).not.toMatch(/1 slab|·\s*Walk-in/);
+  });
+
+  it('says of which day it is where it is more than half a day off', async () => {
+    expect(await row({ startAt: at(17 * 60) }, false, at(0))).toContain('Thu 03:42');
+    expect(await row({ startAt: at(10 * 60) }, false, at(0))).not.toContain('Wed');
   });
 
   it('says why it waits without a name that says no more', async () => {

@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { instant } from '../../../shared/kernel/index.ts';
+import type { ServiceOutlook } from '../../../shared/view/index.ts';
+import type { Say } from '../../../shared/words/index.ts';
+import { clockAhead, sayDayAhead, sayInHand } from '../../../shared/words/index.ts';
+
+/** On Friday, 27 November 2026, and the days after it, in a kitchen in Denver. */
+const at = (hour: number, minute = 0) => instant(Date.UTC(2026, 10, 27, hour + 7, minute));
+const english: Say = {
+  language: 'en',
+  zone: 'America/Denver',
+  clock: '12 h',
+  temperature: '°F',
+  weight: 'lb',
+};
+const spanish: Say = { ...english, language: 'es' };
+
+describe('a time to come', () => {
+  it('has its day with it where a reader at night would take it for half a day before', () => {
+    expect(clockAhead(at(33, 48), at(20), english)).toBe('Sat 9:48 am');
+    expect(clockAhead(at(33, 48), at(20), spanish)).toBe('sáb 9:48 am');
+  });
+
+  it('has none within half a day, where the clock alone is enough', () => {
+    expect(clockAhead(at(33, 48), at(21, 50), english)).toBe('9:48 am');
+  });
+
+  it('has none on the same day, however early that is asked', () => {
+    expect(sayDayAhead(at(18), at(5), english)).toBe('');
+  });
+
+  it('has it at the head of a screen, and not on a sheet that is of one day', () => {
+    const lunch = { name: { en: 'lunch' }, opensAt: at(35), inHandS: 0 } as ServiceOutlook;
+    expect(sayInHand(lunch, english, at(20))).toContain('Sat 11:00 am');
+    expect(sayInHand(lunch, english)).not.toContain('Sat');
+  });
+});
