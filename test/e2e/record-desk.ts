@@ -32,7 +32,7 @@ export class RecordDesk {
 
   /** Writes a case down, and gives the number that it is given for its label. */
   async receive(came: Case): Promise<string> {
-    const before = await this.#lots.count();
+    const before = await this.#names();
     const form = this.page.locator('record-receive');
     await form.getByLabel('cut').selectOption({ label: came.cut });
     await form.getByLabel('pieces').fill(`${came.pieces}`);
@@ -42,9 +42,13 @@ export class RecordDesk {
     await form.getByLabel('use by').fill(came.useBy);
     await form.getByLabel('their code').fill(came.code);
     await form.getByRole('button', { name: 'it came' }).click();
-    await expect(this.#lots).toHaveCount(before + 1);
-    const named = (await this.#lots.last().textContent()) ?? '';
-    return /^\S+/.exec(named.trim())?.[0] ?? '';
+    await expect(this.#lots).toHaveCount(before.length + 1);
+    return (await this.#names()).find((name) => !before.includes(name)) ?? '';
+  }
+
+  async #names(): Promise<string[]> {
+    const said = await this.#lots.allTextContents();
+    return said.map((words) => /^\S+/.exec(words.trim())?.[0] ?? '');
   }
 
   /** The line of a lot among those in the cooler. */
