@@ -1,9 +1,11 @@
+import type { PropertyValues } from 'lit';
 import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { DeskView, View } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { deskWords, sayRefusal } from '../../shared/words/index.ts';
 import '../parts/alert-line.ts';
+import { onceAFrame } from '../parts/ink.ts';
 import { Part } from '../parts/part.ts';
 import type { AlertWatch } from '../shell/alert-watch.ts';
 import { DayController } from '../shell/day-controller.ts';
@@ -65,6 +67,7 @@ export class DeskPage extends Part {
   @state() private of: string | null = ofIn(location.hash);
 
   #day: DayController<DeskView> | null = null;
+  readonly #tabsSize = new ResizeObserver(onceAFrame(() => this.#showTab()));
   readonly #onHash = () => {
     this.section = sectionOf(location.hash);
     this.of = ofIn(location.hash);
@@ -80,10 +83,20 @@ export class DeskPage extends Part {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     removeEventListener('hashchange', this.#onHash);
+    this.#tabsSize.disconnect();
   }
 
   protected override willUpdate(): void {
     if (this.#day) this.say = this.#day.say;
+  }
+
+  protected override firstUpdated(): void {
+    const tabs = this.renderRoot.querySelector('[role="tablist"]');
+    if (tabs) this.#tabsSize.observe(tabs);
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    if (changed.has('section')) this.#showTab();
   }
 
   protected override draw() {
@@ -124,6 +137,12 @@ export class DeskPage extends Part {
     if (!next) return;
     open(next);
     (currentTarget as HTMLElement).querySelectorAll('button')[place]?.focus();
+  }
+
+  /** On a phone there are more tabs than have room: the one that is open is among those seen. */
+  #showTab(): void {
+    const tab = this.renderRoot.querySelector('[aria-selected="true"]');
+    tab?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
   }
 
   #name(section: Section | undefined): string {

@@ -26,7 +26,7 @@ export class StandardsPage extends Part {
         justify-content: space-between;
         align-items: center;
         gap: var(--gap);
-        padding: 0 var(--edge);
+        padding: var(--gap) var(--edge);
         font-size: var(--figure);
         font-weight: 800;
         border-bottom: var(--heavy) solid var(--ink);

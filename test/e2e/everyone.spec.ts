@@ -1,12 +1,14 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type Browser, type CDPSession, expect, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { ensureBuilt } from '../../server/ensure-built.mjs';
-import { AXE, broken } from './everyone/axe.ts';
+import { broken } from './everyone/axe.ts';
+import type { Ground, Language, Size } from './everyone/reader.ts';
+import { PANEL, PHONE, Reader, WALL } from './everyone/reader.ts';
 import { open, SCREENS, type Screen, settled } from './everyone/screens.ts';
-import { unfit } from './everyone/unfit.ts';
-import { type HubProcess, startHub } from './hub-process.ts';
+import { SHEET, sheetsOf } from './everyone/sheets.ts';
+import { type HubProcess, letDemoBegin, startHub } from './hub-process.ts';
 
 // Every screen that the hub serves, for everybody: on each ground, in each language, in letters
 // twice as large. WCAG 2.2 (w3.org/TR/WCAG22): 1.4.3, 1.4.6, 1.4.4 and what axe-core knows of the
@@ -18,6 +20,7 @@ let hub: HubProcess;
 test.beforeAll(async () => {
   ensureBuilt();
   folder = mkdtempSync(join(tmpdir(), 'coalface-everyone-'));
+  letDemoBegin(folder, '12:04');
   hub = await startHub({ folder });
 });
 
@@ -26,94 +29,21 @@ test.afterAll(async () => {
   rmSync(folder, { recursive: true });
 });
 
-const WALL = { width: 1920, height: 1080 };
-const PANEL = { width: 1024, height: 600 };
-const PHONE = { width: 390, height: 844 };
-const SIZES = [WALL, PANEL, PHONE];
-type Size = typeof WALL;
-
 const LANGUAGES = ['en', 'es'] as const;
-type Language = (typeof LANGUAGES)[number];
 
-/** Each ground in each language, and each size of a glass in each of them. */
-const LOOKS: Readonly<Record<Language, readonly (readonly ['paper' | 'night', Size])[]>> = {
+/** Each size of a glass in each language, on each ground in one of them. */
+const LOOKS: Readonly<Record<Language, readonly (readonly [Ground, Size])[]>> = {
   en: [
     ['paper', WALL],
     ['night', PANEL],
+    ['paper', PHONE],
   ],
   es: [
-    ['paper', PHONE],
     ['night', WALL],
+    ['paper', PANEL],
+    ['night', PHONE],
   ],
 };
-
-/** A page whose frame stays as it is when what is in it is zoomed, as in a window. */
-function keepFrame() {
-  const frame = { wide: 0, high: 0 };
-  Object.defineProperty(window, 'outerWidth', { get: () => frame.wide || innerWidth });
-  Object.defineProperty(window, 'outerHeight', { get: () => frame.high || innerHeight });
-  Object.assign(window, { frame });
-}
-
-class Reader {
-  readonly page: Page;
-  readonly faults: string[] = [];
-  readonly #cdp: CDPSession;
-
-  private constructor(page: Page, cdp: CDPSession) {
-    this.page = page;
-    this.#cdp = cdp;
-    page.on('pageerror', (fault) => this.faults.push(String(fault)));
-    page.on('console', (said) => {
-      if (said.type() === 'error') this.faults.push(said.text());
-    });
-  }
-
-  static async of(browser: Browser, language: Language): Promise<Reader> {
-    const context = await browser.newContext({
-      viewport: WALL,
-      // Without bypassing, the page's own security policy would keep the checker out.
-      bypassCSP: true,
-      serviceWorkers: 'block',
-    });
-    await context.addInitScript((word) => {
-      const own = { screenId: `everyone-${word}`, language: word };
-      localStorage.setItem('coalface screen', JSON.stringify(own));
-    }, language);
-    await context.addInitScript(keepFrame);
-    await context.addInitScript({ path: AXE });
-    const page = await context.newPage();
-    return new Reader(page, await context.newCDPSession(page));
-  }
-
-  async at(size: Size, ground?: 'paper' | 'night'): Promise<void> {
-    await this.page.setViewportSize(size);
-    if (ground) {
-      await this.page.evaluate((laid) => {
-        document.documentElement.dataset['ground'] = laid;
-      }, ground);
-    }
-    await settled(this.page);
-  }
-
-  /** As set in the browser: letters of 16 px are the usual ones. */
-  async letters(px: number): Promise<void> {
-    await this.#cdp.send('Page.setFontSizes', { fontSizes: { standard: px, fixed: px } });
-  }
-
-  /** The page zoomed to twice its size in a window of this size; null: not zoomed. */
-  async zoomed(size: Size | null): Promise<void> {
-    await this.page.evaluate(
-      ([wide, high]) => Object.assign(Reflect.get(window, 'frame'), { wide, high }),
-      [size?.width ?? 0, size?.height ?? 0] as const,
-    );
-    if (size) await this.at({ width: size.width / 2, height: size.height / 2 });
-  }
-
-  unfit(within: string | null = null): Promise<string[]> {
-    return this.page.evaluate(unfit, within);
-  }
-}
 
 const nameOf = ({ path }: Screen) => path || 'the start page';
 
@@ -127,35 +57,29 @@ for (const language of LANGUAGES) {
         await reader.at(size, ground);
         const where = `${nameOf(screen)} on ${ground}, ${size.width} wide`;
         expect.soft(await broken(reader.page), where).toEqual([]);
+        expect.soft(await reader.unfit(), where).toEqual([]);
       }
-      for (const size of SIZES) {
-        await reader.at(size);
-        expect.soft(await reader.unfit(), `${nameOf(screen)}, ${size.width} wide`).toEqual([]);
-      }
+      // Spanish is the longer one.
+      if (language === 'es') await readInLargeLetters(reader, screen);
       expect.soft(reader.faults.splice(0), nameOf(screen)).toEqual([]);
     }
     await reader.page.context().close();
   });
 }
 
-test('every screen can be read in letters twice as large', async ({ browser }) => {
-  const reader = await Reader.of(browser, 'es');
-  for (const screen of SCREENS) {
-    await reader.at(WALL);
-    await open(reader.page, hub.address, screen);
-    await reader.letters(32);
-    for (const size of [WALL, PHONE]) {
-      await reader.at(size);
-      const where = `${nameOf(screen)} in large letters, ${size.width} wide`;
-      expect.soft(await reader.unfit(), where).toEqual([]);
-    }
-    await reader.letters(16);
-    await reader.zoomed(PANEL);
-    expect.soft(await reader.unfit(), `${nameOf(screen)}, zoomed`).toEqual([]);
-    await reader.zoomed(null);
+/** Twice as large, as set in the browser, and as zoomed. */
+async function readInLargeLetters(reader: Reader, screen: Screen): Promise<void> {
+  await reader.letters(32);
+  for (const size of [WALL, PHONE]) {
+    await reader.at(size);
+    const where = `${nameOf(screen)} in large letters, ${size.width} wide`;
+    expect.soft(await reader.unfit(), where).toEqual([]);
   }
-  await reader.page.context().close();
-});
+  await reader.letters(16);
+  await reader.zoomed(PANEL);
+  expect.soft(await reader.unfit(), `${nameOf(screen)}, zoomed`).toEqual([]);
+  await reader.zoomed(null);
+}
 
 test('what is opened on a screen can be read by everybody', async ({ browser }) => {
   const reader = await Reader.of(browser, 'es');
@@ -171,10 +95,37 @@ test('what is opened on a screen can be read by everybody', async ({ browser }) 
         const where = `${nameOf(screen)}, ${name} on ${ground}`;
         expect.soft(await broken(reader.page, part), where).toEqual([]);
       }
-      expect.soft(await reader.unfit(part), `${nameOf(screen)}, ${name}`).toEqual([]);
+      for (const size of [WALL, PHONE]) {
+        await reader.at(size);
+        const where = `${nameOf(screen)}, ${name}, ${size.width} wide`;
+        expect.soft(await reader.unfit(part), where).toEqual([]);
+      }
     }
   }
   await reader.page.context().close();
+});
+
+test('every sheet can be read by everybody once it is printed', async ({ browser }) => {
+  for (const language of LANGUAGES) {
+    const reader = await Reader.of(browser, language);
+    const { page } = reader;
+    await page.emulateMedia({ media: 'print' });
+    for (const { name, html, size } of await sheetsOf({ folder, address: hub.address }, language)) {
+      await page.route('**/sheet', (route) =>
+        route.fulfill({ contentType: 'text/html', body: html }),
+      );
+      await page.goto(`${hub.address}/sheet`);
+      await reader.at(size);
+      expect.soft(await broken(page), `${name}, ${language}`).toEqual([]);
+      expect.soft(await reader.unfit(), `${name}, ${language}`).toEqual([]);
+    }
+    await page.goto(`${hub.address}/standards.html`);
+    await page.locator('cut-standard').first().waitFor();
+    await reader.at(SHEET);
+    expect.soft(await broken(page), `the standards, ${language}`).toEqual([]);
+    expect.soft(await reader.unfit(), `the standards, ${language}`).toEqual([]);
+    await page.context().close();
+  }
 });
 
 /** Whatever is said on the page from now on to those who hear it, once it is all there. */

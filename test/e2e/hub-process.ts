@@ -3,7 +3,11 @@ import { once } from 'node:events';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
+import { demoFiles } from '../../server/demo/index.ts';
 import { root } from '../../server/fingerprint.mjs';
+import { furnish } from '../../server/folder/furnish.ts';
+import { setKeptClock } from '../../server/kept-clock.ts';
+import { resolveLocal, type WallTime } from '../../shared/kernel/index.ts';
 
 /** A hub as a process of its own, so that it can be killed as a power cut would. */
 export type HubProcess = {
@@ -62,4 +66,18 @@ export function letTimePass(folder: string, minutes: number): void {
   const anchor = JSON.parse(readFileSync(file, 'utf8')) as { realMs: number; speed: number };
   const realMs = Math.round(anchor.realMs - (minutes * 60_000) / anchor.speed);
   writeFileSync(file, JSON.stringify({ ...anchor, realMs }));
+}
+
+/** Where the demo's kitchen stands, and a day on which no clock there is changed. */
+const ZONE = 'America/Chicago';
+const DAY = '2026-11-28';
+
+/**
+ * Has the demo of an empty folder, whose noon is the moment at which it is first started, show this
+ * time on its kitchen's wall then, whatever hour it is where the test runs.
+ */
+export function letDemoBegin(folder: string, time: WallTime): void {
+  const { at } = resolveLocal(DAY, time, ZONE);
+  furnish(folder, () => demoFiles(at, ZONE));
+  setKeptClock(folder, at);
 }

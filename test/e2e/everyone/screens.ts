@@ -60,6 +60,7 @@ export const SCREENS: readonly Screen[] = [
       { name: 'the standard', tap: ['now-line button.title'], stands: 'standard-sheet h2' },
     ],
   },
+  { path: 'station.html?station=trim,mix', drawn: 'now-line', isWall: true },
   { path: 'station.html?station=trim,mix,stove,pit,pass', drawn: 'now-line', isWall: true },
   { path: 'station.html?station=trim&person=rosa', drawn: 'now-line', isWall: true },
   {
@@ -80,14 +81,38 @@ export const SCREENS: readonly Screen[] = [
   { path: '', drawn: 'screen-list a' },
   { path: 'pair.html', drawn: 'pair-page output', answers: STRANGER },
   { path: 'install.html', drawn: 'install-page h1' },
-  { path: 'standards.html', drawn: 'cut-standard' },
+  {
+    path: 'standards.html',
+    drawn: 'cut-standard',
+    opens: [
+      {
+        name: 'what is learnt',
+        tap: ['cut-training .foot button', 'cut-training li button'],
+        stands: 'cut-training li.done',
+      },
+    ],
+  },
   desk('day', 'time-chart .foot'),
   desk('smokers', 'desk-smokers rack-lane'),
-  desk('safety', 'desk-safety'),
+  desk('safety', 'desk-safety li', [
+    { name: 'a check', tap: ['desk-safety li button'], stands: 'check-pad' },
+  ]),
   desk('plan', 'plan-dish'),
   desk('mend', 'mend-day'),
   desk('pull', 'pull-list'),
-  desk('record', 'desk-record'),
+  desk('record', 'record-lots li', [
+    {
+      name: 'another lot',
+      tap: ['record-lots button[aria-expanded]'],
+      stands: 'record-lots choice-strip',
+    },
+    {
+      name: 'the checks of a day',
+      tap: ['record-days button[aria-expanded]'],
+      stands: 'record-days table',
+    },
+  ]),
+  desk('record/2026-11-28-1', 'record-trace table'),
   desk('close', 'day-close'),
   desk('log', 'day-log'),
   desk('who', 'desk-who'),

@@ -173,6 +173,16 @@ export function unfit(within: string | null): string[] {
     }
   });
 
+  for (const chosen of places.filter((place) => place.matches('[aria-selected="true"]'))) {
+    const [l, t, r, b] = boxOf(chosen.getBoundingClientRect());
+    const { now } = edgesOf(chosen);
+    const isThere = l >= now[0] - ROUNDING && r <= now[2] + ROUNDING && t < now[3] && b > now[1];
+    if (!isThere) faults.push(`chosen, and out of sight: ${chosen.textContent?.trim()}`);
+  }
+
+  const scrolled = [...new Set([document.scrollingElement, ...places.flatMap(roundIt)])].map(
+    (each) => ({ each, top: each?.scrollTop ?? 0, left: each?.scrollLeft ?? 0 }),
+  );
   for (const place of places) {
     if (!edgesOf(place).isSeen) continue;
     const at = place.getBoundingClientRect();
@@ -189,8 +199,8 @@ export function unfit(within: string | null): string[] {
       faults.push(`under something else in ${partOf(place)}: ${name}`);
     }
   }
-  for (const each of [document.scrollingElement, ...places.flatMap(roundIt)]) {
-    if (each && (each.scrollTop !== 0 || each.scrollLeft !== 0)) each.scrollTo(0, 0);
+  for (const { each, top, left } of scrolled) {
+    if (each && (each.scrollTop !== top || each.scrollLeft !== left)) each.scrollTo(left, top);
   }
   return [...new Set(faults)];
 }
