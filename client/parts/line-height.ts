@@ -16,6 +16,7 @@ export class MeasuredLine implements ReactiveController {
   readonly #host: Host;
   readonly #observer = new ResizeObserver(() => this.#measure());
   #height: LineHeight = '';
+  #wide = Number.POSITIVE_INFINITY;
 
   constructor(host: Host) {
     this.#host = host;
@@ -24,6 +25,11 @@ export class MeasuredLine implements ReactiveController {
 
   get height(): LineHeight {
     return this.#height;
+  }
+
+  /** Minutes of arc. */
+  get wide(): number {
+    return this.#wide;
   }
 
   hostConnected(): void {
@@ -41,8 +47,9 @@ export class MeasuredLine implements ReactiveController {
     const isLow = high < LOW_BELOW || wide < TIGHT_BELOW;
     const isHigh = high >= HIGH_FROM && wide >= WIDE_FROM;
     const height = isLow ? 'low' : isHigh ? 'high' : '';
-    if (height === this.#height) return;
+    if (height === this.#height && Math.abs(wide - this.#wide) < 1) return;
     this.#height = height;
+    this.#wide = wide;
     this.#host.requestUpdate();
   }
 }

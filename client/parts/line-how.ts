@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TaskView } from '../../shared/view/index.ts';
 import { type Say, ui } from '../../shared/words/index.ts';
-import { amountsOf } from './line-amounts.ts';
+import { amountsOf, besideAmount } from './line-amounts.ts';
 import './tally-strokes.ts';
 
 type Seen = {
@@ -15,13 +15,19 @@ type Seen = {
   readonly weigh: () => void;
 };
 
-/** How many and how heavy; beside it the tally of what runs, and the scale for its trim. */
+/**
+ * How many and how heavy, which a brief line has behind its title; beside it the tally of what runs, and the scale for
+ * its trim.
+ */
 export function howRow(task: TaskView, seen: Seen) {
   const { pieces, state } = task;
   const { say, kept, isBrief, count } = seen;
   const counts = pieces > 1 && state === 'running';
+  const said = isBrief ? besideAmount(task, say) : amountsOf(task, say);
+  const place = weighPlace(task, seen);
+  if (said === '' && !counts && place === nothing) return nothing;
   return html`<p class="row">
-    <span>${amountsOf(task, say, isBrief)}</span>
+    ${said ? html`<span>${said}</span>` : nothing}
     ${
       counts
         ? html`<tally-strokes
@@ -32,7 +38,7 @@ export function howRow(task: TaskView, seen: Seen) {
           ></tally-strokes>`
         : nothing
     }
-    ${weighPlace(task, seen)}
+    ${place}
   </p>`;
 }
 

@@ -3,15 +3,35 @@ import { css } from 'lit';
 /** A line where it is short, on a phone, or has a pad with digits in it. */
 export const nowLineShapes = css`
   :host([brief]) {
-    grid-template-columns:
-      calc(14px * var(--arcmin)) calc(166px * var(--arcmin)) minmax(0, 1fr)
-      auto;
+    --place: max(calc(116px * var(--arcmin)), var(--touch));
+    grid-template-columns: calc(14px * var(--arcmin)) minmax(0, 1fr) auto;
+    grid-template-rows: auto minmax(0, 1fr);
+  }
+  /* Who and when over the words: beside them a title would have half of its width. */
+  :host([brief]) .side {
+    grid-area: 1 / 2;
+    flex-direction: row;
+    align-items: center;
+    justify-content: flex-start;
+    column-gap: 0.7em;
+    padding-bottom: 0;
+  }
+  :host([brief]) :is(.when, .under) {
+    flex: none;
+  }
+  :host([brief]) .what {
+    grid-area: 2 / 2;
+    margin: 0 calc(12px * var(--arcmin)) calc(10px * var(--arcmin));
   }
   :host([brief]) .place {
-    width: calc(112px * var(--arcmin));
+    grid-column: 3;
   }
-  :host([brief]) ruled-line {
-    right: calc(112px * var(--arcmin));
+  /* What is opened in it has both. */
+  :host([brief]) .side:has(+ .what line-strip) {
+    display: none;
+  }
+  :host([brief]) .what:has(line-strip) {
+    grid-row: 1 / 3;
   }
   :host([brief]) tap-ring {
     --word: var(--body);
@@ -23,7 +43,8 @@ export const nowLineShapes = css`
     font-size: var(--body);
   }
   :host([narrow]) {
-    grid-template-columns: calc(14px * var(--arcmin)) minmax(0, 1fr) calc(158px * var(--arcmin));
+    --place: calc(158px * var(--arcmin));
+    grid-template-columns: calc(14px * var(--arcmin)) minmax(0, 1fr) var(--place);
     grid-template-rows: auto 1fr;
   }
   :host([narrow]) .side {
@@ -82,8 +103,5 @@ export const nowLineShapes = css`
       flex-direction: column;
       gap: 0;
     }
-  }
-  :host([narrow]) ruled-line {
-    right: calc(158px * var(--arcmin));
   }
 `;

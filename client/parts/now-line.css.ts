@@ -2,6 +2,8 @@ import { css } from 'lit';
 
 export const nowLineStyles = css`
   :host {
+    /* Two places to tap stand beside each other there, also where fingers are large on the glass. */
+    --place: max(calc(172px * var(--arcmin)), calc(2 * var(--touch) + 8px));
     display: grid;
     grid-template-columns:
       calc(14px * var(--arcmin)) calc(190px * var(--arcmin)) minmax(0, 1fr)
@@ -105,6 +107,21 @@ export const nowLineStyles = css`
     letter-spacing: inherit;
     line-height: inherit;
   }
+  /* As high as its letters, so that the rows have the rest; a finger finds more of it. */
+  :host(:not([narrow])) .title {
+    min-height: 0;
+    position: relative;
+  }
+  :host(:not([narrow])) .title::before {
+    content: '';
+    position: absolute;
+    inset: 50% 0 auto;
+    height: max(100%, var(--touch));
+    translate: 0 -50%;
+  }
+  :is(tally-strokes, .weigh, cure-line, line-strip) {
+    position: relative;
+  }
   :host([height='low']) .page {
     --row-size: var(--small);
   }
@@ -155,7 +172,7 @@ export const nowLineStyles = css`
   .place {
     grid-column: 4;
     grid-row: 1 / 3;
-    width: calc(172px * var(--arcmin));
+    width: var(--place);
     border-left: var(--line) solid var(--ink);
     display: grid;
     grid-template-rows: minmax(0, 1fr) auto;
@@ -184,7 +201,7 @@ export const nowLineStyles = css`
   ruled-line {
     position: absolute;
     left: 0;
-    right: calc(172px * var(--arcmin));
+    right: var(--place);
     bottom: calc(-1 * var(--line));
   }
 `;

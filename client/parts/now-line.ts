@@ -7,6 +7,7 @@ import { textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './clock-time.ts';
 import './cure-line.ts';
+import { amountBehind } from './line-amounts.ts';
 import type { LineHeight } from './line-height.ts';
 import { MeasuredLine } from './line-height.ts';
 import { howRow } from './line-how.ts';
@@ -129,12 +130,16 @@ export class NowLine extends Part {
   }
 
   /** A tap on what is to be done shows to which standard, in the language of whose hands do it. */
-  #title({ cut, hand }: TaskView, title: string) {
-    if (cut === null) return title;
+  #title(task: TaskView, title: string) {
+    const { cut, hand } = task;
+    // Where a row of its own may have no room.
+    const many = this.brief ? amountBehind(title, task, this.#measured.wide, this.say) : '';
+    const titled = many ? html`${title} <small>${many}</small>` : title;
+    if (cut === null) return titled;
     const { language = this.say.language } = this.people.find(({ id }) => id === hand) ?? {};
     const say = { ...this.say, language };
     return html`<button class="title" @click=${() => this.tell('standard', { cut, say })}>
-      ${title}
+      ${titled}
     </button>`;
   }
 

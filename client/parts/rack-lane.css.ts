@@ -38,12 +38,39 @@ export const rackLaneStyles = css`
     overflow: hidden;
     text-overflow: ellipsis;
   }
-  /* How many is always there; their names, and what comes then, where there is room for them. */
+  /* How many is always there; of what, and what comes then, where there is room for it. */
   .here-now {
     display: flex;
     flex-wrap: wrap;
     column-gap: 0.35em;
     height: 1.1em;
+  }
+  .counts {
+    display: flex;
+    min-width: 0;
+  }
+  .figure {
+    flex: none;
+    white-space: pre;
+  }
+  /* A name leaves whole, into a line that is not seen, and the first of them last. */
+  .name {
+    flex: 0 1000 auto;
+    min-width: 0;
+    display: flex;
+    flex-wrap: wrap;
+    height: 1.1em;
+    margin-inline: 0.3em;
+    overflow: hidden;
+  }
+  .name:nth-child(2) {
+    flex-shrink: 1;
+  }
+  .name > i {
+    height: 1.1em;
+  }
+  .counts > :last-child {
+    margin-right: 0;
   }
   /* When is what counts: there is what for only where both have room. */
   .next {
@@ -68,11 +95,16 @@ export const rackLaneStyles = css`
   @container lane (max-width: 9em) {
     .words,
     .here-now,
+    .counts,
+    .name,
     .next,
     .to-come {
       flex-wrap: wrap;
       height: auto;
       white-space: normal;
+    }
+    .name > i {
+      display: none;
     }
     .to-come > :last-child {
       display: none;

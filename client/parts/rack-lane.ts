@@ -99,10 +99,9 @@ export class RackLane extends Part {
     const [first, second] = loads;
     if (!first) return html`<p class="words"><span>${words.free}</span></p>`;
     if (!first.here) {
-      const many = countPieces(first.pieces, first.piece, say);
       const at = clockTime(first.inAt, say);
       return html`<p class="words to-come">
-        <span class="coming">${words.comesAt(many, at)}</span>
+        <span class="counts coming">${counted(`${at}: ${first.pieces}`, nameOf(first, say))}</span>
         <span class="coming">${words.freeTill(at)}</span>
       </p>`;
     }
@@ -114,8 +113,7 @@ export class RackLane extends Part {
     const beside = loads.filter(({ here }) => here);
     return html`<p class="words">
       <span class="here-now">
-        <span>${beside.map(({ pieces }) => pieces).join(' + ')}</span>
-        <span>${[...new Set(beside.map((load) => nameOf(load, say)))].join(', ')}</span>
+        <span class="counts">${this.#counts(beside)}</span>
         ${
           then && !second.here
             ? html`<span class="coming">${words.thenComes(then.many, then.at)}</span>`
@@ -126,6 +124,16 @@ export class RackLane extends Part {
         <span>${when}</span><span>${what}</span>
       </span>
     </p>`;
+  }
+
+  /** How many of what lie beside each other: those of one name together. */
+  #counts(loads: readonly LoadDrawing[]) {
+    const names = [...new Set(loads.map((load) => nameOf(load, this.say)))];
+    return names.map((name, i) => {
+      const many = loads.filter((load) => nameOf(load, this.say) === name);
+      const sum = many.map(({ pieces }) => pieces).join(' + ');
+      return counted(i === 0 ? sum : `+ ${sum}`, name);
+    });
   }
 
   /** What is next done to a load, and between when and when. */
@@ -222,6 +230,10 @@ export class RackLane extends Part {
     ></button>`;
   }
 }
+
+/** A figure that stays, and what it counts, which leaves whole where it has no room. */
+const counted = (figure: string, name: string) =>
+  html`<span class="figure">${figure}</span><span class="name"><i></i><span>${name}</span></span>`;
 
 /** What its pieces are called, without how many. */
 const nameOf = ({ pieces, piece }: LoadDrawing, say: Say) =>

@@ -136,10 +136,13 @@ export class SmokerWall extends Wall {
     ></then-foot>`;
   }
 
+  /** A box for what is to be looked at has the place of a line. */
+  get #mustLook(): boolean {
+    return !this.narrow && checksDue(toLookAt(this.sync), this.sync.hubNow()).length > 0;
+  }
+
   #work(view: SmokerView): StationPage {
-    const mustLook = !this.narrow && checksDue(toLookAt(this.sync), this.sync.hubNow()).length > 0;
-    // A box for what is to be looked at has the place of a line.
-    const now = mustLook ? 1 : pitLines(this.#size.seen);
+    const now = this.#mustLook ? 1 : pitLines(this.#size.seen);
     const room = { now, next: 1, further: this.narrow ? 0 : 1 };
     return stationPage(view, this.sync.hubNow(), { room, held: this.#touched.held });
   }
@@ -200,7 +203,7 @@ export class SmokerWall extends Wall {
       ></move-foot>`;
     }
     if (page.now.length === 0) return html`<p class="quiet">${nothingToDo(this)}</p>`;
-    const brief = page.now.length > 1 && !narrow;
+    const brief = !narrow && (page.now.length > 1 || this.#mustLook);
     const work = {
       sync: this.sync,
       say,

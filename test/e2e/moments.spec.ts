@@ -24,6 +24,8 @@ type Glass = { readonly width: number; readonly height: number; readonly panel: 
 
 /** A full HD panel of 43 inches that is read from three metres. */
 const PANEL: Glass = { width: 1920, height: 1080, panel: 'diagonal=43&distance=3&' };
+/** A tablet of ten inches on a shelf over the bench. */
+const TABLET: Glass = { width: 1024, height: 600, panel: 'diagonal=10&distance=0.7&' };
 /** In the hand of one person. */
 const PHONE: Glass = { width: 390, height: 844, panel: '' };
 
@@ -111,14 +113,16 @@ const LOOKS: readonly (readonly [string, Look])[] = [
     'the station wall in Spanish at night',
     { of: 'station', language: 'es', ground: 'night', each: 4 },
   ],
+  ['the smoker wall in Spanish', { of: 'smoker', language: 'es', each: 6 }],
   ['the pass in Spanish', { of: 'pass', language: 'es', each: 5 }],
   ['the wall of two stations', { of: 'shared', each: 4 }],
+  ['the tablet at one station', { of: 'station', on: TABLET, each: 10 }],
   ['the phone of one person', { of: 'station', on: PHONE, language: 'es', each: 4 }],
 ];
 
 for (const [name, look] of LOOKS) {
   const { of, on = PANEL, language = 'en', each = 1 } = look;
-  test(`${name} can be read at ${20 / each} moments of a day`, async ({ browser }) => {
+  test(`${name} can be read at ${Math.floor(20 / each)} moments of a day`, async ({ browser }) => {
     const walls = new Map<string, StandingWall>();
     for (const [n, { trouble, views }] of moments.entries()) {
       // The busy hours are the later ones.

@@ -41,7 +41,7 @@ function missingUnderNow(
   { tasks, at, face }: StationView | SmokerView,
   say: Say,
 ): string[] {
-  // The foot of the pit may have no row but the title: the rest is a tap on it away.
+  // The foot of the pit may have no row but the title and how much: the rest is a tap away.
   const isAtPit = face === 'smoker';
   return linesOn(seen, 'now-line').flatMap((on) => {
     const words = wordsOf(on);
@@ -60,7 +60,7 @@ function missingUnderNow(
     const isTold = !hasRow || !mind || words.includes(textIn(mind, say));
     return [
       ...(hand && !on.some(({ element }) => element.startsWith('b.who')) ? ['who?'] : []),
-      ...(isAtPit || amount.test(words) || task.thing ? [] : ['how much?']),
+      ...(amount.test(words) || task.thing ? [] : ['how much?']),
       ...(isTold ? [] : ['to what standard?']),
       ...(end === byWhen ? [] : [`by when? ${byWhen}, not ${end}`]),
     ].map((what) => `${title}: ${what}`);
