@@ -64,6 +64,10 @@ export class CheckBand extends Part {
       :host([foot]) .row {
         padding-block: 0;
       }
+      /* The box says it with a verb, and has the height. */
+      :host([foot]) .look {
+        display: none;
+      }
       :host([foot][over]) {
         position: absolute;
         z-index: 3;

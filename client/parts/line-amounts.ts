@@ -40,7 +40,7 @@ const BREAK = 10;
  * minutes of arc: how much, and of a round first on which thing.
  */
 export function amountBehind(title: string, task: TaskView, wide: number, say: Say): string {
-  const [named, count] = [task.thing ? textIn(task.thing, say) : '', countOf(task, say)];
+  const [named, count] = [task.thing ? textIn(task.thing, say) : '', unbroken(countOf(task, say))];
   const heavy = heavyOf(task, say);
   const least = named || heavy || count;
   const said = [joined(named, count, heavy), joined(named, count), least];

@@ -25,7 +25,7 @@ export const smokerWallStyles = css`
     /* The same whatever stands in it, so that no rack moves under a finger. */
     height: max(calc(120px * var(--arcmin)), calc(2 * var(--touch) + 3 * var(--gap)));
     display: grid;
-    grid-template-columns: minmax(0, 1fr) auto;
+    grid-template: minmax(0, 1fr) / minmax(0, 1fr) auto;
     overflow: hidden;
   }
   .foot > check-band {
@@ -95,6 +95,7 @@ export const smokerWallStyles = css`
   /* Only what is asked of a rack stays in sight of it, and hides no more than half of the glass. */
   :host([narrow]) .foot {
     height: auto;
+    grid-template-rows: auto;
   }
   :host([narrow]) .foot.asks {
     position: sticky;
