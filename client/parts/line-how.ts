@@ -16,30 +16,31 @@ type Seen = {
 };
 
 /**
- * How many and how heavy, which a brief line has behind its title; beside it the tally of what runs, and the scale for
- * its trim.
+ * How many and how heavy; beside it the tally of what runs, and the scale for its trim. A brief
+ * line has how many behind its title, and the tally beside the name.
  */
 export function howRow(task: TaskView, seen: Seen) {
-  const { pieces, state } = task;
-  const { say, kept, isBrief, count } = seen;
-  const counts = pieces > 1 && state === 'running';
+  const { say, isBrief } = seen;
   const said = isBrief ? besideAmount(task, say) : amountsOf(task, say);
+  const tally = isBrief ? nothing : tallyPlace(task, seen);
   const place = weighPlace(task, seen);
-  if (said === '' && !counts && place === nothing) return nothing;
-  return html`<p class="row">
-    ${said ? html`<span>${said}</span>` : nothing}
-    ${
-      counts
-        ? html`<tally-strokes
-            .say=${say}
-            .task=${task}
-            .kept=${kept}
-            @count=${({ detail }: CustomEvent<number>) => count(detail)}
-          ></tally-strokes>`
-        : nothing
-    }
-    ${place}
-  </p>`;
+  if (said === '' && tally === nothing && place === nothing) return nothing;
+  return html`<p class="row">${said ? html`<span>${said}</span>` : nothing} ${tally} ${place}</p>`;
+}
+
+/** What runs is counted, where there is more than one of it. */
+export function tallyPlace(
+  task: TaskView,
+  { say, kept, isBrief, count }: Pick<Seen, 'say' | 'kept' | 'isBrief' | 'count'>,
+) {
+  if (task.pieces === 1 || task.state !== 'running') return nothing;
+  return html`<tally-strokes
+    .say=${say}
+    .task=${task}
+    .kept=${kept}
+    ?brief=${isBrief}
+    @count=${({ detail }: CustomEvent<number>) => count(detail)}
+  ></tally-strokes>`;
 }
 
 /** Trim goes over the scale once it is all off: while that work runs, and just after. */

@@ -77,7 +77,8 @@ export class NextRow extends Part {
         text-wrap: balance;
       }
       :host([narrow]) button {
-        grid-template-columns: calc(166px * var(--arcmin)) minmax(0, 1fr);
+        grid-template-columns: minmax(calc(166px * var(--arcmin)), max-content) minmax(0, 1fr);
+        column-gap: 0.3em;
         padding: calc(6px * var(--arcmin)) var(--edge) calc(6px * var(--arcmin)) 0;
       }
       :host([narrow]) .what {

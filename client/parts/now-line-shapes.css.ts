@@ -4,8 +4,16 @@ import { css } from 'lit';
 export const nowLineShapes = css`
   :host([brief]) {
     --place: max(calc(116px * var(--arcmin)), var(--touch));
-    grid-template-columns: calc(14px * var(--arcmin)) minmax(0, 1fr) auto;
+    grid-template-columns: calc(14px * var(--arcmin)) minmax(0, 1fr) auto auto;
     grid-template-rows: auto minmax(0, 1fr);
+  }
+  /* Beside the name: under a title of two lines it would have no room. */
+  :host([brief]) tally-strokes {
+    grid-area: 1 / 3;
+    align-self: center;
+    margin: 0;
+    font-size: var(--body);
+    font-weight: 700;
   }
   /* Who and when over the words: beside them a title would have half of its width. */
   :host([brief]) .side {
@@ -20,14 +28,11 @@ export const nowLineShapes = css`
     flex: none;
   }
   :host([brief]) .what {
-    grid-area: 2 / 2;
+    grid-area: 2 / 2 / auto / 4;
     margin: 0 calc(12px * var(--arcmin)) calc(10px * var(--arcmin));
   }
-  :host([brief]) .place {
-    grid-column: 3;
-  }
   /* What is opened in it has both. */
-  :host([brief]) .side:has(+ .what line-strip) {
+  :host([brief]) :is(.side, tally-strokes):has(~ .what line-strip) {
     display: none;
   }
   :host([brief]) .what:has(line-strip) {
@@ -99,7 +104,7 @@ export const nowLineShapes = css`
     margin: calc(4px * var(--arcmin)) calc(12px * var(--arcmin));
   }
   @container (max-width: 136px) {
-    .acts {
+    :host([narrow]) .acts {
       flex-direction: column;
       gap: 0;
     }

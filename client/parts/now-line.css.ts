@@ -2,8 +2,8 @@ import { css } from 'lit';
 
 export const nowLineStyles = css`
   :host {
-    /* Two places to tap stand beside each other there, also where fingers are large on the glass. */
-    --place: max(calc(172px * var(--arcmin)), calc(2 * var(--touch) + 8px));
+    /* Two places to tap stand beside each other there, also for large fingers on a small glass. */
+    --place: max(calc(172px * var(--arcmin)), calc(2 * var(--touch) + 8px + var(--line)));
     display: grid;
     grid-template-columns:
       calc(14px * var(--arcmin)) calc(190px * var(--arcmin)) minmax(0, 1fr)
@@ -48,6 +48,7 @@ export const nowLineStyles = css`
   .under {
     font-size: var(--body);
     font-weight: 700;
+    white-space: normal;
   }
   :host([height='low']) :is(.who, .when) {
     font-size: var(--body);

@@ -10,7 +10,7 @@ import './cure-line.ts';
 import { amountBehind } from './line-amounts.ts';
 import type { LineHeight } from './line-height.ts';
 import { MeasuredLine } from './line-height.ts';
-import { howRow } from './line-how.ts';
+import { howRow, tallyPlace } from './line-how.ts';
 import { secondRow } from './line-second.ts';
 import type { LineRefusal, Strip } from './line-strip.ts';
 import './line-strip.ts';
@@ -76,7 +76,7 @@ export class NowLine extends Part {
     const { task } = this;
     if (!task) return nothing;
     return html`<span class="bar"></span>
-      ${this.#side(task)}
+      ${this.#side(task)} ${this.brief ? tallyPlace(task, this.#counting(task)) : nothing}
       <div class="what">${this.#what(task)}</div>
       ${this.#place(task)}
       ${
@@ -144,12 +144,17 @@ export class NowLine extends Part {
   }
 
   #how(task: TaskView) {
-    const { say, kept } = this;
     return howRow(task, {
-      ...{ say, kept, isBrief: this.brief, isWeighing: this.open === 'tubs' },
+      ...this.#counting(task),
+      isWeighing: this.open === 'tubs',
       weigh: () => this.#show('tubs'),
-      count: (done) => this.ask({ kind: 'count', task: task.id, done }),
     });
+  }
+
+  #counting({ id }: TaskView) {
+    const { say, kept, brief } = this;
+    const count = (done: number) => this.ask({ kind: 'count', task: id, done });
+    return { say, kept, isBrief: brief, count };
   }
 
   #cure({ cure }: TaskView) {

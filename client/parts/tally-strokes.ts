@@ -7,8 +7,9 @@ import { Part } from './part.ts';
 
 const STROKE = 22;
 const HIGH = 70;
-/** More groups than these are read as a number only. */
+/** More groups than these are read as a number only; where there is little room. */
 const MOST_GROUPS = 6;
+const MOST_IN_BRIEF = 1;
 
 /**
  * Work done, as strokes in fives with the fifth across, one for each piece or each tray of them,
@@ -52,6 +53,7 @@ export class TallyStrokes extends Part {
   @property({ attribute: false }) task: TaskView | null = null;
   /** How many pieces the hub knows of. */
   @property({ type: Number }) kept = 0;
+  @property({ type: Boolean }) brief = false;
 
   protected override draw() {
     const { task, words } = this;
@@ -73,7 +75,7 @@ export class TallyStrokes extends Part {
 
   #strokes({ strokes: done, keptStrokes }: Tally) {
     const groups = Math.ceil(done / 5);
-    if (groups > MOST_GROUPS) return null;
+    if (groups > (this.brief ? MOST_IN_BRIEF : MOST_GROUPS)) return null;
     const drawn = done === 0 ? [0] : Array.from({ length: groups }, (_, group) => group * 5);
     return drawn.map((from) => {
       const many = Math.min(5, done - from);

@@ -16,7 +16,10 @@ const DAY = 4;
 const isOther = (tasks: readonly TaskView[], before: readonly TaskView[] | undefined) =>
   tasks.length !== before?.length || tasks.some((task, i) => task !== before[i]);
 
-const roomIn = (widthPx: number, lettersPx: number) => widthPx / (0.55 * lettersPx) - BESIDE;
+/** Of a letter's height: its width where a language has many wide ones. */
+const LETTER = 0.59;
+
+const roomIn = (widthPx: number, lettersPx: number) => widthPx / (LETTER * lettersPx) - BESIDE;
 
 /** How large small letters are; read where it was set, since nothing is laid out yet. */
 function smallPx(): number {
