@@ -122,7 +122,7 @@ describe('the wall of the pass', () => {
     expect(lines.join()).not.toMatch(/lasts to the close|out at/);
   });
 
-  it('says once of what is sold out in fact that nothing is left, and whether more lands', async () => {
+  it('says once of what is sold out in fact that nothing is left, or when more lands', async () => {
     const gone = { ...dish('Gone', { portions: 4 }), sold: 4, perQuarter: [0, 0, 0, 0] };
     const more = { ...gone, dish: 'more' as DishId, name: { en: 'More' } };
     const pans = [...gone.pans, pan('More', { ...coming, ...soon, batch: 'more-2' as BatchId })];
