@@ -4,7 +4,7 @@ export const passLineStyles = css`
   :host {
     position: relative;
     display: grid;
-    grid-template-columns: minmax(0, 1.2fr) 5em minmax(0, 1fr) auto;
+    grid-template-columns: minmax(0, 1.2fr) minmax(5em, max-content) minmax(0, 1fr) auto;
     align-items: center;
     align-content: center;
     --boxes-row: 1 / span 2;
@@ -20,7 +20,7 @@ export const passLineStyles = css`
     width: calc(10px * var(--arcmin));
     background: var(--brick);
   }
-  /* The name of a dish stays whole as long as there is room, what is in it in any case. */
+  /* A name takes a second line before it is cut off; what is in it stays whole in any case. */
   h2 {
     display: flex;
     align-items: baseline;
@@ -31,8 +31,7 @@ export const passLineStyles = css`
   }
   .name {
     min-width: 0;
-    overflow: hidden;
-    text-overflow: ellipsis;
+    white-space: normal;
   }
   h2 small {
     flex: none;
@@ -46,11 +45,20 @@ export const passLineStyles = css`
   }
   /* How many are sold leaves whole, into a line that is not seen, where it has no room. */
   .outcome {
+    display: grid;
+    grid-template-columns: auto minmax(0, 1fr);
+    column-gap: 0.5em;
+    min-height: 1.15em;
+  }
+  .counted {
     display: flex;
     flex-wrap: wrap;
-    column-gap: 0.5em;
     height: 1.15em;
     overflow: hidden;
+    white-space: nowrap;
+  }
+  .counted::before {
+    content: '';
   }
   .then {
     grid-area: 1 / 3 / 3 / 4;
@@ -92,7 +100,8 @@ export const passLineStyles = css`
     --boxes-row: auto;
   }
   :host([narrow]) .outcome {
-    height: auto;
+    display: flex;
+    flex-wrap: wrap;
   }
   :host([narrow]) h2,
   :host([fit='long']) h2 {

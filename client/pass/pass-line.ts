@@ -167,7 +167,7 @@ export class PassLine extends Part {
     const { sold, soldOutAt } = line.dish;
     const outcome = this.#outcome(line);
     const dot = outcome === nothing ? '' : '· ';
-    const counted = html`<span class="soft">${dot}${words.sold(sold)}</span>`;
+    const counted = html`<span class="soft counted">${dot}${words.sold(sold)}</span>`;
     const isSaid = sold > 0 && soldOutAt === null && !this.#mustCut(line);
     return html`<p class="outcome">${outcome}${isSaid ? counted : nothing}</p>`;
   }
