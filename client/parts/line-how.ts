@@ -17,7 +17,7 @@ type Seen = {
 
 /**
  * How many and how heavy; beside it the tally of what runs, and the scale for its trim. A brief
- * line has how many behind its title, and the tally beside the name.
+ * line has how many behind its title, and the tally under its ring.
  */
 export function howRow(task: TaskView, seen: Seen) {
   const { say, isBrief } = seen;

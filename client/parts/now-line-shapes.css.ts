@@ -4,13 +4,11 @@ import { css } from 'lit';
 export const nowLineShapes = css`
   :host([brief]) {
     --place: max(calc(116px * var(--arcmin)), var(--touch));
-    grid-template-columns: calc(14px * var(--arcmin)) minmax(0, 1fr) auto auto;
+    grid-template-columns: calc(14px * var(--arcmin)) minmax(0, 1fr) auto;
     grid-template-rows: auto minmax(0, 1fr);
   }
-  /* Beside the name: under a title of two lines it would have no room. */
+  /* Under the ring: under a title of two lines, or beside a name, it would have no room. */
   :host([brief]) tally-strokes {
-    grid-area: 1 / 3;
-    align-self: center;
     margin: 0;
     font-size: var(--body);
     font-weight: 700;
@@ -28,11 +26,14 @@ export const nowLineShapes = css`
     flex: none;
   }
   :host([brief]) .what {
-    grid-area: 2 / 2 / auto / 4;
+    grid-area: 2 / 2;
     margin: 0 calc(12px * var(--arcmin)) calc(10px * var(--arcmin));
   }
   /* What is opened in it has both. */
-  :host([brief]) :is(.side, tally-strokes):has(~ .what line-strip) {
+  :host([brief]) .place {
+    grid-column: 3;
+  }
+  :host([brief]) .side:has(~ .what line-strip) {
     display: none;
   }
   :host([brief]) .what:has(line-strip) {

@@ -76,7 +76,7 @@ export class NowLine extends Part {
     const { task } = this;
     if (!task) return nothing;
     return html`<span class="bar"></span>
-      ${this.#side(task)} ${this.brief ? tallyPlace(task, this.#counting(task)) : nothing}
+      ${this.#side(task)}
       <div class="what">${this.#what(task)}</div>
       ${this.#place(task)}
       ${
@@ -207,7 +207,7 @@ export class NowLine extends Part {
   #acts(task: TaskView) {
     const { words } = this;
     if (this.undo === 'finish' || task.state === 'done') return nothing;
-    if (this.brief && this.undo === null) return nothing;
+    if (this.brief && this.undo === null) return tallyPlace(task, this.#counting(task));
     if (this.undo === 'start') {
       const finish = () => this.#do({ kind: 'finish', task: task.id });
       return html`<button @click=${finish}>${words.finish}</button>`;
