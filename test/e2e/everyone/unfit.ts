@@ -162,8 +162,12 @@ export function unfit(within: string | null): string[] {
     }
   }
 
+  // From the top down, so that each is held to those beside it alone.
+  seen.sort((a, b) => a.box[1] - b.box[1]);
   seen.forEach(({ text, holder, box: [l, t, r, b] }, n) => {
-    for (const other of seen.slice(n + 1)) {
+    for (let next = n + 1; next < seen.length; next++) {
+      const other = seen[next];
+      if (!other || other.box[1] >= b - ROUNDING) break;
       if (other.holder === holder) continue;
       const across = Math.min(r, other.box[2]) - Math.max(l, other.box[0]);
       const down = Math.min(b, other.box[3]) - Math.max(t, other.box[1]);
