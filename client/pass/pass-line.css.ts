@@ -59,6 +59,7 @@ export const passLineStyles = css`
   }
   .counted::before {
     content: '';
+    height: 1.15em;
   }
   .then {
     grid-area: 1 / 3 / 3 / 4;
