@@ -25,6 +25,8 @@ export class Spreads {
   readonly #parts: Parts;
   #running: Promise<void> | null = null;
   #isStale = true;
+  /** The first is worked out for whoever comes, so that a desk has it from its beginning. */
+  #isFirst = true;
   #looks = 0;
   #isClosed = false;
   readonly #stopLooking: Stop;
@@ -56,7 +58,8 @@ export class Spreads {
     this.#looks += 1;
     if (this.#looks * LOOK_MS >= ANEW_MS) this.#isStale = true;
     if (!this.#isStale || this.#running || this.#isClosed) return;
-    if (!areSpreadsLookedFor(this.#parts.hub.running)) return;
+    if (!this.#isFirst && !areSpreadsLookedFor(this.#parts.hub.running)) return;
+    this.#isFirst = false;
     this.#isStale = false;
     this.#looks = 0;
     this.#running = this.#work();

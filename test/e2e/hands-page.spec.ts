@@ -224,7 +224,13 @@ for (const { inches, away, size, faces } of PANELS) {
       const small = await page.getByRole('button').evaluateAll(
         (all, least) =>
           all
-            .map((each) => ({ each, box: each.getBoundingClientRect() }))
+            .map((each) => {
+              const { width, height } = each.getBoundingClientRect();
+              // A finger finds as much of a place as what is laid under its words.
+              const under = getComputedStyle(each, '::before');
+              const laid = under.position === 'absolute' ? Number.parseFloat(under.height) : 0;
+              return { each, box: { width, height: Math.max(height, laid) } };
+            })
             .filter(({ box }) => box.width > 0 && Math.min(box.width, box.height) < least - 0.5)
             .map(({ each, box }) => [each.textContent?.trim(), box.width, box.height]),
         leastPx,

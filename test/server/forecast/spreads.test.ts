@@ -70,11 +70,14 @@ describe('the spread of the services', () => {
     expect(wall.ok && 'spreads' in wall.view).toBe(false);
   });
 
-  it('is worked out for nobody while no desk looks', async () => {
+  it('is there for the first desk, and then worked out for nobody while none looks', async () => {
     const unseen = dayRules.run(state, noon);
     const own = manualClock(noon);
     const alone = new Spreads({ hub: { state, running: unseen }, clock: own, report: () => {} });
+    await settled(alone, own);
+    expect(unseen.tick(noon)).toBe(true);
     unseen.show({ kind: 'smoker' }, noon);
+    alone.heed();
     await settled(alone, own);
     expect(unseen.tick(noon)).toBe(false);
     unseen.show({ kind: 'desk' }, noon);
