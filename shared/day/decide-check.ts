@@ -80,13 +80,15 @@ function withoutWhatWentBack(state: DayState, cut: CutId, now: Instant): Fact[] 
   const { deliveries, lots } = state.happened;
   const came = deliveries.get(cut);
   if (!came) return [];
+  // What was counted without a lot goes back whole.
   const isOfLots = [...lots.values()].some((lot) => lot.cut === cut);
-  if (!isOfLots) return [{ kind: 'deliveryCame', cut, pieces: 0, weightKg: kilograms(0) }];
-  const back = unsettledOf(state, cut, now);
-  const goneKg = back.reduce((sum, { weightKg }) => sum + weightKg, 0);
-  const pieces = back.reduce((left, lot) => left - lot.pieces, came.pieces);
-  if (pieces <= 0) return [{ kind: 'deliveryCame', cut, pieces: 0, weightKg: kilograms(0) }];
-  const weightKg = kilograms(Math.max(DUST_KG, came.weightKg - goneKg));
+  const back = isOfLots ? unsettledOf(state, cut, now) : [came];
+  const pieces = Math.max(
+    0,
+    back.reduce((left, gone) => left - gone.pieces, came.pieces),
+  );
+  const restKg = back.reduce((leftKg, gone) => leftKg - gone.weightKg, came.weightKg as number);
+  const weightKg = kilograms(pieces > 0 ? Math.max(DUST_KG, restKg) : 0);
   return [{ kind: 'deliveryCame', cut, pieces, weightKg }];
 }
 

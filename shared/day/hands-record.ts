@@ -1,6 +1,6 @@
 import { quantiles } from '../cook/index.ts';
 import type { HandTimes, Pace } from '../plan/index.ts';
-import { withTimes } from '../plan/index.ts';
+import { paceKey, withTimes } from '../plan/index.ts';
 import { modeOf, placementOf } from './arrangement.ts';
 import { passagesOf } from './passage.ts';
 import { indexOf } from './plan-index.ts';
@@ -18,7 +18,7 @@ export function handTimesAfter(state: DayState): readonly HandTimes[] {
   if (!plan) return handTimes;
   const index = indexOf(plan);
   const passages = passagesOf(state);
-  const planned = new Map((plan.paces ?? []).map((pace) => [keyOf(pace), pace.typical]));
+  const planned = new Map((plan.paces ?? []).map((pace) => [paceKey(pace), pace.typical]));
   const found = plan.built.tasks.flatMap(({ id, batch: of, step, work }) => {
     const batch = index.batches.get(of);
     const { startedAt = null, finishedAt = null } = passages.get(id) ?? {};
@@ -27,7 +27,7 @@ export function handTimesAfter(state: DayState): readonly HandTimes[] {
     if (length.kind !== 'work' || length.typicalS <= 0) return [];
     const { route } = batch;
     // What was planned is this kitchen's pace already: the share is of what the catalogue has.
-    const asWritten = length.typicalS / (planned.get(keyOf({ route, step })) ?? 1);
+    const asWritten = length.typicalS / (planned.get(paceKey({ route, step })) ?? 1);
     return [
       { route, step, ratio: (finishedAt - startedAt) / 1000 / asWritten, endedAt: finishedAt },
     ];
@@ -46,5 +46,3 @@ export const pacesOf = (times: readonly HandTimes[]): readonly Pace[] =>
       const [low = 1, typical = 1, high = 1] = quantiles(ratios, [0.1, 0.5, 0.9]);
       return { route, step, times: ratios.length, low, typical, high };
     });
-
-const keyOf = ({ route, step }: Pick<Pace, 'route' | 'step'>) => `${route} ${step}`;

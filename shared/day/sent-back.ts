@@ -13,6 +13,8 @@ import type { DayState } from './state.ts';
  * cut from them.
  */
 export function sentBackIn(state: DayState): ReadonlySet<LotId> {
+  // Every tap asks; on most days nothing goes back.
+  if (!state.checks.some(isSendingBack)) return NONE;
   const known = found.get(state.checks);
   if (known?.lots === state.happened.lots) return known.back;
   const back = new Set(
@@ -25,6 +27,8 @@ export function sentBackIn(state: DayState): ReadonlySet<LotId> {
 }
 
 type Found = { readonly lots: DayState['happened']['lots']; readonly back: ReadonlySet<LotId> };
+
+const NONE: ReadonlySet<LotId> = new Set();
 
 const found = new WeakMap<DayState['checks'], Found>();
 

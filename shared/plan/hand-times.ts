@@ -35,10 +35,10 @@ export function withTimes(
   before: readonly HandTimes[],
   found: readonly { readonly route: RouteId; readonly step: StepId; readonly ratio: number }[],
 ): readonly HandTimes[] {
-  const all = new Map(before.map((each) => [keyOf(each), each]));
+  const all = new Map(before.map((each) => [paceKey(each), each]));
   for (const { route, step, ratio } of found) {
     if (!(ratio >= 1 / FORGOTTEN && ratio <= FORGOTTEN)) continue;
-    const key = keyOf({ route, step });
+    const key = paceKey({ route, step });
     const ratios = [...(all.get(key)?.ratios ?? []), Math.round(ratio * 1000) / 1000];
     all.set(key, { route, step, ratios: ratios.slice(-KEPT) });
   }
@@ -48,13 +48,13 @@ export function withTimes(
 /** The catalogue as this kitchen's hands work: every length of a step whose pace is known. */
 export function atPaces(catalogue: Catalogue, paces: readonly Pace[]): Catalogue {
   if (paces.length === 0) return catalogue;
-  const known = new Map(paces.map((pace) => [keyOf(pace), pace]));
+  const known = new Map(paces.map((pace) => [paceKey(pace), pace]));
   return {
     ...catalogue,
     routes: catalogue.routes.map((route) => ({
       ...route,
       steps: route.steps.map((step) =>
-        atPace(step, known.get(keyOf({ route: route.id, step: step.id }))),
+        atPace(step, known.get(paceKey({ route: route.id, step: step.id }))),
       ),
     })),
   };
@@ -68,4 +68,5 @@ function atPace(step: Step, pace: Pace | undefined): Step {
   return { ...step, time: { ...step.time, takesS } };
 }
 
-const keyOf = ({ route, step }: Pick<Pace, 'route' | 'step'>) => `${route} ${step}`;
+/** One name for a step of a route. */
+export const paceKey = ({ route, step }: Pick<Pace, 'route' | 'step'>) => `${route} ${step}`;

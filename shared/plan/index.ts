@@ -12,7 +12,7 @@ export {
   portionsIn,
   writtenOut,
 } from './edits.ts';
-export { atPaces, type HandTimes, type Pace, withTimes } from './hand-times.ts';
+export { atPaces, type HandTimes, type Pace, paceKey, withTimes } from './hand-times.ts';
 export { type Ingoing, ingoing } from './ingoing.ts';
 export { type Keeping, keepingOf } from './keeping-batches.ts';
 export { A_READING_S } from './lethality.ts';

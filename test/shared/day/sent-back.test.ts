@@ -83,6 +83,17 @@ describe('a lot that came too warm and was sent back', () => {
     expect([...sentBackIn(telling.state)]).toEqual([lot(2)]);
   });
 
+  it('goes whole where it was only counted against the list', () => {
+    const { cut, pieces, weightKg } = line;
+    const telling = told(
+      { kind: 'delivery', cut, pieces, weightKg },
+      { kind: 'check', on, tempC: celsius(11), thermometer: null },
+      sendBack,
+    );
+    expect(effect(telling)).toMatchObject({ shortPieces: pieces });
+    expect(openChecks(telling.state).filter((each) => each.on.kind === 'receiving')).toEqual([]);
+  });
+
   it('stands where it stood once that is taken back', () => {
     const telling = told(came(9), sendBack);
     const command = must(telling.events.at(-1), 'the count').commandId as CommandId;
