@@ -108,17 +108,14 @@ export const nowLineStyles = css`
     letter-spacing: inherit;
     line-height: inherit;
   }
-  /* As high as its letters, so that the rows have the rest; a finger finds more of it. */
+  /* As high as its letters, so that the rows have the rest: a finger finds it all over them. */
   :host(:not([narrow])) .title {
     min-height: 0;
-    position: relative;
   }
   :host(:not([narrow])) .title::before {
     content: '';
     position: absolute;
-    inset: 50% 0 auto;
-    height: max(100%, var(--touch));
-    translate: 0 -50%;
+    inset: 0;
   }
   :is(tally-strokes, .weigh, cure-line, line-strip) {
     position: relative;
