@@ -1,6 +1,4 @@
-import type { ReactiveController, ReactiveControllerHost } from 'lit';
-
-type Host = ReactiveControllerHost & HTMLElement;
+import { ArcMeasured } from './arc-measured.ts';
 
 /** In minutes of arc: a letter of small words, the edges of a box and its gap, and of the row. */
 const LETTER = 13;
@@ -10,23 +8,8 @@ const ROUND_ROW = 44;
 const MORE_LETTERS = 8;
 
 /** How many boxes stand beside each other in a row: a second would take a line of the wall. */
-export class RowOfBoxes implements ReactiveController {
-  readonly #host: Host;
-  readonly #observer = new ResizeObserver(() => this.#measure());
+export class RowOfBoxes extends ArcMeasured {
   #wide = Number.POSITIVE_INFINITY;
-
-  constructor(host: Host) {
-    this.#host = host;
-    host.addController(this);
-  }
-
-  hostConnected(): void {
-    this.#observer.observe(this.#host);
-  }
-
-  hostDisconnected(): void {
-    this.#observer.disconnect();
-  }
 
   /** As many of these, each with its lines of words, as fit after the words before them; or one. */
   roomFor(boxes: readonly (readonly string[])[], before: string): number {
@@ -38,13 +21,11 @@ export class RowOfBoxes implements ReactiveController {
     return tooMuch === -1 ? boxes.length : Math.max(1, tooMuch);
   }
 
-  #measure(): void {
-    const { offsetWidth } = this.#host;
-    const arcmin = Number.parseFloat(getComputedStyle(this.#host).getPropertyValue('--arcmin'));
-    if (offsetWidth === 0 || offsetWidth / arcmin === this.#wide) return;
-    this.#wide = offsetWidth / arcmin;
+  protected measured(wideNow: number): void {
+    if (wideNow === 0 || wideNow === this.#wide) return;
+    this.#wide = wideNow;
     // Not among what is laid out just now: the wall under the row gets another height by it.
-    requestAnimationFrame(() => this.#host.requestUpdate());
+    requestAnimationFrame(() => this.host.requestUpdate());
   }
 }
 

@@ -1,6 +1,4 @@
-import type { ReactiveController, ReactiveControllerHost } from 'lit';
-
-type Host = ReactiveControllerHost & HTMLElement;
+import { ArcMeasured } from './arc-measured.ts';
 
 /** `low`: its small rows are written small. `high`: there is room to write them larger. */
 export type LineHeight = 'low' | 'high' | '';
@@ -12,16 +10,9 @@ const TIGHT_BELOW = 760;
 const WIDE_FROM = 900;
 
 /** Measures a line on the wall as its reader sees it, whenever its size changes. */
-export class MeasuredLine implements ReactiveController {
-  readonly #host: Host;
-  readonly #observer = new ResizeObserver(() => this.#measure());
+export class MeasuredLine extends ArcMeasured {
   #height: LineHeight = '';
   #wide = Number.POSITIVE_INFINITY;
-
-  constructor(host: Host) {
-    this.#host = host;
-    host.addController(this);
-  }
 
   get height(): LineHeight {
     return this.#height;
@@ -32,24 +23,13 @@ export class MeasuredLine implements ReactiveController {
     return this.#wide;
   }
 
-  hostConnected(): void {
-    this.#observer.observe(this.#host);
-  }
-
-  hostDisconnected(): void {
-    this.#observer.disconnect();
-  }
-
-  #measure(): void {
-    const { offsetWidth, offsetHeight } = this.#host;
-    const arcmin = Number.parseFloat(getComputedStyle(this.#host).getPropertyValue('--arcmin'));
-    const [wide, high] = [offsetWidth / arcmin, offsetHeight / arcmin];
+  protected measured(wide: number, high: number): void {
     const isLow = high < LOW_BELOW || wide < TIGHT_BELOW;
     const isHigh = high >= HIGH_FROM && wide >= WIDE_FROM;
     const height = isLow ? 'low' : isHigh ? 'high' : '';
     if (height === this.#height && Math.abs(wide - this.#wide) < 1) return;
     this.#height = height;
     this.#wide = wide;
-    this.#host.requestUpdate();
+    this.host.requestUpdate();
   }
 }
