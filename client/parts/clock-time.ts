@@ -2,11 +2,9 @@ import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
-import { clockTime, sayDayAhead } from '../../shared/words/index.ts';
+import { clockTime, HALF_DAY_MS, sayDayAhead } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import { Part } from './part.ts';
-
-const HALF_DAY_MS = 12 * 3_600_000;
 
 const minuteOf = (at: Instant) => Math.floor(at / 60_000);
 

@@ -16,6 +16,7 @@ import {
   clockRange,
   clockTime,
   countPieces,
+  nearClock,
   type Say,
   saySlot,
   temperature,
@@ -54,8 +55,6 @@ export function laneM(smokers: readonly Pick<SmokerDrawing, 'racks'>[]): number 
 
 /** What a time takes in letters of a usual width: a figure is wider, and an m takes two. */
 const lettersOf = (when: string) => 1.15 * when.length + 1.5 * (when.match(/[ap]m/g)?.length ?? 0);
-
-const HALF_DAY_MS = 12 * 3_600_000;
 
 /**
  * One rack as a shelf: its pieces at true scale where they lie, when each is next wanted, what
@@ -146,8 +145,8 @@ export class RackLane extends Part {
   /** The same for the lane: within half a day there is no doubt which half of it is meant. */
   #shortNext(load: LoadDrawing): { readonly what: string; readonly when: string } {
     const { what, when } = this.#next(load);
-    const isSoon = (load.next?.highAt ?? load.outAt) - this.now < HALF_DAY_MS;
-    return { what, when: isSoon ? when.replace(/ [ap]m/g, '') : when };
+    const at = load.next?.highAt ?? load.outAt;
+    return { what, when: nearClock(when, { at, now: this.now }) };
   }
 
   #drawing(rack: RackDrawing, laid: readonly LaidOut[]) {

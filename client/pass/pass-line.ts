@@ -3,7 +3,14 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { LeftInPan, PassLine as Line, PassPan } from '../../shared/view/index.ts';
-import { clockRange, clockTime, passWords, sayAllergen, textIn } from '../../shared/words/index.ts';
+import {
+  clockRange,
+  clockTime,
+  nearClock,
+  passWords,
+  sayAllergen,
+  textIn,
+} from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import { fitOf, type NameFit } from './name-fit.ts';
@@ -15,10 +22,6 @@ const SOON_MS = 15 * 60_000;
 const MOST_PANS = 3;
 /** So many allergens have room beside a name in one of two columns; the strip names them all. */
 const MOST_NAMED = 2;
-
-const HALF_DAY_MS = 12 * 3_600_000;
-const HALF = / [ap]m$/;
-const HALVES = / [ap]m/g;
 
 /** One dish at the pass: portions ready, till when each may be held, what lands, what runs out. */
 @customElement('pass-line')
@@ -156,10 +159,8 @@ export class PassLine extends Part {
     return range;
   }
 
-  /** Within half a day there is no doubt which half of it is meant. */
   #clock(at: Instant): string {
-    const time = clockTime(at, this.say);
-    return Math.abs(at - this.now) < HALF_DAY_MS ? time.replace(HALF, '') : time;
+    return nearClock(clockTime(at, this.say), { at, now: this.now });
   }
 
   #runsOut(line: Line) {
@@ -197,7 +198,7 @@ export class PassLine extends Part {
   #lands({ readyLowAt, readyHighAt, portions }: PassPan, { empty }: Line) {
     const { first, next } = passWords[this.say.language];
     const range = clockRange(readyLowAt, readyHighAt, this.say);
-    const when = readyHighAt - this.now < HALF_DAY_MS ? range.replace(HALVES, '') : range;
+    const when = nearClock(range, { at: readyHighAt, now: this.now });
     return html`<span>${(empty === 'before' ? first : next)(portions, when)}</span>`;
   }
 

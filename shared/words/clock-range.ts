@@ -13,3 +13,17 @@ export function clockRange(low: Instant, high: Instant, say: Pick<Say, 'zone' | 
   const isSameHalf = half.exec(from)?.[0] === half.exec(to)?.[0];
   return `${isSameHalf ? from.replace(half, '') : from}–${to}`;
 }
+
+/** A time that lies no further off is meant in the half of the day that is next. */
+export const HALF_DAY_MS = 12 * 3_600_000;
+
+/**
+ * A time or a range as it was said, where there is no doubt without the half of the day.
+ * @example nearClock('1:05–1:50 pm', { at: high, now }) //=> '1:05–1:50'
+ */
+export function nearClock(
+  said: string,
+  { at, now }: { readonly at: Instant; readonly now: Instant },
+): string {
+  return Math.abs(at - now) < HALF_DAY_MS ? said.replaceAll(/ [ap]m/g, '') : said;
+}

@@ -21,7 +21,7 @@ export {
   sayToDo,
 } from './check-band-words.ts';
 export { sayFelt } from './check-words.ts';
-export { clockRange } from './clock-range.ts';
+export { clockRange, HALF_DAY_MS, nearClock } from './clock-range.ts';
 export { closingWords, sayClosed, sayPanEnd, sayStillOpen } from './closing-words.ts';
 export { sayCookOffer } from './cook-offers.ts';
 export { cureWords } from './cure-words.ts';

@@ -1,9 +1,8 @@
 import type { Instant } from '../kernel/index.ts';
 import { wallTime } from '../kernel/index.ts';
 import { clockTime } from './amounts.ts';
+import { HALF_DAY_MS } from './clock-range.ts';
 import type { Say } from './say.ts';
-
-const HALF_DAY_MS = 12 * 3_600_000;
 
 /**
  * A moment that has been, on the kitchen's clock; with its day where that is another one.
