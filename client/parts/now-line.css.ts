@@ -55,6 +55,8 @@ export const nowLineStyles = css`
   }
   .what {
     container-type: size;
+    /* What the title is laid out over; else it would take the taps of the whole line. */
+    position: relative;
     grid-row: 1;
     min-width: 0;
     overflow: hidden;
