@@ -85,14 +85,16 @@ export class WetGlass {
     this.#see(atMs);
   }
 
-  /** Whether a tap that the browser made of its last contact is meant. */
+  /** Whether a tap that the browser made of its last contact is meant. It is the last one then. */
   hears(tap: Touch): boolean {
-    if (tap.atMs < this.#restsTillMs || !this.#isMeant(tap)) return false;
-    this.#heard = tap;
-    return true;
+    const isHeard = this.isMeant(tap);
+    if (isHeard) this.#heard = tap;
+    return isHeard;
   }
 
-  #isMeant(tap: Touch): boolean {
+  /** Whether it would be heard, if the browser came to make a tap of it. */
+  isMeant(tap: Touch): boolean {
+    if (tap.atMs < this.#restsTillMs) return false;
     const fingerPx = this.#fingerPx();
     const own = this.#contacts.findLast(({ id }) => id === tap.id);
     if (own && (!own.isAlone || own.wentPx > fingerPx)) return false;
