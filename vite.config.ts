@@ -106,7 +106,7 @@ const WALL = [
   ...['shell/open-sync', 'shell/open-wall', 'shell/stand-soon'],
 ].map((name) => at(`client/${name}.ts`));
 /** Lies behind the same doors, and only other screens use it. */
-const OTHERS = /\/(?:pass-page|runs-out|clock-range|allergens|who-doors|just-done)\.ts$/;
+const OTHERS = /\/(?:pass-page|runs-out|allergens|who-doors|just-done)\.ts$/;
 const STANDARD = /\/client\/standard\/(?:standard-sheet|cut-\w+)\.ts$/;
 
 export default defineConfig({
