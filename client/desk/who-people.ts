@@ -1,8 +1,9 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import type { PersonId } from '../../shared/kernel/index.ts';
 import type { ListedPerson, WhoList } from '../../shared/protocol/index.ts';
-import { whoWords } from '../../shared/words/index.ts';
+import { LANGUAGES, type Language, whoWords } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import { formStyle } from './form-style.ts';
@@ -10,7 +11,7 @@ import { pinField } from './who-present.ts';
 import type { Wish } from './who-screens.ts';
 import { whoStyle } from './who-style.ts';
 
-/** Which people have a PIN. Tells `wish`. */
+/** Who has a PIN, which an open hub asks nobody for, and what each reads. Tells `wish`. */
 @customElement('who-people')
 export class WhoPeople extends Part {
   static override styles = [base, formStyle, whoStyle];
@@ -33,17 +34,39 @@ export class WhoPeople extends Part {
   }
 
   #person(person: ListedPerson) {
+    return html`<li>
+      <span class="name">${person.name}</span>
+      ${this.#reads(person)} ${this.list.isOpen ? nothing : this.#pin(person)}
+    </li>`;
+  }
+
+  #reads({ id, name, language }: ListedPerson) {
     const { said } = this;
-    const { id, name, hasPin, isOwner } = person;
+    const choose = ({ target }: Event) => {
+      const { value } = target as HTMLSelectElement;
+      const chosen = value === '' ? null : (value as Language);
+      this.#wish((doors) => doors.setLanguage({ person: id, language: chosen }));
+    };
+    // What was refused is not what they read: the field goes back to that.
+    return html`<label>
+      ${said.reads}
+      <select .value=${live(language ?? '')} aria-label=${said.whatReads(name)} @change=${choose}>
+        <option value="">${said.asScreen}</option>
+        <option value="en" lang="en">${LANGUAGES.en}</option>
+        <option value="es" lang="es">${LANGUAGES.es}</option>
+      </select>
+    </label>`;
+  }
+
+  #pin(person: ListedPerson) {
+    const { said } = this;
+    const { id, hasPin, isOwner } = person;
     const has = isOwner ? said.isOwner : hasPin ? said.hasPin : said.noPin;
     const clear = () =>
       this.#wish((doors) => doors.setPin({ person: id, pin: null, isOwner: false }));
-    return html`<li>
-      <span class="name">${name}</span>
-      <span class="soft">${has}</span>
+    return html`<span class="soft">${has}</span>
       ${this.setting === id ? this.#setter(person) : this.#setButton(id)}
-      ${hasPin ? html`<button @click=${clear}>${said.clearPin}</button>` : nothing}
-    </li>`;
+      ${hasPin ? html`<button @click=${clear}>${said.clearPin}</button>` : nothing}`;
   }
 
   #setButton(id: PersonId) {

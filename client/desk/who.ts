@@ -17,7 +17,10 @@ const LOOK_EVERY_MS = 2000;
 /** The doors of the hub this page came from, with this device's own token. */
 const ownDoors = () => whoDoors(readSettings(new URLSearchParams()).token);
 
-/** Screens, those that ask to be let in, people and PINs. It needs the hub's doors, and no view. */
+/**
+ * Screens, those that ask to be let in, people and PINs. It needs the hub's doors, and no view. An
+ * open hub lets in everybody: there it is the people alone.
+ */
 @customElement('desk-who')
 export class DeskWho extends Part {
   static override styles = [
@@ -63,10 +66,15 @@ export class DeskWho extends Part {
     return html`${this.isAway ? html`<p role="status">${said.hubAway}</p>` : nothing}
       ${wrong ? html`<p class="wrong" role="alert">${sayRefusal(wrong, say)}</p>` : nothing}
       ${list?.isOpen ? html`<p>${said.isOpen}</p>` : nothing}
-      ${list && !list.isOpen ? this.#lists(list) : nothing}`;
+      ${list && !list.isOpen ? this.#screens(list) : nothing}
+      ${
+        list
+          ? html`<who-people .say=${say} .list=${list} @wish=${this.#run}></who-people>`
+          : nothing
+      }`;
   }
 
-  #lists(list: WhoList) {
+  #screens(list: WhoList) {
     const { say } = this;
     return html`<who-present .say=${say} .list=${list} @wish=${this.#run}></who-present>
       <who-screens
@@ -74,8 +82,7 @@ export class DeskWho extends Part {
         .list=${list}
         .scanned=${this.scanned}
         @wish=${this.#run}
-      ></who-screens>
-      <who-people .say=${say} .list=${list} @wish=${this.#run}></who-people>`;
+      ></who-screens>`;
   }
 
   readonly #run = async ({ detail: wish }: CustomEvent<Wish>): Promise<void> => {

@@ -33,18 +33,29 @@ export function heedLanguage(): void {
   });
 }
 
-/** A screen of somebody's own speaks as its owner does, unless its address says otherwise. */
+/**
+ * A screen of somebody's own speaks as its owner does, unless its address says otherwise; what the
+ * desk says of it later is newer than that.
+ */
 export function speakAsOwner(
   sync: Pick<Sync, 'state' | 'subscribe'>,
   { personId, language }: Pick<Settings, 'personId' | 'language'>,
 ): void {
-  if (!personId || new URLSearchParams(location.search).has('language')) return;
-  let known = language;
+  if (!personId) return;
+  let known: Language | null = null;
   const follow = () => {
     const owner = sync.state.view?.people.find(({ id }) => id === personId);
-    if (!owner?.language || owner.language === known) return;
-    known = owner.language;
-    void speak(known);
+    const next = owner && (owner.language ?? language);
+    if (!next || next === known) return;
+    const isFirst = known === null;
+    known = next;
+    const address = new URL(location.href);
+    if (address.searchParams.has('language')) {
+      if (isFirst) return;
+      address.searchParams.delete('language');
+      history.replaceState(null, '', address);
+    }
+    if (next !== document.documentElement.lang) void speak(next);
   };
   sync.subscribe(follow);
   follow();

@@ -1,5 +1,6 @@
 import type {
   ClaimAsk,
+  LanguageAsk,
   LetIn,
   LetInAsk,
   MoveAsk,
@@ -29,6 +30,7 @@ export type WhoDoors = {
   move(asked: MoveAsk): Promise<WhoAnswer<object>>;
   revoke(asked: RevokeAsk): Promise<WhoAnswer<object>>;
   setPin(asked: PinAsk): Promise<WhoAnswer<object>>;
+  setLanguage(asked: LanguageAsk): Promise<WhoAnswer<object>>;
   prove(asked: ProveAsk): Promise<WhoAnswer<{ readonly forS: number }>>;
   leave(): Promise<WhoAnswer<object>>;
 };
@@ -66,6 +68,7 @@ export function whoDoors(token: string | null, ask: typeof fetch = fetch.bind(wi
     move: (asked) => at('move', asked),
     revoke: (asked) => at('revoke', asked),
     setPin: (asked) => at('pin', asked),
+    setLanguage: (asked) => at('language', asked),
     prove: (asked) => at('prove', asked),
     leave: () => at('leave'),
   };

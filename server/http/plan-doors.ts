@@ -1,5 +1,5 @@
 import express, { type Router } from 'express';
-import { type PlanDeed, planSchemas } from '../../shared/protocol/index.ts';
+import { type DeskDeed, planSchemas } from '../../shared/protocol/index.ts';
 import type { PlanDesk } from '../plan-desk/index.ts';
 import type { Planner, Who } from '../who/index.ts';
 import { callerOf } from './caller.ts';
@@ -19,7 +19,7 @@ export function planDoors({ desk, planner }: PlanDoorParts): Router {
   const { show, draft, better, take, edit, undo, mend, takeMend } = planSchemas();
   router.use(express.json({ limit: LONGEST, strict: true, type: 'application/json' }));
 
-  function door(path: string, deed: PlanDeed, run: Run) {
+  function door(path: string, deed: DeskDeed, run: Run) {
     router.post(path, async (request, response) => {
       const by = await planner(callerOf(request), deed);
       const found = by.ok ? await run(by, request.body) : by;

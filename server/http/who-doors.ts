@@ -61,6 +61,7 @@ export function whoDoors({ who, report }: WhoDoorParts): Router {
   door('/move', schemas.move, (caller, it) => who.change(caller, { kind: 'move', ...it }));
   door('/revoke', schemas.revoke, (caller, it) => who.change(caller, { kind: 'revoke', ...it }));
   door('/pin', schemas.pin, pins.set);
+  door('/language', schemas.language, who.setLanguage);
   door('/prove', schemas.prove, pins.prove);
   door('/leave', schemas.nothing, pins.leave);
   return router;

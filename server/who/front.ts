@@ -1,6 +1,7 @@
 import { nanoid } from 'nanoid';
 import {
   type DayState,
+  type Decision,
   decideWho,
   type Refusal,
   type WhoAction,
@@ -56,16 +57,34 @@ export type Front = {
   ): Promise<Found | Refused>;
   /** Has it decided and kept. */
   act(action: WhoAction, actor: WhoActor): Promise<Done>;
+  /** The same of what is no change of who belongs to the hub. */
+  keep(by: Pick<Ask<DayState>, 'personId' | 'screenId'>, decide: Decide): Promise<Done>;
   /** A new key, which opens nothing until the log says so. */
   cutKey(): { readonly screen: ScreenId; readonly token: string };
   letInAs(screen: ScreenId, token: string): LetIn | null;
 };
+
+type Decide = (state: DayState) => Decision;
 
 /** The hub's own hand, which is at no screen: only claiming is done so. */
 export const TERMINAL: WhoActor = { screenId: 'terminal' as ScreenId, personId: null };
 
 export function createFront({ hub, keys, proofs, now }: WhoParts): Front {
   const screenOf = (token: string | null) => (token === null ? null : keys.screenOf(digest(token)));
+  async function keep(
+    { personId, screenId }: Pick<Ask<DayState>, 'personId' | 'screenId'>,
+    decide: Decide,
+  ): Promise<Done> {
+    const at = now();
+    const answer = await hub.put({
+      ...{ id: nanoid() as CommandId, personId, screenId },
+      claimedAt: at,
+      earliestAt: () => at,
+      // In the hub's own order: nothing comes between the asking and the keeping.
+      decide,
+    });
+    return answer.ok ? DONE : answer;
+  }
   return {
     screenOf,
     async atScreen({ token }, run) {
@@ -73,19 +92,11 @@ export function createFront({ hub, keys, proofs, now }: WhoParts): Front {
       if (screenId === null) return refused({ rule: 'screen-unknown' });
       return run({ screenId, personId: proofs.personAt(screenId) });
     },
-    async act(action, actor) {
-      const at = now();
-      const answer = await hub.put({
-        id: nanoid() as CommandId,
-        personId: actor.personId,
-        screenId: actor === TERMINAL ? null : actor.screenId,
-        claimedAt: at,
-        earliestAt: () => at,
-        // In the hub's own order: nothing comes between the asking and the keeping.
-        decide: (state) => decideWho(state, action, actor),
-      });
-      return answer.ok ? DONE : answer;
-    },
+    keep,
+    act: (action, actor) =>
+      keep(actor === TERMINAL ? { ...actor, screenId: null } : actor, (state) =>
+        decideWho(state, action, actor),
+      ),
     cutKey() {
       const [screen, token] = [nanoid() as ScreenId, newToken()];
       keys.addToken(digest(token), screen);

@@ -1,6 +1,6 @@
 import type { Command, DayState, Refusal } from '../../shared/day/index.ts';
 import type { PersonId, ScreenId } from '../../shared/kernel/index.ts';
-import { type PlanDeed, rights, roleOf, whyNotShown } from '../../shared/protocol/index.ts';
+import { type DeskDeed, rights, roleOf, whyNotShown } from '../../shared/protocol/index.ts';
 import { type Face, stationsOf } from '../../shared/view/index.ts';
 import type { Asker } from '../hub/index.ts';
 
@@ -13,7 +13,7 @@ export type Guard = {
 };
 
 /** A command, what is asked of the plan, or a reading by another door. */
-type Asked = Command | { readonly kind: PlanDeed | 'reading'; readonly personId: PersonId | null };
+type Asked = Command | { readonly kind: DeskDeed | 'reading'; readonly personId: PersonId | null };
 
 export const OPEN: Guard = { isOpen: true, personAt: () => null };
 

@@ -1,4 +1,4 @@
-import { isUnclaimed, livingScreens, type WhoActor } from '../../shared/day/index.ts';
+import { isUnclaimed, livingScreens, spokenBy, type WhoActor } from '../../shared/day/index.ts';
 import type { ScreenId } from '../../shared/kernel/index.ts';
 import type {
   ListedPerson,
@@ -54,10 +54,11 @@ function screensOf({ hub, keys }: WhoParts, self: ScreenId | null): ListedScreen
 
 function peopleOf({ hub }: WhoParts): ListedPerson[] {
   const { plan, who } = hub.state;
-  return (plan?.kitchen.crew ?? []).map(({ id, name }) => ({
-    id,
-    name,
-    hasPin: who.pins.has(id),
-    isOwner: who.pins.get(id)?.isOwner ?? false,
+  return (plan?.kitchen.crew ?? []).map((member) => ({
+    id: member.id,
+    name: member.name,
+    hasPin: who.pins.has(member.id),
+    isOwner: who.pins.get(member.id)?.isOwner ?? false,
+    language: spokenBy(who, member),
   }));
 }

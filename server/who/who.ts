@@ -1,6 +1,19 @@
-import { type Refusal, type WhoAction, type WhoActor, whyNoDesk } from '../../shared/day/index.ts';
+import {
+  decideLanguage,
+  type Refusal,
+  type WhoAction,
+  type WhoActor,
+  whyNoDesk,
+} from '../../shared/day/index.ts';
 import type { PersonId, ScreenId } from '../../shared/kernel/index.ts';
-import type { Hello, PlanDeed, WhoAmI, WhoAnswer, WhoList } from '../../shared/protocol/index.ts';
+import type {
+  DeskDeed,
+  Hello,
+  LanguageAsk,
+  WhoAmI,
+  WhoAnswer,
+  WhoList,
+} from '../../shared/protocol/index.ts';
 import { createEntrance, type Entrance } from './entrance.ts';
 import { type Caller, createFront, type Done, type WhoParts } from './front.ts';
 import { type Guard, mayAsk } from './guard.ts';
@@ -18,10 +31,12 @@ export type Who = {
   me(caller: Caller): WhoAnswer<WhoAmI>;
   list(caller: Caller): Promise<WhoAnswer<{ readonly who: WhoList }>>;
   change(caller: Caller, action: ScreenChange): Promise<Done>;
+  /** What somebody of the crew reads from now on. */
+  setLanguage(caller: Caller, asked: LanguageAsk): Promise<Done>;
   /** At which screen somebody sends readings, if the table of rights lets them. */
   reader(caller: Caller): Promise<WhoAnswer<{ readonly screenId: ScreenId | null }>>;
   /** Who asks something of the plan, if the table of rights lets them. */
-  planner(caller: Caller, deed: PlanDeed): Promise<WhoAnswer<Planner>>;
+  planner(caller: Caller, deed: DeskDeed): Promise<WhoAnswer<Planner>>;
 };
 
 /** Somebody who may change the plan; on an open hub nobody knows who, nor at which screen. */
@@ -49,6 +64,16 @@ export function createWho(parts: WhoParts): Who {
       return refusal ? { ok: false, refusal } : { ok: true, ...actor };
     });
   }
+  async function planner(caller: Caller, deed: DeskDeed): Promise<WhoAnswer<Planner>> {
+    if (isOpen) return { ok: true, ...anybodyAt(caller) };
+    return front.atScreen(caller, async ({ screenId, personId }) => {
+      const whyNot = () =>
+        mayAsk(parts.hub.state, { screenId, face: DESK }, { kind: deed, personId }, guard);
+      const refusal = whyNot();
+      if (refusal) return { ok: false, refusal };
+      return { ok: true, screenId, personId, caller: screenId, whyNot };
+    });
+  }
   return {
     entrance,
     pins: createPins(front, parts),
@@ -74,14 +99,13 @@ export function createWho(parts: WhoParts): Who {
           : { ok: true, screenId };
       });
     },
-    planner(caller, deed) {
-      if (isOpen) return Promise.resolve({ ok: true, ...anybodyAt(caller) });
-      return front.atScreen(caller, async ({ screenId, personId }) => {
-        const whyNot = () =>
-          mayAsk(parts.hub.state, { screenId, face: DESK }, { kind: deed, personId }, guard);
-        const refusal = whyNot();
-        if (refusal) return { ok: false, refusal };
-        return { ok: true, screenId, personId, caller: screenId, whyNot };
+    planner,
+    async setLanguage(caller, asked) {
+      const by = await planner(caller, 'setLanguage');
+      if (!by.ok) return by;
+      return front.keep(by, (state) => {
+        const refusal = by.whyNot();
+        return refusal ? { ok: false, refusal } : decideLanguage(state, asked);
       });
     },
     change: (caller, action) => front.atScreen(caller, (actor) => front.act(action, actor)),

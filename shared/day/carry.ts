@@ -12,7 +12,7 @@ import type { Leftover } from './leftover.ts';
 import { leftoversAfter } from './leftovers.ts';
 import type { Lot } from './lot.ts';
 import { type DayState, emptyDay } from './state.ts';
-import type { ScreenRecord } from './who.ts';
+import type { ScreenRecord, Spoken } from './who.ts';
 
 /**
  * What the days up to this entry leave to the next, and nothing else of them: plain data, so that
@@ -32,6 +32,8 @@ export type Carry = {
   readonly leftovers?: readonly Leftover[];
   readonly screens: readonly ScreenRecord[];
   readonly pins: readonly (readonly [PersonId, { readonly isOwner: boolean }])[];
+  /** Left out by the first versions as well. */
+  readonly languages?: readonly (readonly [PersonId, Spoken | null])[];
 };
 
 /** What a day leaves to the next. */
@@ -48,6 +50,7 @@ export function carryOf(state: DayState): Carry {
     leftovers: leftoversAfter(state),
     screens: [...who.screens.values()],
     pins: [...who.pins],
+    languages: [...who.languages],
   };
 }
 
@@ -61,6 +64,6 @@ export function dayFrom(carry: Carry): DayState {
     ...emptyDay(),
     ...{ seq, day, keptAt, kept, record, handTimes, heldBefore, leftovers },
     happened: { ...nothingHappened, spells, lots },
-    who: { screens, pins: new Map(carry.pins) },
+    who: { screens, pins: new Map(carry.pins), languages: new Map(carry.languages) },
   };
 }

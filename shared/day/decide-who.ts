@@ -4,7 +4,7 @@ import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
 import type { Refusal } from './refusal.ts';
 import type { DayState } from './state.ts';
-import type { Place, ScreenRecord } from './who.ts';
+import type { Place, ScreenRecord, Spoken } from './who.ts';
 import { livingScreens } from './who.ts';
 
 /** What somebody at the desk wants changed about who belongs to the hub. */
@@ -98,18 +98,29 @@ function decideScreen(state: DayState, action: ScreenAction): Decision {
   }
 }
 
+/** What somebody reads from now on; the table of rights says who may have it so. */
+export function decideLanguage(
+  state: DayState,
+  { person, language }: { readonly person: PersonId; readonly language: Spoken | null },
+): Decision {
+  if (!isOfCrew(state, person)) return refuse({ rule: 'unknown-person' });
+  return happen({ kind: 'languageSet', person, language });
+}
+
+const isOfCrew = ({ plan }: DayState, person: PersonId): boolean =>
+  plan?.kitchen.crew.some(({ id }) => id === person) ?? false;
+
 function decidePin(
-  { plan, who }: DayState,
+  state: DayState,
   action: Extract<WhoAction, { kind: 'setPin' | 'clearPin' }>,
 ): Decision {
   const { person } = action;
   if (action.kind === 'clearPin') {
-    return who.pins.has(person)
+    return state.who.pins.has(person)
       ? happen({ kind: 'pinCleared', person })
       : refuse({ rule: 'unknown-person' });
   }
-  const isKnown = plan?.kitchen.crew.some(({ id }) => id === person) ?? false;
-  if (!isKnown) return refuse({ rule: 'unknown-person' });
+  if (!isOfCrew(state, person)) return refuse({ rule: 'unknown-person' });
   return happen({ kind: 'pinSet', person, isOwner: action.isOwner });
 }
 

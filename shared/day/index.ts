@@ -26,7 +26,13 @@ export { cureOf } from './cure.ts';
 export type { CureIntent } from './cure-fact.ts';
 export { decide } from './decide.ts';
 export { closingNow } from './decide-happening.ts';
-export { decideWho, type WhoAction, type WhoActor, whyNoDesk } from './decide-who.ts';
+export {
+  decideLanguage,
+  decideWho,
+  type WhoAction,
+  type WhoActor,
+  whyNoDesk,
+} from './decide-who.ts';
 export type { Decision } from './decision.ts';
 export { cameOf, type DeliveryEffect, deliveryEffect } from './delivery.ts';
 export type { Door } from './door.ts';
@@ -86,6 +92,8 @@ export {
   type Place,
   type Role,
   type ScreenRecord,
+  type Spoken,
+  spokenBy,
   type WhoFact,
   type WhoState,
 } from './who.ts';

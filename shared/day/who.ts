@@ -1,5 +1,6 @@
 import type { Instant, PersonId, ScreenId, StationId } from '../kernel/index.ts';
 import { unreachable } from '../kernel/index.ts';
+import type { CrewMember } from '../kitchen/index.ts';
 
 /** What a screen is for. What each may show and ask is one table: `shared/protocol/rights.ts`. */
 export type Role = 'wall' | 'pit' | 'pass' | 'desk';
@@ -17,14 +18,19 @@ export type ScreenRecord = {
 };
 
 /**
- * Who belongs to this hub: its screens, and the people who have a PIN. Secrets are not among it: a
- * log cannot forget.
+ * Who belongs to this hub: its screens, the people who have a PIN, and what a desk has said they
+ * read. Secrets are not among it: a log cannot forget.
  */
 export type WhoState = {
   readonly screens: ReadonlyMap<ScreenId, ScreenRecord>;
   /** Whether the person also answers for screens and PINs. */
   readonly pins: ReadonlyMap<PersonId, { readonly isOwner: boolean }>;
+  /** What a desk said stands before the kitchen's file; null: whatever the screen speaks. */
+  readonly languages: ReadonlyMap<PersonId, Spoken | null>;
 };
+
+/** A language that somebody reads. */
+export type Spoken = NonNullable<CrewMember['language']>;
 
 export type WhoFact =
   | {
@@ -37,9 +43,14 @@ export type WhoFact =
   | { readonly kind: 'screenMoved'; readonly screen: ScreenId; readonly place: Place }
   | { readonly kind: 'screenRevoked'; readonly screen: ScreenId }
   | { readonly kind: 'pinSet'; readonly person: PersonId; readonly isOwner: boolean }
-  | { readonly kind: 'pinCleared'; readonly person: PersonId };
+  | { readonly kind: 'pinCleared'; readonly person: PersonId }
+  | {
+      readonly kind: 'languageSet';
+      readonly person: PersonId;
+      readonly language: Spoken | null;
+    };
 
-export const nobody: WhoState = { screens: new Map(), pins: new Map() };
+export const nobody: WhoState = { screens: new Map(), pins: new Map(), languages: new Map() };
 
 const kinds: Readonly<Record<WhoFact['kind'], true>> = {
   screenPaired: true,
@@ -48,6 +59,7 @@ const kinds: Readonly<Record<WhoFact['kind'], true>> = {
   screenRevoked: true,
   pinSet: true,
   pinCleared: true,
+  languageSet: true,
 };
 
 /** Whether a fact is about who belongs to the hub, and so outlasts the day it was written on. */
@@ -79,6 +91,10 @@ export function foldWho(who: WhoState, fact: WhoFact, at: Instant): WhoState {
       pins.delete(fact.person);
       return { ...who, pins };
     }
+    case 'languageSet': {
+      const languages = new Map(who.languages).set(fact.person, fact.language);
+      return { ...who, languages };
+    }
     default:
       return unreachable(fact);
   }
@@ -96,6 +112,12 @@ function changed(who: WhoState, id: ScreenId, change: Partial<ScreenRecord>): Wh
 /** The screens that may still do anything, in the order in which they came. */
 export function livingScreens({ screens }: WhoState): ScreenRecord[] {
   return [...screens.values()].filter(({ revokedAt }) => revokedAt === null);
+}
+
+/** What somebody of the crew reads; null where nobody says, and a screen speaks its own. */
+export function spokenBy({ languages }: WhoState, { id, language }: CrewMember): Spoken | null {
+  const said = languages.get(id);
+  return said === undefined ? (language ?? null) : said;
 }
 
 /** Whether nobody answers for this hub yet: no desk belongs to it. */

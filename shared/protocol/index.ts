@@ -7,7 +7,7 @@ export { planSchemas } from './plan-schema.ts';
 export { readingsOfCsv, readingsSchema, type SentReading } from './readings-schema.ts';
 export type * from './record-doors.ts';
 export { recordSchemas } from './record-schema.ts';
-export { type PlanDeed, type Right, rights, roleOf, whyNotShown } from './rights.ts';
+export { type DeskDeed, type Right, rights, roleOf, whyNotShown } from './rights.ts';
 export { messageSchemas } from './schema.ts';
 export { FAULT_LETTERS, type ScreenFault, screenFaultSchema } from './screen-fault.ts';
 export { type AskedWhatIf, whatIfSchema } from './what-if-schema.ts';

@@ -26,14 +26,14 @@ const pass: Right = { roles: ['pass', 'desk'], isOwnWork: false, needsPin: false
 const desk: Right = { roles: ['desk'], isOwnWork: false, needsPin: true };
 const pit: Right = { roles: ['pit', 'desk'], isOwnWork: false, needsPin: false };
 
-/** What is asked at the doors of the desk: under /api/plan, and under /api/record. */
-export type PlanDeed = 'draftPlan' | 'takePlan' | 'undoPlan' | 'readRecord';
+/** What is asked at the doors of the desk: under /api/plan, /api/record and /api/language. */
+export type DeskDeed = 'draftPlan' | 'takePlan' | 'undoPlan' | 'readRecord' | 'setLanguage';
 
 /**
  * Who may ask for what, all of it. The hub looks here before it decides anything; docs/who.md shows
  * the same table, and a test holds the two together.
  */
-export const rights: Readonly<Record<Command['kind'] | PlanDeed, Right>> = {
+export const rights: Readonly<Record<Command['kind'] | DeskDeed, Right>> = {
   start: hands,
   finish: hands,
   takeBack: hands,
@@ -68,6 +68,7 @@ export const rights: Readonly<Record<Command['kind'] | PlanDeed, Right>> = {
   takePlan: desk,
   undoPlan: desk,
   readRecord: { ...desk, needsPin: false },
+  setLanguage: { ...desk, needsPin: false },
 };
 
 /**

@@ -3,6 +3,7 @@ import type { Place } from '../day/index.ts';
 import type { PersonId, ScreenId, StationId } from '../kernel/index.ts';
 import type {
   ClaimAsk,
+  LanguageAsk,
   LetInAsk,
   MoveAsk,
   PinAsk,
@@ -43,5 +44,9 @@ export const whoSchemas = () => ({
     pin: pin.nullable(),
     isOwner: z.boolean(),
   }) satisfies z.ZodType<PinAsk>,
+  language: z.strictObject({
+    person: id<PersonId>(),
+    language: z.enum(['en', 'es']).nullable(),
+  }) satisfies z.ZodType<LanguageAsk>,
   prove: z.strictObject({ person: id<PersonId>(), pin }) satisfies z.ZodType<ProveAsk>,
 });

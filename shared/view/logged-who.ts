@@ -1,8 +1,8 @@
-import type { Live, Role, WhoFact } from '../day/index.ts';
+import type { Live, Role, Spoken, WhoFact } from '../day/index.ts';
 import type { PersonId, ScreenId, StationId, Text } from '../kernel/index.ts';
 import { unreachable } from '../kernel/index.ts';
 
-/** Who was let in and where, and who may prove to be there. */
+/** Who was let in and where, who may prove to be there, and what somebody reads. */
 export type LoggedWho =
   | {
       readonly kind: 'screen';
@@ -22,6 +22,12 @@ export type LoggedWho =
       readonly of: string;
       /** Whether who has it answers for screens and PINs. */
       readonly isOwner: boolean;
+    }
+  | {
+      readonly kind: 'language';
+      readonly what: 'languageSet';
+      readonly of: string;
+      readonly language: Spoken | null;
     };
 
 /** Who was let in, with the names that they go by. */
@@ -43,6 +49,10 @@ export function loggedWho(live: Live, told: WhoFact): LoggedWho {
     case 'pinCleared': {
       const isOwner = told.kind === 'pinSet' && told.isOwner;
       return { kind: 'pin', what: told.kind, of: nameOf(live, told.person), isOwner };
+    }
+    case 'languageSet': {
+      const { kind: what, person, language } = told;
+      return { kind: 'language', what, of: nameOf(live, person), language };
     }
     default:
       return unreachable(told);

@@ -27,6 +27,10 @@ export const logEnglish: LogPhrases = {
     pinSet: (person, isOwner) =>
       `PIN set for ${person}${isOwner ? ', who answers for screens and PINs' : ''}`,
     pinCleared: (person) => `PIN taken from ${person}`,
+    languageSet: (person, language) =>
+      language === null
+        ? `${person} reads what the screen speaks`
+        : `${person} reads ${{ en: 'English', es: 'Spanish' }[language]}`,
   },
   happening: {
     down: (smoker, temp, back) => `${smoker} is down at ${temp}${back ? `, back ${back}` : ''}`,

@@ -1,3 +1,5 @@
+import type { Language } from './say.ts';
+
 /** The sentences of the day's log; who and which screen stand beside them. */
 export type LogPhrases = {
   plan(version: number): string;
@@ -26,6 +28,8 @@ export type LogPhrases = {
     revoked(name: string): string;
     pinSet(person: string, isOwner: boolean): string;
     pinCleared(person: string): string;
+    /** Null: whatever the screen speaks. */
+    languageSet(person: string, language: Language | null): string;
   };
   readonly happening: {
     down(smoker: string, temp: string, back: string | null): string;

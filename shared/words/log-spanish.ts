@@ -28,6 +28,10 @@ export const logSpanish: LogPhrases = {
     pinSet: (person, isOwner) =>
       `PIN puesto a ${person}${isOwner ? ', que responde de pantallas y PIN' : ''}`,
     pinCleared: (person) => `PIN quitado a ${person}`,
+    languageSet: (person, language) =>
+      language === null
+        ? `${person} lee lo que hable la pantalla`
+        : `${person} lee ${{ en: 'inglés', es: 'español' }[language]}`,
   },
   happening: {
     down: (smoker, temp, back) => `${smoker} apagado a ${temp}${back ? `, vuelve ${back}` : ''}`,

@@ -46,6 +46,7 @@ export function sayLogged(said: Logged, say: Say): string {
       return sayLoggedCheck(said, say);
     case 'screen':
     case 'pin':
+    case 'language':
       return sayWho(said, words, say);
     default:
       return sayHappening(said, words, say);
@@ -69,7 +70,8 @@ type Happening = Exclude<
       | 'checked'
       | 'corrected'
       | 'screen'
-      | 'pin';
+      | 'pin'
+      | 'language';
   }
 >;
 
@@ -131,7 +133,7 @@ function sayHappening(said: Happening, { happening: words }: LogPhrases, say: Sa
   }
 }
 
-type Who = Extract<Logged, { kind: 'screen' | 'pin' }>;
+type Who = Extract<Logged, { kind: 'screen' | 'pin' | 'language' }>;
 
 function sayWho(said: Who, { who: words }: LogPhrases, say: Say): string {
   switch (said.what) {
@@ -151,6 +153,8 @@ function sayWho(said: Who, { who: words }: LogPhrases, say: Say): string {
       return words.pinSet(said.of, said.isOwner);
     case 'pinCleared':
       return words.pinCleared(said.of);
+    case 'languageSet':
+      return words.languageSet(said.of, said.language);
     default:
       return unreachable(said);
   }

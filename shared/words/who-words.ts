@@ -49,6 +49,10 @@ export type WhoWords = {
   readonly setPin: string;
   readonly answersForHub: string;
   readonly clearPin: string;
+  readonly reads: string;
+  /** To who hears a screen. */
+  whatReads(name: string): string;
+  readonly asScreen: string;
 };
 
 const english: WhoWords = {
@@ -98,6 +102,9 @@ const english: WhoWords = {
   setPin: 'set a PIN',
   answersForHub: 'answers for screens and PINs',
   clearPin: 'take the PIN away',
+  reads: 'reads',
+  whatReads: (name) => `${name} reads`,
+  asScreen: 'as the screen',
 };
 
 const spanish: WhoWords = {
@@ -149,6 +156,9 @@ const spanish: WhoWords = {
   setPin: 'poner PIN',
   answersForHub: 'responde de pantallas y PIN',
   clearPin: 'quitar el PIN',
+  reads: 'lee',
+  whatReads: (name) => `${name} lee`,
+  asScreen: 'como la pantalla',
 };
 
 /** @example whoWords.es.letIn //=> 'admitir' */

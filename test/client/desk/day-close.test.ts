@@ -29,8 +29,8 @@ const left = (...pans: PanEnd[]): DayEnd => ({
 const list = {
   isOpen: false,
   people: [
-    { id: ines, name: 'Ines', hasPin: true, isOwner: true },
-    { id: theo, name: 'Theo', hasPin: false, isOwner: false },
+    { id: ines, name: 'Ines', hasPin: true, isOwner: true, language: null },
+    { id: theo, name: 'Theo', hasPin: false, isOwner: false, language: null },
   ],
   present: null,
 } as unknown as WhoList;

@@ -37,8 +37,8 @@ const list: WhoList = {
   ],
   asking: [{ code: 'K7QD4M', address: '192.0.2.7', leftS: 200 }],
   people: [
-    { id: 'ines' as PersonId, name: 'Ines', hasPin: true, isOwner: true },
-    { id: 'theo' as PersonId, name: 'Theo', hasPin: false, isOwner: false },
+    { id: 'ines' as PersonId, name: 'Ines', hasPin: true, isOwner: true, language: 'es' },
+    { id: 'theo' as PersonId, name: 'Theo', hasPin: false, isOwner: false, language: null },
   ],
   stations: [
     { id: trim, name: { en: 'Trim table', es: 'Mesa' } },
@@ -204,6 +204,37 @@ describe('the people', () => {
     expect(asked).toEqual([['setPin', { person: 'theo', pin: '5820', isOwner: false }]]);
   });
 
+  it('are shown with what each reads, which is chosen beside the name', async () => {
+    const { element, asked } = await desk();
+    const chosen = () =>
+      all<HTMLSelectElement>(element, 'select[aria-label$=" reads"]').map((each) => [
+        each.getAttribute('aria-label'),
+        each.value,
+      ]);
+    expect(chosen()).toEqual([
+      ['Ines reads', 'es'],
+      ['Theo reads', ''],
+    ]);
+    for (const [nth, value] of [
+      [1, 'es'],
+      [0, ''],
+    ] as const) {
+      const field = all<HTMLSelectElement>(element, 'select[aria-label$=" reads"]')[nth];
+      Object.assign(field ?? {}, { value });
+      field?.dispatchEvent(new Event('change'));
+      await drawn();
+    }
+    expect(asked).toEqual([
+      ['setLanguage', { person: 'theo', language: 'es' }],
+      ['setLanguage', { person: 'ines', language: null }],
+    ]);
+    // What the hub has is shown, and not what was tapped.
+    expect(chosen()).toEqual([
+      ['Ines reads', 'es'],
+      ['Theo reads', ''],
+    ]);
+  });
+
   it('are told that nobody answers for the hub yet', async () => {
     const { element } = await desk({ needsOwner: false });
     expect(said(element)).toContain('Nobody has an owner’s PIN yet');
@@ -221,10 +252,12 @@ describe('the section', () => {
     expect(said(element)).toContain(words);
   });
 
-  it('says of an open hub that it asks nobody, and lists nothing', async () => {
+  it('says of an open hub that it asks nobody, and lists no screens and PINs', async () => {
     const { element } = await desk({ isOpen: true, screens: [], asking: [] });
     expect(said(element)).toContain('This hub asks no screen who it is');
     expect(all(element, 'who-screens')).toEqual([]);
+    expect(said(element)).not.toContain('PIN');
+    expect(all(element, 'select[aria-label$=" reads"]')).toHaveLength(2);
   });
 
   it('says so while the hub is away', async () => {

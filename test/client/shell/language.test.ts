@@ -112,6 +112,41 @@ describe('a screen of somebody’s own', () => {
     expect(heard).toEqual([]);
   });
 
+  it('goes over at once when the desk says another, whatever was chosen there before', async () => {
+    history.replaceState(null, '', '/station.html?person=ines&language=en');
+    const { sync, element } = await wall();
+    const hub = { view: sync.state.view, tell: () => {} };
+    const speaks = (language?: 'en' | 'es') => {
+      const said = view.people.map(({ language: _, ...person }) =>
+        person.id === ines && language ? { ...person, language } : person,
+      );
+      hub.view = { ...view, people: said };
+      hub.tell();
+    };
+    speakAsOwner(
+      {
+        get state() {
+          return { ...sync.state, view: hub.view };
+        },
+        subscribe: (listener) => {
+          hub.tell = listener;
+          return () => {};
+        },
+      },
+      { personId: ines, language: 'en' },
+    );
+    speaks('en');
+    await settled();
+    expect(saidOn(element)).toContain('Square ribs');
+    speaks('es');
+    await settled();
+    expect(saidOn(element)).toContain('Cuadrar costillas');
+    expect(new URLSearchParams(location.search).has('language')).toBe(false);
+    speaks();
+    await settled();
+    expect(saidOn(element)).toContain('Square ribs');
+  });
+
   it('keeps a choice that was made there with its address, not with the device', async () => {
     history.replaceState(null, '', '/station.html?station=trim&person=ines');
     const { element } = await wall();

@@ -30,7 +30,11 @@ beforeAll(() => {
   });
   const screens = [screen(pit, 'pit'), screen(office, 'desk'), screen(off, 'pit', 5)];
   const pins = new Map([[ines, { isOwner: false }]]);
-  const who = { screens: new Map(screens.map((each) => [each.id, each])), pins };
+  const who = {
+    screens: new Map(screens.map((each) => [each.id, each])),
+    pins,
+    languages: new Map(),
+  };
   state = { ...emptyDay(), who };
 });
 

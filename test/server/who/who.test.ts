@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { ScreenId, StationId } from '../../../shared/kernel/index.ts';
 import { must } from '../../../shared/kernel/index.ts';
+import type { ViewMessage } from '../../../shared/protocol/index.ts';
 import type { Face } from '../../../shared/view/index.ts';
 import {
   desk,
@@ -220,6 +221,44 @@ describe('the desk', () => {
     ] as const) {
       expect((await kitchen.post(door, asked, { token })).body).toEqual(refusal('last-desk'));
     }
+  });
+
+  it('says what somebody reads: every wall has it at once, and after a restart', async () => {
+    const { token, one, person } = await aDesk();
+    const wall = await kitchen.letIn(token, wallAt(one));
+    const read = async () =>
+      (await kitchen.list(token)).people.find(({ id }) => id === person)?.language;
+    const socket = kitchen.screen(station(one), wall.token);
+    await first(socket);
+    const next = new Promise<ViewMessage>((resolve) => socket.once('view', resolve));
+    const asked = { person, language: 'es' };
+    expect((await kitchen.post('language', asked, { token })).body).toEqual({ ok: true });
+    const { people } = (await next).view;
+    expect(people.find(({ id }) => id === person)).toMatchObject({ language: 'es' });
+    await kitchen.startAgain();
+    expect(await read()).toBe('es');
+    expect((await kitchen.post('language', { person, language: null }, { token })).body).toEqual({
+      ok: true,
+    });
+    expect(await read()).toBeNull();
+  });
+
+  it('alone says what somebody reads, and of nobody who does not work there', async () => {
+    const { token, one, person } = await aDesk();
+    const wall = await kitchen.letIn(token, wallAt(one));
+    const asked = { person, language: 'es' };
+    const byWall = await kitchen.post('language', asked, { token: wall.token });
+    expect(byWall.body).toEqual(refusal('screen-elsewhere'));
+    expect((await kitchen.post('language', asked)).body).toEqual(refusal('screen-unknown'));
+    const nobody = await kitchen.post('language', { ...asked, person: 'nobody' }, { token });
+    expect(nobody.body).toEqual(refusal('unknown-person'));
+    const odd = await kitchen.post('language', { person, language: 'xx' }, { token });
+    expect(odd.body).toMatchObject({ ok: false, refusal: { rule: 'bad-message' } });
+    await kitchen.startAgain({ isOpen: true });
+    expect((await kitchen.post('language', asked)).body).toEqual({ ok: true });
+    expect((await kitchen.list('')).people).toContainEqual(
+      expect.objectContaining({ id: person, language: 'es' }),
+    );
   });
 
   it('changes nothing without its owner, once somebody has an owner’s PIN', async () => {

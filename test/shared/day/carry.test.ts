@@ -20,6 +20,8 @@ describe('what a day leaves to the next', () => {
     const place = { role: 'desk', stations: [] } as const;
     const screen = 'a-desk' as ScreenId;
     telling.keep({ kind: 'screenPaired', screen, name: 'Desk', place }, at(700), null);
+    const person = must(plan.kitchen.crew[0], 'somebody').id;
+    telling.keep({ kind: 'languageSet', person, language: 'es' }, at(700), null);
     const before = telling.state;
     const carry = JSON.parse(JSON.stringify(carryOf(before)));
     const next = { ...plan, built: { ...plan.built, day: '2026-03-05' } };
@@ -28,6 +30,7 @@ describe('what a day leaves to the next', () => {
     const { atPlan: __, ...fromCarry } = fold(dayFrom(carry), event);
     expect(fromCarry).toEqual(whole);
     expect(whole.happened.lots.size).toBe(1);
+    expect(whole.who.languages.get(person)).toBe('es');
     expect(whole.kept).toHaveLength(1);
     expect(whole.happened.spells).toHaveLength(1);
   });

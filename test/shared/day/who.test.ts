@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   type DayState,
+  decideLanguage,
   decideWho,
   EVENT_VERSION,
   type Event,
@@ -8,6 +9,7 @@ import {
   fold,
   isUnclaimed,
   livingScreens,
+  spokenBy,
   type WhoAction,
   type WhoActor,
   type WhoFact,
@@ -62,6 +64,33 @@ describe('who belongs to the hub', () => {
     const next = fold(before, { ...plan, seq: before.seq + 1 });
     expect(next.plan).not.toBeNull();
     expect(next.who).toBe(before.who);
+  });
+});
+
+describe('what somebody reads', () => {
+  const telling = new Telling();
+  const { crew } = must(telling.state.plan, 'a plan').kitchen;
+  const person = must(crew[0], 'somebody');
+  const said = (state: DayState, language: 'en' | 'es' | null) => {
+    const decision = decideLanguage(state, { person: person.id, language });
+    return decision.ok ? after(state, ...(decision.facts as WhoFact[])) : state;
+  };
+
+  it('is what the kitchen’s file says until a desk says otherwise, and nobody else’s', () => {
+    expect(spokenBy(telling.state.who, { ...person, language: 'es' })).toBe('es');
+    const english = said(telling.state, 'en');
+    expect(spokenBy(english.who, { ...person, language: 'es' })).toBe('en');
+    expect(spokenBy(said(english, null).who, { ...person, language: 'es' })).toBeNull();
+    const other = must(crew[1], 'somebody else');
+    expect(spokenBy(english.who, other)).toBe(other.language ?? null);
+  });
+
+  it('is asked of nobody who is not of the crew', () => {
+    const asked = { person: 'x' as PersonId, language: 'es' } as const;
+    expect(decideLanguage(telling.state, asked)).toEqual({
+      ok: false,
+      refusal: { rule: 'unknown-person' },
+    });
   });
 });
 

@@ -85,7 +85,7 @@ describe('the log of the day', () => {
     ]);
   });
 
-  it('tells which screens were let in and where, renamed, moved and taken off, and of PINs', () => {
+  it('tells of screens let in, renamed, moved and taken off, of PINs and of who reads what', () => {
     const telling = new Telling();
     const screen = 'by-the-door' as ScreenId;
     const [trim, mix] = plan.kitchen.stations;
@@ -97,6 +97,8 @@ describe('the log of the day', () => {
       { kind: 'pinSet', person: person.id, isOwner: true },
       { kind: 'pinSet', person: person.id, isOwner: false },
       { kind: 'pinCleared', person: person.id },
+      { kind: 'languageSet', person: person.id, language: 'es' },
+      { kind: 'languageSet', person: person.id, language: null },
       { kind: 'screenRevoked', screen },
     ];
     for (const fact of facts) telling.keep(fact, noon, person.id);
@@ -109,6 +111,8 @@ describe('the log of the day', () => {
       `PIN set for ${person.name}, who answers for screens and PINs`,
       `PIN set for ${person.name}`,
       `PIN taken from ${person.name}`,
+      `${person.name} reads Spanish`,
+      `${person.name} reads what the screen speaks`,
       'screen “Window” taken off',
     ]);
     expect(lines.every((line) => line.person === person.name)).toBe(true);

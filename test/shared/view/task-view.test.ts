@@ -98,4 +98,18 @@ describe('the people of a view', () => {
     expect(people.map(({ id, language }) => [id, language])).toEqual([...spoken]);
     expect(people.some(({ language }) => language === 'es')).toBe(true);
   });
+
+  it('have what a desk says of them instead, and none where it says so', () => {
+    const telling = new Telling();
+    const said = (language: 'en' | 'es' | null) => {
+      const { id: person } = must(
+        plan.kitchen.crew.find((each) => each.language === 'es'),
+        'somebody',
+      );
+      telling.keep({ kind: 'languageSet', person, language }, at, null);
+      return peopleOf(openLive(telling.state, at)).find(({ id }) => id === person);
+    };
+    expect(said('en')).toMatchObject({ language: 'en' });
+    expect(said(null)).not.toHaveProperty('language');
+  });
 });
