@@ -66,12 +66,12 @@ export async function openDoor(
   const doors = express
     .Router()
     .use(ourPages(names, report))
-    .use('/plan', planDoors({ desk: planDesk, planner: who.planner }))
+    .use('/plan', planDoors({ desk: planDesk, entitled: who.entitled }))
     .use('/readings', readingsDoor({ take, reader: who.reader }))
     .use('/what-if', whatIfDoor({ ask: whatIf, reader: who.reader }))
     .use('/alerts', alertsDoor({ desk: alerts, reader: who.reader }))
     .use('/faults', faultsDoor({ me: who.me, report }))
-    .use('/record', recordDoors({ desk: recordDesk, planner: who.planner }))
+    .use('/record', recordDoors({ desk: recordDesk, entitled: who.entitled }))
     .use(whoDoors({ who, report }))
     .use(notUnderstood);
   const health = () => hub.health;

@@ -1,27 +1,27 @@
 import express, { type Router } from 'express';
 import { type DeskDeed, planSchemas } from '../../shared/protocol/index.ts';
 import type { PlanDesk } from '../plan-desk/index.ts';
-import type { Planner, Who } from '../who/index.ts';
+import type { Entitled, Who } from '../who/index.ts';
 import { callerOf } from './caller.ts';
 
 export type PlanDoorParts = {
   readonly desk: PlanDesk;
-  readonly planner: Who['planner'];
+  readonly entitled: Who['entitled'];
 };
 
 const LONGEST = '128kb';
 
-type Run = (by: Planner, body: unknown) => Promise<object | null> | object | null;
+type Run = (by: Entitled, body: unknown) => Promise<object | null> | object | null;
 
 /** The doors under /api/plan: the desk looks at a plan, tries a change of it, and takes it. */
-export function planDoors({ desk, planner }: PlanDoorParts): Router {
+export function planDoors({ desk, entitled }: PlanDoorParts): Router {
   const router = express.Router();
   const { show, draft, better, take, edit, undo, mend, takeMend } = planSchemas();
   router.use(express.json({ limit: LONGEST, strict: true, type: 'application/json' }));
 
   function door(path: string, deed: DeskDeed, run: Run) {
     router.post(path, async (request, response) => {
-      const by = await planner(callerOf(request), deed);
+      const by = await entitled(callerOf(request), deed);
       const found = by.ok ? await run(by, request.body) : by;
       if (!found) {
         const bad = { rule: 'bad-message', where: path, what: 'nothing makes sense' };

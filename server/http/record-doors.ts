@@ -6,7 +6,7 @@ import { callerOf } from './caller.ts';
 
 export type RecordDoorParts = {
   readonly desk: RecordDesk;
-  readonly planner: Who['planner'];
+  readonly entitled: Who['entitled'];
 };
 
 type Read<Asked> =
@@ -14,7 +14,7 @@ type Read<Asked> =
   | { readonly success: false; readonly error: unknown };
 
 /** The doors under /api/record, for the desk: they change nothing. */
-export function recordDoors({ desk, planner }: RecordDoorParts): Router {
+export function recordDoors({ desk, entitled }: RecordDoorParts): Router {
   const router = express.Router();
   const { show, trace, day, sheet } = recordSchemas();
   router.use(express.json({ limit: '4kb', strict: true, type: 'application/json' }));
@@ -25,7 +25,7 @@ export function recordDoors({ desk, planner }: RecordDoorParts): Router {
     run: (asked: Asked) => Promise<object | null> | object | null,
   ) {
     router.post(path, async (request, response) => {
-      const by = await planner(callerOf(request), 'readRecord');
+      const by = await entitled(callerOf(request), 'readRecord');
       if (!by.ok) return response.status(200).json(by);
       const asked = read(request.body);
       const where = path.slice(1);

@@ -3,15 +3,15 @@ import { type DayState, type Mend, type Refusal, whyNotMended } from '../../shar
 import type { CommandId, Instant } from '../../shared/kernel/index.ts';
 import type { MendShown, MendTaken } from '../../shared/protocol/index.ts';
 import type { Hub } from '../hub/index.ts';
-import type { Planner } from '../who/index.ts';
+import type { Entitled } from '../who/index.ts';
 import type { Drafts } from './drafts.ts';
 
 /** What would mend the running day, as the desk asks for it. */
 export type MendDesk = {
   /** Works it out; nothing is kept but the proposal itself, the last of each desk. */
-  mend(by: Planner): Promise<MendShown | { readonly refusal: Refusal }>;
+  mend(by: Entitled): Promise<MendShown | { readonly refusal: Refusal }>;
   /** Takes that proposal, all of it, as one thing that can be undone. */
-  takeMend(by: Planner, id: string): Promise<MendTaken | { readonly refusal: Refusal }>;
+  takeMend(by: Entitled, id: string): Promise<MendTaken | { readonly refusal: Refusal }>;
 };
 
 type Parts = {
@@ -28,7 +28,7 @@ const GONE_ON: { readonly refusal: Refusal } = { refusal: { rule: 'out-of-date' 
 
 export function createMendDesk({ hub, drafts, now, newId = randomUUID }: Parts): MendDesk {
   const proposed = new Map<string, Proposed>();
-  const placeOf = ({ caller }: Planner) => `${caller}, mending`;
+  const placeOf = ({ caller }: Entitled) => `${caller}, mending`;
   const asked = () => ({ state: hub.state, now: now() });
 
   return {

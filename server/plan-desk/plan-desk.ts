@@ -18,7 +18,7 @@ import { adoption } from '../adopt.ts';
 import type { DayFiles } from '../day-files.ts';
 import { writePlan } from '../folder/index.ts';
 import type { Hub } from '../hub/index.ts';
-import type { Planner } from '../who/index.ts';
+import type { Entitled } from '../who/index.ts';
 import { sayIn } from '../why-not-planned.ts';
 import type { Drafted } from './draft.ts';
 import type { Drafts } from './drafts.ts';
@@ -36,20 +36,20 @@ export type PlanDesk = {
   /** A plan with one change; null where it speaks of what is not there. Nothing is kept. */
   edit(plan: unknown, edit: PlanEdit, language: Language): PlanEdited | null;
   /** What a plan would do. Nothing is kept. */
-  try(by: Planner, plan: unknown, language: Language): Promise<PlanTried>;
+  try(by: Entitled, plan: unknown, language: Language): Promise<PlanTried>;
   /** The same, with a better plan looked for in so many steps. */
-  better(by: Planner, plan: unknown, language: Language, steps: number): Promise<PlanTried>;
+  better(by: Entitled, plan: unknown, language: Language, steps: number): Promise<PlanTried>;
   /** Which few things of a plan that does not fit cannot all be; null where that is not found. */
-  whatConflicts(by: Planner, plan: unknown, language: Language): Promise<PlanConflict>;
+  whatConflicts(by: Entitled, plan: unknown, language: Language): Promise<PlanConflict>;
   /** What would fit of a plan that does not; null where more portions are not what is wrong. */
-  nearest(by: Planner, plan: unknown, language: Language): Promise<PlanNearest>;
+  nearest(by: Entitled, plan: unknown, language: Language): Promise<PlanNearest>;
   /**
    * Takes it if it fits, bettered by so many steps as it was shown: into the folder, and on the day
    * that runs as its next version.
    */
-  take(by: Planner, plan: unknown, language: Language, steps?: number): Promise<Taken>;
+  take(by: Entitled, plan: unknown, language: Language, steps?: number): Promise<Taken>;
   /** Takes back what was taken last on the day that runs: the plan before is the next version. */
-  undo(by: Planner, language: Language): Promise<Taken>;
+  undo(by: Entitled, language: Language): Promise<Taken>;
 } & MendDesk;
 
 type Taken = PlanTried | { readonly refusal: Refusal };
@@ -164,7 +164,7 @@ function said(
 }
 
 type Taking = {
-  readonly by: Planner;
+  readonly by: Entitled;
   readonly files: DayFiles;
   readonly language: Language;
   /** A better plan is looked for in so many; left out: as the plan itself says. */

@@ -1,4 +1,9 @@
-import { isUnclaimed, livingScreens, spokenBy, type WhoActor } from '../../shared/day/index.ts';
+import {
+  isUnclaimed,
+  languageReadBy,
+  livingScreens,
+  type WhoActor,
+} from '../../shared/day/index.ts';
 import type { ScreenId } from '../../shared/kernel/index.ts';
 import type {
   ListedPerson,
@@ -59,6 +64,6 @@ function peopleOf({ hub }: WhoParts): ListedPerson[] {
     name: member.name,
     hasPin: who.pins.has(member.id),
     isOwner: who.pins.get(member.id)?.isOwner ?? false,
-    language: spokenBy(who, member),
+    language: languageReadBy(who, member),
   }));
 }

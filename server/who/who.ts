@@ -35,12 +35,12 @@ export type Who = {
   setLanguage(caller: Caller, asked: LanguageAsk): Promise<Done>;
   /** At which screen somebody sends readings, if the table of rights lets them. */
   reader(caller: Caller): Promise<WhoAnswer<{ readonly screenId: ScreenId | null }>>;
-  /** Who asks something of the plan, if the table of rights lets them. */
-  planner(caller: Caller, deed: DeskDeed): Promise<WhoAnswer<Planner>>;
+  /** Who asks something at a door of the desk, if the table of rights lets them. */
+  entitled(caller: Caller, deed: DeskDeed): Promise<WhoAnswer<Entitled>>;
 };
 
-/** Somebody who may change the plan; on an open hub nobody knows who, nor at which screen. */
-export type Planner = {
+/** Somebody who may do what they ask at the desk; on an open hub nobody knows who, nor where. */
+export type Entitled = {
   readonly personId: PersonId | null;
   readonly screenId: ScreenId | null;
   /** Tells one caller from another. */
@@ -64,7 +64,7 @@ export function createWho(parts: WhoParts): Who {
       return refusal ? { ok: false, refusal } : { ok: true, ...actor };
     });
   }
-  async function planner(caller: Caller, deed: DeskDeed): Promise<WhoAnswer<Planner>> {
+  async function entitled(caller: Caller, deed: DeskDeed): Promise<WhoAnswer<Entitled>> {
     if (isOpen) return { ok: true, ...anybodyAt(caller) };
     return front.atScreen(caller, async ({ screenId, personId }) => {
       const whyNot = () =>
@@ -99,9 +99,9 @@ export function createWho(parts: WhoParts): Who {
           : { ok: true, screenId };
       });
     },
-    planner,
+    entitled,
     async setLanguage(caller, asked) {
-      const by = await planner(caller, 'setLanguage');
+      const by = await entitled(caller, 'setLanguage');
       if (!by.ok) return by;
       return front.keep(by, (state) => {
         const refusal = by.whyNot();
@@ -115,7 +115,7 @@ export function createWho(parts: WhoParts): Who {
 const DESK = { kind: 'desk' } as const;
 const SMOKERS = { kind: 'smoker' } as const;
 
-const anybodyAt = ({ address }: Caller): Planner => ({
+const anybodyAt = ({ address }: Caller): Entitled => ({
   personId: null,
   screenId: null,
   caller: address,

@@ -12,7 +12,7 @@ import type { Leftover } from './leftover.ts';
 import { leftoversAfter } from './leftovers.ts';
 import type { Lot } from './lot.ts';
 import { type DayState, emptyDay } from './state.ts';
-import type { ScreenRecord, Spoken } from './who.ts';
+import type { CrewLanguage, ScreenRecord } from './who.ts';
 
 /**
  * What the days up to this entry leave to the next, and nothing else of them: plain data, so that
@@ -33,7 +33,7 @@ export type Carry = {
   readonly screens: readonly ScreenRecord[];
   readonly pins: readonly (readonly [PersonId, { readonly isOwner: boolean }])[];
   /** Left out by the first versions as well. */
-  readonly languages?: readonly (readonly [PersonId, Spoken | null])[];
+  readonly languages?: readonly (readonly [PersonId, CrewLanguage | null])[];
 };
 
 /** What a day leaves to the next. */

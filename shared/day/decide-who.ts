@@ -4,7 +4,7 @@ import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
 import type { Refusal } from './refusal.ts';
 import type { DayState } from './state.ts';
-import type { Place, ScreenRecord, Spoken } from './who.ts';
+import type { CrewLanguage, Place, ScreenRecord } from './who.ts';
 import { livingScreens } from './who.ts';
 
 /** What somebody at the desk wants changed about who belongs to the hub. */
@@ -101,7 +101,7 @@ function decideScreen(state: DayState, action: ScreenAction): Decision {
 /** What somebody reads from now on; the table of rights says who may have it so. */
 export function decideLanguage(
   state: DayState,
-  { person, language }: { readonly person: PersonId; readonly language: Spoken | null },
+  { person, language }: { readonly person: PersonId; readonly language: CrewLanguage | null },
 ): Decision {
   if (!isOfCrew(state, person)) return refuse({ rule: 'unknown-person' });
   return happen({ kind: 'languageSet', person, language });

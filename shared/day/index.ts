@@ -86,14 +86,14 @@ export { ASKED_AHEAD_S } from './turned.ts';
 export { watchedIn } from './watched.ts';
 export { askIf, type WhatIf } from './what-if.ts';
 export {
+  type CrewLanguage,
   isUnclaimed,
   isWhoFact,
+  languageReadBy,
   livingScreens,
   type Place,
   type Role,
   type ScreenRecord,
-  type Spoken,
-  spokenBy,
   type WhoFact,
   type WhoState,
 } from './who.ts';

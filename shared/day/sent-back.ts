@@ -13,12 +13,12 @@ import type { DayState } from './state.ts';
  * cut from them.
  */
 export function sentBackIn(state: DayState): ReadonlySet<LotId> {
-  // Every tap asks; on most days nothing goes back.
-  if (!state.checks.some(isSendingBack)) return NONE;
   const known = found.get(state.checks);
   if (known?.lots === state.happened.lots) return known.back;
+  // Each lot asks all checks; on most days nothing goes back.
+  const lots = state.checks.some(isSendingBack) ? [...state.happened.lots.values()] : [];
   const back = new Set(
-    [...state.happened.lots.values()]
+    lots
       .filter((lot) => isOfToday(lot, state) && settled(state, lot) === 'sent-back')
       .map(({ id }) => id),
   );
@@ -27,8 +27,6 @@ export function sentBackIn(state: DayState): ReadonlySet<LotId> {
 }
 
 type Found = { readonly lots: DayState['happened']['lots']; readonly back: ReadonlySet<LotId> };
-
-const NONE: ReadonlySet<LotId> = new Set();
 
 const found = new WeakMap<DayState['checks'], Found>();
 

@@ -26,11 +26,11 @@ export type WhoState = {
   /** Whether the person also answers for screens and PINs. */
   readonly pins: ReadonlyMap<PersonId, { readonly isOwner: boolean }>;
   /** What a desk said stands before the kitchen's file; null: whatever the screen speaks. */
-  readonly languages: ReadonlyMap<PersonId, Spoken | null>;
+  readonly languages: ReadonlyMap<PersonId, CrewLanguage | null>;
 };
 
 /** A language that somebody reads. */
-export type Spoken = NonNullable<CrewMember['language']>;
+export type CrewLanguage = NonNullable<CrewMember['language']>;
 
 export type WhoFact =
   | {
@@ -47,7 +47,7 @@ export type WhoFact =
   | {
       readonly kind: 'languageSet';
       readonly person: PersonId;
-      readonly language: Spoken | null;
+      readonly language: CrewLanguage | null;
     };
 
 export const nobody: WhoState = { screens: new Map(), pins: new Map(), languages: new Map() };
@@ -115,7 +115,10 @@ export function livingScreens({ screens }: WhoState): ScreenRecord[] {
 }
 
 /** What somebody of the crew reads; null where nobody says, and a screen speaks its own. */
-export function spokenBy({ languages }: WhoState, { id, language }: CrewMember): Spoken | null {
+export function languageReadBy(
+  { languages }: WhoState,
+  { id, language }: CrewMember,
+): CrewLanguage | null {
   const said = languages.get(id);
   return said === undefined ? (language ?? null) : said;
 }

@@ -1,4 +1,4 @@
-import type { Place, Refusal, Spoken } from '../day/index.ts';
+import type { CrewLanguage, Place, Refusal } from '../day/index.ts';
 import type { PersonId, ScreenId, StationId, Text } from '../kernel/index.ts';
 
 /** What the doors under /api answer: what was asked for, or why not. */
@@ -49,7 +49,7 @@ export type ListedPerson = {
   readonly hasPin: boolean;
   readonly isOwner: boolean;
   /** What they read; null where a screen speaks its own. */
-  readonly language: Spoken | null;
+  readonly language: CrewLanguage | null;
 };
 
 /** All that the desk shows of screens and people. */
@@ -77,5 +77,5 @@ export type PinAsk = {
   readonly pin: string | null;
   readonly isOwner: boolean;
 };
-export type LanguageAsk = { readonly person: PersonId; readonly language: Spoken | null };
+export type LanguageAsk = { readonly person: PersonId; readonly language: CrewLanguage | null };
 export type ProveAsk = { readonly person: PersonId; readonly pin: string };

@@ -1,4 +1,4 @@
-import type { Live, Role, Spoken, WhoFact } from '../day/index.ts';
+import type { CrewLanguage, Live, Role, WhoFact } from '../day/index.ts';
 import type { PersonId, ScreenId, StationId, Text } from '../kernel/index.ts';
 import { unreachable } from '../kernel/index.ts';
 
@@ -27,7 +27,7 @@ export type LoggedWho =
       readonly kind: 'language';
       readonly what: 'languageSet';
       readonly of: string;
-      readonly language: Spoken | null;
+      readonly language: CrewLanguage | null;
     };
 
 /** Who was let in, with the names that they go by. */

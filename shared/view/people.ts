@@ -1,5 +1,5 @@
 import type { Live } from '../day/index.ts';
-import { spokenBy } from '../day/index.ts';
+import { languageReadBy } from '../day/index.ts';
 import { contains } from '../kernel/index.ts';
 import type { Person } from './view.ts';
 
@@ -7,7 +7,7 @@ import type { Person } from './view.ts';
 export function peopleOf(live: Live): Person[] {
   return live.index.plan.kitchen.crew.map((member): Person => {
     const { id, name } = member;
-    const language = spokenBy(live.state.who, member);
+    const language = languageReadBy(live.state.who, member);
     const onShift = live.shiftsOf(id).some((shift) => contains(shift, live.nowS));
     const absence = live.state.happened.out.get(id);
     return {

@@ -1,7 +1,7 @@
 import type { Hub } from '../../server/hub/index.ts';
 import { mendNow, stillMendsNow } from '../../server/plan-desk/mend.ts';
 import { createMendDesk } from '../../server/plan-desk/mend-desk.ts';
-import type { Planner } from '../../server/who/index.ts';
+import type { Entitled } from '../../server/who/index.ts';
 import type { DayState, Intent } from '../../shared/day/index.ts';
 import {
   after,
@@ -39,12 +39,12 @@ const WORKING_MS = [200, 5000] as const;
 const THINKING_MS = [500, 8000] as const;
 const AWAY_MIN = [10, 240] as const;
 
-const pitmaster: Planner = {
+const pitmaster: Entitled = {
   personId: null,
   screenId: null,
   caller: 'desk',
   whyNot: () => null,
-} as Planner;
+} as Entitled;
 
 /**
  * Whoever answers for the day: says that somebody is out or a smoker is down, asks what would mend

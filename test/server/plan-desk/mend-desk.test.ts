@@ -7,7 +7,7 @@ import { createDrafts } from '../../../server/plan-desk/index.ts';
 import { createMendDesk, type MendDesk } from '../../../server/plan-desk/mend-desk.ts';
 import { starterFiles } from '../../../server/starter/starter-files.ts';
 import { memoryDisk, openMemoryLog } from '../../../server/store/index.ts';
-import type { Planner } from '../../../server/who/index.ts';
+import type { Entitled } from '../../../server/who/index.ts';
 import { type DayState, type Intent, openLive } from '../../../shared/day/index.ts';
 import {
   after,
@@ -61,7 +61,7 @@ async function say(intent: Intent) {
   return id;
 }
 
-const office: Planner = {
+const office: Entitled = {
   personId: 'ines' as PersonId,
   screenId: 'office' as ScreenId,
   caller: 'office',
@@ -124,7 +124,7 @@ describe('mending at the desk', () => {
       return must('mend' in answer ? answer.mend?.id : null, JSON.stringify(answer));
     };
     const old = await offered();
-    const revoked: Planner = { ...office, whyNot: () => ({ rule: 'screen-revoked' }) };
+    const revoked: Entitled = { ...office, whyNot: () => ({ rule: 'screen-revoked' }) };
     expect(await desk.takeMend(revoked, old)).toEqual({ refusal: { rule: 'screen-revoked' } });
     const id = await offered();
     expect(await desk.takeMend(office, old)).toEqual({ refusal: { rule: 'out-of-date' } });

@@ -12,7 +12,7 @@ import { type Hub, openHub } from '../../../server/hub/index.ts';
 import { createDrafts, createPlanDesk, type PlanDesk } from '../../../server/plan-desk/index.ts';
 import { createPlanning } from '../../../server/planning.ts';
 import { memoryDisk, openMemoryLog } from '../../../server/store/index.ts';
-import type { Planner } from '../../../server/who/index.ts';
+import type { Entitled } from '../../../server/who/index.ts';
 import type { DayState } from '../../../shared/day/index.ts';
 import {
   type CommandId,
@@ -37,7 +37,7 @@ let now = noon;
 let hub: Hub<DayState>;
 let desk: PlanDesk;
 const drafts = createDrafts();
-const office: Planner = {
+const office: Entitled = {
   personId: 'ines' as PersonId,
   screenId: 'office' as ScreenId,
   caller: 'office',

@@ -10,7 +10,7 @@ import { type Hub, openHub } from '../../../server/hub/index.ts';
 import { createDrafts, createPlanDesk, type PlanDesk } from '../../../server/plan-desk/index.ts';
 import { createPlanning } from '../../../server/planning.ts';
 import { memoryDisk, openMemoryLog } from '../../../server/store/index.ts';
-import type { Planner } from '../../../server/who/index.ts';
+import type { Entitled } from '../../../server/who/index.ts';
 import type { DayState } from '../../../shared/day/index.ts';
 import {
   type CommandId,
@@ -58,7 +58,7 @@ async function open(epoch: string) {
 }
 
 const nobody = { personId: null, screenId: null } as const;
-const office: Planner = {
+const office: Entitled = {
   personId: 'ines' as PersonId,
   screenId: 'office' as ScreenId,
   caller: 'office',
@@ -146,7 +146,7 @@ describe('the plan at the desk', () => {
 
   it('is not taken from who may no longer change it by the time it is worked out', async () => {
     const before = onDisk();
-    const revoked: Planner = { ...office, whyNot: () => ({ rule: 'screen-revoked' }) };
+    const revoked: Entitled = { ...office, whyNot: () => ({ rule: 'screen-revoked' }) };
     const taken = await desk.take(revoked, slawBy(80), 'en');
     expect(taken).toEqual({ refusal: { rule: 'screen-revoked' } });
     expect(running().version).toBe(3);

@@ -24,13 +24,13 @@ beforeAll(async () => {
   kitchen = await openKitchen(folder.path);
   await kitchen.record.rest();
   const desk = kitchen.record.desk(kitchen.hub, kitchen.chain);
-  const planner = (async (_caller, deed) => {
+  const entitled = (async (_caller, deed) => {
     asked.push(deed);
     return isDesk
       ? { ok: true, personId: null, screenId: null, caller: 'a-desk', whyNot: () => null }
       : { ok: false, refusal: { rule: 'not-the-desk' } };
-  }) as Who['planner'];
-  const app = express().use('/api/record', recordDoors({ desk, planner }));
+  }) as Who['entitled'];
+  const app = express().use('/api/record', recordDoors({ desk, entitled }));
   const server = app.listen(0, '127.0.0.1');
   await new Promise((resolve) => server.once('listening', resolve));
   const at = server.address();

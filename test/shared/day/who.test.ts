@@ -8,8 +8,8 @@ import {
   emptyDay,
   fold,
   isUnclaimed,
+  languageReadBy,
   livingScreens,
-  spokenBy,
   type WhoAction,
   type WhoActor,
   type WhoFact,
@@ -77,12 +77,12 @@ describe('what somebody reads', () => {
   };
 
   it('is what the kitchen’s file says until a desk says otherwise, and nobody else’s', () => {
-    expect(spokenBy(telling.state.who, { ...person, language: 'es' })).toBe('es');
+    expect(languageReadBy(telling.state.who, { ...person, language: 'es' })).toBe('es');
     const english = said(telling.state, 'en');
-    expect(spokenBy(english.who, { ...person, language: 'es' })).toBe('en');
-    expect(spokenBy(said(english, null).who, { ...person, language: 'es' })).toBeNull();
+    expect(languageReadBy(english.who, { ...person, language: 'es' })).toBe('en');
+    expect(languageReadBy(said(english, null).who, { ...person, language: 'es' })).toBeNull();
     const other = must(crew[1], 'somebody else');
-    expect(spokenBy(english.who, other)).toBe(other.language ?? null);
+    expect(languageReadBy(english.who, other)).toBe(other.language ?? null);
   });
 
   it('is asked of nobody who is not of the crew', () => {
