@@ -1,5 +1,4 @@
 import { type Language, ui } from '../../shared/words/index.ts';
-import { LIFTED } from '../parts/ink.ts';
 import type { Reader } from '../theme/index.ts';
 import { OverLine } from './over-line.ts';
 import { followKeys } from './wall-keys.ts';
@@ -38,7 +37,6 @@ export function heedHands(reader: Reader, language: () => Language): void {
     ifJudged((event) => {
       glass.up(event.pointerId, event.timeStamp, scrolled);
       tell(event);
-      if (event.type === 'pointerup' && glass.isMeant(touchOf(event))) lift(event);
     });
   const all: readonly (readonly [string, (event: Event) => void])[] = [
     ['pointerdown', ifJudged((event) => glass.down(touchOf(event)))],
@@ -60,9 +58,6 @@ function touchOf(event: PointerEvent) {
   const at = { id: pointerId, xPx: clientX, yPx: clientY, atMs: timeStamp };
   return { ...at, quick, acrossPx: Math.max(width, height) };
 }
-
-/** The browser takes its time to make a tap of it: what is lifted there can be inked meanwhile. */
-const lift = (event: Event) => placeOf(event)?.dispatchEvent(new Event(LIFTED));
 
 /** The place to tap that an event is about. */
 const placeOf = (event: Event): HTMLElement | undefined =>

@@ -85,16 +85,14 @@ export class WetGlass {
     this.#see(atMs);
   }
 
-  /** Whether a tap that the browser made of its last contact is meant. It is the last one then. */
+  /** Whether a tap that the browser made of its last contact is meant. */
   hears(tap: Touch): boolean {
-    const isHeard = this.isMeant(tap);
-    if (isHeard) this.#heard = tap;
-    return isHeard;
+    if (tap.atMs < this.#restsTillMs || !this.#isMeant(tap)) return false;
+    this.#heard = tap;
+    return true;
   }
 
-  /** Whether it would be heard, if the browser came to make a tap of it. */
-  isMeant(tap: Touch): boolean {
-    if (tap.atMs < this.#restsTillMs) return false;
+  #isMeant(tap: Touch): boolean {
     const fingerPx = this.#fingerPx();
     const own = this.#contacts.findLast(({ id }) => id === tap.id);
     if (own && (!own.isAlone || own.wentPx > fingerPx)) return false;

@@ -1,9 +1,6 @@
 /** A page that nobody looks at has no frames; it goes on after so long. */
 const UNSEEN_MS = 100;
 
-/** Said to a place to tap: a finger that is meant has just left it, and its click is to come. */
-export const LIFTED = 'lifted';
-
 let coming: Promise<void> | null = null;
 
 /**

@@ -17,8 +17,7 @@ const TWICE_MS = 700;
 
 /**
  * The place to tap: the whole right edge of a line, with a ring drawn in it. Tells `tap`, and draws
- * that at once: when the finger leaves it (`lifted`), or else before the line that it stands in has
- * worked out what becomes of it.
+ * that at once, before the line that it stands in has worked out what becomes of it.
  */
 @customElement('tap-ring')
 export class TapRing extends Part {
@@ -82,12 +81,7 @@ export class TapRing extends Part {
   protected override draw() {
     const ring = this.isInked ? 'tapped' : this.ring;
     const letters = styled({ '--letters': String(Math.max(5, this.word.length)) });
-    return html`<button
-      aria-label=${this.name}
-      @lifted=${this.#ink}
-      @click=${this.#tap}
-      ${letters}
-    >
+    return html`<button aria-label=${this.name} @click=${this.#tap} ${letters}>
       <svg viewBox="0 0 100 100" aria-hidden="true">${drawing(ring)}</svg>
       <span>${this.word}</span>
       ${this.under ? html`<small>${this.under}</small>` : null}
@@ -103,8 +97,8 @@ export class TapRing extends Part {
   }
 
   #ink(): void {
-    if (!this.isInked) inkFirst();
     this.isInked = true;
+    inkFirst();
     clearTimeout(this.#drying);
     // A tap that comes to nothing leaves no ink.
     this.#drying = setTimeout(() => {

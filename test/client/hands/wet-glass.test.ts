@@ -31,16 +31,6 @@ describe('a wet glass', () => {
     expect(tapOn(wall, { ...ring, id: 3, atMs: 1100 })).toBe(true);
   });
 
-  it('says that a lifted finger would be heard, and hears it all the same', () => {
-    const wall = glass();
-    wall.down({ ...ring, atMs: 0 });
-    wall.up(ring.id, 50);
-    const lifted = { ...ring, atMs: 50 };
-    expect(wall.isMeant(lifted)).toBe(true);
-    expect(wall.hears({ ...lifted, atMs: 80 })).toBe(true);
-    expect(wall.isMeant({ ...lifted, atMs: 90 })).toBe(false);
-  });
-
   it('hears every stroke that is counted as fast as a finger goes', () => {
     const wall = glass();
     const heard = [0, 160, 320, 480, 640, 800, 960].map((atMs, id) =>

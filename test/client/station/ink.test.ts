@@ -1,7 +1,6 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { ClockTime } from '../../../client/parts/clock-time.ts';
-import { LIFTED } from '../../../client/parts/ink.ts';
 import { NextRow } from '../../../client/parts/next-row.ts';
 import { NowLine } from '../../../client/parts/now-line.ts';
 import { TapRing } from '../../../client/parts/tap-ring.ts';
@@ -88,23 +87,6 @@ describe('the ink of a tap on a ring', () => {
     expect(asked).toHaveLength(1);
     expect(ringNamed(wall, 'start: Inject six shoulders')).toContain(DASH);
     expect(wasDrawn()).toEqual({ TapRing: 1 });
-  });
-
-  it('is there when the finger is lifted, before the browser has made a tap of that', async () => {
-    const asked: unknown[] = [];
-    const put: Outbox['put'] = async (kept) => void asked.push(kept);
-    const { wall } = await wallBefore({ ...memoryOutbox(), put });
-    const wasDrawn = drawings();
-    const name = 'start: Inject six shoulders';
-    buttonsOf(wall)
-      .find(([each]) => each.startsWith(name))?.[1]
-      .dispatchEvent(new Event(LIFTED));
-    await drawn();
-    expect(ringNamed(wall, name)).toContain(DASH);
-    expect(wasDrawn()).toEqual({ TapRing: 1 });
-    expect(asked).toHaveLength(0);
-    await tap(wall, name);
-    expect(asked).toHaveLength(1);
   });
 
   it('is followed by the rest of the wall after the frame', async () => {
