@@ -22,7 +22,7 @@ export const whoStyle = css`
     border-bottom: var(--hair) solid var(--pencil);
   }
   li > .name {
-    flex: 1 1 10em;
+    flex: 0 1 10em;
     font-weight: 800;
   }
   .soft {

@@ -53,9 +53,9 @@ export const rackLaneStyles = css`
     flex: none;
     white-space: pre;
   }
-  /* A name leaves whole, into a line that is not seen, and the first of them last. */
+  /* A name leaves whole, into a line that is not seen. */
   .name {
-    flex: 0 1000 auto;
+    flex: 0 1 auto;
     min-width: 0;
     display: flex;
     flex-wrap: wrap;
@@ -63,8 +63,9 @@ export const rackLaneStyles = css`
     margin-inline: 0.3em;
     overflow: hidden;
   }
-  .name:nth-child(2) {
-    flex-shrink: 1;
+  /* Of two kinds both names leave: what one of them kept would stand as a gap between figures. */
+  .counts:has(> :nth-child(3)) > .name {
+    max-width: clamp(0px, (100cqi - var(--letters) * 0.55em) * 1000, 100%);
   }
   .name > i {
     height: 1.1em;

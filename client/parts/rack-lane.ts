@@ -109,10 +109,13 @@ export class RackLane extends Part {
       at: clockTime(second.inAt, say),
     };
     const { what, when } = this.#shortNext(first);
-    const beside = loads.filter(({ here }) => here);
+    const counts = this.#counts(loads.filter(({ here }) => here));
+    const letters = lettersOf(when) + counts.flat().join(' ').length + 2;
     return html`<p class="words">
       <span class="here-now">
-        <span class="counts">${this.#counts(beside)}</span>
+        <span class="counts" ${styled({ '--letters': String(letters) })}>
+          ${counts.map(([sum, name]) => counted(sum, name))}
+        </span>
         ${
           then && !second.here
             ? html`<span class="coming">${words.thenComes(then.many, then.at)}</span>`
@@ -126,12 +129,12 @@ export class RackLane extends Part {
   }
 
   /** How many of what lie beside each other: those of one name together. */
-  #counts(loads: readonly LoadDrawing[]) {
+  #counts(loads: readonly LoadDrawing[]): (readonly [string, string])[] {
     const names = [...new Set(loads.map((load) => nameOf(load, this.say)))];
     return names.map((name, i) => {
       const many = loads.filter((load) => nameOf(load, this.say) === name);
       const sum = many.map(({ pieces }) => pieces).join(' + ');
-      return counted(i === 0 ? sum : `+ ${sum}`, name);
+      return [i === 0 ? sum : `+ ${sum}`, name];
     });
   }
 
