@@ -31,7 +31,7 @@ export type AlertRate = {
   readonly mostInTenMin: number;
 };
 
-/** A cause that is gone again sooner was never one: a re-timing may come and go (judged). */
+/** What was only worked out and is gone again sooner was never one: a re-timing may come and go. */
 const SETTLES_MS = 20_000;
 /** What is done and comes back within this time is the same trouble (judged). */
 const RESTS_MS = minutes(10) * 1000;
@@ -53,11 +53,14 @@ export const emptyBook = (now: Instant): AlertBook => ({
 
 const nameOf = ({ who, cause }: Pick<Alert, 'who' | 'cause'>) => `${who} ${cause}`;
 
+/** What somebody or a thermometer said presses: no re-timing takes it back. */
+const presses = ({ asks }: Alert) => asks.kind !== 'check' && asks.kind !== 'late';
+
 /**
- * One more look at what needs a hand. A person is called when something new has stood for a moment,
- * once for all that is new; where they were called often enough it joins what stands, and is told
- * with the next call if it still stands then. Nobody has to say that they heard: what is done is
- * gone by itself.
+ * One more look at what needs a hand. A person is called at once to what presses, and to what else
+ * is new when it has stood for a moment, once for all that stands then; where they were called
+ * often enough it joins what stands, and is told with the next call if it still stands then. Nobody
+ * has to say that they heard: what is done is gone by itself.
  */
 export function heed(book: AlertBook, alerts: readonly Alert[], now: Instant): AlertBook {
   const standing = new Map([...book.standing].filter(([, { last }]) => now - last < RESTS_MS));
@@ -71,13 +74,13 @@ export function heed(book: AlertBook, alerts: readonly Alert[], now: Instant): A
   }
   const rings = book.rings.filter(({ at }) => now - at < HOUR_MS + MOST * EVERY_MS);
   for (const [who, own] of byPerson(alerts)) {
-    const settled = own.filter(
-      (alert) => now - (standing.get(nameOf(alert))?.from ?? now) >= SETTLES_MS,
-    );
-    const isNew = settled.some((alert) => standing.get(nameOf(alert))?.isTold === false);
-    if (!isNew || callsLeft(rings, who, now) < 1) continue;
-    const names = new Set(settled.map(nameOf));
-    rings.push({ who, name: settled[0]?.name ?? '', at: now, causes: names.size });
+    const isDue = own.some((alert) => {
+      const { from = now, isTold = false } = standing.get(nameOf(alert)) ?? {};
+      return !isTold && (presses(alert) || now - from >= SETTLES_MS);
+    });
+    if (!isDue || callsLeft(rings, who, now) < 1) continue;
+    const names = new Set(own.map(nameOf));
+    rings.push({ who, name: own[0]?.name ?? '', at: now, causes: names.size });
     for (const name of names) {
       const each = standing.get(name);
       if (each) standing.set(name, { ...each, isTold: true });

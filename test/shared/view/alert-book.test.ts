@@ -1,16 +1,25 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Instant, PersonId } from '../../../shared/kernel/index.ts';
-import { after, instant, minutes, seconds } from '../../../shared/kernel/index.ts';
+import { after, instant, minutes, must, seconds } from '../../../shared/kernel/index.ts';
 import { type Alert, emptyBook, heed, noticesOf, ratesOf } from '../../../shared/view/index.ts';
 
 const NOW = instant(Date.UTC(2026, 2, 4, 18));
 const at = (s: number) => after(NOW, seconds(s));
 
+/** Something that is worked out from the times, as that a service will be late. */
 const alert = (who: string, cause: string, key = cause, byAt: Instant = at(600)): Alert => ({
   ...{ key, cause, who: who as PersonId, name: who, byAt },
-  asks: { kind: 'down', smoker: { en: cause } },
+  asks: { kind: 'late', service: { en: cause }, task: { en: 'Wrap' } },
 });
+
+const said: Alert['asks'][] = [
+  { kind: 'down', smoker: { en: 'Pit A' } },
+  { kind: 'cold', smoker: { en: 'Pit A' } },
+  { kind: 'help', whom: 'Theo', task: { en: 'Lift the pans' } },
+  { kind: 'correct', check: 'cooling', thing: { en: 'Ribs' } },
+];
+const [isOut] = said;
 
 /** Looked at every five seconds; what stands then. */
 function calls(standing: (s: number) => readonly Alert[], forS: number) {
@@ -23,8 +32,20 @@ const ofWhom = ({ rings }: ReturnType<typeof calls>) =>
   rings.map(({ who, at: when, causes }) => [who, (when - NOW) / 1000, causes]);
 
 describe('calls', () => {
-  it('come once what needs a hand has stood for twenty seconds', () => {
-    expect(ofWhom(calls(() => [alert('rosa', 'smoker a')], 300))).toEqual([['rosa', 20, 1]]);
+  it('come once what is worked out has stood for twenty seconds', () => {
+    expect(ofWhom(calls(() => [alert('rosa', 'lunch')], 300))).toEqual([['rosa', 20, 1]]);
+  });
+
+  it.each(said)('come at once where somebody or a thermometer said it: $kind', (asks) => {
+    const pressing = { ...alert('rosa', 'this'), asks };
+    const book = calls((s) => (s >= 60 ? [pressing] : []), 300);
+    expect(ofWhom(book)).toEqual([['rosa', 60, 1]]);
+  });
+
+  it('that are made at once say with them what else stands, which then calls no more', () => {
+    const fire = { ...alert('rosa', 'smoker a'), asks: must(isOut, 'what is out') };
+    const book = calls((s) => [alert('rosa', 'lunch'), ...(s >= 10 ? [fire] : [])], 900);
+    expect(ofWhom(book)).toEqual([['rosa', 10, 2]]);
   });
 
   it('do not come of what a re-timing brings and takes away again', () => {
@@ -78,6 +99,7 @@ describe('whatever happens, for each person', () => {
       cause: fc.integer({ min: 0, max: 30 }),
       fromS: fc.integer({ min: 0, max: 7_200 }),
       lastsS: fc.integer({ min: 5, max: 3_600 }),
+      asks: fc.constantFrom(alert('', '').asks, ...said),
     }),
     { maxLength: 60 },
   );
@@ -88,7 +110,7 @@ describe('whatever happens, for each person', () => {
         const standing = (s: number) =>
           all
             .filter(({ fromS, lastsS }) => fromS <= s && s < fromS + lastsS)
-            .map(({ who, cause }) => alert(who, `${cause}`));
+            .map(({ who, cause, asks }) => ({ ...alert(who, `${cause}`), asks }));
         let book = emptyBook(NOW);
         for (let s = 0; s <= 9_000; s += 30) {
           book = heed(book, standing(s), at(s));
