@@ -1,12 +1,14 @@
-import { css, html } from 'lit';
-import { customElement } from 'lit/decorators.js';
+import { css, html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import { NOTE_MAX, type NoteFault, noteFault } from '../../shared/view/index.ts';
 import { base } from '../theme/index.ts';
 import './choice-strip.ts';
 import { Part } from './part.ts';
 
-const MOST_LETTERS = 280;
-
-/** One line to write on. Tells `note` with the words, or `close`. */
+/**
+ * One line to write on. What cannot be kept is said over it and stays to be mended; nothing is
+ * sent. Tells `note` with the words, or `close`.
+ */
 @customElement('note-pad')
 export class NotePad extends Part {
   static override styles = [
@@ -23,18 +25,35 @@ export class NotePad extends Part {
         min-height: var(--touch);
         border-bottom: var(--line) solid var(--ink);
       }
+      .wrong {
+        font-weight: 800;
+        line-height: 1.1;
+      }
     `,
   ];
 
+  @state() private wrong: NoteFault | null = null;
+  /** Letters that are too many. */
+  @state() private over = 0;
+
   protected override draw() {
+    const { words, wrong } = this;
     const choices = [
-      { label: this.words.keep, choose: () => this.#keep(), takes: true },
-      { label: this.words.close, choose: () => this.tell('close', null), leaves: true },
+      { label: words.keep, choose: () => this.#keep(), takes: true },
+      { label: words.close, choose: () => this.tell('close', null), leaves: true },
     ];
-    return html`<form @submit=${this.#submit}>
-      <input maxlength=${MOST_LETTERS} aria-label=${this.words.note} autocomplete="off" />
-      <choice-strip .say=${this.say} .name=${this.words.note} .choices=${choices}></choice-strip>
-    </form>`;
+    const why = wrong && words.noteWrong(wrong, NOTE_MAX, this.over);
+    return html`${why ? html`<p class="wrong" role="alert">${why}</p>` : nothing}
+      <form @submit=${this.#submit}>
+        <input
+          aria-label=${words.note}
+          aria-invalid=${why ? 'true' : nothing}
+          autocomplete="off"
+          @input=${() => this.#write()}
+          @paste=${this.#paste}
+        />
+        <choice-strip .say=${this.say} .name=${words.note} .choices=${choices}></choice-strip>
+      </form>`;
   }
 
   protected override firstUpdated(): void {
@@ -45,6 +64,22 @@ export class NotePad extends Part {
     return this.renderRoot.querySelector('input');
   }
 
+  #write(): void {
+    this.wrong = null;
+  }
+
+  /** Of several lines a browser makes one word; they are words of one line. */
+  readonly #paste = (event: ClipboardEvent): void => {
+    const pasted = event.clipboardData?.getData('text') ?? '';
+    const input = this.#input;
+    if (!input || !/[\n\r\t]/.test(pasted)) return;
+    event.preventDefault();
+    const { selectionStart: from, selectionEnd: to } = input;
+    const end = input.value.length;
+    input.setRangeText(pasted.replace(/\s*[\n\r\t]\s*/g, ' '), from ?? end, to ?? end, 'end');
+    this.#write();
+  };
+
   #submit(event: Event): void {
     event.preventDefault();
     this.#keep();
@@ -52,6 +87,8 @@ export class NotePad extends Part {
 
   #keep(): void {
     const text = this.#input?.value.trim() ?? '';
-    this.tell(text === '' ? 'close' : 'note', text);
+    this.wrong = noteFault(text);
+    this.over = text.length - NOTE_MAX;
+    if (!this.wrong) this.tell('note', text);
   }
 }

@@ -12,13 +12,12 @@ import type {
   StationId,
   TaskId,
 } from '../kernel/index.ts';
-import type { Face } from '../view/index.ts';
+import { type Face, NOTE_MAX, noteFault } from '../view/index.ts';
 import { checks } from './check-schema.ts';
 import { NAME_MAX, name, number, whole } from './fields.ts';
 import { happenings } from './happening-schema.ts';
 import type { Beat, Hello, Question } from './messages.ts';
 
-const NOTE_MAX = 500;
 /** Most stations on one wall besides the first; nobody reads more. */
 const STATIONS_MAX = 20;
 /** Most loads one decision may move; a kitchen has fewer racks. */
@@ -107,7 +106,12 @@ function commandSchema(): z.ZodType<Command> {
     z.strictObject({
       ...head,
       kind: z.literal('note'),
-      text: z.string().trim().min(1).max(NOTE_MAX),
+      text: z
+        .string()
+        .trim()
+        .refine((text) => noteFault(text) === null, {
+          error: `a note of 1 to ${NOTE_MAX} letters, with no control characters`,
+        }),
       task: task.nullable(),
     }),
   ]);

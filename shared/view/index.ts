@@ -63,6 +63,7 @@ export { LagsAmong } from './lags-among.ts';
 export { type LaidOut, layOut } from './laid-out.ts';
 export type { Logged } from './logged.ts';
 export type { NewsLine } from './news-line.ts';
+export { NOTE_MAX, type NoteFault, noteFault } from './note.ts';
 export { type Drawn, type Mark, overlay, type PendingTap } from './overlay.ts';
 export { loadMark } from './overlay-smokers.ts';
 export { isOvertaken } from './overtaken.ts';

@@ -13,6 +13,12 @@ export const interfaceEnglish: Interface = {
   giveTo: 'give to',
   takeBack: 'take back',
   note: 'note',
+  noteWrong: (fault, most, over) =>
+    ({
+      empty: 'Write something first.',
+      long: `At most ${most} letters: take ${over} off.`,
+      sign: 'It has a sign that no screen shows: write it anew.',
+    })[fault],
   keep: 'keep',
   close: 'close',
   seen: 'seen',

@@ -14,6 +14,12 @@ export const interfaceSpanish: Interface = {
   giveTo: 'dar a',
   takeBack: 'retirar',
   note: 'nota',
+  noteWrong: (fault, most, over) =>
+    ({
+      empty: 'Escriba algo primero.',
+      long: `No más de ${most} letras: quite ${over}.`,
+      sign: 'Tiene un signo que no se ve: escríbala de nuevo.',
+    })[fault],
   keep: 'guardar',
   close: 'cerrar',
   seen: 'visto',

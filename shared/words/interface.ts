@@ -1,4 +1,4 @@
-import type { HandChange, Side } from '../view/index.ts';
+import type { HandChange, NoteFault, Side } from '../view/index.ts';
 
 /**
  * The fixed words of the screens; what is counted or named comes in already in the reader's
@@ -15,6 +15,8 @@ export type Interface = {
   readonly giveTo: string;
   readonly takeBack: string;
   readonly note: string;
+  /** Why a note cannot be kept. */
+  noteWrong(fault: NoteFault, most: number, over: number): string;
   readonly keep: string;
   readonly close: string;
   readonly seen: string;
