@@ -59,14 +59,18 @@ export class CheckBand extends Part {
       /* In a foot, what opens lies over what is above it: nothing there moves under a finger. */
       :host([foot]) {
         border: none;
-        align-self: center;
       }
       :host([foot]) .row {
         padding-block: 0;
       }
-      /* The box says it with a verb, and has the height. */
+      /* The box says it with a verb, on one line. */
       :host([foot]) .look {
         display: none;
+      }
+      :host([foot]) .row > button {
+        display: flex;
+        align-items: center;
+        column-gap: 0.5em;
       }
       :host([foot][over]) {
         position: absolute;

@@ -3,6 +3,7 @@ import type { Say } from '../../shared/words/index.ts';
 import {
   checkWords,
   countPieces,
+  sayBecause,
   scaleWeight,
   temperature,
   textIn,
@@ -17,37 +18,67 @@ export const countOf = ({ pieces, piece, thing }: TaskView, say: Say): string =>
 export function amountsOf(task: TaskView, say: Say): string {
   const { thing } = task;
   const named = thing && textIn(thing, say);
-  return joined(countOf(task, say), heavyOf(task, say), besideAmount(task, say), named);
+  return joined(countOf(task, say), heavyOf(task, say), mixOf(task, say), heatOf(task, say), named);
 }
 
-/** Which mix and how hot. */
-export function besideAmount({ mix, check }: TaskView, say: Say): string {
-  return joined(
-    mix && `${textIn(mix.name, say)}, ${unbroken(scaleWeight(mix.weightKg, say))}`,
-    check?.coreAtLeastC && unbroken(coreOf(check, temperature(check.coreAtLeastC, say), say)),
-  );
-}
-
-/** Of a brief line, in minutes of arc: what is beside its title, and a letter of that. */
-const BESIDE_TITLE = 154;
-const LETTER = 15.8;
-/** Of the letters behind a title to its own, and how many of those a break takes. */
+/** Of a brief line, in minutes of arc: what is beside its words, its tally, and a letter. */
+const BESIDE_WORDS = 396;
+const TALLY = 96;
+const LETTER = 15.4;
+/** Of the small letters to those of a title. */
 const SMALLER = 0.8;
-const BREAK = 10;
 
 /**
- * What of it has room behind a title, on its line or at most on a second, of a line so wide in
- * minutes of arc: how much, and of a round first on which thing.
+ * How many letters as large as its title's stand beside each other in a brief line so wide in
+ * minutes of arc. What is counted once it runs leaves that its room before, too.
+ */
+const lettersIn = ({ pieces }: TaskView, wide: number) =>
+  (wide - BESIDE_WORDS - (pieces > 1 ? TALLY : 0)) / LETTER;
+
+const isOnOne = (title: string, behind: string, letters: number) =>
+  title.length + 1 + SMALLER * behind.length <= letters;
+
+/**
+ * What of it has room behind a title in a line so wide in minutes of arc: how much, of a round
+ * first on which thing, and in any case how hot.
  */
 export function amountBehind(title: string, task: TaskView, wide: number, say: Say): string {
   const [named, count] = [task.thing ? textIn(task.thing, say) : '', unbroken(countOf(task, say))];
-  const heavy = heavyOf(task, say);
-  const least = named || heavy || count;
-  const said = [joined(named, count, heavy), joined(named, count), least];
-  const line = (wide - BESIDE_TITLE) / LETTER;
-  const within = (letters: number) =>
-    said.find((each) => title.length + 1 + SMALLER * each.length <= letters);
-  return within(line) ?? within(2 * line - BREAK) ?? least;
+  const [heavy, mix, heat] = [heavyOf(task, say), mixOf(task, say), heatOf(task, say)];
+  const least = joined(named || heavy || count, heat);
+  const said = [
+    joined(named, count, heavy, mix, heat),
+    joined(named, count, mix, heat),
+    joined(named, count, heat),
+  ];
+  return said.find((each) => isOnOne(title, each, lettersIn(task, wide))) ?? least;
+}
+
+/** Whether a brief line says on one row what and how much, and on another what is to be minded. */
+export function isInTwoRows(task: TaskView, wide: number, say: Say): boolean {
+  const title = textIn(task.title, say);
+  const letters = lettersIn(task, wide);
+  return (
+    isOnOne(title, amountBehind(title, task, wide, say), letters) &&
+    SMALLER * mindedLetters(task, say) <= letters
+  );
+}
+
+/** Letters of what is to be minded before it is begun, and while it runs, or of why it waits. */
+export function mindedLetters({ mind, check, because, state }: TaskView, say: Say): number {
+  const why = state === 'waiting' && because ? sayBecause(because, say) : '';
+  const said = [mind, check?.feel].map((each) => (each ? textIn(each, say) : ''));
+  return Math.max(...[why, ...said].map(({ length }) => length));
+}
+
+const mixOf = ({ mix }: TaskView, say: Say) =>
+  mix && `${textIn(mix.name, say)}, ${unbroken(scaleWeight(mix.weightKg, say))}`;
+
+function heatOf(task: TaskView, say: Say): string {
+  const { coreAtLeastC } = task.check ?? {};
+  if (!coreAtLeastC) return '';
+  const temp = temperature(coreAtLeastC, say);
+  return unbroken(isGuide(task) ? checkWords[say.language].guide(temp) : `≥ ${temp}`);
 }
 
 const heavyOf = ({ weightKg }: TaskView, say: Say) =>
@@ -57,10 +88,7 @@ const joined = (...words: readonly (string | number | null | undefined)[]) =>
   words.filter(Boolean).join(' · ');
 
 /** Of a cook the number is a guide, and a hand says when it is done; else it is a limit. */
-function coreOf({ of }: NonNullable<TaskView['check']>, temp: string, say: Say): string {
-  const isOfCook = (of ?? 'the cook') === 'the cook';
-  return isOfCook ? checkWords[say.language].guide(temp) : `≥ ${temp}`;
-}
+const isGuide = ({ check }: TaskView) => (check?.of ?? 'the cook') === 'the cook';
 
 /** A figure keeps its unit beside it. */
 export const unbroken = (amount: string) => amount.replaceAll(' ', '\u00a0');

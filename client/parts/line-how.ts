@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TaskView } from '../../shared/view/index.ts';
 import { type Say, ui } from '../../shared/words/index.ts';
-import { amountsOf, besideAmount } from './line-amounts.ts';
+import { amountsOf } from './line-amounts.ts';
 import './tally-strokes.ts';
 
 type Seen = {
@@ -17,11 +17,11 @@ type Seen = {
 
 /**
  * How many and how heavy; beside it the tally of what runs, and the scale for its trim. A brief
- * line has how many behind its title, and the tally under its ring.
+ * line has how many behind its title, and the tally beside its ring.
  */
 export function howRow(task: TaskView, seen: Seen) {
   const { say, isBrief } = seen;
-  const said = isBrief ? besideAmount(task, say) : amountsOf(task, say);
+  const said = isBrief ? '' : amountsOf(task, say);
   const tally = isBrief ? nothing : tallyPlace(task, seen);
   const place = weighPlace(task, seen);
   if (said === '' && tally === nothing && place === nothing) return nothing;
@@ -41,6 +41,12 @@ export function tallyPlace(
     ?brief=${isBrief}
     @count=${({ detail }: CustomEvent<number>) => count(detail)}
   ></tally-strokes>`;
+}
+
+/** Letters of the longest word that stands under its ring. */
+export function ringLetters({ language }: Say): number {
+  const { start, finish, undo } = ui[language];
+  return Math.max(start.length, finish.length, undo.length);
 }
 
 /** Trim goes over the scale once it is all off: while that work runs, and just after. */

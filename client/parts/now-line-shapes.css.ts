@@ -2,44 +2,74 @@ import { css } from 'lit';
 
 /** A line where it is short, on a phone, or has a pad with digits in it. */
 export const nowLineShapes = css`
+  /*
+   * As wide as the wall and two rows high: who over when, the title over what is to be minded, the
+   * tally before the ring.
+   */
   :host([brief]) {
-    --place: max(calc(116px * var(--arcmin)), var(--touch));
-    grid-template-columns: calc(14px * var(--arcmin)) minmax(0, 1fr) auto;
-    grid-template-rows: auto minmax(0, 1fr);
+    grid-template:
+      minmax(0, 1fr) / calc(14px * var(--arcmin)) minmax(calc(216px * var(--arcmin)), auto)
+      minmax(0, 1fr) auto;
   }
-  /* Under the ring: under a title of two lines, or beside a name, it would have no room. */
+  :host([brief]) .side {
+    grid-area: 1 / 2;
+    display: grid;
+    grid-template-columns: auto auto;
+    justify-content: start;
+    align-content: center;
+    align-items: baseline;
+    gap: 0 0.35em;
+    padding: 0 calc(14px * var(--arcmin)) 0 calc(12px * var(--arcmin));
+    line-height: 1;
+  }
+  :host([brief]) .who {
+    grid-column: 1 / -1;
+    /* Its minutes are ruled beside it. */
+    max-width: calc(100% - 96px * var(--arcmin));
+    line-height: 1.08;
+  }
+  :host([brief]) ruled-line {
+    grid-area: 1 / 2;
+    position: relative;
+    inset: auto;
+    place-self: center end;
+    width: calc(84px * var(--arcmin));
+    height: calc(11px * var(--arcmin));
+    margin: 0 calc(14px * var(--arcmin)) calc(30px * var(--arcmin)) 0;
+    pointer-events: none;
+  }
+  :host([brief]) .what {
+    grid-area: 1 / 3;
+    margin: 0 calc(12px * var(--arcmin)) 0 0;
+  }
+  :host([brief]) .row {
+    line-height: 1.1;
+  }
+  :host([brief]) .place {
+    grid-area: 1 / 4;
+    container-type: normal;
+    width: auto;
+    /* Wide enough for its longest word in small letters. */
+    --words: calc(var(--word-letters) * 0.668 * var(--small));
+    grid-template:
+      minmax(0, 1fr) / auto
+      max(calc(116px * var(--arcmin)), var(--touch), var(--words));
+  }
+  :host([brief]) .acts {
+    grid-area: 1 / 1;
+    align-items: center;
+  }
   :host([brief]) tally-strokes {
     margin: 0;
     font-size: var(--body);
     font-weight: 700;
   }
-  /* Who and when over the words: beside them a title would have half of its width. */
-  :host([brief]) .side {
-    grid-area: 1 / 2;
-    flex-direction: row;
-    align-items: center;
-    justify-content: flex-start;
-    column-gap: 0.7em;
-    padding-bottom: 0;
-  }
-  :host([brief]) :is(.when, .under) {
-    flex: none;
-  }
-  :host([brief]) .what {
-    grid-area: 2 / 2;
-    margin: 0 calc(12px * var(--arcmin)) calc(10px * var(--arcmin));
-  }
-  /* What is opened in it has both. */
-  :host([brief]) .place {
-    grid-column: 3;
-  }
-  :host([brief]) .side:has(~ .what line-strip) {
+  /* Its tally is another line's, where something is opened in it. */
+  :host([brief][opened]) .acts {
     display: none;
   }
-  :host([brief]) .what:has(line-strip) {
-    grid-row: 1 / 3;
-  }
   :host([brief]) tap-ring {
+    grid-area: 1 / 2;
     --word: var(--body);
   }
   :host([brief]) .page {
@@ -92,15 +122,15 @@ export const nowLineShapes = css`
   :host(:not([narrow], [brief])) {
     grid-row: span 2;
   }
-  :host([padded]:not([narrow], [brief])) {
+  :host([opened='pad']:not([narrow], [brief])) {
     grid-row: span 3;
   }
   /* Nobody starts or ends what is just being weighed: the pad has the whole line. */
-  :host([padded]) :is(.place, ruled-line),
-  :host([padded]:not([narrow])) .side {
+  :host([opened='pad']) :is(.place, ruled-line),
+  :host([opened='pad']:not([narrow])) .side {
     display: none;
   }
-  :host([padded]) .what {
+  :host([opened='pad']) .what {
     grid-column: 2 / -1;
     margin: calc(4px * var(--arcmin)) calc(12px * var(--arcmin));
   }

@@ -10,7 +10,7 @@ import './cure-line.ts';
 import { amountBehind } from './line-amounts.ts';
 import type { LineHeight } from './line-height.ts';
 import { MeasuredLine } from './line-height.ts';
-import { howRow, tallyPlace } from './line-how.ts';
+import { howRow, ringLetters, tallyPlace } from './line-how.ts';
 import { secondRow } from './line-second.ts';
 import type { LineRefusal, Strip } from './line-strip.ts';
 import './line-strip.ts';
@@ -50,12 +50,12 @@ export class NowLine extends Part {
   @property({ type: Boolean, reflect: true }) narrow = false;
   /** Letters of the longest title on the wall: all are in one size, whatever their state. */
   @property({ type: Number }) longest = 0;
-  /** Beside another line: the title, one row, the ring; the rest is behind the name. */
+  /** In half of a foot: the title, one row, the ring; the rest is behind the name. */
   @property({ type: Boolean, reflect: true }) brief = false;
   /** So low that the rows are written small, or so high that they can be larger. */
   @property({ reflect: true }) height: LineHeight = '';
-  /** A pad with digits lies in it, which takes more room. */
-  @property({ type: Boolean, reflect: true }) padded = false;
+  /** What was opened in it: a pad with digits takes more room. */
+  @property({ reflect: true }) opened: 'strip' | 'pad' | null = null;
   @state() private open: Strip | null = null;
 
   #closing: ReturnType<typeof setTimeout> | undefined;
@@ -69,7 +69,8 @@ export class NowLine extends Part {
 
   protected override willUpdate(): void {
     this.height = this.narrow ? '' : this.#measured.height;
-    this.padded = !this.refused && (this.open === 'tubs' || this.open === 'cure');
+    const isPad = this.open === 'tubs' || this.open === 'cure';
+    this.opened = this.refused || !this.open ? null : isPad ? 'pad' : 'strip';
   }
 
   protected override draw() {
@@ -77,11 +78,12 @@ export class NowLine extends Part {
     if (!task) return nothing;
     return html`<span class="bar"></span>
       ${this.#side(task)}
-      <div class="what">${this.#what(task)}</div>
+      <div class="what" part="what">${this.#what(task)}</div>
       ${this.#place(task)}
       ${
         task.state === 'running'
           ? html`<ruled-line
+              part="beside"
               .startAt=${task.startAt}
               .endAt=${task.endAt}
               .now=${this.now}
@@ -99,6 +101,7 @@ export class NowLine extends Part {
     const endAt = isDone || task.endAt > this.now ? task.endAt : this.now;
     return html`<button
       class="side"
+      part="beside"
       aria-expanded=${this.open === 'who'}
       @click=${() => this.#show('who')}
     >
@@ -180,7 +183,8 @@ export class NowLine extends Part {
   }
 
   #place(task: TaskView) {
-    return html`<div class="place">
+    const letters = `${ringLetters(this.say)}`;
+    return html`<div class="place" ${styled({ '--word-letters': letters })}>
       ${this.#ring(task)}
       <div class="acts">${this.#acts(task)}</div>
     </div>`;

@@ -1,4 +1,10 @@
+import type { TaskView } from '../../shared/view/index.ts';
+import { type Say, textIn } from '../../shared/words/index.ts';
+import { isInTwoRows, mindedLetters } from '../parts/line-amounts.ts';
 import type { SeenWall } from '../shell/seen-size.ts';
+
+/** In minutes of arc. */
+const wideOf = ({ widthPx, arcminPx }: SeenWall) => widthPx / arcminPx;
 
 const NARROW_BELOW = 600;
 const TWO_FROM = 900;
@@ -7,13 +13,13 @@ const TWO_FROM = 900;
  * Below this width the smokers stand one under the other, and the page may be longer than the
  * glass.
  */
-export const isNarrow = ({ widthPx, arcminPx }: SeenWall) => widthPx / arcminPx < NARROW_BELOW;
+export const isNarrow = (wall: SeenWall) => wideOf(wall) < NARROW_BELOW;
 
 /** Heights in minutes of arc: of the head, over the racks of a smoker, and under them. */
 const HEAD = 54;
 const TITLE = 64;
 const HOURS = 28;
-const FOOT = 120;
+const FOOT = 132;
 const THEN = 34;
 /** A rack in which its pieces can be told. */
 const RACK = 50;
@@ -31,6 +37,23 @@ export function hasThen({ heightPx, arcminPx, touchPx }: SeenWall, racks: number
   return heightPx - overPx - footPx - thenPx >= racks * Math.max(RACK * arcminPx, touchPx);
 }
 
-/** How many lines of work fit beside one another at the foot. */
-export const pitLines = ({ widthPx, arcminPx }: SeenWall) =>
-  widthPx / arcminPx < TWO_FROM ? 1 : 2;
+/** How many lines of work may stand over one another at the foot. */
+export const pitLines = (wall: SeenWall) => (wideOf(wall) < TWO_FROM ? 1 : 2);
+
+/** Whether each of them says there, in half of the foot, to what standard it is to be done. */
+export const canShareFoot = (tasks: readonly TaskView[], wall: SeenWall, say: Say) =>
+  tasks.every((task) => isInTwoRows(task, wideOf(wall), say));
+
+/** Of a line that has the foot for itself: what is beside its words, and a letter of two sizes. */
+const BESIDE_WORDS = 412;
+const TITLE_LETTER = 18.6;
+const ROW_LETTER = 12.3;
+
+/** Whether it has room for high letters: else its words are as large as where there are two. */
+export function hasHighLetters(task: TaskView, wall: SeenWall, say: Say): boolean {
+  const wide = wideOf(wall) - BESIDE_WORDS;
+  return (
+    TITLE_LETTER * textIn(task.title, say).length <= wide &&
+    ROW_LETTER * mindedLetters(task, say) <= wide
+  );
+}

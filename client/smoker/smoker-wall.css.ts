@@ -23,30 +23,46 @@ export const smokerWallStyles = css`
   .foot {
     border-top: var(--heavy) solid var(--ink);
     /* The same whatever stands in it, so that no rack moves under a finger. */
-    height: max(calc(120px * var(--arcmin)), calc(2 * var(--touch) + 3 * var(--gap)));
+    height: max(calc(132px * var(--arcmin)), calc(2 * var(--touch) + 3 * var(--gap)));
     display: grid;
-    grid-template: minmax(0, 1fr) / minmax(0, 1fr) auto;
+    grid-template: minmax(0, 1fr) auto / minmax(0, 1fr);
     overflow: hidden;
   }
-  .foot > check-band {
-    max-width: 42vw;
-  }
-  .foot > check-band[over] {
-    max-width: none;
-  }
+  .foot.asks > check-band:not([over]),
   .foot > check-band[hidden] {
     display: none;
   }
+  .foot > check-band:not([over], [hidden]) {
+    border-top: var(--line) solid var(--ink);
+  }
   .work {
     display: grid;
-    grid-auto-flow: column;
-    grid-auto-columns: minmax(0, 1fr);
+    grid-auto-rows: minmax(0, 1fr);
+    min-height: 0;
   }
   .work now-line {
     border-bottom: none;
   }
+  /* By when in a longer language, on one line: a foot has no room for four. */
+  :host(:not([narrow])) .work now-line:not([brief]) {
+    grid-template-columns:
+      calc(14px * var(--arcmin)) minmax(calc(190px * var(--arcmin)), auto) minmax(0, 1fr)
+      auto;
+  }
   .work now-line + now-line {
-    border-left: var(--line) solid var(--ink);
+    border-top: var(--line) solid var(--ink);
+  }
+  /* What is opened in a line has the foot, until it is closed or closes by itself. */
+  :host(:not([narrow])) .work:has([opened]) > :not([opened]),
+  :host(:not([narrow])) .work:has([opened]) + check-band:not([over]) {
+    display: none;
+  }
+  :host(:not([narrow])) .work [opened]::part(beside) {
+    display: none;
+  }
+  :host(:not([narrow])) .work [opened]::part(what) {
+    grid-column: 2 / 4;
+    margin-left: calc(12px * var(--arcmin));
   }
   .quiet {
     align-self: center;
@@ -84,9 +100,11 @@ export const smokerWallStyles = css`
     grid-template-rows: auto;
     grid-auto-rows: auto;
   }
-  :host([narrow]) .smokers,
-  :host([narrow]) .work {
+  :host([narrow]) .smokers {
     grid-auto-flow: row;
+  }
+  :host([narrow]) .work {
+    grid-auto-rows: auto;
   }
   :host([narrow]) smoker-cutaway + smoker-cutaway {
     border-left: none;

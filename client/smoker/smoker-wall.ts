@@ -31,7 +31,7 @@ import { base } from '../theme/index.ts';
 import { followDrag } from './drag.ts';
 import './move-foot.ts';
 import { MoveFlow } from './move-flow.ts';
-import { hasThen, isNarrow, pitLines } from './pit-room.ts';
+import { canShareFoot, hasHighLetters, hasThen, isNarrow, pitLines } from './pit-room.ts';
 import type { Reading } from './reading.ts';
 import { airOf, coreOf, readingPad } from './reading.ts';
 import { smokerWallStyles } from './smoker-wall.css.ts';
@@ -136,15 +136,20 @@ export class SmokerWall extends Wall {
     ></then-foot>`;
   }
 
-  /** A box for what is to be looked at has the place of a line. */
+  /** A box for what is to be looked at stands under one line. */
   get #mustLook(): boolean {
     return !this.narrow && checksDue(toLookAt(this.sync), this.sync.hubNow()).length > 0;
   }
 
   #work(view: SmokerView): StationPage {
-    const now = this.#mustLook ? 1 : pitLines(this.#size.seen);
-    const room = { now, next: 1, further: this.narrow ? 0 : 1 };
-    return stationPage(view, this.sync.hubNow(), { room, held: this.#touched.held });
+    const { seen } = this.#size;
+    const page = (now: number) => {
+      const room = { now, next: 1, further: this.narrow ? 0 : 1 };
+      return stationPage(view, this.sync.hubNow(), { room, held: this.#touched.held });
+    };
+    const most = page(this.#mustLook ? 1 : pitLines(seen));
+    const shown = most.now.map(({ task }) => task);
+    return shown.length < 2 || canShareFoot(shown, seen, this.say) ? most : page(1);
   }
 
   #smokers({ view, marks }: Drawn<SmokerView>) {
@@ -174,14 +179,14 @@ export class SmokerWall extends Wall {
   }
 
   #foot(page: StationPage, drawn: Drawn<SmokerView>) {
-    const { say, narrow, reading } = this;
+    const { say, narrow, reading, sync, side } = this;
     const { move } = this.#moving;
     if (reading) {
       return readingPad(reading, {
         say,
         now: this.sync.hubNow(),
         endsAt: drawn.view.endsAt,
-        keep: (intent) => this.sync.tap(intent),
+        keep: (intent) => sync.tap(intent),
         next: (asked) => {
           this.reading = asked;
         },
@@ -203,16 +208,11 @@ export class SmokerWall extends Wall {
       ></move-foot>`;
     }
     if (page.now.length === 0) return html`<p class="quiet">${nothingToDo(this)}</p>`;
-    const brief = !narrow && (page.now.length > 1 || this.#mustLook);
-    const work = {
-      sync: this.sync,
-      say,
-      narrow,
-      brief,
-      drawn,
-      touched: this.#touched,
-      side: this.side,
-    };
+    const { seen } = this.#size;
+    const isAlone = page.now.length === 1 && !this.#mustLook;
+    const isHigh = isAlone && page.now.every(({ task }) => hasHighLetters(task, seen, say));
+    const brief = !narrow && !isHigh;
+    const work = { sync, say, narrow, brief, drawn, touched: this.#touched, side };
     return html`<div class="work">
       ${repeat(
         page.now,

@@ -38,11 +38,9 @@ const wordsOf = (texts: readonly SeenText[]) => texts.map(({ text }) => text).jo
 
 function missingUnderNow(
   seen: SeenWall,
-  { tasks, at, face }: StationView | SmokerView,
+  { tasks, at }: StationView | SmokerView,
   say: Say,
 ): string[] {
-  // The foot of the pit may have no row but the title and how much: the rest is a tap away.
-  const isAtPit = face === 'smoker';
   return linesOn(seen, 'now-line').flatMap((on) => {
     const words = wordsOf(on);
     const title = on.find(({ element }) => /^(?:button\.title|h2)/.test(element))?.text;
@@ -51,12 +49,14 @@ function missingUnderNow(
     const task =
       same.find(({ startAt, hand }) => onClock(startAt, say) === start && hand !== null) ?? same[0];
     if (!title || !task) return [`a line without a task: ${words}`];
-    const { hand, pieces, weightKg, mind, state, endAt } = task;
+    const { hand, pieces, weightKg, check, state, endAt } = task;
+    // While it is looked at: what hand and eye are to find.
+    const mind = check?.feel ?? task.mind;
     const amount = pieces > 1 || weightKg > 0 ? /\d+ \p{L}+|\d (?:lb|oz|kg|g)\b/u : /./;
     const byWhen = onClock(state === 'running' && endAt < at ? at : endAt, say);
     // A call for help has the row where there is no third.
     const isCalled = task.helpAskedAt !== null && words.includes(ui[say.language].helpAsked);
-    const hasRow = state === 'running' && !isCalled && !isAtPit;
+    const hasRow = state === 'running' && !isCalled;
     const isTold = !hasRow || !mind || words.includes(textIn(mind, say));
     return [
       ...(hand && !on.some(({ element }) => element.startsWith('b.who')) ? ['who?'] : []),
