@@ -3,12 +3,10 @@ import { resolve } from 'node:path';
 import express from 'express';
 import type { DayState } from '../shared/day/index.ts';
 import { standardsOf } from '../shared/view/index.ts';
-import type { AlertDesk } from './alerts/index.ts';
 import { CannotStart } from './cannot-start.ts';
 import type { Closing } from './closing.ts';
 import type { AskWhatIf } from './forecast/index.ts';
 import {
-  alertsDoor,
   createApp,
   faultsDoor,
   installDoors,
@@ -46,7 +44,6 @@ type DoorTools = {
   readonly recordDesk: RecordDesk;
   readonly take: TakeReadings;
   readonly whatIf: AskWhatIf;
-  readonly alerts: AlertDesk;
   readonly closing: Closing;
   readonly report: Report;
 };
@@ -55,7 +52,7 @@ type DoorTools = {
 export async function openDoor(
   hub: Hub<DayState>,
   { host, port }: { readonly host: string; readonly port: number | null },
-  { transport, who, planDesk, recordDesk, take, whatIf, alerts, closing, report }: DoorTools,
+  { transport, who, planDesk, recordDesk, take, whatIf, closing, report }: DoorTools,
 ): Promise<Door> {
   const kitchen = () => hub.state.plan?.kitchen;
   const screens = () => {
@@ -69,7 +66,6 @@ export async function openDoor(
     .use('/plan', planDoors({ desk: planDesk, entitled: who.entitled }))
     .use('/readings', readingsDoor({ take, reader: who.reader }))
     .use('/what-if', whatIfDoor({ ask: whatIf, reader: who.reader }))
-    .use('/alerts', alertsDoor({ desk: alerts, reader: who.reader }))
     .use('/faults', faultsDoor({ me: who.me, report }))
     .use('/record', recordDoors({ desk: recordDesk, entitled: who.entitled }))
     .use(whoDoors({ who, report }))

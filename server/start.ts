@@ -99,7 +99,7 @@ async function open(options: Options, tools: Tools & { readonly closing: Closing
     closing,
   });
   transport.lines.forEach(say);
-  const doors = { transport, who: desk.who, planDesk, recordDesk, take, whatIf, alerts };
+  const doors = { transport, who: desk.who, planDesk, recordDesk, take, whatIf };
   const door = await openDoor(hub, options, { ...tools, ...doors });
   folder.sayAddress(door.address);
   keepLooking(folder.path, { planning, clock, ...tools });

@@ -5,10 +5,14 @@ import { watchAlerts } from '../shell/watch-alerts.ts';
 import { DeskPage } from './desk-page.ts';
 
 const { settings } = await openWall('sitting');
-const sync = openSync({ kind: 'desk' }, settings);
-reloadWhenDue(sync);
 const page = new DeskPage();
+const { alerts, over } = watchAlerts(settings, {
+  now: () => sync.hubNow(),
+  changed: () => page.requestUpdate(),
+});
+const sync = openSync({ kind: 'desk' }, settings, over);
+reloadWhenDue(sync);
 page.sync = sync;
 page.language = settings.language;
-page.alerts = watchAlerts({ sync, settings }, () => page.requestUpdate(), null);
+page.alerts = alerts;
 document.body.append(page);

@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { AlertsShown } from '../../shared/protocol/index.ts';
+import type { Wanted } from '../../shared/protocol/index.ts';
 import { sayAlert, sayRates } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import { Heard } from './heard.ts';
@@ -34,7 +34,7 @@ export class AlertLine extends Part {
     `,
   ];
 
-  @property({ attribute: false }) shown: AlertsShown | null = null;
+  @property({ attribute: false }) shown: Wanted | null = null;
   /** Says how often whom was called, too. */
   @property({ type: Boolean }) rates = false;
 

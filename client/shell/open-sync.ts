@@ -1,4 +1,5 @@
 import { nanoid } from 'nanoid';
+import type { OpenLink } from '../../shared/protocol/index.ts';
 import { type Face, stationsOf } from '../../shared/view/index.ts';
 import type { Sync } from '../sync/index.ts';
 import { createSync, indexedOutbox, indexedView, socketLink, tabDrainer } from '../sync/index.ts';
@@ -9,14 +10,19 @@ import { leaveWhenTurnedAway } from './turned-away.ts';
 import { onWake } from './wake.ts';
 
 /** The sync of one face on this device, on the browser's own clock, store and network. */
-export function openSync(face: Face, settings: Settings): Sync {
+export function openSync(
+  face: Face,
+  settings: Settings,
+  /** What a page hears of its link besides. */
+  over = (open: OpenLink) => open,
+): Sync {
   const { screenId, token, personId, ground, fill } = settings;
   // A face has an outbox of its own: the hub takes a tap only over a link of the face it was
   // made on.
   const of = face.kind === 'station' ? `station ${stationsOf(face).join(',')}` : face.kind;
   const name = `coalface ${of}`;
   const sync = createSync({
-    openLink: socketLink({ onWake }),
+    openLink: over(socketLink({ onWake })),
     outbox: indexedOutbox(name),
     lastView: indexedView(`${name}, last view`),
     drainer: tabDrainer(name),

@@ -5,16 +5,11 @@ import { watchAlerts } from '../shell/watch-alerts.ts';
 import { SmokerWall } from './smoker-wall.ts';
 
 const { settings } = await openWall();
-const sync = openSync({ kind: 'smoker' }, settings);
-reloadWhenDue(sync);
 const wall = new SmokerWall();
+const { over } = watchAlerts(settings, { now: () => sync.hubNow(), saysOver: () => wall.say });
+const sync = openSync({ kind: 'smoker' }, settings, over);
+reloadWhenDue(sync);
 wall.sync = sync;
 wall.language = settings.language;
 wall.side = settings.side;
 document.body.append(wall);
-if (settings.sounds)
-  watchAlerts(
-    { sync, settings },
-    () => {},
-    () => wall.say,
-  );

@@ -93,7 +93,7 @@ class SocketLink implements HubLink {
       heard: (name, message) => {
         if (name === 'view' || name === 'blank') this.#heard();
         // Names and messages of a protocol belong together: its types say which to which.
-        (listener[name] as (heard: typeof message) => void)(message);
+        (listener[name] as ((heard: typeof message) => void) | undefined)?.(message);
       },
       over: (isSentOff) => this.#connectLater(isSentOff),
     });

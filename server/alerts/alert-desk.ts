@@ -1,6 +1,5 @@
 import type { DayState } from '../../shared/day/index.ts';
-import type { ScreenId } from '../../shared/kernel/index.ts';
-import type { AlertsAsk, AlertsShown } from '../../shared/protocol/index.ts';
+import type { Hello, ScreenLink } from '../../shared/protocol/index.ts';
 import {
   type Alert,
   type AlertBook,
@@ -13,15 +12,15 @@ import {
 import type { Clock, Stop } from '../clock.ts';
 import { liveOf } from '../day-rules.ts';
 import type { Hub } from '../hub/index.ts';
-import type { Report } from '../report.ts';
+import { guarded, type Report } from '../report.ts';
 
-/** How often it is looked what needs a hand. */
+/** How often it is looked what needs a hand, though nothing was kept: time alone brings some. */
 const LOOK_MS = 5_000;
-/** A screen that sounds and has not asked for so long, in the world's time, is off. */
-const LEASE_MS = 15_000;
+/** The world's time after something was kept: the walls that show it go first. */
+const SOON_MS = 100;
 
 type Parts = {
-  readonly hub: Pick<Hub<DayState>, 'running' | 'state'>;
+  readonly hub: Pick<Hub<DayState>, 'running' | 'state' | 'heed' | 'attend'>;
   readonly clock: Pick<Clock, 'speed' | 'now' | 'after' | 'every'>;
   readonly report: Report;
 };
@@ -33,23 +32,45 @@ type Parts = {
 export class AlertDesk {
   readonly #parts: Parts;
   readonly #stop: Stop;
+  /** The screens that are told, in the order in which they came, and what each was told last. */
+  readonly #told = new Map<ScreenLink, string>();
   #book: AlertBook;
   #alerts: readonly Alert[] = [];
-  #sounding: ScreenId | null = null;
-  #release: Stop = () => {};
+  #awaited: Stop | null = null;
 
   constructor(parts: Parts) {
+    const { hub, clock } = parts;
     this.#parts = parts;
-    this.#book = emptyBook(parts.clock.now());
-    this.#stop = parts.clock.every(LOOK_MS, () => this.look());
+    this.#book = emptyBook(clock.now());
+    this.#stop = clock.every(LOOK_MS, () => this.#look());
+    hub.heed(() => this.#lookSoon());
+    hub.attend({
+      come: (link) => {
+        if (!isTold(link.hello)) return;
+        this.#told.set(link, '');
+        // The day goes first: by it a screen knows what time it is here.
+        clock.after(0, () => this.#tell());
+      },
+      gone: (link) => {
+        if (this.#told.delete(link)) this.#tell();
+      },
+    });
   }
 
   close(): void {
     this.#stop();
-    this.#release();
+    this.#awaited?.();
   }
 
-  look(): void {
+  #lookSoon(): void {
+    const { clock } = this.#parts;
+    this.#awaited ??= clock.after(SOON_MS * (clock.speed ?? 1), () => {
+      this.#awaited = null;
+      this.#look();
+    });
+  }
+
+  #look(): void {
     const { hub, clock, report } = this.#parts;
     try {
       const live = hub.state.plan ? liveOf(hub.running) : null;
@@ -58,28 +79,29 @@ export class AlertDesk {
     } catch (fault) {
       report({ level: 'fault', what: 'it could not be worked out who is wanted', fault });
     }
+    this.#tell();
   }
 
-  show({ screen, sounds }: AlertsAsk): AlertsShown {
-    const now = this.#parts.clock.now();
-    return {
-      ok: true,
+  /** Tells each screen what it does not know yet. The first that is put up to sound does. */
+  #tell(): void {
+    if (this.#told.size === 0) return;
+    const { clock, report } = this.#parts;
+    const wanted = {
       notices: noticesOf(this.#alerts),
-      rates: ratesOf(this.#book, now),
+      rates: ratesOf(this.#book, clock.now()),
       calledAt: this.#book.rings.at(-1)?.at ?? null,
-      isHeard: sounds && this.#maySound(screen),
     };
-  }
-
-  /** The first that asks, as long as it goes on asking. Screens keep the world's time. */
-  #maySound(screen: ScreenId): boolean {
-    if (this.#sounding !== null && this.#sounding !== screen) return false;
-    const { clock } = this.#parts;
-    this.#sounding = screen;
-    this.#release();
-    this.#release = clock.after(LEASE_MS * (clock.speed ?? 1), () => {
-      this.#sounding = null;
-    });
-    return true;
+    const sounding = [...this.#told.keys()].find(({ hello }) => hello.sounds);
+    for (const [link, before] of this.#told) {
+      const message = { ...wanted, isHeard: link === sounding };
+      const said = JSON.stringify(message);
+      if (said === before) continue;
+      this.#told.set(link, said);
+      guarded(report, 'a screen was not told who is wanted', () => link.wanted(message));
+    }
   }
 }
+
+/** A desk says it in a line of its own; a wall of the pit where it is put up to sound. */
+const isTold = ({ face, sounds = false }: Hello) =>
+  face.kind === 'desk' || (face.kind === 'smoker' && sounds);

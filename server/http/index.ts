@@ -1,4 +1,3 @@
-export { alertsDoor } from './alerts-door.ts';
 export { type AppParts, createApp } from './app.ts';
 export { faultsDoor } from './faults-door.ts';
 export { installDoors } from './install-doors.ts';

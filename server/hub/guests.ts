@@ -3,11 +3,19 @@ import { canonical, type ScreenId } from '../../shared/kernel/index.ts';
 import type { ScreenLink } from '../../shared/protocol/index.ts';
 import { guarded, type Report } from '../report.ts';
 
+/** Told of each screen that is shown the day, and when it goes. */
+export type Attending = {
+  come(link: ScreenLink): void;
+  gone(link: ScreenLink): void;
+};
+
 /** Every screen that is linked, shown something or not. */
 export type Guests = {
   /** Why it may not be shown its face, or null. */
   come(link: ScreenLink): Refusal | null;
   go(link: ScreenLink): void;
+  /** From now on. */
+  attend(attending: Attending): void;
   turnAway(link: ScreenLink, refusal: Refusal): void;
   /**
    * Something happened: whoever may now be shown what it might not before, or the other way round,
@@ -32,14 +40,26 @@ export function createGuests({
   readonly report: Report;
 }): Guests {
   const guests = new Map<ScreenLink, { readonly refusal: string; readonly place: string }>();
+  const attending: Attending[] = [];
+  const attend = (what: keyof Attending, link: ScreenLink) => {
+    for (const each of attending) {
+      guarded(report, `${link.hello.screenId} was not attended to`, () => each[what](link));
+    }
+  };
   return {
     come(link) {
       const refusal = mayShow(link.hello);
       const place = canonical(placeOf(link.hello));
       guests.set(link, { refusal: canonical(refusal), place });
+      if (!refusal) attend('come', link);
       return refusal;
     },
-    go: (link) => void guests.delete(link),
+    go(link) {
+      const before = guests.get(link);
+      guests.delete(link);
+      if (before?.refusal === canonical(null)) attend('gone', link);
+    },
+    attend: (each) => void attending.push(each),
     turnAway,
     lookAgain() {
       for (const [link, before] of guests) {

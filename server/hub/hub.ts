@@ -13,7 +13,7 @@ import { acceptLink } from './accept.ts';
 import { type Ask, askOf, askToKeep, type Brought } from './ask.ts';
 import { type Book, openBook, type Start } from './book.ts';
 import { createDesk } from './desk.ts';
-import { createGuests } from './guests.ts';
+import { type Attending, createGuests } from './guests.ts';
 import type { DayRules, Kept, RunningDay } from './rules.ts';
 import { createStage } from './stage.ts';
 import { Walls } from './walls.ts';
@@ -37,6 +37,8 @@ export type Hub<State> = {
   bring(brought: Brought): Promise<Answer>;
   /** Tells whenever something was kept; it must not throw, nor take long. */
   heed(listen: () => void): void;
+  /** From now on tells of each screen that comes and goes. */
+  attend(attending: Attending): void;
   /** Entries up to here were not read at the opening; null where all were. */
   readonly openedFrom: Mark | null;
   /** What was found of the log since: now nothing more is kept, and every screen says so. */
@@ -130,6 +132,7 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     command: (command) => desk.put(askOf(command, { rules, asker: null, running })),
     bring: (brought) => desk.put(askToKeep(brought)),
     heed: (listen) => void listeners.push(listen),
+    attend: guests.attend,
     openedFrom: book.openedFrom,
     damaged: desk.damaged,
     put: desk.put,

@@ -103,6 +103,7 @@ function linkOf(socket: ScreenSocket, hello: Hello, fanOut: FanOut): ScreenLink 
     blank: (message) => void socket.emit('blank', message),
     reload: (message) => void socket.emit('reload', message),
     readOnly: (message) => void socket.emit('readOnly', message),
+    wanted: (message) => void socket.emit('wanted', message),
     close: () => void socket.disconnect(true),
   };
 }

@@ -1,4 +1,3 @@
-export { type AlertsAsk, type AlertsShown, alertsAskSchema } from './alert-schema.ts';
 export type { InstallFacts } from './install.ts';
 export * from './link.ts';
 export * from './messages.ts';

@@ -9,6 +9,7 @@ import type {
   QuestionAnswer,
   ReadOnly,
   ViewMessage,
+  Wanted,
 } from './messages.ts';
 
 /**
@@ -37,6 +38,8 @@ export type HubLinkListener = {
   blank(message: Blank): void;
   reload(): void;
   readOnly(message: ReadOnly): void;
+  /** Left out by a screen of a kind that is told of no call. */
+  wanted?(message: Wanted): void;
 };
 
 /** Opens a link. `hello` is asked anew at each connection, since what was last seen moves on. */
@@ -54,6 +57,7 @@ export type ScreenLink = {
   blank(message: Blank): void;
   reload(message: { readonly protocol: number }): void;
   readOnly(message: ReadOnly): void;
+  wanted(message: Wanted): void;
   close(): void;
 };
 

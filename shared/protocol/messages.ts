@@ -1,12 +1,12 @@
 import type { Command, Refusal } from '../day/index.ts';
 import type { Instant, ScreenId, SlotId, TaskId } from '../kernel/index.ts';
-import type { Face, MoveOffer, View } from '../view/index.ts';
+import type { AlertNotice, AlertRate, Face, MoveOffer, View } from '../view/index.ts';
 
 /**
  * Raised when hub and screen no longer understand each other; an older screen loads itself anew
  * between taps.
  */
-export const PROTOCOL = 1;
+export const PROTOCOL = 2;
 
 /** Sent as the socket's handshake. `epoch` and `seq` are the last the screen has seen, if any. */
 export type Hello = {
@@ -17,6 +17,8 @@ export type Hello = {
   readonly token?: string | undefined;
   readonly epoch?: string | undefined;
   readonly seq?: number | undefined;
+  /** Put up to sound when somebody is called; silent where it is left out. */
+  readonly sounds?: boolean | undefined;
 };
 
 /**
@@ -75,6 +77,19 @@ export type ReadOnly = { readonly atSeq: number; readonly why: LogBreak | 'taken
 /** There is nothing for this face to show, and why. A view follows as soon as there is. */
 export type Blank = { readonly epoch: string; readonly seq: number; readonly refusal: Refusal };
 
+/**
+ * Who is wanted for what. Told to a desk and to what is put up to sound: when it comes, and as soon
+ * as any of this changes.
+ */
+export type Wanted = {
+  readonly notices: readonly AlertNotice[];
+  readonly rates: readonly AlertRate[];
+  /** When somebody was called last; null where nobody was. */
+  readonly calledAt: Instant | null;
+  /** Whether calls are to be heard from this screen: one at a time. */
+  readonly isHeard: boolean;
+};
+
 export type ScreenToHub = {
   command: (message: CommandMessage, ack: (answer: Answer) => void) => void;
   question: (message: Question, ack: (answer: QuestionAnswer) => void) => void;
@@ -89,4 +104,5 @@ export type HubToScreen = {
   /** The hub speaks another version; the screen loads itself anew when no tap is under way. */
   reload: (message: { readonly protocol: number }) => void;
   readOnly: (message: ReadOnly) => void;
+  wanted: (message: Wanted) => void;
 };

@@ -56,6 +56,7 @@ function helloSchema(): z.ZodType<Hello> {
     token: z.string().max(NAME_MAX).optional(),
     epoch: z.string().max(NAME_MAX).optional(),
     seq: z.int().nonnegative().optional(),
+    sounds: z.boolean().optional(),
   });
 }
 

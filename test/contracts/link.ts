@@ -123,6 +123,7 @@ class Screen implements HubLinkListener {
   readonly blank = (message: object) => this.heard.push(message);
   readonly reload = () => this.heard.push('reload');
   readonly readOnly = (message: object) => this.heard.push(message);
+  readonly wanted = (message: object) => this.heard.push(message);
 
   times(word: string): number {
     return this.heard.filter((heard) => heard === word).length;
@@ -145,6 +146,7 @@ export function linkContract(name: string, newMedium: () => Promise<LinkMedium>)
       face: { kind: 'station', station: 'prep' as StationId },
       epoch: 'e1',
       seq: seen,
+      sounds: true,
     });
     beforeEach(async () => {
       medium = await newMedium();
@@ -208,12 +210,16 @@ export function linkContract(name: string, newMedium: () => Promise<LinkMedium>)
         const views = [viewMessage(2), viewMessage(3), viewMessage(4)];
         const blank = { epoch: 'e1', seq: 1, refusal: { rule: 'no-plan' } } as const;
         const readOnly = { atSeq: 2, why: 'altered' } as const;
+        const wanted = { notices: [], rates: [], calledAt: null, isHeard: true };
         hub.link.blank(blank);
         for (const view of views) hub.link.view(view);
         hub.link.readOnly(readOnly);
+        hub.link.wanted(wanted);
         hub.link.reload({ protocol: PROTOCOL + 1 });
-        await medium.until(() => screen.heard.length === 7);
-        expect(screen.heard).toEqual(expect.arrayContaining(['up', blank, readOnly, 'reload']));
+        await medium.until(() => screen.heard.length === 8);
+        expect(screen.heard).toEqual(
+          expect.arrayContaining(['up', blank, readOnly, wanted, 'reload']),
+        );
         const shown = screen.heard.filter((heard) => typeof heard === 'object' && 'view' in heard);
         expect(shown).toEqual(views);
       });

@@ -4,19 +4,18 @@ import { join } from 'node:path';
 import { type Browser, type Page, expect as soon, test } from '@playwright/test';
 import { type HubProcess, startHub } from './hub-process.ts';
 
-/** What stands for 20 seconds is a call, and a screen asks every five seconds of the world's. */
-const SPEED = 8;
-const expect = soon.configure({ timeout: 25_000 });
+const expect = soon.configure({ timeout: 15_000 });
 
 let folder: string;
 let hub: HubProcess;
 
-test.beforeAll(async () => {
+// Each with a hub of its own: nobody was called before.
+test.beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), 'coalface-calls-'));
-  hub = await startHub({ folder, speed: SPEED });
+  hub = await startHub({ folder });
 });
 
-test.afterAll(async () => {
+test.afterEach(async () => {
   await hub.stop();
   rmSync(folder, { recursive: true });
 });
@@ -40,6 +39,14 @@ async function open(browser: Browser, path: string): Promise<Page> {
 const tones = async (page: Page) =>
   Number((await page.locator('html').getAttribute('data-tones')) ?? 0);
 
+/** Asks for help with what comes first at a station; gives its line, and the name of the work. */
+async function askForHelp(table: Page) {
+  const line = table.locator('now-line').first();
+  const task = ((await line.locator('h2').textContent()) ?? '').trim();
+  await line.getByRole('button', { name: 'help', exact: true }).click();
+  return { line, task };
+}
+
 test('a call is heard from one screen, says who, what and by when, and is gone by doing', async ({
   browser,
 }) => {
@@ -47,10 +54,7 @@ test('a call is heard from one screen, says who, what and by when, and is gone b
   await expect(pit.locator('smoker-cutaway').first()).toBeVisible();
   const desk = await open(browser, 'desk.html?sounds=calls');
   const table = await open(browser, 'station.html?station=trim,mix');
-  const line = table.locator('now-line').first();
-  const task = ((await line.locator('h2').textContent()) ?? '').trim();
-  await line.getByRole('button', { name: 'help', exact: true }).click();
-
+  const { line, task } = await askForHelp(table);
   const call = new RegExp(`(\\S+): help .*with: ${task}, by \\d+:\\d\\d [ap]m\\.`);
   const notice = desk.locator('alert-line p').filter({ hasText: call });
   await expect(notice).toHaveCount(1);
@@ -64,4 +68,18 @@ test('a call is heard from one screen, says who, what and by when, and is gone b
   // Two tones for each call, from the pit that asked first; put up to sound or not, no other.
   expect((await tones(pit)) % 2).toBe(0);
   expect([await tones(desk), await tones(table)]).toEqual([0, 0]);
+});
+
+test('where the screen that sounds is closed, the next one does, and only then', async ({
+  browser,
+}) => {
+  const pit = await open(browser, 'smoker.html?sounds=calls');
+  await expect(pit.locator('smoker-cutaway').first()).toBeVisible();
+  const desk = await open(browser, 'desk.html?sounds=calls');
+  await expect(desk.locator('alert-line .rates')).toBeVisible();
+  expect(await tones(desk)).toBe(0);
+  await pit.close();
+  const table = await open(browser, 'station.html?station=trim,mix');
+  await askForHelp(table);
+  await expect.poll(() => tones(desk)).toBeGreaterThan(0);
 });

@@ -97,6 +97,7 @@ export class Line {
       blank: (blank) => send(`blank ${blank.seq}`, () => show((screen) => screen.blank(blank))),
       reload: () => send('that it is to load anew', () => tell((screen) => screen.reload())),
       readOnly: (why) => send('that it reads only', () => tell((screen) => screen.readOnly(why))),
+      wanted: (who) => send('who is wanted', () => tell((screen) => screen.wanted?.(who))),
       close: () => {
         isClosed = true;
         this.tellScreen('the end of the line', () => this.#screen.closed());

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fromBytes, memoryDisk } from '../../../server/store/index.ts';
 import type { PersonId } from '../../../shared/kernel/index.ts';
+import type { ScreenLink } from '../../../shared/protocol/index.ts';
 import { noteCommand, openNotes, seenLink, settle, trim } from './setting.ts';
 
 describe('whoever is known to be at a screen', () => {
@@ -16,6 +17,34 @@ describe('whoever is known to be at a screen', () => {
       return read.ok ? read.event.personId : null;
     });
     expect(people).toEqual(['mara', 'theo']);
+  });
+});
+
+describe('whoever attends to the screens', () => {
+  it('is told of each that is shown the day and when it goes, and of no other', async () => {
+    const { hub, clock } = await openNotes(memoryDisk());
+    void hub.accept(seenLink(trim, 'on')).command(noteCommand('without off'));
+    await settle(clock);
+    const heard: string[] = [];
+    const hear = (what: string) => (link: ScreenLink) =>
+      void heard.push(`${link.hello.screenId} ${what}`);
+    hub.attend({ come: hear('comes'), gone: hear('goes') });
+    const [turnedAway, taken] = ['off', 'wall'].map((name) => hub.accept(seenLink(trim, name)));
+    for (const listener of [turnedAway, taken, taken]) listener?.gone();
+    expect(heard).toEqual(['wall comes', 'wall goes']);
+  });
+
+  it('keeps no screen from its day by stumbling', async () => {
+    const { hub, reports } = await openNotes(memoryDisk());
+    const stumble = () => {
+      throw new Error('of the one who attends');
+    };
+    hub.attend({ come: stumble, gone: stumble });
+    const link = seenLink();
+    hub.accept(link).gone();
+    expect(link.views).toHaveLength(1);
+    expect(reports).toMatchObject([{ level: 'fault' }, { level: 'fault' }]);
+    expect(hub.health.screens).toBe(0);
   });
 });
 

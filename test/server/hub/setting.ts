@@ -9,12 +9,14 @@ import {
   type ScreenId,
   type StationId,
 } from '../../../shared/kernel/index.ts';
-import type {
-  Blank,
-  CommandMessage,
-  ReadOnly,
-  ScreenLink,
-  ViewMessage,
+import {
+  type Blank,
+  type CommandMessage,
+  PROTOCOL,
+  type ReadOnly,
+  type ScreenLink,
+  type ViewMessage,
+  type Wanted,
 } from '../../../shared/protocol/index.ts';
 import type { Face } from '../../../shared/view/index.ts';
 import { type NoteDay, noteRules } from './note-day.ts';
@@ -59,21 +61,24 @@ export type SeenLink = ScreenLink & {
   readonly views: ViewMessage[];
   readonly blanks: Blank[];
   readonly readOnlys: ReadOnly[];
+  readonly wanteds: Wanted[];
   isClosed: boolean;
 };
 
 /** A link that writes down what it was told. */
 export function seenLink(face: Face = trim, name = 'screen-1'): SeenLink {
   const link: SeenLink = {
-    hello: { protocol: 1, screenId: name as ScreenId, face },
+    hello: { protocol: PROTOCOL, screenId: name as ScreenId, face },
     views: [],
     blanks: [],
     readOnlys: [],
+    wanteds: [],
     isClosed: false,
     view: (message) => link.views.push(message),
     blank: (message) => link.blanks.push(message),
     reload: () => {},
     readOnly: (message) => link.readOnlys.push(message),
+    wanted: (message) => link.wanteds.push(message),
     close: () => {
       link.isClosed = true;
     },

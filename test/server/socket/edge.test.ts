@@ -1,7 +1,7 @@
 import type { Socket } from 'socket.io-client';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { WebSocket } from 'ws';
-import type { Answer, ViewMessage } from '../../../shared/protocol/index.ts';
+import { type Answer, PROTOCOL, type ViewMessage } from '../../../shared/protocol/index.ts';
 import { asNotes } from '../hub/note-day.ts';
 import { noteCommand, station } from '../hub/setting.ts';
 import { type Door, hello, next, openDoor } from './open.ts';
@@ -28,7 +28,7 @@ describe('a screen that knocks', () => {
 
   it('of another version is told to load itself anew, and nothing else', async () => {
     const socket = door.screen({ protocol: 0, shape: 'of long ago' });
-    expect(await next(socket, 'reload')).toEqual({ protocol: 1 });
+    expect(await next(socket, 'reload')).toEqual({ protocol: PROTOCOL });
     expect(door.hub.health.screens).toBe(0);
   });
 

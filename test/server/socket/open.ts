@@ -8,10 +8,11 @@ import type { ReportLine } from '../../../server/report.ts';
 import { openEdge } from '../../../server/socket/index.ts';
 import { memoryDisk, openMemoryLog } from '../../../server/store/index.ts';
 import type { ScreenId } from '../../../shared/kernel/index.ts';
+import { PROTOCOL } from '../../../shared/protocol/index.ts';
 import { type NoteDay, noteRules } from '../hub/note-day.ts';
 import { trim } from '../hub/setting.ts';
 
-export const hello = { protocol: 1, screenId: 'wall-1', face: trim };
+export const hello = { protocol: PROTOCOL, screenId: 'wall-1', face: trim };
 
 export type Door = {
   readonly port: number;

@@ -5,7 +5,13 @@ import { io, type Socket } from 'socket.io-client';
 import type { ReportLine } from '../../../server/report.ts';
 import { startHub } from '../../../server/start.ts';
 import { must, type PersonId, type StationId } from '../../../shared/kernel/index.ts';
-import type { Answer, Blank, LetIn, WhoList } from '../../../shared/protocol/index.ts';
+import {
+  type Answer,
+  type Blank,
+  type LetIn,
+  PROTOCOL,
+  type WhoList,
+} from '../../../shared/protocol/index.ts';
 import type { Face } from '../../../shared/view/index.ts';
 
 export const desk: Face = { kind: 'desk' };
@@ -59,7 +65,12 @@ export async function openKitchen(options: { isOpen?: boolean; isClaiming?: bool
   }
 
   function screen(face: Face, token?: string): Socket {
-    const auth = { protocol: 1, screenId: 'any', face, ...(token === undefined ? {} : { token }) };
+    const auth = {
+      protocol: PROTOCOL,
+      screenId: 'any',
+      face,
+      ...(token === undefined ? {} : { token }),
+    };
     const socket = io(address(), {
       auth,
       transports: ['websocket'],

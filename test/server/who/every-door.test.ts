@@ -9,7 +9,7 @@ beforeAll(async () => {
 afterAll(() => kitchen.close());
 
 /** One of each kind. */
-const doors = ['pair', 'plan/show', 'readings', 'what-if', 'alerts', 'record/show'];
+const doors = ['pair', 'plan/show', 'readings', 'what-if', 'record/show'];
 
 const refusal = (rule: string) => ({ ok: false, refusal: { rule } });
 
