@@ -1,5 +1,6 @@
 import { type Language, ui } from '../../shared/words/index.ts';
 import type { Reader } from '../theme/index.ts';
+import { Lift } from './lift.ts';
 import { OverLine } from './over-line.ts';
 import { followKeys } from './wall-keys.ts';
 import { WetGlass } from './wet-glass.ts';
@@ -33,15 +34,32 @@ export function heedHands(reader: Reader, language: () => Language): void {
     event.preventDefault();
     event.stopImmediatePropagation();
   });
+  const lift = new Lift();
+  const onDown = ifJudged((event) => {
+    const touch = touchOf(event);
+    // At a desk a tap may leave a field that is written in, which is the browser's own affair.
+    if (reader === 'standing') lift.down(touch, placeOf(event));
+    glass.down(touch);
+  });
   const up = (scrolled: boolean) =>
     ifJudged((event) => {
       glass.up(event.pointerId, event.timeStamp, scrolled);
       tell(event);
     });
+  // A browser that has scrolled with the finger makes no tap, and lets nothing be called off.
+  const onTouchEnd = (event: Event) => {
+    const tap = lift.take();
+    if (!event.cancelable || !tap || !glass.hears(tap.touch)) return;
+    event.preventDefault();
+    tap.place.focus({ preventScroll: true });
+    tap.place.click();
+  };
   const all: readonly (readonly [string, (event: Event) => void])[] = [
-    ['pointerdown', ifJudged((event) => glass.down(touchOf(event)))],
+    ['pointerdown', onDown],
     ['pointermove', ifJudged((event) => glass.move(touchOf(event)))],
+    ['pointerup', ifJudged((event) => lift.up(touchOf(event)))],
     ['pointerup', up(false)],
+    ['touchend', onTouchEnd],
     ['pointercancel', (event) => up(isLong())(event)],
     ['click', onClick],
     [WIPE, () => glass.restTill(performance.now() + WIPE_MS)],

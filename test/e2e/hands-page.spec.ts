@@ -76,6 +76,32 @@ test('all a hand says of its work takes two taps at most', async ({ browser }) =
   await close();
 });
 
+test('a finger taps once, and when it leaves: however long it lay there', async ({ browser }) => {
+  const { page, glass, ring, box, close } = await wallOf(browser);
+  await page.evaluate(() => {
+    const seen: string[] = [];
+    for (const name of ['pointerup', 'mousedown', 'click']) {
+      addEventListener(name, () => seen.push(name), { capture: true });
+    }
+    Object.assign(window, { seen });
+  });
+  const seenOf = () => page.evaluate(() => Reflect.get(window, 'seen') as string[]);
+  const before = await keptBy(() => glass.tap(ring('(start|finish)')));
+  expect(before).toEqual([expect.stringMatching(/^task(Started|Finished)$/)]);
+  // What a browser plays for pages of mice comes before its own tap, and later than this one.
+  expect(await seenOf()).toEqual(['pointerup', 'click']);
+  await page.waitForTimeout(8_500);
+  const long = await keptBy(async () => {
+    const at = await middleOf(box('help'));
+    await glass.touch('touchStart', [at]);
+    await page.waitForTimeout(1_200);
+    await glass.touch('touchEnd', []);
+  });
+  expect(long).toEqual(['helpAsked']);
+  await glass.tap(box(/help (is here|came)|helped/));
+  await close();
+});
+
 test('nothing is done by water, gloves, a drag, a second finger or a cloth', async ({
   browser,
 }) => {
