@@ -60,10 +60,11 @@ export class CheckBand extends Part {
       :host([foot]) {
         border: none;
       }
-      :host([foot]) .row {
+      :host([foot]:not([over])) .row {
         padding-block: 0;
+        flex-wrap: nowrap;
       }
-      /* The box says it with a verb, on one line. */
+      /* The box says it with a verb, on one line where it has room. */
       :host([foot]) .look {
         display: none;
       }
@@ -71,6 +72,9 @@ export class CheckBand extends Part {
         display: flex;
         align-items: center;
         column-gap: 0.5em;
+      }
+      :host([foot]) :is(.more, .undo) {
+        flex: none;
       }
       :host([foot][over]) {
         position: absolute;

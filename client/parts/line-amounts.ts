@@ -38,11 +38,15 @@ const lettersIn = ({ pieces }: TaskView, wide: number) =>
 const isOnOne = (title: string, behind: string, letters: number) =>
   title.length + 1 + SMALLER * behind.length <= letters;
 
+/** What a brief line has for its words. */
+type Room = { readonly wide: number; readonly isTall: boolean };
+
 /**
  * What of it has room behind a title in a line so wide in minutes of arc: how much, of a round
- * first on which thing, and in any case how hot.
+ * first on which thing, and how hot. A guide leaves before it takes the row of what is to be
+ * minded, which a hand finds; a limit never does.
  */
-export function amountBehind(title: string, task: TaskView, wide: number, say: Say): string {
+export function amountBehind(title: string, task: TaskView, room: Room, say: Say): string {
   const [named, count] = [task.thing ? textIn(task.thing, say) : '', unbroken(countOf(task, say))];
   const [heavy, mix, heat] = [heavyOf(task, say), mixOf(task, say), heatOf(task, say)];
   const least = joined(named || heavy || count, heat);
@@ -50,8 +54,9 @@ export function amountBehind(title: string, task: TaskView, wide: number, say: S
     joined(named, count, heavy, mix, heat),
     joined(named, count, mix, heat),
     joined(named, count, heat),
+    ...(isGuide(task) && !room.isTall ? [joined(named, count), heavy] : []),
   ];
-  return said.find((each) => isOnOne(title, each, lettersIn(task, wide))) ?? least;
+  return said.find((each) => isOnOne(title, each, lettersIn(task, room.wide))) ?? least;
 }
 
 /** Whether a brief line says on one row what and how much, and on another what is to be minded. */
@@ -59,7 +64,7 @@ export function isInTwoRows(task: TaskView, wide: number, say: Say): boolean {
   const title = textIn(task.title, say);
   const letters = lettersIn(task, wide);
   return (
-    isOnOne(title, amountBehind(title, task, wide, say), letters) &&
+    isOnOne(title, amountBehind(title, task, { wide, isTall: false }, say), letters) &&
     SMALLER * mindedLetters(task, say) <= letters
   );
 }

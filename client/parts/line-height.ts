@@ -8,11 +8,13 @@ const LOW_BELOW = 150;
 const HIGH_FROM = 240;
 const TIGHT_BELOW = 760;
 const WIDE_FROM = 900;
+const TALL_FROM = 92;
 
 /** Measures a line on the wall as its reader sees it, whenever its size changes. */
 export class MeasuredLine extends ArcMeasured {
   #height: LineHeight = '';
   #wide = Number.POSITIVE_INFINITY;
+  #isTall = false;
 
   get height(): LineHeight {
     return this.#height;
@@ -23,11 +25,19 @@ export class MeasuredLine extends ArcMeasured {
     return this.#wide;
   }
 
+  /** A title has a second row over what is to be minded. */
+  get isTall(): boolean {
+    return this.#isTall;
+  }
+
   protected measured(wide: number, high: number): void {
     const isLow = high < LOW_BELOW || wide < TIGHT_BELOW;
     const isHigh = high >= HIGH_FROM && wide >= WIDE_FROM;
     const height = isLow ? 'low' : isHigh ? 'high' : '';
-    if (height === this.#height && Math.abs(wide - this.#wide) < 1) return;
+    const isTall = high >= TALL_FROM;
+    const isSame = height === this.#height && isTall === this.#isTall;
+    if (isSame && Math.abs(wide - this.#wide) < 1) return;
+    this.#isTall = isTall;
     this.#height = height;
     this.#wide = wide;
     this.host.requestUpdate();

@@ -33,6 +33,8 @@ export const nowLineShapes = css`
     position: relative;
     inset: auto;
     place-self: center end;
+    /* Thin, so that the minutes of an hour stand apart on so short a rule. */
+    --line: max(1px, calc(0.6px * var(--arcmin)));
     width: calc(84px * var(--arcmin));
     height: calc(11px * var(--arcmin));
     margin: 0 calc(14px * var(--arcmin)) calc(30px * var(--arcmin)) 0;

@@ -136,7 +136,7 @@ export class NowLine extends Part {
   #title(task: TaskView, title: string) {
     const { cut, hand } = task;
     // Where a row of its own may have no room.
-    const many = this.brief ? amountBehind(title, task, this.#measured.wide, this.say) : '';
+    const many = this.brief ? amountBehind(title, task, this.#measured, this.say) : '';
     const titled = many ? html`${title} <small>${many}</small>` : title;
     if (cut === null) return titled;
     const { language = this.say.language } = this.people.find(({ id }) => id === hand) ?? {};
