@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
+import type { CommandId } from '../../shared/kernel/index.ts';
 import type { MendShown, MendTaken, PlanAnswer } from '../../shared/protocol/index.ts';
 import type { DeskView, MendChange, MendOffer, Refusal } from '../../shared/view/index.ts';
 import {
@@ -39,17 +40,33 @@ export class MendDay extends Part {
     token: readSettings(new URLSearchParams()).token,
     language: () => this.say.language,
   });
-  @state() private phase: 'still' | 'looking' | 'away' | 'taken' = 'still';
+  @state() private phase: 'still' | 'looking' | 'away' = 'still';
   @state() private proposed: Proposed | null = null;
   @state() private refusal: Refusal | null = null;
+  /** What was taken: the hub's answer may come before the day that it made. */
+  @state() private took: CommandId | null = null;
 
   private get said() {
     return mendWords[this.say.language];
   }
 
+  protected override willUpdate(): void {
+    if (this.took === null || !this.#isGone) return;
+    this.proposed = null;
+    this.phase = 'still';
+  }
+
+  /** The day was arranged anew since it was proposed. */
+  get #isGone(): boolean {
+    return this.proposed !== null && this.proposed.offer.basedOnSeq < this.view.arrangedSeq;
+  }
+
   protected override draw() {
-    const { phase, said, proposed, refusal } = this;
-    const isGone = proposed !== null && proposed.offer.basedOnSeq < this.view.arrangedSeq;
+    const { phase, said, proposed, refusal, took } = this;
+    const isGone = this.#isGone;
+    // The sentence points to the line of news, and stands as long as that does.
+    const isNews = took !== null && this.view.news?.command === took;
+    const isOld = isGone && phase === 'still';
     return html`<ul>
         ${this.#needs().map((line) => html`<li>${line}</li>`)}
       </ul>
@@ -60,12 +77,12 @@ export class MendDay extends Part {
       <div role="status">
         ${phase === 'looking' ? html`<p>${said.looking}</p>` : nothing}
         ${phase === 'away' ? html`<p>${said.away}</p>` : nothing}
-        ${phase === 'taken' ? html`<p class="strong">${said.taken}</p>` : nothing}
+        ${isNews ? html`<p class="strong">${said.taken}</p>` : nothing}
         ${refusal ? this.#refused(refusal) : nothing}
         ${proposed ? html`<p class="strong">${said.rungs[proposed.offer.rung]}</p>` : nothing}
-        ${proposed && isGone ? html`<p class="strong">${said.goneOn}</p>` : nothing}
+        ${isOld ? html`<p class="strong">${said.goneOn}</p>` : nothing}
       </div>
-      ${proposed ? this.#offer(proposed, isGone) : nothing}`;
+      ${proposed ? this.#offer(proposed, isGone || phase === 'looking') : nothing}`;
   }
 
   /** What speaks for asking, in a sentence each. */
@@ -90,7 +107,7 @@ export class MendDay extends Part {
     </p>`;
   }
 
-  #offer({ id, offer }: Proposed, isGone: boolean) {
+  #offer({ id, offer }: Proposed, isShut: boolean) {
     if (id === null) return nothing;
     const { said } = this;
     const people = offer.changes.filter(({ hands, slot, place }) => hands || slot || place);
@@ -99,7 +116,7 @@ export class MendDay extends Part {
         ${sayMendServices(offer, this.say).map((line) => html`<li>${line}</li>`)}
       </ul>
       <div class="buttons">
-        <button class="takes" ?disabled=${isGone} @click=${() => this.#take(id)}>
+        <button class="takes" ?disabled=${isShut} @click=${() => this.#take(id)}>
           ${said.take}
         </button>
         <button class="leaves" @click=${() => this.#leave()}>${said.leave}</button>
@@ -147,13 +164,13 @@ export class MendDay extends Part {
 
   async #take(id: string): Promise<void> {
     this.phase = 'looking';
-    await this.#hear(this.doors.takeMend(id), () => {
-      this.proposed = null;
-      this.phase = 'taken';
+    await this.#hear(this.doors.takeMend(id), ({ command }) => {
+      this.took = command;
     });
   }
 
   #leave(): void {
+    this.took = null;
     this.proposed = null;
     this.refusal = null;
     this.phase = 'still';
