@@ -118,7 +118,12 @@ const WALL = [
   ...['shell/open-sync', 'shell/open-wall', 'shell/stand-soon'],
 ].map((name) => at(`client/${name}.ts`));
 /** Lies behind the same doors, and only other screens use it. */
-const OTHERS = /\/(?:pass-page|runs-out|allergens|who-doors|just-done)\.ts$/;
+const OTHERS = new RegExp(
+  `/(?:${[
+    ...['pass-page', 'runs-out', 'allergens', 'who-doors', 'just-done'],
+    ...['resolve-local', 'limits-held', 'clock-range'],
+  ].join('|')})\\.ts$`,
+);
 const STANDARD = /\/client\/standard\/(?:standard-sheet|cut-\w+)\.ts$/;
 
 export default defineConfig({

@@ -1,5 +1,5 @@
 import { html, nothing, svg } from 'lit';
-import { customElement, property, query, state } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Instant, ServiceId, TaskId } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
@@ -47,9 +47,8 @@ export class TimeChart extends Part {
   /** Null while it follows the clock. */
   @state() private held: ChartWindow | null = null;
   @state() private picked: TaskId | null = null;
-  @query('.scroll') private scroller!: HTMLElement | null;
 
-  readonly #seen = new SeenChart(this, () => this.scroller);
+  readonly #seen = new SeenChart(this, () => this.renderRoot.querySelector<HTMLElement>('.scroll'));
   readonly #gestures = new ChartGestures({
     pan: (byPx) => this.#look((window, day) => panned(window, -byPx / this.#timePx, day)),
     zoom: (factor, aboutPx) =>

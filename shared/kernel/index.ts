@@ -16,10 +16,8 @@ export { readJsonText } from './json-text.ts';
 export {
   isZone,
   type LocalDay,
-  type LocalReading,
   nearestZone,
   recallClock,
-  resolveLocal,
   type SteadyClock,
   steadyClock,
   type WallTime,
@@ -28,6 +26,7 @@ export {
 export { parseQuantity, type QuantityKind, quantityExample, quantityPattern } from './quantity.ts';
 export { pickBelow, type Random, seeded } from './random.ts';
 export { checkReferences, type Reference, unknownWord, withWords } from './references.ts';
+export { type LocalReading, resolveLocal } from './resolve-local.ts';
 export {
   clockSchema,
   entry,

@@ -1,6 +1,7 @@
 import type { Instant } from '../kernel/index.ts';
 import { clockTime } from './amounts.ts';
 import type { Say } from './say.ts';
+import { HALF_DAY_MS } from './say-when.ts';
 
 /**
  * From when to when; the half of the day is said once where it is the same.
@@ -13,9 +14,6 @@ export function clockRange(low: Instant, high: Instant, say: Pick<Say, 'zone' | 
   const isSameHalf = half.exec(from)?.[0] === half.exec(to)?.[0];
   return `${isSameHalf ? from.replace(half, '') : from}–${to}`;
 }
-
-/** A time that lies no further off is meant in the half of the day that is next. */
-export const HALF_DAY_MS = 12 * 3_600_000;
 
 /**
  * A time or a range as it was said, where there is no doubt without the half of the day.

@@ -21,7 +21,7 @@ export {
   sayToDo,
 } from './check-band-words.ts';
 export { sayFelt } from './check-words.ts';
-export { clockRange, HALF_DAY_MS, nearClock } from './clock-range.ts';
+export { clockRange, nearClock } from './clock-range.ts';
 export { closingWords, sayClosed, sayPanEnd, sayStillOpen } from './closing-words.ts';
 export { sayCookOffer } from './cook-offers.ts';
 export { cureWords } from './cure-words.ts';
@@ -30,7 +30,8 @@ export { type DeskSectionName, type DeskWords, deskWords } from './desk-words.ts
 export { type DeviceKind, installWords } from './install-words.ts';
 export type { Interface } from './interface.ts';
 export { learnLanguage } from './learn-language.ts';
-export { sayLimits, sayLimitsHeld } from './limits-words.ts';
+export { sayLimitsHeld } from './limits-held.ts';
+export { sayLimits } from './limits-words.ts';
 export { logWords } from './log-words.ts';
 export { mendWords, sayMendChange, sayMendServices } from './mend-words.ts';
 export { sayOffer } from './offers.ts';
@@ -58,7 +59,7 @@ export { sayPaces } from './say-paces.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
 export { sayReadings } from './say-readings.ts';
 export { saySpread } from './say-spread.ts';
-export { clockAhead, sayDayAhead, sayWhen } from './say-when.ts';
+export { clockAhead, HALF_DAY_MS, sayDayAhead, sayWhen } from './say-when.ts';
 export { sayBar, sayWhy } from './say-why.ts';
 export { scaleWeight } from './scale-weight.ts';
 export { standWords } from './stand-words.ts';

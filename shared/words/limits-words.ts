@@ -1,5 +1,4 @@
 import type { LimitsHeld } from '../view/index.ts';
-import type { Language, Say } from './say.ts';
 
 /** @example sayLimits({ id: 'food-code', version: 2 }) //=> 'food-code 2' */
 export const sayLimits = ({ id, version }: Pick<LimitsHeld, 'id' | 'version'>): string =>
@@ -8,26 +7,3 @@ export const sayLimits = ({ id, version }: Pick<LimitsHeld, 'id' | 'version'>): 
 /** Who said why, one after the other. */
 export const sayWhyLimits = (changes: LimitsHeld['changes']): string =>
   changes.map(({ why, by }) => `${why} (${by})`).join('; ');
-
-type Words = {
-  held(name: string): string;
-  changed(why: string): string;
-};
-
-const words: Readonly<Record<Language, Words>> = {
-  en: {
-    held: (name) => `Limits of this day: ${name}.`,
-    changed: (why) => `Changed from what was delivered: ${why}.`,
-  },
-  es: {
-    held: (name) => `Límites de este día: ${name}.`,
-    changed: (why) => `Cambiados desde como se entregaron: ${why}.`,
-  },
-};
-
-/** What a day is held to, and why it is other than delivered, one sentence each. */
-export function sayLimitsHeld(limits: LimitsHeld, { language }: Pick<Say, 'language'>): string[] {
-  const { held, changed } = words[language];
-  const why = sayWhyLimits(limits.changes);
-  return [held(sayLimits(limits)), ...(why === '' ? [] : [changed(why)])];
-}

@@ -1,8 +1,10 @@
 import type { Instant } from '../kernel/index.ts';
 import { wallTime } from '../kernel/index.ts';
 import { clockTime } from './amounts.ts';
-import { HALF_DAY_MS } from './clock-range.ts';
 import type { Say } from './say.ts';
+
+/** A time that lies no further off is meant in the half of the day that is next. */
+export const HALF_DAY_MS = 12 * 3_600_000;
 
 /**
  * A moment that has been, on the kitchen's clock; with its day where that is another one.
