@@ -49,7 +49,7 @@ export class RecordReceive extends Part {
         ${field(words.pieces, 'pieces', number('pieces', 'numeric'))}
         ${field(`${words.weight}, ${say.weight}`, 'weight', number('weight', 'decimal'))}
         ${field(words.supplier, 'supplier', text('supplier'))}
-        ${field(`${words.temp}, ${say.temperature}`, 'temp', number('temp', 'decimal'))}
+        ${field(`${words.temp}, ${say.temperature}`, 'temp', number('temp', 'text'))}
         ${field(words.useBy, 'use-by', html`<input id="use-by" name="useBy" type="date" />`)}
         ${field(words.code, 'code', text('code'))}
         <button class="takes" ?disabled=${closed}>${words.itCame}</button>
@@ -96,17 +96,20 @@ export class RecordReceive extends Part {
   };
 }
 
-/** A point or a comma before its tenths. */
+/** A point or a comma before its tenths, and either sign for below zero. */
 const inUnit =
   <To>(of: (shown: number) => To) =>
   (typed: string): To | null => {
-    const shown = typed === '' ? Number.NaN : Number(typed.replace(',', '.'));
+    const shown = typed === '' ? Number.NaN : Number(typed.replace(',', '.').replace('−', '-'));
     return Number.isFinite(shown) ? of(shown) : null;
   };
 
 const text = (name: string) =>
   html`<input id=${name} name=${name} size="14" maxlength="80" autocomplete="off" />`;
 
-/** As text: what is no number in it is said by us, not swallowed. */
-const number = (name: string, inputmode: 'numeric' | 'decimal') =>
+/**
+ * As text: what is no number in it is said by us, not swallowed. The keys that a tablet has for a
+ * decimal may lack the sign of what comes frozen.
+ */
+const number = (name: string, inputmode: 'numeric' | 'decimal' | 'text') =>
   html`<input id=${name} name=${name} inputmode=${inputmode} size="6" autocomplete="off" />`;

@@ -8,6 +8,7 @@ import {
   type Doubt,
   doubtOf,
   howOpen,
+  mayBeBelowZero,
   PROBE_HIGH_C,
   PROBE_LOW_C,
 } from '../../shared/view/index.ts';
@@ -26,7 +27,7 @@ import { base } from '../theme/index.ts';
 import { checkPadStyle } from './check-pad.css.ts';
 import type { Choice } from './choice-strip.ts';
 import './choice-strip.ts';
-import './digit-keys.ts';
+import { hasDigit, shownTyped } from './digit-keys.ts';
 import { Part } from './part.ts';
 
 const MOST_DIGITS = 3;
@@ -66,11 +67,11 @@ export class CheckPad extends Part {
     return html`<div class="what">
         <b>${sayCheck(check, say)}</b>
         ${this.#why(check)}
-        ${mayRead ? html`<output>${this.digits || '–'} ${say.temperature}</output>` : nothing}
+        ${mayRead ? html`<output>${shownTyped(this.digits)} ${say.temperature}</output>` : nothing}
         ${this.#doubt(words)}
       </div>
       <div class="boxes">
-        ${mayRead ? this.#keys() : nothing} ${mayRead ? this.#feels(check, words) : nothing}
+        ${mayRead ? this.#keys(check) : nothing} ${mayRead ? this.#feels(check, words) : nothing}
         ${isWrong ? this.#actions(check, words) : nothing}
         ${this.#probes(check, words, mayRead)} ${this.#names(check, words, isWrong)}
       </div>`;
@@ -83,12 +84,13 @@ export class CheckPad extends Part {
     return check.failed ? sayCheckRow(check, say) || when : when;
   }
 
-  #keys() {
+  #keys({ on }: CheckView) {
     return html`<digit-keys
       .say=${this.say}
       .typed=${this.digits}
       .most=${MOST_DIGITS}
       tenths
+      ?signed=${mayBeBelowZero(on.kind)}
       @typed=${({ detail }: CustomEvent<string>) => {
         this.digits = detail;
         this.asked = null;
@@ -190,7 +192,7 @@ export class CheckPad extends Part {
     const { action } = this;
     if (action) this.#tell({ kind: 'correct', on: check.on, action }, person);
     else if (!check.hasReading) this.#send(check, null, person);
-    else if (this.digits === '') this.asked = { check, person, doubt: 'nothing' };
+    else if (!hasDigit(this.digits)) this.asked = { check, person, doubt: 'nothing' };
     else if (check.feel && !this.felt) this.asked = { check, person, doubt: 'feel' };
     else this.#read(check, person);
   }

@@ -3,6 +3,12 @@ import { customElement, property } from 'lit/decorators.js';
 import { base } from '../theme/index.ts';
 import { Part } from './part.ts';
 
+/** A sign or a point alone is no number yet. */
+export const hasDigit = (typed: string): boolean => /\d/.test(typed);
+
+/** A dash where nothing is typed; a sign alone must not look like one. */
+export const shownTyped = (typed: string): string => (typed === '-' ? '-…' : typed || '–');
+
 /**
  * Keys for a number, each as large as a finger, and the keyboard's own. Tells `typed` with all
  * that is typed then, and `leave` for Escape.
@@ -33,6 +39,8 @@ export class DigitKeys extends Part {
   @property({ type: Boolean }) point = false;
   /** Tenths from a keyboard, for which there is no room among the keys on the glass. */
   @property({ type: Boolean }) tenths = false;
+  /** Whether it can lie below zero: a freezer does. */
+  @property({ type: Boolean }) signed = false;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -44,28 +52,41 @@ export class DigitKeys extends Part {
   }
 
   protected override draw() {
+    const { belowZero, erase } = this.words;
     return html`${[...'1234567890'].map((digit) => this.#key(digit))}
       ${this.point ? this.#key('.') : nothing}
-      <button data-quick @click=${() => this.#erase()}>${this.words.erase}</button>`;
+      ${this.signed ? this.#key('−', belowZero) : nothing}
+      <button data-quick @click=${() => this.#erase()}>${erase}</button>`;
   }
 
-  #key(sign: string) {
-    return html`<button data-quick @click=${() => this.#type(sign)}>${sign}</button>`;
+  #key(sign: string, name?: string) {
+    return html`<button
+      data-quick
+      aria-label=${name ?? nothing}
+      @click=${() => this.#type(sign)}
+    >
+      ${sign}
+    </button>`;
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {
     if (/^\d$/.test(event.key)) this.#type(event.key);
     else if ((this.point || this.tenths) && /^[.,]$/.test(event.key)) this.#type('.');
+    else if (this.signed && /^[-−]$/.test(event.key)) this.#type('−');
     else if (event.key === 'Backspace') this.#erase();
     else if (event.key === 'Escape') this.tell('leave', null);
   };
 
   #type(sign: string): void {
-    if (sign === '.' && this.typed.includes('.')) return;
-    const typed = `${this.typed}${sign}`;
+    const isBelow = this.typed.startsWith('-');
+    const digits = isBelow ? this.typed.slice(1) : this.typed;
+    if (sign === '.' && digits.includes('.')) return;
+    // Before the digits or after them; a second time it is above again.
+    const below = isBelow !== (sign === '−') ? '-' : '';
+    const typed = sign === '−' ? digits : `${digits}${sign}`;
     // A tenth is never left out, nor taken for the next figure: 5,4 is not 54, nor is it 5.
     const most = this.tenths && typed.includes('.') ? typed.indexOf('.') + 2 : this.most;
-    this.tell('typed', typed.slice(0, most));
+    this.tell('typed', below + typed.slice(0, most));
   }
 
   #erase(): void {

@@ -6,7 +6,7 @@ import { checkWords, temperature } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import type { Choice } from './choice-strip.ts';
 import './choice-strip.ts';
-import './digit-keys.ts';
+import { hasDigit, shownTyped } from './digit-keys.ts';
 import { Part } from './part.ts';
 
 const MOST_DIGITS = 3;
@@ -104,7 +104,7 @@ export class KeyPad extends Part {
     const name = html`<p class="name">${this.name}</p>`;
     return html`<div class="read">
         ${this.isWrong ? html`<p class="wrong" role="alert">${this.#why()}</p>` : name}
-        <output>${this.digits || '–'} ${say.temperature}</output>
+        <output>${shownTyped(this.digits)} ${say.temperature}</output>
       </div>
       <div class="boxes">
         <div class="keys">
@@ -113,6 +113,7 @@ export class KeyPad extends Part {
             .typed=${this.digits}
             .most=${MOST_DIGITS}
             tenths
+            ?signed=${this.lowC < 0}
             @typed=${({ detail }: CustomEvent<string>) => this.#type(detail)}
             @leave=${() => this.tell('close', null)}
           ></digit-keys>
@@ -123,7 +124,7 @@ export class KeyPad extends Part {
 
   #why(): string {
     const { say } = this;
-    if (this.digits === '') return checkWords[say.language].typeIt;
+    if (!hasDigit(this.digits)) return checkWords[say.language].typeIt;
     return this.words.between(temperature(this.lowC, say), temperature(this.highC, say));
   }
 
@@ -135,7 +136,7 @@ export class KeyPad extends Part {
   #keep(way: string | null): void {
     const shown = Number(this.digits);
     const tempC = this.say.temperature === '°F' ? toCelsius(fahrenheit(shown)) : celsius(shown);
-    const isPlausible = this.digits !== '' && tempC >= this.lowC && tempC <= this.highC;
+    const isPlausible = hasDigit(this.digits) && tempC >= this.lowC && tempC <= this.highC;
     if (isPlausible && way === null) this.tell('read', tempC);
     else if (isPlausible) this.tell('read-as', { tempC, way });
     this.isWrong = !isPlausible;

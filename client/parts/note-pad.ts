@@ -49,8 +49,7 @@ export class NotePad extends Part {
           aria-label=${words.note}
           aria-invalid=${why ? 'true' : nothing}
           autocomplete="off"
-          @input=${() => this.#write()}
-          @paste=${this.#paste}
+          @input=${this.#write}
         />
         <choice-strip .say=${this.say} .name=${words.note} .choices=${choices}></choice-strip>
       </form>`;
@@ -64,20 +63,8 @@ export class NotePad extends Part {
     return this.renderRoot.querySelector('input');
   }
 
-  #write(): void {
+  readonly #write = (): void => {
     this.wrong = null;
-  }
-
-  /** Of several lines a browser makes one word; they are words of one line. */
-  readonly #paste = (event: ClipboardEvent): void => {
-    const pasted = event.clipboardData?.getData('text') ?? '';
-    const input = this.#input;
-    if (!input || !/[\n\r\t]/.test(pasted)) return;
-    event.preventDefault();
-    const { selectionStart: from, selectionEnd: to } = input;
-    const end = input.value.length;
-    input.setRangeText(pasted.replace(/\s*[\n\r\t]\s*/g, ' '), from ?? end, to ?? end, 'end');
-    this.#write();
   };
 
   #submit(event: Event): void {
@@ -86,7 +73,8 @@ export class NotePad extends Part {
   }
 
   #keep(): void {
-    const text = this.#input?.value.trim() ?? '';
+    // A browser makes spaces of lines that are pasted, and leaves their tabs.
+    const text = this.#input?.value.trim().replace(/\s+/g, ' ') ?? '';
     this.wrong = noteFault(text);
     this.over = text.length - NOTE_MAX;
     if (!this.wrong) this.tell('note', text);

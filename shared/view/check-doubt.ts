@@ -19,6 +19,10 @@ export type Doubt =
 export const PROBE_LOW_C = celsius(-30);
 export const PROBE_HIGH_C = celsius(105);
 
+/** What is cooked or kept hot is never so cold; all else may come out of a freezer. */
+export const mayBeBelowZero = (kind: CheckView['on']['kind']): boolean =>
+  kind !== 'end-temperature' && kind !== 'hot-hold' && kind !== 'reheat';
+
 /** A cooler is no colder than this, and food is brought hot or cold from no further (judged). */
 const COOLER_C = -2;
 const NEAR_HOT_K = 15;

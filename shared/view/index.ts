@@ -49,7 +49,14 @@ export {
   windowAt,
   zoomed,
 } from './chart-window.ts';
-export { type Doubt, doubtOf, PROBE_HIGH_C, PROBE_LOW_C, type TempUnit } from './check-doubt.ts';
+export {
+  type Doubt,
+  doubtOf,
+  mayBeBelowZero,
+  PROBE_HIGH_C,
+  PROBE_LOW_C,
+  type TempUnit,
+} from './check-doubt.ts';
 export { type CheckView, checksDue, howOpen, layChecked } from './check-view.ts';
 export { type CookDrawing, type CookLines, cookLines } from './cook-drawing.ts';
 export type { ChartBar, ChartChain, ChartRange, ChartRow, DayChart } from './day-chart.ts';

@@ -110,6 +110,7 @@ export const interfaceEnglish: Interface = {
   leaveIt: 'leave it',
   cannotAsk: 'The hub is not heard: what a move does cannot be worked out now.',
   erase: 'erase',
+  belowZero: 'below zero',
   between: (low, high) => `between ${low} and ${high}`,
 
   whichScreen: 'What does this screen show?',

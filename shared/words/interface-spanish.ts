@@ -112,6 +112,7 @@ export const interfaceSpanish: Interface = {
   leaveIt: 'dejarlo',
   cannotAsk: 'No se oye la central: ahora no se puede calcular lo que cambia.',
   erase: 'borrar',
+  belowZero: 'bajo cero',
   between: (low, high) => `entre ${low} y ${high}`,
 
   whichScreen: '¿Qué muestra esta pantalla?',

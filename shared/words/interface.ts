@@ -113,6 +113,7 @@ export type Interface = {
   readonly leaveIt: string;
   readonly cannotAsk: string;
   readonly erase: string;
+  readonly belowZero: string;
   between(low: string, high: string): string;
 
   readonly whichScreen: string;

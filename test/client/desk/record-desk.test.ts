@@ -136,6 +136,15 @@ describe('a lot that comes', () => {
   });
 });
 
+describe('a lot that comes frozen', () => {
+  it.each(['-18.5', '−18,5'])('is kept as it was read, typed as %s', async (temp) => {
+    const { element, taps } = await desk();
+    const lot = { cut: 'spare-ribs', pieces: '8', weight: '16.5', supplier: 'Elm Meats' };
+    await send(element, 'record-receive', { ...lot, temp });
+    expect(taps).toEqual([expect.objectContaining({ kind: 'receive', tempC: -18.5 })]);
+  });
+});
+
 describe('what is shown of the record', () => {
   it('is what was asked for last, also where an older answer comes after it', async () => {
     const answers: ((answer: Awaited<ReturnType<RecordDoors['show']>>) => void)[] = [];

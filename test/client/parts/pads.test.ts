@@ -4,12 +4,14 @@ import type { CheckPad } from '../../../client/parts/check-pad.ts';
 import '../../../client/parts/check-pad.ts';
 import { CurePad } from '../../../client/parts/cure-pad.ts';
 import { KeyPad } from '../../../client/parts/key-pad.ts';
-import { kilograms } from '../../../shared/kernel/index.ts';
+import type { BatchId, CoolerId, CutId } from '../../../shared/kernel/index.ts';
+import { celsius, kilograms } from '../../../shared/kernel/index.ts';
 import type { Intent } from '../../../shared/view/index.ts';
 import { buttonsOf, drawn, saidOn, tap } from '../fingers.ts';
 import { ines, NOW, squareRibs, stationView, theo } from '../fixtures.ts';
 import { ribs, rosa } from '../open-check.ts';
 
+const ribsBatch = 'ribs' as BatchId;
 const MANY = '123456789012345678901234567890';
 
 /** A pad on the glass, with what it tells, in the kitchen's unit. */
@@ -110,6 +112,80 @@ describe('a pad for a core', () => {
     await keys(pad, '5,4');
     await tap(pad, 'Rosa');
     expect(told).toMatchObject([{ intent: { kind: 'check', tempC: 5.4 } }]);
+  });
+});
+
+describe('a pad for what may come out of a freezer', () => {
+  const cold = { atLeastC: null, atMostC: celsius(5), asked: '5 °C' };
+  const kinds = (kind: 'receiving' | 'cold-hold') => ({
+    ...cold,
+    on:
+      kind === 'receiving'
+        ? { kind, cut: 'spare-ribs' as CutId }
+        : { kind, cooler: 'walk-in' as CoolerId },
+  });
+
+  it.each([
+    ['a delivery', '°C', kinds('receiving'), -18],
+    ['a cold room', '°F', kinds('cold-hold'), (-5 - 32) / 1.8],
+  ] as const)('keeps below zero what is tapped: %s', async (_, unit, more, tempC) => {
+    const { pad, told } = await check(unit, more);
+    await tap(pad, 'below zero');
+    expect(saidOn(pad)).toContain(`-… ${unit}`);
+    for (const digit of unit === '°C' ? '18' : '5') await tap(pad, digit);
+    await tap(pad, 'Rosa');
+    expect(told).toMatchObject([{ intent: { kind: 'check', tempC: expect.closeTo(tempC, 9) } }]);
+  });
+
+  it('takes the sign after the digits too, and off again', async () => {
+    const { pad, told } = await check('°C', kinds('cold-hold'));
+    for (const name of ['2', 'below zero', 'below zero', '1', 'below zero', 'Rosa']) {
+      await tap(pad, name);
+    }
+    expect(told).toMatchObject([{ intent: { tempC: -21 } }]);
+  });
+
+  it('takes it from a keyboard, with all its digits and a tenth', async () => {
+    const { pad, told } = await check('°C', kinds('cold-hold'));
+    await keys(pad, '-18,55');
+    await tap(pad, 'Rosa');
+    expect(told).toMatchObject([{ intent: { tempC: -18.5 } }]);
+  });
+
+  it('asks for a number where there is only a sign, and says how low a probe goes', async () => {
+    const { pad, told } = await check('°C', kinds('cold-hold'));
+    for (const name of ['below zero', 'Rosa']) await tap(pad, name);
+    expect(saidOn(pad)).toContain('Type what it showed first.');
+    for (const name of ['9', '0', 'Rosa']) await tap(pad, name);
+    expect(saidOn(pad)).toContain('-90 °C');
+    expect(saidOn(pad)).toContain('between -30 °C and 105 °C');
+    expect(told).toEqual([]);
+  });
+
+  it('asks whether 0 °F was 0 °C, for both are usual, and keeps what is said', async () => {
+    const { pad, told } = await check('°F', kinds('receiving'));
+    for (const name of ['0', 'Rosa']) await tap(pad, name);
+    expect(told).toEqual([]);
+    await tap(pad, 'It is 0 °F');
+    expect(told).toMatchObject([{ intent: { tempC: expect.closeTo(-32 / 1.8, 9) } }]);
+  });
+
+  it('has the key for the air of a smoker that is out in the frost', async () => {
+    const { pad, told } = await air('°C');
+    for (const name of ['below zero', '7', 'keep']) await tap(pad, name);
+    expect(told).toEqual([-7]);
+  });
+
+  it.each([
+    ['hot-hold', ribs],
+    ['end-temperature', { ...ribs, on: { kind: 'end-temperature', batch: ribsBatch } }],
+    ['reheat', { ...ribs, on: { kind: 'reheat', batch: ribsBatch } }],
+  ] as const)('has no key for it where nothing is so cold: %s', async (_, more) => {
+    const { pad, told } = await check('°C', more);
+    await keys(pad, '-70');
+    expect(buttonsOf(pad).map(([name]) => name)).not.toContain('below zero');
+    await tap(pad, 'Rosa');
+    expect(told).toMatchObject([{ intent: { tempC: 70 } }]);
   });
 });
 

@@ -164,6 +164,27 @@ describe('what is due', () => {
     expect(open(day, on)).toBeUndefined();
   });
 
+  it('is met by what comes out of a freezer, and keeps how cold it was', () => {
+    const day = atNoon();
+    const cut = must(plan.built.pull[0], 'a line').cut as CutId;
+    const walkIn: CheckOn = { kind: 'cold-hold', cooler: 'walk-in' as CoolerId };
+    day.ask({ kind: 'delivery', cut, pieces: 4, weightKg: kilograms(8) }, at(1), by);
+    for (const on of [walkIn, { kind: 'receiving', cut } as const]) {
+      day.ask(read(-18, on), at(2), by);
+      expect(open(day, on)?.failed ?? null).toBeNull();
+      expect(day.state.checks.at(-1)).toMatchObject({ on, tempC: -18 });
+    }
+    expect(day.ask(read(-40, walkIn), at(3), by)).toMatchObject({
+      refusal: { rule: 'impossible-temperature' },
+    });
+  });
+
+  it('finds what is held hot and froze too cold, by its whole distance', () => {
+    const day = atNoon();
+    day.ask(read(-5, hot), at(1), by);
+    expect(open(day, hot)?.failed?.breach).toMatchObject({ asked: '135 °F', found: '23 °F' });
+  });
+
   it('is of nothing where it was read before anything came, and says so', () => {
     const cut = must(plan.built.pull[0], 'a line').cut as CutId;
     const on: CheckOn = { kind: 'receiving', cut };
