@@ -1,5 +1,5 @@
 import { availableParallelism, loadavg } from 'node:os';
-import { type Browser, chromium, type Page } from 'playwright';
+import { type Browser, type CDPSession, chromium, type Page } from 'playwright';
 import { ensureBuilt } from '../../server/ensure-built.mjs';
 import { openLive } from '../../shared/day/index.ts';
 import { after, instant, minutes, must } from '../../shared/kernel/index.ts';
@@ -12,6 +12,8 @@ import { openStubKitchen, type StubKitchen } from './paint/stub-kitchen.ts';
 import { quantile, rounded } from './taps.ts';
 
 const TAPS = 60;
+/** A finger lies on the glass for no less (judged, no source). */
+const DWELL_MS = 60;
 const SLOWED = 6;
 const BURST = 200;
 const FRAMES = 300;
@@ -92,7 +94,7 @@ async function measureWall(browser: Browser) {
   await page.goto(`${kitchen.address}/station.html?station=${[first, ...beside].join(',')}`);
   const cdp = await context.newCDPSession(page);
   await cdp.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
-  const inkMs = await tapRing(page);
+  const inkMs = await tapRing(page, cdp);
   const longestMs = await burstOn(browser, page, { day, kitchen });
   await context.close();
   await kitchen.close();
@@ -110,12 +112,15 @@ async function watched(page: Page): Promise<void> {
 }
 
 /** Starts what stands first and takes it back, in one place, by turns. */
-async function tapRing(page: Page): Promise<number[]> {
+async function tapRing(page: Page, cdp: CDPSession): Promise<number[]> {
   const ring = page.getByRole('button', { name: /^start: / }).first();
   await ring.waitFor();
   const box = must(await ring.boundingBox(), 'a ring');
+  const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
   for (let tap = 0; tap < TAPS; tap++) {
-    await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
+    await cdp.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [middle] });
+    await page.waitForTimeout(DWELL_MS);
+    await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
     await page.waitForTimeout(900);
   }
   const { inkMs } = await page.evaluate(() => window.written);
