@@ -9,6 +9,10 @@ export const hasDigit = (typed: string): boolean => /\d/.test(typed);
 /** A dash where nothing is typed; a sign alone must not look like one. */
 export const shownTyped = (typed: string): string => (typed === '-' ? '-…' : typed || '–');
 
+/** Below zero, before the digits are typed or after; a second time it is above again. */
+export const turned = (typed: string): string =>
+  typed.startsWith('-') ? typed.slice(1) : `-${typed}`;
+
 /**
  * Keys for a number, each as large as a finger, and the keyboard's own. Tells `typed` with all
  * that is typed then, and `leave` for Escape.
@@ -41,6 +45,8 @@ export class DigitKeys extends Part {
   @property({ type: Boolean }) tenths = false;
   /** Whether it can lie below zero: a freezer does. */
   @property({ type: Boolean }) signed = false;
+  /** The key for it stands elsewhere. */
+  @property({ type: Boolean }) beside = false;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -55,7 +61,7 @@ export class DigitKeys extends Part {
     const { belowZero, erase } = this.words;
     return html`${[...'1234567890'].map((digit) => this.#key(digit))}
       ${this.point ? this.#key('.') : nothing}
-      ${this.signed ? this.#key('−', belowZero) : nothing}
+      ${this.signed && !this.beside ? this.#key('−', belowZero) : nothing}
       <button data-quick @click=${() => this.#erase()}>${erase}</button>`;
   }
 
@@ -78,15 +84,13 @@ export class DigitKeys extends Part {
   };
 
   #type(sign: string): void {
-    const isBelow = this.typed.startsWith('-');
-    const digits = isBelow ? this.typed.slice(1) : this.typed;
-    if (sign === '.' && digits.includes('.')) return;
-    // Before the digits or after them; a second time it is above again.
-    const below = isBelow !== (sign === '−') ? '-' : '';
-    const typed = sign === '−' ? digits : `${digits}${sign}`;
+    const { typed, tenths, most } = this;
+    if (sign === '.' && typed.includes('.')) return;
+    const below = typed.startsWith('-') ? '-' : '';
+    const digits = typed.slice(below.length) + sign;
     // A tenth is never left out, nor taken for the next figure: 5,4 is not 54, nor is it 5.
-    const most = this.tenths && typed.includes('.') ? typed.indexOf('.') + 2 : this.most;
-    this.tell('typed', below + typed.slice(0, most));
+    const end = tenths && digits.includes('.') ? digits.indexOf('.') + 2 : most;
+    this.tell('typed', sign === '−' ? turned(typed) : below + digits.slice(0, end));
   }
 
   #erase(): void {

@@ -1,4 +1,4 @@
-import { css, html } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Celsius } from '../../shared/kernel/index.ts';
 import { celsius, fahrenheit, toCelsius } from '../../shared/kernel/index.ts';
@@ -6,7 +6,7 @@ import { checkWords, temperature } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import type { Choice } from './choice-strip.ts';
 import './choice-strip.ts';
-import { hasDigit, shownTyped } from './digit-keys.ts';
+import { hasDigit, shownTyped, turned } from './digit-keys.ts';
 import { Part } from './part.ts';
 
 const MOST_DIGITS = 3;
@@ -54,8 +54,18 @@ export class KeyPad extends Part {
           --label-space: normal;
         }
       }
+      .number {
+        display: flex;
+        align-items: center;
+        gap: var(--gap);
+      }
+      .sign {
+        border: var(--line) solid var(--ink);
+        font-weight: 800;
+        text-align: center;
+      }
       output {
-        display: block;
+        flex: 1;
         font-size: var(--figure);
         font-weight: 800;
         min-width: 5.2ch;
@@ -104,7 +114,10 @@ export class KeyPad extends Part {
     const name = html`<p class="name">${this.name}</p>`;
     return html`<div class="read">
         ${this.isWrong ? html`<p class="wrong" role="alert">${this.#why()}</p>` : name}
-        <output>${shownTyped(this.digits)} ${say.temperature}</output>
+        <div class="number">
+          ${this.lowC < 0 ? this.#sign() : nothing}
+          <output>${shownTyped(this.digits)} ${say.temperature}</output>
+        </div>
       </div>
       <div class="boxes">
         <div class="keys">
@@ -113,6 +126,7 @@ export class KeyPad extends Part {
             .typed=${this.digits}
             .most=${MOST_DIGITS}
             tenths
+            beside
             ?signed=${this.lowC < 0}
             @typed=${({ detail }: CustomEvent<string>) => this.#type(detail)}
             @leave=${() => this.tell('close', null)}
@@ -120,6 +134,18 @@ export class KeyPad extends Part {
         </div>
         <choice-strip .say=${say} .name=${this.name} .choices=${choices}></choice-strip>
       </div>`;
+  }
+
+  /** Where a sign stands: among the keys a panel has no room for one more. */
+  #sign() {
+    return html`<button
+      class="sign"
+      data-quick
+      aria-label=${this.words.belowZero}
+      @click=${() => this.#type(turned(this.digits))}
+    >
+      −
+    </button>`;
   }
 
   #why(): string {

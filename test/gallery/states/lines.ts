@@ -156,7 +156,13 @@ export const lines: readonly Shown[] = [
       { name: 'cannot be', given: { asks: 'Tubs:', keeps, typed: '41', wrong: keeps[1] } },
     ],
   },
-  { part: 'note-pad', states: [{ name: 'empty', given: {} }] },
+  {
+    part: 'note-pad',
+    states: [
+      { name: 'empty', given: {} },
+      { name: 'cannot be kept', given: { wrong: 'long', over: 35 } },
+    ],
+  },
   {
     part: 'line-strip',
     states: [

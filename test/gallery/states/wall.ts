@@ -139,6 +139,7 @@ export const wall: readonly Shown[] = [
     states: [
       { name: 'empty', given: { typed: '' } },
       { name: 'with a point', given: { typed: '4', point: true } },
+      { name: 'below zero too', given: { typed: '-4', signed: true } },
     ],
   },
   {
