@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { BrowserContext, Page } from '@playwright/test';
 import { expect, test } from '@playwright/test';
 import { type HubProcess, startHub } from './hub-process.ts';
+import { keptFromScreens } from './kept.ts';
 import { Wall } from './walls.ts';
 
 let folder: string;
@@ -31,6 +32,12 @@ async function keepsAll(page: Page): Promise<void> {
   await page.waitForTimeout(4000);
 }
 
+/** What a wall says of a tap that it keeps for the hub. */
+const oneKept = (page: Page) => page.locator('wall-notice p', { hasText: /One tap is kept/ });
+
+/** A ring that was tapped, of which the hub does not know yet. */
+const hollow = (page: Page) => page.locator('tap-ring [stroke-dasharray="9 7"]');
+
 async function openWall(context: BrowserContext, station: string): Promise<Wall> {
   const wall = new Wall(await context.newPage());
   await wall.open(`${hub.address}/station.html?station=${station}`);
@@ -48,21 +55,82 @@ test('a wall that starts while the hub is down shows the last day, keeps taps, c
   await hub.kill();
   await first.page.close();
 
-  const wall = new Wall(await context.newPage());
+  let wall = new Wall(await context.newPage());
   await wall.open(`${hub.address}/station.html?station=trim`);
   await expect(
     wall.page.locator('wall-notice p', { hasText: /^Alone since \d\d?:\d\d/ }),
   ).toBeVisible();
   await expect(wall.page.locator('now-line h2').first()).toHaveText(title ?? '');
-  await wall.ring('start').or(wall.ring('finish')).first().click();
-  await expect(wall.page.locator('wall-notice p', { hasText: /kept here for it/ })).toBeVisible();
+  const word = (await wall.ring('start').count()) > 0 ? 'start' : 'finish';
+  await wall.tap(word);
+  await expect(oneKept(wall.page)).toBeVisible();
   // The power fails at the wall, too.
   await wall.page.reload();
-  await expect(wall.page.locator('wall-notice p', { hasText: /kept here for it/ })).toBeVisible();
+  await expect(oneKept(wall.page)).toBeVisible();
+  // A browser that is short of room throws its page away, and makes it anew when it is looked at.
+  await wall.page.close();
+  wall = new Wall(await context.newPage());
+  await wall.open(`${hub.address}/station.html?station=trim`);
+  await expect(oneKept(wall.page)).toBeVisible();
+  if (word === 'start') await expect(hollow(wall.page)).toHaveCount(1);
 
   hub = await startHub({ folder, port });
   await expect(wall.page.getByText(/Alone since/)).toHaveCount(0, { timeout: 20_000 });
   await wall.settled();
+  await expect(hollow(wall.page)).toHaveCount(0);
+  await hub.stop();
+  const kept = await keptFromScreens(folder);
+  expect(kept.map(({ kind }) => kind)).toEqual([word === 'start' ? 'taskStarted' : 'taskFinished']);
+});
+
+/** What a wall says and counts down under *Now*, as it is drawn. */
+const nowOn = ({ page }: Wall) => page.locator('now-line').first().ariaSnapshot();
+
+test('a wall that was put away shows the day as it is once it is seen again', async ({
+  context,
+}) => {
+  const wall = await openWall(context, 'trim');
+  const other = await openWall(context, 'trim');
+  const isAsOthersAre = () =>
+    expect(async () => {
+      const seen = await nowOn(other);
+      expect(seen).toContain('time: ');
+      expect(await nowOn(wall)).toBe(seen);
+    }).toPass({ timeout: 30_000 });
+  const devtools = await context.newCDPSession(wall.page);
+  const freeze = (state: 'frozen' | 'active') =>
+    devtools.send('Page.setWebLifecycleState', { state });
+
+  await test.step('where it stood still, and its link is gone', async () => {
+    await wall.late();
+    await isAsOthersAre();
+    await freeze('frozen');
+    const { port } = hub;
+    await hub.kill();
+    hub = await startHub({ folder, port });
+    await expect(other.page.getByText(/Alone since/)).toHaveCount(0, { timeout: 20_000 });
+    await other.late();
+    await other.settled();
+    await freeze('active');
+    await isAsOthersAre();
+    await expect(wall.page.getByText(/Alone since/)).toHaveCount(0, { timeout: 20_000 });
+  });
+
+  await test.step('where somebody looked at another page, and went back', async () => {
+    await wall.late();
+    await isAsOthersAre();
+    await wall.page.goto(`${hub.address}/standards.html`);
+    await other.late();
+    await other.settled();
+    await wall.page.goBack();
+    await expect(wall.page.locator('now-line').first()).toBeVisible();
+    await wall.settled();
+    await isAsOthersAre();
+  });
+
+  await hub.stop();
+  const late = (await keptFromScreens(folder)).filter(({ kind }) => kind === 'taskRunsLate');
+  expect(late).toHaveLength(wall.deeds.length + other.deeds.length);
 });
 
 test('the list of screens and the standards open without the hub as well', async ({ context }) => {
