@@ -128,8 +128,21 @@ test('a wall that was put away shows the day as it is once it is seen again', as
     await isAsOthersAre();
   });
 
+  await test.step('and what is pasted into a note there is one line of words', async () => {
+    await wall.page.locator('now-line button.side').first().click();
+    await wall.page.getByRole('button', { name: 'note', exact: true }).click();
+    await wall.page.locator('note-pad input').click();
+    await wall.page.keyboard.insertText('oak is short\nuse pecan');
+    await wall.page.locator('note-pad').getByRole('button', { name: 'keep' }).click();
+    // What others see of this one has come to the hub after it.
+    await wall.late();
+    await isAsOthersAre();
+  });
+
   await hub.stop();
-  const late = (await keptFromScreens(folder)).filter(({ kind }) => kind === 'taskRunsLate');
+  const kept = await keptFromScreens(folder);
+  expect(kept).toContainEqual(expect.objectContaining({ text: 'oak is short use pecan' }));
+  const late = kept.filter(({ kind }) => kind === 'taskRunsLate');
   expect(late).toHaveLength(wall.deeds.length + other.deeds.length);
 });
 
