@@ -34,7 +34,7 @@ export class CheckBand extends Part {
         flex-wrap: wrap;
         gap: var(--gap);
         align-items: center;
-        padding: calc(4px * var(--arcmin)) var(--edge);
+        padding: var(--over-box, calc(4px * var(--arcmin))) var(--edge);
         font-size: var(--small);
       }
       .look {

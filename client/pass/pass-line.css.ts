@@ -126,11 +126,15 @@ export const passLineStyles = css`
     grid-template-rows: auto minmax(var(--small), 1fr);
     align-items: center;
     column-gap: calc(9px * var(--arcmin));
-    padding-block: 1px;
-    line-height: 1.04;
+    /* Three rows are no higher than a place to tap. */
+    padding-block: 0;
+    line-height: 1;
     --boxes-row: 1 / span 2;
   }
-  /* A name that is cut off is still known; an allergen that is cut off is not told. */
+  /* Its letters reach below so low a line. */
+  :host([short]) h2 {
+    overflow: clip visible;
+  }
   :host([short]) .ready {
     grid-area: 1 / 2 / 3 / 3;
     font-size: var(--small);
@@ -141,24 +145,30 @@ export const passLineStyles = css`
     display: block;
     line-height: 0.76;
   }
-  /* Its lines are shown whole or not at all, and make no row higher. */
+  /* The first of it has the lines it needs; the rest is shown whole or not at all. */
   :host([short]) .then {
     grid-area: 2 / 1 / 3 / 2;
     align-self: stretch;
-    contain: size;
-    display: flex;
-    flex-wrap: wrap;
-    align-content: start;
-    column-gap: 0.7em;
-    overflow: hidden;
-    max-height: round(down, 100%, 1lh);
+    display: grid;
     font-size: var(--small);
     line-height: 1;
   }
-  :host([short]) .then > * {
-    max-width: 100%;
+  :host([short]) .then::before {
+    content: attr(data-first);
+    grid-area: 1 / 1;
+    visibility: hidden;
+    font-weight: 800;
+  }
+  :host([short]) .rows {
+    grid-area: 1 / 1;
+    contain: size;
+    display: flex;
+    flex-flow: column wrap;
+    align-content: flex-start;
     overflow: hidden;
-    text-overflow: ellipsis;
-    white-space: nowrap;
+  }
+  :host([short]) .rows > * {
+    width: 100%;
+    flex: none;
   }
 `;

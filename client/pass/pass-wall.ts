@@ -1,6 +1,7 @@
 import type { PropertyValues } from 'lit';
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { classMap } from 'lit/directives/class-map.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { ServiceId } from '../../shared/kernel/index.ts';
 import type { Drawn, Intent, Mark, PassLine, PassView, View } from '../../shared/view/index.ts';
@@ -19,9 +20,12 @@ import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
 import './pass-line.ts';
 import './pass-taps.ts';
-import { columnsOf, isNarrow, nameWidth } from './room.ts';
+import { columnsOf, isNarrow, linesOf, nameWidth } from './room.ts';
 
 const isPass = (view: View): view is PassView => view.face === 'pass';
+
+/** Letters of a head's name that have room on its one line. */
+const MOST_NAME = 28;
 
 /** The wall at the holding cabinets: a line for each dish of the service. */
 @customElement('pass-wall')
@@ -54,6 +58,13 @@ export class PassWall extends Part {
       /* News come and go under the lines, in room that is kept for them: no line moves. */
       .over {
         min-height: calc(var(--touch) + var(--line));
+      }
+      /* Where both would take a line of dishes, what is to be looked at comes before the news. */
+      main.full ~ .over:has(check-band:not([hidden])) news-line {
+        display: none;
+      }
+      main.full ~ .over {
+        --over-box: 2px;
       }
       .quiet {
         padding: var(--edge);
@@ -106,7 +117,9 @@ export class PassWall extends Part {
     const drawn = this.#day?.drawn ?? null;
     const view = drawn?.view ?? null;
     const crew = this.#crew.offer(view, this.sync, this.say);
-    const columns = columnsOf(this.#size.seen, view?.dishes.length ?? 0);
+    const { seen } = this.#size;
+    const columns = columnsOf(seen, view?.dishes.length ?? 0);
+    const lines = Math.ceil((view?.dishes.length ?? 1) / columns);
     return html`<wall-head
         .say=${this.say}
         .name=${this.#name(view)}
@@ -121,9 +134,9 @@ export class PassWall extends Part {
       ></wall-head>
       <main
         tabindex="0"
-        class=${columns > 1 ? 'two' : ''}
+        class=${classMap({ two: columns > 1, full: !this.narrow && lines > linesOf(seen, 2) })}
         aria-label=${this.#name(view)}
-        ${styled({ '--lines': `${Math.ceil((view?.dishes.length ?? 1) / columns)}` })}
+        ${styled({ '--lines': `${lines}` })}
       >
         ${this.#page(drawn, columns)}
       </main>
@@ -135,7 +148,8 @@ export class PassWall extends Part {
     if (!view?.service) return pass;
     const { name, opensAt, closesAt } = view.service;
     const named = `${pass} · ${textIn(name, this.say)}`;
-    return this.narrow ? named : `${named} ${clockRange(opensAt, closesAt, this.say)}`;
+    const whole = `${named} ${clockRange(opensAt, closesAt, this.say)}`;
+    return this.narrow || whole.length > MOST_NAME ? named : whole;
   }
 
   #page(drawn: Drawn<PassView> | null, columns: number) {
@@ -159,7 +173,7 @@ export class PassWall extends Part {
           ?open=${now >= service.opensAt}
           ?narrow=${this.narrow}
           ?short=${short}
-          .wide=${nameWidth(this.#size.seen, columns)}
+          .wide=${nameWidth(this.#size.seen, columns, line.ready, passWords[this.say.language])}
           >${this.#taps(line, service.id, {
             mark: markOf(drawn, dish.dish),
             short,

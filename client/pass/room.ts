@@ -20,19 +20,37 @@ export function columnsOf(wall: SeenWall, dishes: number): number {
   return Math.min(MOST_COLUMNS, Math.max(1, Math.ceil(dishes / linesOf(wall))));
 }
 
-/** How many lines one under the other a wall holds, with news over them. */
-export function linesOf({ heightPx, arcminPx, touchPx }: SeenWall): number {
+/** How many lines one under the other a wall holds, with so many lines of news under them. */
+export function linesOf({ heightPx, arcminPx, touchPx }: SeenWall, news = 1): number {
   const linePx = Math.max(LINE * arcminPx, touchPx + GAP_PX);
-  return Math.max(1, Math.floor((heightPx - (HEAD + NEWS) * arcminPx) / linePx));
+  return Math.max(1, Math.floor((heightPx - (HEAD + news * NEWS) * arcminPx) / linePx));
 }
 
-/** What stands beside a name, in one column and in two. */
-const BESIDE_NAME = { one: 400, two: 243 } as const;
+/** What stands beside a name in one column. */
+const BESIDE_NAME = 400;
 const NAMES_SHARE = 1.2 / 2.2;
+/** The same of two columns without their words: edges, gaps, a step; and what one letter takes. */
+const BESIDE_SHORT = 117;
+const LETTER = 12.6;
+/** What a figure takes with its word under it, or without; and a digit more than two. */
+const FIGURE = { worded: 63, bare: 54, digit: 27 } as const;
+/** What the first box takes, of which the word has no more letters than this. */
+const BOX = { wide: 63, letters: 5 } as const;
+/** A longer word is wider than the figure over it: there it is left to who hears the line. */
+const MOST_READY = 6;
 
-/** How wide a name may be with what is in it, in minutes of arc. */
-export function nameWidth(wall: SeenWall, columns: number): number {
+export const hasReady = ({ ready }: Words) => ready.length <= MOST_READY;
+
+type Words = { readonly ready: string; readonly undo: string };
+
+/** How wide a name may be with what is in it beside such a figure, in minutes of arc. */
+export function nameWidth(wall: SeenWall, columns: number, ready: number, words: Words): number {
   const wide = wall.widthPx / wall.arcminPx;
   if (isNarrow(wall)) return Number.POSITIVE_INFINITY;
-  return columns > 1 ? wide / columns - BESIDE_NAME.two : (wide - BESIDE_NAME.one) * NAMES_SHARE;
+  if (columns === 1) return (wide - BESIDE_NAME) * NAMES_SHARE;
+  const digits = Math.max(0, `${ready}`.length - 2);
+  const figure = Math.max(hasReady(words) ? FIGURE.worded : 0, FIGURE.bare + digits * FIGURE.digit);
+  const { length } = words.undo;
+  const box = length > BOX.letters ? LETTER * (length + 1) : BOX.wide;
+  return wide / columns - BESIDE_SHORT - figure - box;
 }

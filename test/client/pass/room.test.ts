@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { columnsOf, isNarrow, linesOf } from '../../../client/pass/room.ts';
+import { columnsOf, hasReady, isNarrow, linesOf, nameWidth } from '../../../client/pass/room.ts';
 import { assumedScale, scaleOf, touchPx } from '../../../client/theme/index.ts';
 
 function seen(widthPx: number, heightPx: number, scale = assumedScale({ widthPx, heightPx })) {
@@ -17,6 +17,19 @@ describe('the room on the wall of the pass', () => {
     expect(columnsOf(wall, 7)).toBe(1);
     expect(columnsOf(wall, 13)).toBe(2);
     expect(2 * linesOf(wall)).toBeGreaterThanOrEqual(13);
+  });
+
+  it('is less for a name beside a figure of three digits, or a longer word to undo', () => {
+    const wall = seen(1920, 1080);
+    const words = { ready: 'ready', undo: 'undo' };
+    const wide = nameWidth(wall, 2, 20, words);
+    expect(nameWidth(wall, 2, 120, words)).toBeLessThan(wide);
+    expect(nameWidth(wall, 2, 20, { ...words, undo: 'uundoo' })).toBeLessThan(wide);
+  });
+
+  it('has no room under a figure for a word that is wider', () => {
+    expect(hasReady({ ready: 'listas', undo: '' })).toBe(true);
+    expect(hasReady({ ready: 'reeaady', undo: '' })).toBe(false);
   });
 
   it('is one long column on a phone', () => {
