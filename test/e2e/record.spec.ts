@@ -29,7 +29,8 @@ const GREENS = {
   useBy: '',
   code: 'Q-77',
 };
-const RIBS = { ...GREENS, cut: 'Spare ribs', pieces: 15, weightLb: 62, tempF: 36, code: 'R-2104' };
+/** Frozen: no limit asks how cold, and how cold it was stays on record. */
+const RIBS = { ...GREENS, cut: 'Spare ribs', pieces: 15, weightLb: 62, tempF: -4, code: 'R-2104' };
 
 let folder: string;
 let hub: HubProcess;
@@ -229,6 +230,8 @@ test('a day leaves a record: what came, what was wrong, who mended it, where all
       ...['correctionRecorded', 'checkRecorded', 'checkRecorded', 'correctionRecorded'],
     ].toSorted(),
   );
+  const came = kept.flatMap((event) => (event.kind === 'lotCame' ? [event.tempC] : []));
+  expect(came).toContainEqual(expect.closeTo(-20, 1));
   for (const event of kept) {
     if (event.kind === 'correctionRecorded') expect(event.personId).not.toBeNull();
   }
