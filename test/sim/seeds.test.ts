@@ -6,7 +6,7 @@ import { run } from './run.ts';
 
 /** `SIM_SEED=17` lives that day alone; `SIM_SEEDS=10000` lives so many. */
 const alone = process.env['SIM_SEED'];
-const count = Number(process.env['SIM_SEEDS'] ?? 300);
+const count = Number(process.env['SIM_SEEDS'] ?? 200);
 const seeds = alone ? [Number(alone)] : Array.from({ length: count }, (_, index) => index + 1);
 const day = smallDay();
 
