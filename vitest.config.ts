@@ -11,7 +11,9 @@ class LongestFirst extends BaseSequencer {
 }
 
 /** These hang something on a document that no test takes off again, or look at all it hears. */
-const OWN_DOCUMENT = ['shell/language', 'station/ink'].map((name) => `test/client/${name}.test.ts`);
+const OWN_DOCUMENT = ['shell/chime', 'shell/language', 'station/ink'].map(
+  (name) => `test/client/${name}.test.ts`,
+);
 
 export default defineConfig({
   test: {
