@@ -85,8 +85,7 @@ export class NewsLinePart extends Part {
       ${this.#heard.of(news ? sayNews(news, say) : '')}
     </span>`;
     if (!news) return heard;
-    const name = words.takeBack;
-    const back = { label: name, choose: () => this.tell('back', news.command) };
+    const back = { label: words.undo, choose: () => this.tell('back', news.command) };
     const { isWhole } = this;
     const [told, moved] = isWhole ? [sayNews(news, say), ''] : sayNewsInShort(news, say);
     return html`${heard}
@@ -97,7 +96,7 @@ export class NewsLinePart extends Part {
       </p>
       ${
         news.canBeUndone
-          ? html`<choice-strip .say=${say} .name=${name} .choices=${[back]}></choice-strip>`
+          ? html`<choice-strip .say=${say} .name=${told} .choices=${[back]}></choice-strip>`
           : nothing
       }`;
   }

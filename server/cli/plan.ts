@@ -19,7 +19,7 @@ import {
 export const plan: Command = {
   name: 'plan',
   takes: 'FILE|DIR',
-  about: 'Works a cook plan out: tasks by time and hand, what to pull and mix, minutes in hand.',
+  about: 'Works a cook plan out: tasks by time and hand, what to pull and mix, minutes to spare.',
   more: ['FILE is a cook plan; DIR is the folder of a kitchen, with its plans in plans/.'],
   options: [
     { name: 'json', value: null, about: 'As one JSON document, also where it is refused.' },

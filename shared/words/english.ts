@@ -8,9 +8,9 @@ export const english: Phrases = {
   slot: (smoker, rack) => `${smoker}, rack ${rack}`,
   titled: (title) => `“${title}”`,
   service: {
-    inHand: (service, at, time) => `${service} ${at}: ${time} in hand`,
-    short: (service, at, time) => `${service} ${at}: ${time} short`,
-    onTime: (service, at) => `${service} ${at}: on time, nothing in hand`,
+    inHand: (service, at, time) => `${service} ${at}: ${time} to spare`,
+    short: (service, at, time) => `${service} ${at}: ${time} late`,
+    onTime: (service, at) => `${service} ${at}: on time, nothing to spare`,
   },
   because: {
     after: (task, wait) => (wait ? `${wait} after ${task}` : `after ${task}`),
@@ -38,8 +38,8 @@ export const english: Phrases = {
     fatDown: 'fat side down there',
     fatUp: 'fat side up there',
     unlit: (smoker, time) => `${smoker} is not lit by the plan: light it first, ${time} to heat`,
-    inHand: (time) => `${time} in hand`,
-    short: (time) => `${time} short`,
+    inHand: (time) => `${time} to spare`,
+    short: (time) => `${time} late`,
   },
   refusal: {
     noPlan: 'There is no plan for today yet: make one at the desk.',
@@ -50,7 +50,7 @@ export const english: Phrases = {
     notByHand: (task) =>
       `“${task}” is not tapped: it begins and ends with the hands' work round it.`,
     waitsFor: (before) => `“${before}” comes first and is not done.`,
-    alreadyFollowed: (task) => `“${task}” has begun since: take that back first.`,
+    alreadyFollowed: (task) => `“${task}” has begun since: undo that first.`,
     countOutOfRange: (done, pieces) => `${done} is not a count from 0 to ${pieces}: count again.`,
     lateOutOfRange: (byTime, most) => `${byTime} late cannot be: say up to ${most}.`,
     notThisScreens: 'This screen may not do that: use the one it belongs to.',

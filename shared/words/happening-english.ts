@@ -26,7 +26,7 @@ export const happeningEnglish: HappeningPhrases = {
   'cure-off': ({ mix, row }) => `That much ${mix} may not go in: ${row}. Weigh anew.`,
   'not-on-record': () => 'No day knows that: read the label, or the date, again.',
   'nothing-to-undo': () => 'That is undone already, or from an earlier plan.',
-  'undone-on-its-line': () => 'That is taken back on its own line: use the box there.',
+  'undone-on-its-line': () => 'That is undone on its own line: use the box there.',
   'stood-on': ({ time, person }) =>
-    `Something done at ${time}${person && ` by ${person}`} stands on it: take that back first.`,
+    `Something done at ${time}${person && ` by ${person}`} stands on it: undo that first.`,
 };

@@ -11,7 +11,7 @@ export const interfaceEnglish: Interface = {
   helpAsked: 'help is asked for',
   helped: 'helped',
   giveTo: 'give to',
-  takeBack: 'take back',
+  takeBack: 'undo start',
   note: 'note',
   noteWrong: (fault, most, over) =>
     ({
@@ -26,7 +26,7 @@ export const interfaceEnglish: Interface = {
   laterBy: (minutes) => `+${minutes} min`,
   doneAbout: 'by ≈',
   doneAt: 'done',
-  ready: 'ready',
+  ready: 'can start',
   waits: 'waits',
   anyone: 'anyone',
   countOne: (piece, done, pieces) => `count one ${piece} more: ${done} of ${pieces} done`,

@@ -10,9 +10,9 @@ export const interfaceSpanish: Interface = {
   late: 'tarde',
   help: 'ayuda',
   helpAsked: 'se pide ayuda',
-  helped: 'ayudado',
+  helped: 'llegó',
   giveTo: 'dar a',
-  takeBack: 'retirar',
+  takeBack: 'deshacer inicio',
   note: 'nota',
   noteWrong: (fault, most, over) =>
     ({
@@ -27,7 +27,7 @@ export const interfaceSpanish: Interface = {
   laterBy: (minutes) => `+${minutes} min`,
   doneAbout: 'fin ≈',
   doneAt: 'hecha',
-  ready: 'lista',
+  ready: 'puede empezar',
   waits: 'espera',
   anyone: 'cualquiera',
   countOne: (piece, done, pieces) =>
@@ -80,7 +80,7 @@ export const interfaceSpanish: Interface = {
   coldSince: (time) => `va frío desde ${time}`,
 
   smokers: 'Ahumadores',
-  setTo: (temp) => `fijo ${temp}`,
+  setTo: (temp) => `puesto a ${temp}`,
   rising: 'sube',
   falling: 'baja',
   noReading: 'aún sin lectura',

@@ -34,7 +34,7 @@ export function sayOffer(offer: MoveOffer, say: Say): string[] {
   return [[...moves, ...there].join('; '), ...services, shifts];
 }
 
-/** @example sayMargin(minutes(40), say) //=> '40 min in hand' */
+/** @example sayMargin(minutes(40), say) //=> '40 min to spare' */
 export function sayMargin(inHandS: Seconds, say: Say): string {
   const { inHand, short } = phrasesOf(say).offer;
   return inHandS < 0 ? short(durationWords(inHandS)) : inHand(durationWords(inHandS));

@@ -132,7 +132,7 @@ const spanish: PassWords = {
   heldFree: (portions) => `${portions} sin límite`,
   holdOver: (portions) => `${portions} ${portions === 1 ? 'pasada' : 'pasadas'}: revise`,
   next: (portions, when) => `luego ${portions}: ${when}`,
-  first: (portions, when) => `primero ${portions}: ${when}`,
+  first: (portions, when) => `${portions === 1 ? 'primera' : 'primeras'} ${portions}: ${when}`,
   noNext: 'no viene más',
   shortFrom: (time, missing) => `faltan ${missing} desde ${time}`,
   runsOut: (time, missing) => `se acaba ${time}, faltan ${missing}`,

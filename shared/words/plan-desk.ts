@@ -36,7 +36,7 @@ const english: Phrases = {
   },
   service: (name, before, after) => `${name}: ${before} → ${after}`,
   serviceSame: (name, margin) => `${name} stays at ${margin}`,
-  inHand: (duration) => `${duration} in hand`,
+  inHand: (duration) => `${duration} to spare`,
   short: (duration) => `${duration} late`,
   none: 'nothing to do',
   others: (tasks) => `${tasks} ${tasks === 1 ? 'task' : 'tasks'} of other batches move`,

@@ -68,7 +68,7 @@ const english: PlanEditorWords = {
   addDish: 'Add a dish',
   addService: 'Add a service',
   take: 'Take this plan',
-  undo: 'Take back the last change',
+  undo: 'Undo the last change',
   forget: 'Leave it as it was',
   useNearest: 'Write that instead',
   copyTo: 'Copy to',

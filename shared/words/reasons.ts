@@ -15,7 +15,7 @@ export function saySlot(slot: SlotName, say: Say): string {
 
 /**
  * How a service stands. `now`: where it is read on whatever day, and not on the day's own sheet.
- * @example sayInHand(outlook, say) //=> 'dinner 17:00: 35 min in hand'
+ * @example sayInHand(outlook, say) //=> 'dinner 17:00: 35 min to spare'
  */
 export function sayInHand(outlook: ServiceOutlook, say: Say, now: Instant | null = null): string {
   const { service } = phrasesOf(say);

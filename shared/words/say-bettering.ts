@@ -81,7 +81,7 @@ const PHRASES: Record<Language, Phrases> = {
     moreMean: (less) => `At most ${less} better is possible.`,
     best: 'Proven best, to the minute.',
     bound: (more) =>
-      `In no plan with as much time in hand can food stand about by more than ${more} less.`,
+      `In no plan with as much time to spare can food stand about by more than ${more} less.`,
   },
   es: {
     none: (seconds) => `No se encontró un plan mejor en ${seconds} s.`,

@@ -6,7 +6,7 @@ import type { Say } from './say.ts';
 
 /**
  * What a service may yet have in hand, by how the cooks come out.
- * @example saySpread(spread, say) //=> 'as the cooks go, 8 of 10: 20 min short to 35 min in hand'
+ * @example saySpread(spread, say) //=> 'as the cooks go, 8 of 10: 20 min late to 35 min to spare'
  */
 export function saySpread(
   { lowS, highS }: Pick<SpreadView, 'lowS' | 'highS'>,

@@ -9,7 +9,7 @@ export const spanish: Phrases = {
   titled: (title) => `«${title}»`,
   service: {
     inHand: (service, at, time) => `${service} ${at}: ${time} de margen`,
-    short: (service, at, time) => `${service} ${at}: faltan ${time}`,
+    short: (service, at, time) => `${service} ${at}: ${time} de retraso`,
     onTime: (service, at) => `${service} ${at}: justo a tiempo, sin margen`,
   },
   because: {
@@ -40,7 +40,7 @@ export const spanish: Phrases = {
     unlit: (smoker, time) =>
       `${smoker} no está encendido según el plan: encender antes, ${time} en calentar`,
     inHand: (time) => `${time} de margen`,
-    short: (time) => `faltan ${time}`,
+    short: (time) => `${time} de retraso`,
   },
   refusal: {
     noPlan: 'Todavía no hay plan para hoy: hágalo en el escritorio.',

@@ -65,7 +65,7 @@ test('a stalled shoulder moves its wrap, an offer saves dinner, a cold fire is l
     await load(page, stalled).click();
     await page.getByRole('button', { name: 'if wrapped now' }).click();
     await expect(page.locator('move-foot')).toContainText(
-      /Dinner \d+:\d\d [ap]m: .* short → .* in hand/,
+      /Dinner \d+:\d\d [ap]m: .* late → .* to spare/,
       { timeout: 20_000 },
     );
     await page.getByRole('button', { name: 'leave it' }).click();
@@ -77,7 +77,7 @@ test('a stalled shoulder moves its wrap, an offer saves dinner, a cold fire is l
     await desk.goto(`${hub.address}/desk.html`);
     const spread = desk.locator('spread-mark');
     await expect(spread).toHaveCount(1, { timeout: 20_000 });
-    await expect(spread).toContainText(/as the cooks go, 8 of 10: .*(short|in hand) to /);
+    await expect(spread).toContainText(/as the cooks go, 8 of 10: .*(late|to spare) to /);
     await desk.close();
   });
 

@@ -62,10 +62,10 @@ test('what does not fit is said, what does is taken, and taken back after a rest
   hub = await startHub({ folder, port });
   await page.reload();
   expect(await batches(page)).toBe(fits);
-  await button(page, 'Take back the last change').click();
+  await button(page, 'Undo the last change').click();
   await expect(taken(page)).toBeVisible();
   await expect(sausage(page)).toHaveValue('24');
-  await expect(button(page, 'Take back the last change')).toHaveCount(0);
+  await expect(button(page, 'Undo the last change')).toHaveCount(0);
   await page.getByRole('tab', { name: 'Log' }).click();
   await expect(page.getByText('plan 2 taken back: plan 3 taken up')).toBeVisible();
 });

@@ -166,7 +166,7 @@ describe('the plan editor', () => {
     await tap(element, /Take this plan/);
     expect(asked).toContainEqual(['take', planOf(30)]);
     expect(localStorage.getItem('coalface typed plan')).toBeNull();
-    await tap(element, /Take back the last change/);
+    await tap(element, /Undo the last change/);
     expect(asked.map(([door]) => door)).toContain('undo');
   });
 

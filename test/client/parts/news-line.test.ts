@@ -57,6 +57,12 @@ describe('news on a wall', () => {
     expect(saidOn(element)).toContain(SHORT);
   });
 
+  it('have a box to undo what was decided, and that is named beside it', async () => {
+    const strip = (await line()).shadowRoot?.querySelector('choice-strip');
+    expect(strip?.ariaLabel).toBe('Theo: Smoker B is down at 140 °F');
+    expect(saidOn(strip as HTMLElement).trim()).toBe('undo');
+  });
+
   it('of another decision begin in one line again', async () => {
     const element = await line();
     await tap(element, 'Theo: Smoker B is down');

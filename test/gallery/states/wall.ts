@@ -88,7 +88,7 @@ export const wall: readonly Shown[] = [
   {
     part: 'wall-head',
     states: [
-      head('in hand', { outlook }),
+      head('to spare', { outlook }),
       head('on time', { outlook: outlook && { ...outlook, inHandS: seconds(0) } }),
       head('short', { outlook: outlook && { ...outlook, inHandS: minutes(-25) } }),
       head('who goes out', { outlook, others: boxes, asks: 'Ines: back when?', open: true }),
@@ -128,7 +128,7 @@ export const wall: readonly Shown[] = [
   },
   {
     part: 'service-line',
-    states: [{ name: 'in hand', given: { outlook } }],
+    states: [{ name: 'to spare', given: { outlook } }],
   },
   {
     part: 'choice-strip',

@@ -66,11 +66,11 @@ describe('a plan that is sound', () => {
     ]);
   });
 
-  it('is printed by time and hand, with pull list, mixes and minutes in hand', async () => {
+  it('is printed by time and hand, with pull list, mixes and minutes to spare', async () => {
     const { exit, said } = await typed(folder.path, 'plan', '.');
     expect(exit).toBe(0);
     expect(said).toMatch(/^Three Elms · Wednesday, March 4, 2026 · plan 1$/m);
-    expect(said).toMatch(/^Dinner 5:00 pm: .*in hand$/m);
+    expect(said).toMatch(/^Dinner 5:00 pm: .*to spare$/m);
     expect(said).toMatch(/^ {2}\d+:\d\d [ap]m +\d+:\d\d [ap]m +Rosa +Trim +Square spare ribs/m);
     expect(said).toMatch(/^ {2}Spare ribs +\d+ slabs +\d+ lb +by /m);
     expect(said).toMatch(/^ {2}Rib rub .*Contains mustard: label it\.$/m);
