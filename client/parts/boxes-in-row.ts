@@ -4,16 +4,17 @@ import { ArcMeasured } from './arc-measured.ts';
 const LETTER = 13;
 const ROUND_BOX = 36;
 const ROUND_ROW = 44;
-/** Letters of the box that says how many more there are. */
-const MORE_LETTERS = 8;
 
 /** How many boxes stand beside each other in a row: a second would take a line of the wall. */
 export class RowOfBoxes extends ArcMeasured {
   #wide = Number.POSITIVE_INFINITY;
 
-  /** As many of these, each with its lines of words, as fit after the words before them; or one. */
-  roomFor(boxes: readonly (readonly string[])[], before: string): number {
-    let used = ROUND_ROW + wide(before) + wide('.'.repeat(MORE_LETTERS));
+  /**
+   * As many of these, each with its lines of words, as fit between the words before them and those
+   * of how many more there are; or one.
+   */
+  roomFor(boxes: readonly (readonly string[])[], around: readonly string[]): number {
+    let used = ROUND_ROW + around.reduce((sum, words) => sum + wide(words), 0);
     const tooMuch = boxes.findIndex((lines) => {
       used += Math.max(...lines.map((line) => wide(line)));
       return used > this.#wide;

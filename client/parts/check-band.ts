@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { CommandId, Instant, PersonId } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { CheckView, Command, Intent, Person } from '../../shared/view/index.ts';
-import { checksDue, howOpen } from '../../shared/view/index.ts';
+import { checksDue, howOpen, isTooOld } from '../../shared/view/index.ts';
 import { checkWords, sayCheckTime, sayToDo } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import { RowOfBoxes } from './boxes-in-row.ts';
@@ -137,14 +137,19 @@ export class CheckBand extends Part {
     const due = this.#due;
     const words = checkWords[this.say.language];
     const said = due.slice(0, this.most).map((check) => this.#lines(check));
-    const shown = this.isWhole ? due : due.slice(0, this.#row.roomFor(said, words.look));
-    const more = due.length - shown.length;
+    const isOld = (check: CheckView) => isTooOld(check, this.now);
+    // Food that goes is not looked at: its box says all.
+    const look = due[0] && isOld(due[0]) ? '' : words.look;
+    const room = this.#row.roomFor(said, [look, words.more(due.length, due.filter(isOld).length)]);
+    const shown = this.isWhole ? due : due.slice(0, room);
+    const rest = due.slice(shown.length);
+    const more = words.more(rest.length, rest.filter(isOld).length);
     return html`<div class="row" role="group" aria-label=${words.look}>
-      <span class="look">${words.look}</span>
+      ${look ? html`<span class="look">${look}</span>` : nothing}
       ${shown.map((check) => this.#box(check))}
       ${
-        more > 0
-          ? html`<button class="more" @click=${() => this.#whole()}>${words.more(more)}</button>`
+        rest.length > 0
+          ? html`<button class="more" @click=${() => this.#whole()}>${more}</button>`
           : nothing
       }
       ${
@@ -157,7 +162,7 @@ export class CheckBand extends Part {
 
   /** What is to be done, and by when. */
   #lines(check: CheckView): readonly [string, string] {
-    return [sayToDo(check, this.say), sayCheckTime(check, this.now, this.say)];
+    return [sayToDo(check, this.now, this.say), sayCheckTime(check, this.now, this.say)];
   }
 
   #box(check: CheckView) {

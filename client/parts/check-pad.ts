@@ -8,6 +8,7 @@ import {
   type Doubt,
   doubtOf,
   howOpen,
+  isTooOld,
   mayBeBelowZero,
   PROBE_HIGH_C,
   PROBE_LOW_C,
@@ -20,6 +21,7 @@ import {
   sayCheckRow,
   sayCheckTime,
   sayFelt,
+  sayToDo,
   temperature,
   textIn,
 } from '../../shared/words/index.ts';
@@ -65,7 +67,7 @@ export class CheckPad extends Part {
     const isWrong = how === 'failed' || how === 'missed' || check.on.kind === 'discard-time';
     const mayRead = check.hasReading && how !== 'failed' && this.action === null;
     return html`<div class="what">
-        <b>${sayCheck(check, say)}</b>
+        <b>${isTooOld(check, now) ? sayToDo(check, now, say) : sayCheck(check, say)}</b>
         ${this.#why(check)}
         ${mayRead ? html`<output>${shownTyped(this.digits)} ${say.temperature}</output>` : nothing}
         ${this.#doubt(words)}

@@ -79,12 +79,13 @@ export { type ServiceSpread, spreading } from './spread.ts';
 export { standingOf, startedIn } from './standing.ts';
 export { type DayState, emptyDay, factsOf, type TaskFacts } from './state.ts';
 export type { Told } from './story.ts';
-export { mayHaveFed, thrownShare } from './thrown.ts';
+export { mayHaveFed, soldBy, thrownAt, thrownShare } from './thrown.ts';
 export { type TubStanding, tubsAfter } from './tub.ts';
 export { type TubIntent, tubKey } from './tub-fact.ts';
 export { ASKED_AHEAD_S } from './turned.ts';
 export { watchedIn } from './watched.ts';
 export { askIf, type WhatIf } from './what-if.ts';
+export { whereKept } from './where-kept.ts';
 export {
   type CrewLanguage,
   isUnclaimed,

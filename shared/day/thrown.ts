@@ -47,7 +47,7 @@ export function mayHaveFed(state: DayState, id: BatchId): boolean {
 }
 
 /** When somebody said that what is left of it goes: at a check, or as nothing of it is kept. */
-function thrownAt({ checks, happened, story }: DayState, id: BatchId): Instant | null {
+export function thrownAt({ checks, happened, story }: DayState, id: BatchId): Instant | null {
   const said = checks.find(
     (entry) =>
       entry.kind === 'correctionRecorded' &&
@@ -60,8 +60,8 @@ function thrownAt({ checks, happened, story }: DayState, id: BatchId): Instant |
   return story.findLast((told) => told.kind === 'leftCarriedOver' && told.batch === id)?.at ?? null;
 }
 
-/** The last count of each service till then. */
-function soldBy({ story }: DayState, dish: string, at: Instant): number {
+/** How many of a dish were counted till then: the last count of each service. */
+export function soldBy({ story }: DayState, dish: string, at: Instant): number {
   const counts = new Map<string, number>();
   for (const told of story) {
     if (told.kind === 'portionsSold' && told.dish === dish && told.at <= at) {

@@ -12,6 +12,7 @@ import type { Celsius, Instant, StationId, Text, ThermometerId } from '../kernel
 import type { Breach } from '../plan/index.ts';
 import { checkedThing } from './check-on.ts';
 import { nameOf } from './logged-who.ts';
+import { type OldFood, oldFood } from './old-food.ts';
 
 /** Something that has to be looked at, or put right, as a screen shows it. */
 export type CheckView = {
@@ -26,6 +27,8 @@ export type CheckView = {
   readonly hasReading: boolean;
   /** What hand or eye is to find beside it, and what it finds before; absent where it is not. */
   readonly feel?: FeelAsked;
+  /** Of what is held for so long at most: what goes then. */
+  readonly old?: OldFood;
   readonly fromAt: Instant;
   readonly dueAt: Instant;
   readonly lateAt: Instant;
@@ -40,22 +43,31 @@ export type CheckView = {
   readonly thermometers: readonly { readonly id: ThermometerId; readonly name: Text }[];
 };
 
-/** What is open at these stations, or at all where none are named: what is wrong comes first. */
+/**
+ * What is open at these stations, or at all where none are named: what goes because it is too old
+ * comes first, for somebody may yet serve it; then what is wrong.
+ */
 export function checksAt(live: Live, stations: ReadonlySet<StationId> | null): CheckView[] {
   const until = live.now + ASKED_AHEAD_S * 1000;
   const open = openChecks(live.state).filter(
     (check) => check.dueAt <= until && (stations === null || stations.has(check.station)),
   );
-  const rank = (check: OpenCheck) => RANKS[whyOpen(check, live.now) ?? 'open'];
+  const rank = (check: OpenCheck) =>
+    isTooOld(check, live.now) ? 0 : RANKS[whyOpen(check, live.now) ?? 'open'];
   return open.sort((a, b) => rank(a) - rank(b)).map((check) => checkView(live, check));
 }
 
-const RANKS = { failed: 0, missed: 1, open: 2 } as const;
+const RANKS = { failed: 1, missed: 2, open: 3 } as const;
+
+/** Food whose time is over: it is sold no more, and nothing is to be looked at. */
+export const isTooOld = ({ on, lateAt }: Pick<CheckView, 'on' | 'lateAt'>, now: Instant): boolean =>
+  on.kind === 'discard-time' && now >= lateAt;
 
 function checkView(live: Live, check: OpenCheck): CheckView {
   const { kitchen } = live.index.plan;
   const { on, key, station, failed, row: _row, ...rest } = check;
   const feel = feelAsked(live.index, on);
+  const old = oldFood(live, on);
   const own = (kitchen.thermometers ?? []).toSorted(
     (a, b) => Number(b.station === station) - Number(a.station === station),
   );
@@ -67,15 +79,20 @@ function checkView(live: Live, check: OpenCheck): CheckView {
     station: kitchen.stations.find(({ id }) => id === station)?.name ?? { en: station },
     hasReading: hasReading(on.kind),
     ...(feel ? { feel } : {}),
+    ...(old ? { old } : {}),
     breach: breachOfCheck(check),
     failed: failed && { at: failed.at, by: failed.by && nameOf(live, failed.by) },
     thermometers: on.kind === 'thermometer' ? [] : own.map(({ id, name }) => ({ id, name })),
   };
 }
 
-/** Of these, what is to be looked at now; soon counts, for hands are washed first. */
+/**
+ * Of these, what is to be looked at now; soon counts, for hands are washed first. What has become
+ * too old since the hub was heard comes first here too.
+ */
 export function checksDue(checks: readonly CheckView[], now: Instant): CheckView[] {
-  return checks.filter((check) => howOpen(check, now) !== 'later');
+  const due = checks.filter((check) => howOpen(check, now) !== 'later');
+  return due.sort((a, b) => Number(isTooOld(b, now)) - Number(isTooOld(a, now)));
 }
 
 const SOON_MS = 600_000;

@@ -4,7 +4,7 @@ import type { BatchId, DishId, Instant, Kilograms, Text } from '../kernel/index.
 import { kilograms, must } from '../kernel/index.ts';
 import type { Batch } from '../plan/index.ts';
 import { leftInPans } from './pass-page.ts';
-import { passPan } from './pass-view.ts';
+import { passPan } from './pass-pan.ts';
 
 /** What stands between a day and its closing: what is left of it, and what has not ended. */
 export type DayEnd = {

@@ -57,7 +57,7 @@ export {
   PROBE_LOW_C,
   type TempUnit,
 } from './check-doubt.ts';
-export { type CheckView, checksDue, howOpen, layChecked } from './check-view.ts';
+export { type CheckView, checksDue, howOpen, isTooOld, layChecked } from './check-view.ts';
 export { type CookDrawing, type CookLines, cookLines } from './cook-drawing.ts';
 export type { ChartBar, ChartChain, ChartRange, ChartRow, DayChart } from './day-chart.ts';
 export type { DayEnd, PanEnd } from './day-end.ts';
@@ -74,8 +74,9 @@ export { NOTE_MAX, type NoteFault, noteFault } from './note.ts';
 export { type Drawn, type Mark, overlay, type PendingTap } from './overlay.ts';
 export { loadMark } from './overlay-smokers.ts';
 export { isOvertaken } from './overtaken.ts';
+export type { PassDish, PassPan, PassService } from './pass-dish.ts';
 export { type LeftInPan, type PassLine, passLine } from './pass-page.ts';
-export type { PassDish, PassPan, PassService, PassView } from './pass-view.ts';
+export type { PassView } from './pass-view.ts';
 export { type PitRule, pitRule, shareOf } from './pit-rule.ts';
 export { type Came, deliveryTyped, type PullRow } from './pull-rows.ts';
 export { type RuledMinutes, ruledMinutes } from './ruled-minutes.ts';

@@ -1,5 +1,6 @@
 import type { Command } from '../day/index.ts';
-import type { PassDish, PassView } from './pass-view.ts';
+import type { PassDish } from './pass-dish.ts';
+import type { PassView } from './pass-view.ts';
 
 type PassCommand = Extract<Command, { kind: 'sold' | 'soldOut' | 'panEmpty' }>;
 

@@ -1,5 +1,5 @@
 import type { Instant } from '../kernel/index.ts';
-import type { PassDish, PassPan, PassService } from './pass-view.ts';
+import type { PassDish, PassPan, PassService } from './pass-dish.ts';
 import { type RunsOut, runsOut } from './runs-out.ts';
 
 /** A dish on the pass: what can be sold of it, what stands behind, and how long that lasts. */
@@ -46,22 +46,29 @@ function whenEmpty({ pans }: PassDish, coming: readonly PassPan[]): PassLine['em
   return coming.length === pans.length ? 'before' : 'between';
 }
 
-/** What is left in each pan after what has been sold, and what must go first comes first. */
+/**
+ * What is left in each pan after what has been sold, and what must go first comes first. What was
+ * counted after a pan could be sold from no more came out of another.
+ */
 export function leftInPans({
   pans,
   soldBefore,
   sold,
 }: Pick<PassDish, 'pans' | 'soldBefore' | 'sold'>): LeftInPan[] {
   const here = pans.filter(({ stage }) => stage !== 'coming').sort(byGoing);
-  const gone = here.filter(({ isEmptied }) => isEmptied);
-  const emptied = gone.reduce((sum, { portions }) => sum + portions, 0);
-  let toTake = Math.max(0, soldBefore + sold - emptied);
+  let taken = 0;
+  const take = ({ portions, soldTill }: PassPan): number => {
+    const most = Math.min(soldBefore + sold, soldTill ?? Number.POSITIVE_INFINITY);
+    const its = Math.min(portions, Math.max(0, most - taken));
+    taken += its;
+    return its;
+  };
+  for (const pan of here) if (pan.isEmptied) take(pan);
   return here
     .filter(({ isEmptied }) => !isEmptied)
     .flatMap((pan): LeftInPan[] => {
-      const taken = Math.min(toTake, pan.portions);
-      toTake -= taken;
-      return taken < pan.portions ? [{ pan, left: pan.portions - taken }] : [];
+      const left = pan.portions - take(pan);
+      return left > 0 ? [{ pan, left }] : [];
     });
 }
 

@@ -1,6 +1,6 @@
 import type { Instant } from '../kernel/index.ts';
 import { instant } from '../kernel/index.ts';
-import type { PassDish, PassPan, PassService } from './pass-view.ts';
+import type { PassDish, PassPan, PassService } from './pass-dish.ts';
 
 /** When nothing is left while more is asked for, and how many are missing till the close. */
 export type RunsOut = { readonly at: Instant; readonly missing: number };

@@ -6,6 +6,7 @@ import { textIn } from './say.ts';
 
 type AlertWords = {
   check(what: string): string;
+  throwOut(what: string): string;
   correct(what: string): string;
   help(whom: string | null, task: string): string;
   down(smoker: string): string;
@@ -20,6 +21,7 @@ type AlertWords = {
 
 const english: AlertWords = {
   check: (what) => `look at ${what}`,
+  throwOut: (what) => `throw out ${what}: it is too old`,
   correct: (what) => `put right and say what was done: ${what}`,
   help: (whom, task) => `help ${whom ?? 'out'} with: ${task}`,
   down: (smoker) => `${smoker} is out: light it, or move what lies in it`,
@@ -34,6 +36,7 @@ const english: AlertWords = {
 
 const spanish: AlertWords = {
   check: (what) => `mirar ${what}`,
+  throwOut: (what) => `tirar ${what}: está fuera de tiempo`,
   correct: (what) => `corregir y decir qué se hizo: ${what}`,
   help: (whom, task) => (whom ? `ayudar a ${whom} con: ${task}` : `ayudar con: ${task}`),
   down: (smoker) => `${smoker} está apagado: encenderlo o mover lo que tiene`,
@@ -60,6 +63,8 @@ function sayAsked(asks: Alert['asks'], say: Say): string {
   switch (asks.kind) {
     case 'check':
     case 'correct':
+      // Nobody is called to it before its time is over.
+      if (asks.check === 'discard-time') return words.throwOut(textIn(asks.thing, say));
       return words[asks.kind](`${textIn(asks.thing, say)}, ${sayCheckKind(asks.check, say)}`);
     case 'help':
       return words.help(asks.whom, textIn(asks.task, say));

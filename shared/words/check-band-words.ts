@@ -1,5 +1,5 @@
 import type { Instant } from '../kernel/index.ts';
-import { type CheckKind, type CheckView, howOpen } from '../view/index.ts';
+import { type CheckKind, type CheckView, howOpen, isTooOld } from '../view/index.ts';
 import { clockTime } from './amounts.ts';
 import { sayBreach } from './check-refusals.ts';
 import { checkPhrasesOf } from './check-words.ts';
@@ -11,7 +11,11 @@ export type CheckWords = {
   readonly look: string;
   /** What somebody is to do there, in a verb: for whoever sees a box for the first time. */
   readonly toDo: Readonly<Record<CheckKind, string>>;
-  more(count: number): string;
+  /** How many more boxes there are, and of how many of them the food goes. */
+  more(count: number, old: number): string;
+  /** Of food whose time is over, with how many portions are left where that is known. */
+  throwOut(portions: number | null): string;
+  oldSince(time: string): string;
   by(time: string): string;
   since(time: string): string;
   atLeast(asked: string): string;
@@ -52,7 +56,13 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
       thermometer: 'probe ice water',
       clean: 'wash and sanitise',
     },
-    more: (count) => `${count} more`,
+    more: (count, old) =>
+      [`${count} more`, old && `${old === count ? '' : `${old} `}to throw out`]
+        .filter(Boolean)
+        .join(old === count ? ' ' : ', '),
+    throwOut: (portions) =>
+      `throw out${portions ? ` ${portions} ${portions === 1 ? 'portion' : 'portions'}` : ''}`,
+    oldSince: (time) => `too old since ${time}`,
     by: (time) => `by ${time}`,
     since: (time) => `was to be done by ${time}`,
     atLeast: (asked) => `at least ${asked}`,
@@ -93,7 +103,13 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
       thermometer: 'sondee agua con hielo',
       clean: 'lave y desinfecte',
     },
-    more: (count) => `${count} más`,
+    more: (count, old) =>
+      [`${count} más`, old && `${old === count ? '' : `${old} `}por tirar`]
+        .filter(Boolean)
+        .join(old === count ? ' ' : ', '),
+    throwOut: (portions) =>
+      `tire${portions ? ` ${portions} ${portions === 1 ? 'porción' : 'porciones'}` : ''}`,
+    oldSince: (time) => `fuera de tiempo desde ${time}`,
     by: (time) => `antes de ${time}`,
     since: (time) => `era para antes de ${time}`,
     atLeast: (asked) => `al menos ${asked}`,
@@ -127,11 +143,19 @@ export const sayCheck = ({ on, thing }: Pick<CheckView, 'on' | 'thing'>, say: Sa
   `${checkPhrasesOf(say).kind[on.kind]} · ${textIn(thing, say)}`;
 
 /**
- * What is to be done, and on what.
- * @example sayToDo(check, say) //=> 'probe what is held hot · Ribs'
+ * What is to be done at a moment, and on what: food whose time is over is no longer offered.
+ * @example sayToDo(check, now, say) //=> 'probe what is held hot · Ribs'
  */
-export const sayToDo = ({ on, thing }: Pick<CheckView, 'on' | 'thing'>, say: Say): string =>
-  `${checkWords[say.language].toDo[on.kind]} · ${textIn(thing, say)}`;
+export function sayToDo(
+  { on, thing, lateAt, old }: Pick<CheckView, 'on' | 'thing' | 'lateAt' | 'old'>,
+  now: Instant,
+  say: Say,
+): string {
+  const words = checkWords[say.language];
+  const isOld = isTooOld({ on, lateAt }, now);
+  const toDo = isOld ? words.throwOut(old?.portions ?? null) : words.toDo[on.kind];
+  return `${toDo} · ${textIn(thing, say)}`;
+}
 
 /** Till when, or what was found: the second line of a check. */
 export function sayCheckTime(check: CheckView, now: Instant, say: Say): string {
@@ -143,6 +167,10 @@ export function sayCheckTime(check: CheckView, now: Instant, say: Say): string {
     return asked === null ? found : words.foundBut(found, asked);
   }
   const time = clockTime(lateAt, say);
+  if (isTooOld(check, now)) {
+    const where = check.old?.where ?? null;
+    return [words.oldSince(time), where && textIn(where, say)].filter(Boolean).join(' · ');
+  }
   const when = isMending
     ? words.again(time)
     : (howOpen(check, now) === 'missed' ? words.since : words.by)(time);

@@ -109,3 +109,27 @@ it('has words for what is not yet so where the catalogue has none', async () => 
   }
   expect(taps).toMatchObject([[{ kind: 'check', feel: 'not-yet' }, 'rosa']]);
 });
+
+it('has what is too old before all else, and says how much of it is behind “more”', async () => {
+  const old = (name: string, portions: number): CheckView => ({
+    ...ribs,
+    on: { kind: 'discard-time', batch: name as BatchId },
+    key: `discard-time ${name}`,
+    thing: { en: name },
+    lateAt: NOW,
+    old: { portions, where: null },
+  });
+  const failed = { ...ribs, failed: { at: NOW, by: 'Rosa' } };
+  const { part } = await band(failed, old('Beans', 35), old('Chicken', 4), old('Slaw', 1));
+  part.most = 1;
+  await drawn();
+  const said = () => buttonsOf(part).map(([name]) => name);
+  expect(said()[0]).toMatch(/^throw out 35 portions · Beans/);
+  expect(said()[1]).toBe('3 more, 2 to throw out');
+  expect(saidOn(part)).not.toMatch(/Look at|sell/);
+  part.checks = [old('Beans', 35), old('Slaw', 1)];
+  await drawn();
+  expect(said()[1]).toBe('1 more to throw out');
+  await tap(part, '1 more to throw out');
+  expect(said()[1]).toMatch(/^throw out 1 portion · Slaw/);
+});

@@ -23,6 +23,7 @@ const pan = (dish: string, more: Partial<PassPan>): PassPan => ({
   heldUntil: at(90),
   isEmptied: false,
   barred: null,
+  soldTill: null,
   ...more,
 });
 

@@ -28,6 +28,7 @@ const pan = (more: Partial<PassPan> = {}): PassPan => ({
   heldUntil: at(90),
   isEmptied: false,
   barred: null,
+  soldTill: null,
   ...more,
 });
 

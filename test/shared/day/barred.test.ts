@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CheckOn } from '../../../shared/day/index.ts';
-import { barsOf, loadsOf, openLive } from '../../../shared/day/index.ts';
+import { barsOf, loadsOf, openChecks, openLive } from '../../../shared/day/index.ts';
 import { indexOf } from '../../../shared/day/plan-index.ts';
 import type { BatchId, Instant, SlotId, TaskId } from '../../../shared/kernel/index.ts';
 import { after, celsius, minutes, must } from '../../../shared/kernel/index.ts';
@@ -116,6 +116,29 @@ describe('what nobody looked at', () => {
     const refused = day.ask({ kind: 'start', task: task(ribs, 'cut') }, at(180), by);
     if (refused.ok) throw new Error('it was begun');
     expect(sayRefusal(refused.refusal, say)).toContain('how long it is held');
+  });
+
+  it('is asked for till it is thrown out, however many more of its dish are sold', () => {
+    const day = atNoon();
+    const { dish, service, portions } = must(
+      plan.built.batches.find(({ id }) => id === beans),
+      beans,
+    );
+    day.ask(check(hot(beans), 68), at(1), by);
+    day.ask({ kind: 'sold', service, dish, sold: 3 }, at(2));
+    const end = must(
+      openChecks(day.state).find(({ key }) => key === `discard-time ${beans}`),
+      'an end',
+    ).lateAt;
+    // Of another batch of it, which the log of this noon does not have yet.
+    const sold = { kind: 'portionsSold', service, dish, sold: portions + 20 } as const;
+    day.keep(sold, after(end, minutes(30)), by);
+    const late = after(end, minutes(31));
+    expect(openChecks(day.state).map(({ key }) => key)).toContain(`discard-time ${beans}`);
+    const view = viewOf(openLive(day.state, late), { kind: 'pass' });
+    const old = view.checks.find(({ key }) => key === `discard-time ${beans}`)?.old;
+    expect(old?.portions).toBe(portions - 3);
+    expect(old?.where?.en).toBeTruthy();
   });
 
   it('does not go to the pass before the end of its cook was read and was hot enough', () => {

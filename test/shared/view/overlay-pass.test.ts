@@ -43,6 +43,7 @@ const view: PassView = {
           heldUntil: at(120),
           isEmptied: false,
           barred: null,
+          soldTill: null,
         },
       ],
     },

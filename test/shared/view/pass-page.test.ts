@@ -29,6 +29,7 @@ function pan(batch: string, portions: number, more: Partial<PassPan> = {}): Pass
     heldUntil: min(240),
     isEmptied: false,
     barred: null,
+    soldTill: null,
     ...more,
   };
 }
@@ -67,6 +68,19 @@ describe('the portions of a dish', () => {
     const pans = [pan('a', 20, { isEmptied: true }), pan('b', 10)];
     expect(passLine(dish(pans, { sold: 3 }), service, opensAt).ready).toBe(10);
     expect(passLine(dish(pans, { sold: 24 }), service, opensAt).ready).toBe(6);
+  });
+
+  it('are not taken from a pan that is sold from no more, but for those counted before', () => {
+    const old = pan('old', 20, { barred: { why: 'missed', check: 'discard-time' }, soldTill: 9 });
+    const line = passLine(
+      dish([old, pan('new', 30)], { soldBefore: 9, sold: 5 }),
+      service,
+      opensAt,
+    );
+    expect(line.ready).toBe(25);
+    expect(line.pans.map(({ left }) => left).sort()).toEqual([11, 25]);
+    const thrown = { ...old, isEmptied: true };
+    expect(passLine(dish([thrown, pan('new', 30)], { sold: 14 }), service, opensAt).ready).toBe(25);
   });
 
   it('never fall below nought and never add to what was made', () => {

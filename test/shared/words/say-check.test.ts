@@ -17,9 +17,9 @@ const when = (check: Partial<CheckView>, now = NOW, as: typeof say | typeof inSp
   sayCheckTime({ ...ribs, ...check }, now, as);
 
 it('says to whoever knows neither the place nor the trade what to do, by when and how far', () => {
-  expect(sayToDo(ribs, say)).toBe('probe what is held hot · Ribs');
+  expect(sayToDo(ribs, NOW, say)).toBe('probe what is held hot · Ribs');
   expect(when({})).toMatch(/^by \d\d:\d\d, at least 135 °F$/);
-  expect(sayToDo(ribs, inSpanish)).toMatch(/^sondee lo guardado caliente · /);
+  expect(sayToDo(ribs, NOW, inSpanish)).toMatch(/^sondee lo guardado caliente · /);
   expect(when({}, NOW, inSpanish)).toMatch(/^antes de \d\d:\d\d, al menos 135 °F$/);
 });
 
@@ -38,4 +38,17 @@ it('says of what was not looked at when that was due, and of what was wrong what
   expect(when({ failed, breach: null })).toMatch(
     /^found .* by Rosa, and at least 135 °F is asked$/,
   );
+});
+
+it('says of food whose time is over only that it goes, how much, since when and where', () => {
+  const on = { kind: 'discard-time', batch: 'ribs' } as CheckView['on'];
+  const old = { portions: 4, where: { en: 'Warm cabinet', es: 'Gabinete' } };
+  const held = { ...ribs, on, asked: '3 h', atLeastC: null, old };
+  expect(sayToDo(held, NOW, say)).toBe('sell or throw out · Ribs');
+  expect(sayToDo(held, held.lateAt, say)).toBe('throw out 4 portions · Ribs');
+  expect(when(held, held.lateAt)).toMatch(/^too old since \d\d:\d\d · Warm cabinet$/);
+  expect(sayToDo(held, held.lateAt, inSpanish)).toBe('tire 4 porciones · Ribs');
+  const unknown = { ...ribs, on };
+  expect(sayToDo(unknown, held.lateAt, say)).toBe('throw out · Ribs');
+  expect(when(unknown, held.lateAt)).toMatch(/^too old since \d\d:\d\d$/);
 });
