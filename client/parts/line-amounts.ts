@@ -2,11 +2,13 @@ import type { TaskView } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
 import {
   checkWords,
+  clockTime,
   countPieces,
   sayBecause,
   scaleWeight,
   temperature,
   textIn,
+  ui,
   weight,
 } from '../../shared/words/index.ts';
 
@@ -16,9 +18,18 @@ export const countOf = ({ pieces, piece, thing }: TaskView, say: Say): string =>
 
 /** How many and how heavy, which mix, how hot, on which thing: the small row of a line. */
 export function amountsOf(task: TaskView, say: Say): string {
-  const { thing } = task;
-  const named = thing && textIn(thing, say);
-  return joined(countOf(task, say), heavyOf(task, say), mixOf(task, say), heatOf(task, say), named);
+  const named = task.thing && textIn(task.thing, say);
+  return joined(...muchOf(task, say), heatOf(task, say), named);
+}
+
+/**
+ * How many and how heavy, and which mix. Where no raw meat is in the hand it is the mix that goes
+ * on the scale, so it comes first, and the pieces are only what it is for.
+ */
+function muchOf(task: TaskView, say: Say): readonly (string | null | undefined)[] {
+  const [count, mix] = [countOf(task, say), mixOf(task, say)];
+  if (!mix || task.side === 'raw') return [count, heavyOf(task, say), mix];
+  return [capital(mix), count && ui[say.language].forThese(count)];
 }
 
 /** Of a brief line, in minutes of arc: what is beside its words, its tally, and a letter. */
@@ -80,10 +91,17 @@ const mixOf = ({ mix }: TaskView, say: Say) =>
   mix && `${textIn(mix.name, say)}, ${unbroken(scaleWeight(mix.weightKg, say))}`;
 
 function heatOf(task: TaskView, say: Say): string {
-  const { coreAtLeastC } = task.check ?? {};
-  if (!coreAtLeastC) return '';
-  const temp = temperature(coreAtLeastC, say);
-  return unbroken(isGuide(task) ? checkWords[say.language].guide(temp) : `≥ ${temp}`);
+  const { check, limit } = task;
+  const words = checkWords[say.language];
+  const least = limit?.atLeastC ?? check?.coreAtLeastC ?? null;
+  const most = limit?.atMostC ?? check?.coreAtMostC ?? null;
+  if (least !== null) {
+    const temp = temperature(least, say);
+    return unbroken(limit || !isGuide(task) ? `≥ ${temp}` : words.guide(temp));
+  }
+  if (most === null) return '';
+  const by = limit?.byAt ? [words.by(clockTime(limit.byAt, say))] : [];
+  return unbroken([`≤ ${temperature(most, say)}`, ...by].join(' '));
 }
 
 const heavyOf = ({ weightKg }: TaskView, say: Say) =>
@@ -94,6 +112,8 @@ const joined = (...words: readonly (string | number | null | undefined)[]) =>
 
 /** Of a cook the number is a guide, and a hand says when it is done; else it is a limit. */
 const isGuide = ({ check }: TaskView) => (check?.of ?? 'the cook') === 'the cook';
+
+const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** A figure keeps its unit beside it. */
 export const unbroken = (amount: string) => amount.replaceAll(' ', '\u00a0');

@@ -37,10 +37,10 @@ export const hasReading = (kind: CheckKind): boolean =>
 export function asksOf(profile: Profile, on: CheckOn, food: FoodKind | null): Asks | null {
   switch (on.kind) {
     case 'receiving':
-    case 'cold-hold':
       return asked(rowFor(profile, on.kind), ({ atMost }) => ({ asked: atMost, atMost }));
+    case 'cold-hold':
     case 'hot-hold':
-      return asked(rowFor(profile, on.kind), ({ atLeast }) => ({ asked: atLeast, atLeast }));
+      return keepingAsks(profile, on.kind);
     case 'end-temperature': {
       const row = rowFor(profile, on.kind, ({ appliesTo }) => concerns(appliesTo, food));
       return asked(row, ({ anyOf }) => least(anyOf));
@@ -61,6 +61,14 @@ export function asksOf(profile: Profile, on: CheckOn, food: FoodKind | null): As
     default:
       return { row: null, asked: null, atLeastC: null, atMostC: null, allowed: ['discard'] };
   }
+}
+
+/** What the limits ask of food that is kept, wherever that is. */
+export function keepingAsks(profile: Profile, kind: 'cold-hold' | 'hot-hold'): Asks | null {
+  if (kind === 'cold-hold') {
+    return asked(rowFor(profile, kind), ({ atMost }) => ({ asked: atMost, atMost }));
+  }
+  return asked(rowFor(profile, kind), ({ atLeast }) => ({ asked: atLeast, atLeast }));
 }
 
 /** What is wrong with what was read: the row with both amounts, or null. */

@@ -55,6 +55,7 @@ export { type IfMoved, ifMoved } from './if-moved.ts';
 export { keptBy } from './kept-food.ts';
 export { type LabelFacts, labelFacts } from './label-facts.ts';
 export { isStillCooling } from './leftovers.ts';
+export { type LimitAt, limitAt } from './limit-at.ts';
 export type { LimitsFact } from './limits-fact.ts';
 export { type Live, openLive } from './live.ts';
 export type { Lot, LotRefusal, Received } from './lot.ts';

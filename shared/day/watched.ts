@@ -159,6 +159,10 @@ const takesOff = (index: PlanIndex, task: TaskId): boolean =>
     ({ to }) => to.end === 'end' && index.tasks.get(to.activity)?.work === 'place',
   );
 
+/** Work that sets out or carves what is sold next. */
+export const bringsToPass = (index: PlanIndex, { toPass, serve }: Watched, task: TaskId): boolean =>
+  toPass.has(task) && leads(index, task, serve);
+
 const leads = (index: PlanIndex, task: TaskId, serve: TaskId): boolean =>
   (index.lagsOutOf.get(task) ?? []).some(({ to }) => to.activity === serve && to.end === 'start');
 

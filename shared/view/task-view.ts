@@ -7,6 +7,7 @@ import {
   handsFor,
   holdsOf,
   idleRound,
+  limitAt,
   loadsOf,
   mayStart,
   passagesOf,
@@ -41,6 +42,7 @@ export function taskView(live: Live, id: TaskId, among: LagsAmong): TaskView {
     ...(task.mind && { mind: task.mind }),
     ...(task.caution && { caution: task.caution }),
     ...(task.check && { check: task.check }),
+    ...limitOf(live, id),
     ...(task.mix && { mix: { name: task.mix.name, weightKg: task.mix.weightKg } }),
     ...cureIn(live, id),
     ...(index.tubsAfter.has(id) && { tubs: tubsAfter(state, index, id) }),
@@ -65,6 +67,11 @@ export function taskView(live: Live, id: TaskId, among: LagsAmong): TaskView {
     because: idle ?? because(live, id),
     after: among.into(id),
   };
+}
+
+function limitOf(live: Live, id: TaskId): Pick<TaskView, 'limit'> {
+  const limit = limitAt(live, id);
+  return limit ? { limit } : {};
 }
 
 function cureIn({ index, state }: Live, id: TaskId): Pick<TaskView, 'cure'> {

@@ -1,4 +1,4 @@
-import type { Because, TubStanding } from '../day/index.ts';
+import type { Because, LimitAt, TubStanding } from '../day/index.ts';
 import type {
   BatchId,
   Celsius,
@@ -117,6 +117,8 @@ export type TaskView = {
   readonly mind?: Text;
   readonly caution?: Text;
   readonly check?: Check;
+  /** How hot or cold the food must be at it, by the limits of its kitchen. */
+  readonly limit?: LimitAt;
   readonly mix?: { readonly name: Text; readonly weightKg: Kilograms };
   /** Curing salt goes on in it, which two people weigh before it is begun. */
   readonly cure?: CureView;

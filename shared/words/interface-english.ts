@@ -33,6 +33,7 @@ export const interfaceEnglish: Interface = {
   countLess: (piece) => `one ${piece} fewer`,
   trayOf: (pieces) => `tray of ${pieces}`,
   trays: (count) => (count === 1 ? '1 tray' : `${count} trays`),
+  forThese: (count) => `for ${count}`,
   weigh: 'weigh',
   whichTub: (batch) => `${batch}: what the scale shows, then which tub`,
   upTo: (most) => `more than 0, at most ${most}`,

@@ -35,6 +35,7 @@ export const interfaceSpanish: Interface = {
   countLess: (piece) => `una menos (${piece})`,
   trayOf: (pieces) => `bandeja de ${pieces}`,
   trays: (count) => (count === 1 ? '1 bandeja' : `${count} bandejas`),
+  forThese: (count) => `para ${count}`,
   weigh: 'pesar',
   whichTub: (batch) => `${batch}: lo que marca la báscula; luego, qué cubo`,
   upTo: (most) => `más de 0, no más de ${most}`,

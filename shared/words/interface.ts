@@ -34,6 +34,8 @@ export type Interface = {
   /** What is counted at once where it is not a piece. */
   trayOf(pieces: number): string;
   trays(count: number): string;
+  /** Of a mix: how many pieces it is for. */
+  forThese(count: string): string;
   readonly weigh: string;
   whichTub(batch: string): string;
   /** What a weight can be. */

@@ -4,7 +4,7 @@ import { NowLine } from '../../../client/parts/now-line.ts';
 import { type CommandId, celsius, kilograms } from '../../../shared/kernel/index.ts';
 import type { Intent, TaskView } from '../../../shared/view/index.ts';
 import { saidOn } from '../fingers.ts';
-import { injectShoulders, NOW, squareRibs, stationView } from '../fixtures.ts';
+import { at, injectShoulders, NOW, squareRibs, stationView } from '../fixtures.ts';
 
 const { people, zone, clock, temperature, weight } = stationView;
 
@@ -247,5 +247,34 @@ describe('the line of a probe', () => {
     const check = { ...probe.check, feel: { en: 'Hot' }, of: 'holding' } as const;
     const held = await said({ ...probe, check });
     expect(held.replaceAll('\u00a0', ' ')).toContain('≥ 203 °F');
+  });
+
+  it('says of what cools how cold it is to be, and by when', async () => {
+    const limit = { atLeastC: null, atMostC: celsius(21.1), byAt: at(90) };
+    const check = { feel: { en: 'Lukewarm' }, coreAtMostC: celsius(25), of: 'cooling' } as const;
+    const cools = await said({ ...probe, check, limit });
+    expect(cools.replaceAll('\u00a0', ' ')).toMatch(/≤ 70 °F by \d+:\d\d/);
+  });
+
+  it('says of what is set out hot how hot it has to be', async () => {
+    const { check: _, ...task } = probe;
+    const limit = { atLeastC: celsius(57.3), atMostC: null, byAt: null };
+    expect((await said({ ...task, limit })).replaceAll('\u00a0', ' ')).toContain('≥ 135 °F');
+  });
+});
+
+describe('the line of a mix', () => {
+  const mix = { name: { en: 'rib rub' }, weightKg: kilograms(0.2665) };
+  const said = async (task: TaskView) =>
+    saidOn((await line(task)).element).replaceAll('\u00a0', ' ');
+
+  it('says first what goes on the scale, and then for how many', async () => {
+    expect(await said({ ...squareRibs, side: 'clean', mix })).toContain(
+      'Rib rub, 9.4 oz · for 20 slabs',
+    );
+  });
+
+  it('says first what is in the hand where the mix goes on meat', async () => {
+    expect(await said({ ...squareRibs, side: 'raw', mix })).toMatch(/20 slabs.*rib rub, 9\.4 oz/);
   });
 });
