@@ -12,9 +12,11 @@ import {
   weight,
 } from '../../shared/words/index.ts';
 
-/** How many of what; nothing where it is the one thing that is named beside it. */
-export const countOf = ({ pieces, piece, thing }: TaskView, say: Say): string =>
-  thing && pieces === 1 ? '' : countPieces(pieces, piece, say);
+/** How many of what, or how heavy; nothing where it is the one thing that is named beside it. */
+export function countOf({ pieces, piece, thing, byWeight, weightKg }: TaskView, say: Say): string {
+  if (byWeight) return unbroken(weight(weightKg, say));
+  return thing && pieces === 1 ? '' : countPieces(pieces, piece, say);
+}
 
 /** How many and how heavy, which mix, how hot, on which thing: the small row of a line. */
 export function amountsOf(task: TaskView, say: Say): string {
@@ -104,8 +106,8 @@ function heatOf(task: TaskView, say: Say): string {
   return unbroken([`≤ ${temperature(most, say)}`, ...by].join(' '));
 }
 
-const heavyOf = ({ weightKg }: TaskView, say: Say) =>
-  weightKg > 0 ? unbroken(weight(weightKg, say)) : '';
+const heavyOf = ({ weightKg, byWeight }: TaskView, say: Say) =>
+  weightKg > 0 && !byWeight ? unbroken(weight(weightKg, say)) : '';
 
 const joined = (...words: readonly (string | number | null | undefined)[]) =>
   words.filter(Boolean).join(' · ');

@@ -33,7 +33,7 @@ export function tallyPlace(
   task: TaskView,
   { say, kept, isBrief, count }: Pick<Seen, 'say' | 'kept' | 'isBrief' | 'count'>,
 ) {
-  if (task.pieces === 1 || task.state !== 'running') return nothing;
+  if (task.pieces === 1 || task.byWeight || task.state !== 'running') return nothing;
   return html`<tally-strokes
     .say=${say}
     .task=${task}

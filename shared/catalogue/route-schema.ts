@@ -94,6 +94,12 @@ const hands = entry({
   mix: z.exactOptional(idSchema<MixId>()).describe('What is weighed out or put on'),
   check: z.exactOptional(checkSchema),
   wraps: z.exactOptional(z.enum(['paper', 'foil'])).describe('What it puts round the pieces'),
+  piece: z
+    .exactOptional(entry({ one: textSchema(), many: textSchema() }))
+    .describe('What one is called in the hand here; left out: as its cut has it'),
+  byWeight: z
+    .exactOptional(z.literal(true))
+    .describe('What is in the hand has no pieces to count: ground meat, slaw'),
 });
 
 const fire = entry({ work: z.literal('fire'), ...common, time: timeSchema });

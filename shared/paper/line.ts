@@ -67,6 +67,7 @@ function whoDoes({ live, say }: Press, task: Task): string {
 function amountOf(press: Press, task: Task): string {
   const { say, words } = press;
   if (stepOf(press, task)?.work === 'serve') return words.portions(batchOf(press, task).portions);
+  if (task.byWeight) return weight(task.weightKg, say);
   const pieces = countPieces(task.pieces, task.piece, say);
   const isWeighed = task.work === 'hands' && task.weightKg > 0;
   return isWeighed ? `${pieces}, ${weight(task.weightKg, say)}` : pieces;

@@ -143,6 +143,8 @@ export type Task = {
   readonly piece: { readonly one: Text; readonly many: Text };
   /** So many lie on a tray, and are counted at once; left out: piece by piece. */
   readonly trayHolds?: number;
+  /** There are no pieces in the hand here: it is said and done by weight. */
+  readonly byWeight?: true;
   readonly weightKg: Kilograms;
   /** The wall it is shown on; pit work is shown on the smoker wall's station. */
   readonly station: StationId;

@@ -21,7 +21,7 @@ export function tasksOf(ordered: OrderedBatch, frame: Frame, catalogue: Catalogu
         id: taskId(batch.id, step.id),
         ...said(step, batch, frame),
         pieces: batch.pieces,
-        piece: order.cut.piece,
+        piece: (step.work === 'hands' ? step.piece : undefined) ?? order.cut.piece,
         ...(order.cut.trayHolds === undefined ? {} : { trayHolds: order.cut.trayHolds }),
         weightKg,
         ...(step.work === 'hands' ? handsDetail(step, batch, catalogue) : {}),
@@ -70,6 +70,7 @@ function handsDetail(step: StepOf<'hands'>, batch: Batch, catalogue: Catalogue) 
   return {
     ...(mix ? { mix: { mix: mix.id, name: mix.name, weightKg: doseFor(mix, batch) } } : {}),
     ...(step.check ? { check: step.check } : {}),
+    ...(step.byWeight ? { byWeight: true as const } : {}),
   };
 }
 

@@ -50,6 +50,7 @@ export function taskView(live: Live, id: TaskId, among: LagsAmong): TaskView {
     pieces: task.pieces,
     piece: task.piece,
     ...(task.trayHolds !== undefined && { trayHolds: task.trayHolds }),
+    ...(task.byWeight && { byWeight: task.byWeight }),
     weightKg: task.weightKg,
     hand: currentHand(state, index, id),
     shownTo: handsFor(index, id),

@@ -130,6 +130,8 @@ export type TaskView = {
   readonly piece: { readonly one: Text; readonly many: Text };
   /** So many lie on a tray, and are counted at once; absent: piece by piece. */
   readonly trayHolds?: number;
+  /** There is nothing to count in the hand here. */
+  readonly byWeight?: true;
   readonly weightKg: Kilograms;
   readonly hand: PersonId | null;
   /** Who has been shown it: nobody else can be given it. */

@@ -263,6 +263,16 @@ describe('the line of a probe', () => {
   });
 });
 
+describe('the line of what has no pieces', () => {
+  it('says how heavy it is, and has nothing to count', async () => {
+    const ground = { ...squareRibs, byWeight: true, weightKg: kilograms(3.72) } as const;
+    const { element } = await line({ ...ground, state: 'running' });
+    expect(saidOn(element).replaceAll('\u00a0', ' ')).toContain('8.2 lb');
+    expect(saidOn(element)).not.toContain('slabs');
+    expect(element.shadowRoot?.querySelector('tally-strokes')).toBeNull();
+  });
+});
+
 describe('the line of a mix', () => {
   const mix = { name: { en: 'rib rub' }, weightKg: kilograms(0.2665) };
   const said = async (task: TaskView) =>

@@ -63,6 +63,18 @@ describe('the demo day', () => {
     expect(shoulders.length).toBeGreaterThan(1);
   });
 
+  it('names at each step what is in the hand there: a brisket before it is parted', () => {
+    const { tasks, batches } = planned.built;
+    const parted = tasks.find(({ step }) => step === 'part')?.batch;
+    const named = (step: string) =>
+      tasks.find((task) => task.batch === parted && task.step === step)?.piece.many.en;
+    expect(batches.map(({ id }) => id)).toContain(parted);
+    expect(['pull', 'part', 'load'].map(named)).toEqual(['briskets', 'briskets', 'flats']);
+    expect(tasks.filter(({ step }) => step === 'grind').map(({ byWeight }) => byWeight)).toContain(
+      true,
+    );
+  });
+
   it('keeps every smoker busy, each with its heat from another side', () => {
     const stays = planned.schedule.placements.filter(({ activity }) => /\/stay/.test(activity));
     expect(new Set(stays.map(({ mode }) => mode.split('/')[0]))).toEqual(new Set(['a', 'b', 'c']));
