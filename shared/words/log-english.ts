@@ -58,4 +58,15 @@ export const logEnglish: LogPhrases = {
   },
   keptAt: (time) => `kept ${time}`,
   nothing: 'Nothing has happened yet.',
+  news: {
+    later: (task, by) => `${task} ${by} later`,
+    earlier: (task, by) => `${task} ${by} earlier`,
+    more: (count) => `${count} more ${count === 1 ? 'task' : 'tasks'}`,
+    gains: (service, by) => `${service} gains ${by}`,
+    loses: (service, by) => `${service} loses ${by}`,
+    lost: (batch, portions) =>
+      `${portions} ${portions === 1 ? 'portion' : 'portions'} fewer of ${batch}`,
+    longer: (by) => `trimming takes ${by} longer`,
+    nothing: 'no time moves',
+  },
 };

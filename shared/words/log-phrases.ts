@@ -55,4 +55,15 @@ export type LogPhrases = {
   /** Where a screen was alone: it was kept later than it happened. */
   keptAt(time: string): string;
   readonly nothing: string;
+  /** What a decision moved. */
+  readonly news: {
+    later(task: string, by: string): string;
+    earlier(task: string, by: string): string;
+    more(count: number): string;
+    gains(service: string, by: string): string;
+    loses(service: string, by: string): string;
+    lost(batch: string, portions: number): string;
+    longer(by: string): string;
+    readonly nothing: string;
+  };
 };

@@ -59,4 +59,15 @@ export const logSpanish: LogPhrases = {
   },
   keptAt: (time) => `guardado ${time}`,
   nothing: 'Todavía no ha pasado nada.',
+  news: {
+    later: (task, by) => `${task}: ${by} más tarde`,
+    earlier: (task, by) => `${task}: ${by} antes`,
+    more: (count) => `${count} ${count === 1 ? 'tarea' : 'tareas'} más`,
+    gains: (service, by) => `${service} gana ${by}`,
+    loses: (service, by) => `${service} pierde ${by}`,
+    lost: (batch, portions) =>
+      `${portions} ${portions === 1 ? 'porción' : 'porciones'} menos de ${batch}`,
+    longer: (by) => `limpiar lleva ${by} más`,
+    nothing: 'ningún horario cambia',
+  },
 };

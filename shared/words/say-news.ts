@@ -1,44 +1,9 @@
 import type { Logged, NewsLine } from '../view/index.ts';
 import { durationWords } from './amounts.ts';
-import type { Language, Say } from './say.ts';
+import { logWords } from './log-words.ts';
+import type { Say } from './say.ts';
 import { textIn } from './say.ts';
 import { sayLogged } from './say-logged.ts';
-
-type NewsWords = {
-  later(task: string, by: string): string;
-  earlier(task: string, by: string): string;
-  more(count: number): string;
-  gains(service: string, by: string): string;
-  loses(service: string, by: string): string;
-  lost(batch: string, portions: number): string;
-  longer(by: string): string;
-  readonly nothing: string;
-};
-
-const words: Readonly<Record<Language, NewsWords>> = {
-  en: {
-    later: (task, by) => `${task} ${by} later`,
-    earlier: (task, by) => `${task} ${by} earlier`,
-    more: (count) => `${count} more ${count === 1 ? 'task' : 'tasks'}`,
-    gains: (service, by) => `${service} gains ${by}`,
-    loses: (service, by) => `${service} loses ${by}`,
-    lost: (batch, portions) =>
-      `${portions} ${portions === 1 ? 'portion' : 'portions'} fewer of ${batch}`,
-    longer: (by) => `trimming takes ${by} longer`,
-    nothing: 'no time moves',
-  },
-  es: {
-    later: (task, by) => `${task}: ${by} más tarde`,
-    earlier: (task, by) => `${task}: ${by} antes`,
-    more: (count) => `${count} ${count === 1 ? 'tarea' : 'tareas'} más`,
-    gains: (service, by) => `${service} gana ${by}`,
-    loses: (service, by) => `${service} pierde ${by}`,
-    lost: (batch, portions) =>
-      `${portions} ${portions === 1 ? 'porción' : 'porciones'} menos de ${batch}`,
-    longer: (by) => `limpiar lleva ${by} más`,
-    nothing: 'ningún horario cambia',
-  },
-};
 
 /** What is over moves no time: to say so each time would say nothing. */
 const MOVES_NOTHING: ReadonlySet<Logged['kind']> = new Set([
@@ -70,12 +35,12 @@ const toldOf = ({ person, said }: NewsLine, say: Say): string =>
 
 function movedBy({ said }: NewsLine, moved: readonly string[], say: Say): string {
   if (moved.length === 0 && MOVES_NOTHING.has(said.kind)) return '';
-  return ` → ${moved.join('; ') || words[say.language].nothing}`;
+  return ` → ${moved.join('; ') || logWords[say.language].news.nothing}`;
 }
 
 /** What it moved, what matters most first: portions, then services, those that lose first. */
 function movesOf({ lost, longerS, services, tasks, more }: NewsLine, say: Say): string[] {
-  const { later, earlier, gains, loses, ...rest } = words[say.language];
+  const { later, earlier, gains, loses, ...rest } = logWords[say.language].news;
   return [
     ...lost.map(({ batch, portions }) => rest.lost(textIn(batch, say), portions)),
     ...(longerS >= 60 ? [rest.longer(durationWords(longerS))] : []),
