@@ -4,7 +4,7 @@ import type { CommandId, Instant, PersonId } from '../../shared/kernel/index.ts'
 import { instant } from '../../shared/kernel/index.ts';
 import type { CheckView, Command, Intent, Person } from '../../shared/view/index.ts';
 import { checksDue, howOpen, isTooOld } from '../../shared/view/index.ts';
-import { checkWords, sayCheckTime, sayToDo } from '../../shared/words/index.ts';
+import { checkWords, sayCheckTime, sayMore, sayToDo } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import { RowOfBoxes } from './boxes-in-row.ts';
 import './check-pad.ts';
@@ -137,19 +137,17 @@ export class CheckBand extends Part {
     const due = this.#due;
     const words = checkWords[this.say.language];
     const said = due.slice(0, this.most).map((check) => this.#lines(check));
-    const isOld = (check: CheckView) => isTooOld(check, this.now);
     // Food that goes is not looked at: its box says all.
-    const look = due[0] && isOld(due[0]) ? '' : words.look;
-    const room = this.#row.roomFor(said, [look, words.more(due.length, due.filter(isOld).length)]);
+    const look = due[0] && isTooOld(due[0], this.now) ? '' : words.look;
+    const room = this.#row.roomFor(said, [look, this.#more(due)]);
     const shown = this.isWhole ? due : due.slice(0, room);
     const rest = due.slice(shown.length);
-    const more = words.more(rest.length, rest.filter(isOld).length);
     return html`<div class="row" role="group" aria-label=${words.look}>
       ${look ? html`<span class="look">${look}</span>` : nothing}
       ${shown.map((check) => this.#box(check))}
       ${
         rest.length > 0
-          ? html`<button class="more" @click=${() => this.#whole()}>${more}</button>`
+          ? html`<button class="more" @click=${() => this.#whole()}>${this.#more(rest)}</button>`
           : nothing
       }
       ${
@@ -158,6 +156,11 @@ export class CheckBand extends Part {
           : nothing
       }
     </div>`;
+  }
+
+  #more(rest: readonly CheckView[]): string {
+    const old = rest.filter((check) => isTooOld(check, this.now));
+    return sayMore(rest.length, old.length, this.say);
   }
 
   /** What is to be done, and by when. */

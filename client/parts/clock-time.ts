@@ -32,14 +32,16 @@ export class ClockTime extends Part {
   ];
 
   @property({ type: Number, hasChanged: isOtherMinute }) at: Instant = instant(0);
-  /** A time right over it that it follows within half a day: which half is known from there. */
+  /** A time right over it: on the same half of the day, that is known from there. */
   @property({ type: Number }) follows: Instant | null = null;
   /** Where it may be a time of another day: what it is now. */
   @property({ type: Number, hasChanged: isOtherMinute }) now: Instant | null = null;
 
   protected override draw() {
     const [time, half] = clockTime(this.at, this.say).split(' ');
-    const isSaid = this.follows !== null && this.at - this.follows < HALF_DAY_MS;
+    const { follows } = this;
+    const isNear = follows !== null && this.at - follows < HALF_DAY_MS;
+    const isSaid = isNear && clockTime(follows, this.say).endsWith(`${half}`);
     const day = this.now === null ? '' : sayDayAhead(this.at, this.now, this.say);
     const before = day ? html`<small>${day} </small>` : null;
     const behind = half && !isSaid ? html`<small> ${half}</small>` : null;

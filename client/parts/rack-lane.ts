@@ -17,6 +17,7 @@ import {
   clockTime,
   countPieces,
   nearClock,
+  nearRange,
   type Say,
   saySlot,
   temperature,
@@ -145,11 +146,12 @@ export class RackLane extends Part {
     return { what: textIn(next.title, say), when: clockRange(next.lowAt, next.highAt, say) };
   }
 
-  /** The same for the lane: within half a day there is no doubt which half of it is meant. */
+  /** The same for the lane: the half of the day is said where it is not the one that is now. */
   #shortNext(load: LoadDrawing): { readonly what: string; readonly when: string } {
-    const { what, when } = this.#next(load);
-    const at = load.next?.highAt ?? load.outAt;
-    return { what, when: nearClock(when, { at, now: this.now }) };
+    const { now, say } = this;
+    const { next, outAt } = load;
+    const when = next ? nearRange([next.lowAt, next.highAt], now, say) : nearClock(outAt, now, say);
+    return { what: this.#next(load).what, when };
   }
 
   #drawing(rack: RackDrawing, laid: readonly LaidOut[]) {

@@ -67,7 +67,7 @@ export class PassLine extends Part {
 
   #whole(line: Line) {
     const shown = line.pans.slice(0, MOST_PANS);
-    const pans = shown.map((left, i) => sayPan(left, this, shown[i + 1]));
+    const pans = shown.map((left) => sayPan(left, this));
     const more = line.pans.length - shown.length;
     const outcome = sayOutcome(line, this);
     const first = firstMinded([...pans, outcome]);

@@ -1,9 +1,8 @@
 import type { Instant } from '../../shared/kernel/index.ts';
 import type { LeftInPan, PassLine } from '../../shared/view/index.ts';
 import {
-  clockRange,
-  clockTime,
   nearClock,
+  nearRange,
   type PassWords,
   passWords,
   type Say,
@@ -26,32 +25,21 @@ const wordsOf = ({ say }: Seen): PassWords => passWords[say.language];
 const minded = (said: string): Said => ({ said, how: 'mind' });
 const soft = (said: string): Said => ({ said, how: 'soft' });
 
-const clock = (at: Instant, { say, now }: Seen) => nearClock(clockTime(at, say), { at, now });
+const clock = (at: Instant, { say, now }: Seen) => nearClock(at, now, say);
 
-/** What is in a pan, and till when; the half of the day is said behind that of the `next`. */
-export function sayPan(
-  { pan: { heldUntil, stage, barred }, left }: LeftInPan,
-  seen: Seen,
-  next?: LeftInPan,
-): Said {
+/** What is in a pan, and till when. */
+export function sayPan({ pan: { heldUntil, stage, barred }, left }: LeftInPan, seen: Seen): Said {
   const words = wordsOf(seen);
   if (barred) return minded(words.barred(left, barred));
   const isSoon = heldUntil !== null && heldUntil - seen.now < SOON_MS;
   if (stage === 'held' && (heldUntil === null || heldUntil > seen.now)) {
-    const said = words.toCut(left, heldUntil && till(heldUntil, seen, next));
+    const said = words.toCut(left, heldUntil && clock(heldUntil, seen));
     return isSoon ? minded(said) : { said, how: 'plain' };
   }
   if (heldUntil === null) return soft(words.heldFree(left));
   if (heldUntil <= seen.now) return minded(words.holdOver(left));
-  const said = words.heldTill(left, till(heldUntil, seen, next));
+  const said = words.heldTill(left, clock(heldUntil, seen));
   return isSoon ? minded(said) : soft(said);
-}
-
-function till(at: Instant, seen: Seen, next: LeftInPan | undefined): string {
-  const { heldUntil = null } = next?.pan ?? {};
-  if (heldUntil === null || heldUntil < at) return clock(at, seen);
-  const [range = ''] = clockRange(at, heldUntil, seen.say).split('–');
-  return range;
 }
 
 /** What will come of a dish at this service; that nothing is ready its figure says. */
@@ -73,8 +61,7 @@ export function sayNext({ next: pan, empty }: PassLine, seen: Seen): Said {
   const { first, next, noNext } = wordsOf(seen);
   if (!pan) return soft(noNext);
   const { readyLowAt, readyHighAt, portions } = pan;
-  const range = clockRange(readyLowAt, readyHighAt, seen.say);
-  const when = nearClock(range, { at: readyHighAt, now: seen.now });
+  const when = nearRange([readyLowAt, readyHighAt], seen.now, seen.say);
   return { said: (empty === 'before' ? first : next)(portions, when), how: 'plain' };
 }
 

@@ -11,8 +11,9 @@ export type CheckWords = {
   readonly look: string;
   /** What somebody is to do there, in a verb: for whoever sees a box for the first time. */
   readonly toDo: Readonly<Record<CheckKind, string>>;
-  /** How many more boxes there are, and of how many of them the food goes. */
-  more(count: number, old: number): string;
+  more(count: number): string;
+  /** Said of boxes behind one more. */
+  readonly toThrowOut: string;
   /** Of food whose time is over, with how many portions are left where that is known. */
   throwOut(portions: number | null): string;
   oldSince(time: string): string;
@@ -56,10 +57,8 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
       thermometer: 'probe ice water',
       clean: 'wash and sanitise',
     },
-    more: (count, old) =>
-      [`${count} more`, old && `${old === count ? '' : `${old} `}to throw out`]
-        .filter(Boolean)
-        .join(old === count ? ' ' : ', '),
+    more: (count) => `${count} more`,
+    toThrowOut: 'to throw out',
     throwOut: (portions) =>
       `throw out${portions ? ` ${portions} ${portions === 1 ? 'portion' : 'portions'}` : ''}`,
     oldSince: (time) => `too old since ${time}`,
@@ -103,10 +102,8 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
       thermometer: 'sondee agua con hielo',
       clean: 'lave y desinfecte',
     },
-    more: (count, old) =>
-      [`${count} más`, old && `${old === count ? '' : `${old} `}por tirar`]
-        .filter(Boolean)
-        .join(old === count ? ' ' : ', '),
+    more: (count) => `${count} más`,
+    toThrowOut: 'por tirar',
     throwOut: (portions) =>
       `tire${portions ? ` ${portions} ${portions === 1 ? 'porción' : 'porciones'}` : ''}`,
     oldSince: (time) => `fuera de tiempo desde ${time}`,
@@ -137,6 +134,13 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
     },
   },
 };
+
+/** How many more boxes there are, and of how many the food goes. @example '4 more to throw out' */
+export function sayMore(count: number, old: number, { language }: Pick<Say, 'language'>): string {
+  const { more, toThrowOut } = checkWords[language];
+  if (old === 0) return more(count);
+  return `${more(count)}${old === count ? '' : `, ${old}`} ${toThrowOut}`;
+}
 
 /** What is looked at and on what. @example sayCheck(check, say) //=> 'held hot · Ribs' */
 export const sayCheck = ({ on, thing }: Pick<CheckView, 'on' | 'thing'>, say: Say): string =>

@@ -97,7 +97,7 @@ export function twentyMoments(): Moment[] {
     for (let tap = taps[next]; tap && tap.at <= before; tap = taps[++next]) {
       told.ask(tap.intent, tap.at, tap.personId);
     }
-    clearWhatIsOld(told, before);
+    clearWhatIsOld(told, before, hand);
     // Every other moment is an ordinary one.
     const trouble = n % 2 === 0 ? null : must(TROUBLES[((n - 1) / 2) % 4], 'a trouble');
     const isTold = trouble?.tell(told, before) ?? false;

@@ -1,6 +1,6 @@
 import type { demoLog } from '../../../server/demo/index.ts';
 import { openChecks } from '../../../shared/day/index.ts';
-import type { Instant } from '../../../shared/kernel/index.ts';
+import type { Instant, PersonId } from '../../../shared/kernel/index.ts';
 import { after, instant, minutes, seconds, seeded } from '../../../shared/kernel/index.ts';
 import type { plan, Telling } from '../../shared/day/demo.ts';
 
@@ -34,10 +34,10 @@ export function salesOf({ built }: typeof plan, seed: number): DemoTap[] {
   );
 }
 
-/** Throws out what may be held no longer, some minutes after its time, as a crew does. */
-export function clearWhatIsOld(told: Telling, at: Instant): void {
+/** Throws out what may be held no longer, some minutes after its time, as one of a crew does. */
+export function clearWhatIsOld(told: Telling, at: Instant, by: PersonId): void {
   for (const { on, lateAt } of openChecks(told.state)) {
     if (on.kind !== 'discard-time' || at < after(lateAt, CLEARED_S)) continue;
-    told.ask({ kind: 'correct', on, action: 'discard' }, at);
+    told.ask({ kind: 'correct', on, action: 'discard' }, at, by);
   }
 }
