@@ -36,4 +36,20 @@ export const checkEnglish: CheckPhrases = {
     `${what}: ${on}${temp ? `, ${temp}` : ''}${felt ? `, “${felt}”` : ''}`,
   notYet: 'not yet so',
   corrected: (what, on, action) => `${what}, ${on}: ${action}`,
+  refused: {
+    whoChecked: 'A check stands in somebody’s name: say who looked.',
+    nothingToCheck: 'There is no such thing to check today: look at the list again.',
+    readingMissing: 'What did the thermometer show? Give the number.',
+    nothingToCorrect: 'Nothing is wrong there any more: look at the list again.',
+    notAllowed: (allowed) => `Its limit allows only: ${allowed}.`,
+    barred: {
+      failed: (batch, what, why) =>
+        `${batch} is barred: ${what}${why && `. ${why}`}. Say what was done about it first.`,
+      missed: (batch, what, why) =>
+        `${batch} is barred: ${what}, not looked at in time${why && `. ${why}`}. Look now.`,
+      discarded: (batch) => `${batch} was thrown out: nothing of it goes to the pass.`,
+    },
+    row: (what, found, asked, source) =>
+      `${what}${found ? `: found ${found}` : ''}${asked ? `, asked ${asked}` : ''} (${source})`,
+  },
 };

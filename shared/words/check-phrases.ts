@@ -10,4 +10,18 @@ export type CheckPhrases = {
   /** Where the catalogue has no words of its own for what is not yet so. */
   readonly notYet: string;
   corrected(what: string, on: string, action: string): string;
+  /** Why it was not kept, and what it keeps from happening. */
+  readonly refused: {
+    readonly whoChecked: string;
+    readonly nothingToCheck: string;
+    readonly readingMissing: string;
+    readonly nothingToCorrect: string;
+    notAllowed(allowed: string): string;
+    readonly barred: {
+      failed(batch: string, what: string, why: string): string;
+      missed(batch: string, what: string, why: string): string;
+      discarded(batch: string): string;
+    };
+    row(what: string, found: string | null, asked: string | null, source: string): string;
+  };
 };

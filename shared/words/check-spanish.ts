@@ -36,4 +36,20 @@ export const checkSpanish: CheckPhrases = {
     `${what}: ${on}${temp ? `, ${temp}` : ''}${felt ? `, «${felt}»` : ''}`,
   notYet: 'todavía no',
   corrected: (what, on, action) => `${what}, ${on}: ${action}`,
+  refused: {
+    whoChecked: 'Una revisión lleva nombre: diga quién miró.',
+    nothingToCheck: 'Hoy no hay nada así que revisar: mire la lista otra vez.',
+    readingMissing: '¿Qué marcó el termómetro? Dé el número.',
+    nothingToCorrect: 'Ahí ya no hay nada mal: mire la lista otra vez.',
+    notAllowed: (allowed) => `Su límite solo permite: ${allowed}.`,
+    barred: {
+      failed: (batch, what, why) =>
+        `${batch} no puede salir: ${what}${why && `. ${why}`}. Diga antes qué se hizo.`,
+      missed: (batch, what, why) =>
+        `${batch} no puede salir: ${what}, sin mirar a tiempo${why && `. ${why}`}. Mire ya.`,
+      discarded: (batch) => `${batch} se tiró: nada de ello va al pase.`,
+    },
+    row: (what, found, asked, source) =>
+      `${what}${found ? `: hubo ${found}` : ''}${asked ? `, se pide ${asked}` : ''} (${source})`,
+  },
 };
