@@ -10,10 +10,14 @@ class LongestFirst extends BaseSequencer {
   }
 }
 
-/** These hang something on a document that no test takes off again, or look at all it hears. */
-const OWN_DOCUMENT = ['shell/chime', 'shell/language', 'station/ink'].map(
-  (name) => `test/client/${name}.test.ts`,
-);
+/**
+ * These hang something on a document that no test takes off again, put something of their own in a
+ * browser's place, or look at all it hears.
+ */
+const OWN_DOCUMENT = [
+  ...['install/install-page', 'shell/chime', 'shell/language', 'shell/wake', 'stand/stand'],
+  ...['standard/standard-sheet', 'station/ink', 'sync/tab-drainer'],
+].map((name) => `test/client/${name}.test.ts`);
 
 export default defineConfig({
   test: {
