@@ -4,7 +4,6 @@ import {
   checkWords,
   clockTime,
   countPieces,
-  sayBecause,
   scaleWeight,
   temperature,
   textIn,
@@ -72,21 +71,21 @@ export function amountBehind(title: string, task: TaskView, room: Room, say: Say
   return said.find((each) => isOnOne(title, each, lettersIn(task, room.wide))) ?? least;
 }
 
-/** Whether a brief line says on one row what and how much, and on another what is to be minded. */
-export function isInTwoRows(task: TaskView, wide: number, say: Say): boolean {
+/**
+ * Whether a brief line says on one row what and how much, and on another, with so many letters,
+ * what is to be minded.
+ */
+export function isInTwoRows(
+  task: TaskView,
+  { wide, second }: { readonly wide: number; readonly second: number },
+  say: Say,
+): boolean {
   const title = textIn(task.title, say);
   const letters = lettersIn(task, wide);
   return (
     isOnOne(title, amountBehind(title, task, { wide, isTall: false }, say), letters) &&
-    SMALLER * mindedLetters(task, say) <= letters
+    SMALLER * second <= letters
   );
-}
-
-/** Letters of what is to be minded before it is begun, and while it runs, or of why it waits. */
-export function mindedLetters({ mind, check, because, state }: TaskView, say: Say): number {
-  const why = state === 'waiting' && because ? sayBecause(because, say) : '';
-  const said = [mind, check?.feel].map((each) => (each ? textIn(each, say) : ''));
-  return Math.max(...[why, ...said].map(({ length }) => length));
 }
 
 const mixOf = ({ mix }: TaskView, say: Say) =>

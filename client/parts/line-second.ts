@@ -9,28 +9,74 @@ type Seen = {
   readonly side: Side | null;
   /** A finger has started it just now. */
   readonly isNew: boolean;
+  /** Minutes of arc that a line has for its words. */
+  readonly wide: number;
+  /** It has no second row for them. */
+  readonly isFlat: boolean;
 };
 
+/** Of a small row, in minutes of arc. */
+const LETTER = 12.3;
+
 /**
- * Under how many and how heavy: a call for help, that hands or gloves are to be changed where raw
- * and clean would meet, why it waits, or the one thing to mind; while something is looked at, what
- * is to be found.
+ * Under how many and how heavy: what is to be minded; while something is looked at, what is to be
+ * found. A call for help, that hands or gloves are to be changed where raw and clean would meet, or
+ * why it waits stands before that: the standard stays whatever else is said.
  */
-export function secondRow(task: TaskView, { say, side, isNew }: Seen) {
+export function secondRow(task: TaskView, seen: Seen) {
+  const { say, isFlat } = seen;
+  const pressing = pressingOf(task, seen);
+  const minded = mindedOf(task, say);
+  if (!pressing) {
+    return minded ? html`<p class="row"><span class="mind">${minded}</span></p>` : nothing;
+  }
+  const { said, how } = pressing;
+  return html`<p class="row both ${isFlat ? 'one' : ''}"><span class=${how}>${said}</span>
+    ${minded ? html`<span>${minded}</span>` : nothing}</p>`;
+}
+
+/** Whether what presses and the standard take two small rows of it. */
+export function takesTwoRows(task: TaskView, seen: Seen): boolean {
+  const { said = '' } = pressingOf(task, seen) ?? {};
+  const minded = mindedOf(task, seen.say);
+  if (!said || !minded || seen.isFlat) return false;
+  return (said.length + GAP + minded.length) * LETTER > seen.wide;
+}
+
+/**
+ * Letters of all that it may say before the work is begun, and while that runs: a line does not
+ * grow under the finger that starts it.
+ */
+export function secondLetters(task: TaskView, say: Say, side: Side | null): number {
+  const states = [task.state, 'running'] as const;
+  return Math.max(
+    ...states.map((state) => {
+      const seen = { ...task, state };
+      const pressing = pressingOf(seen, { say, side, isNew: true })?.said ?? '';
+      return pressing.length + (pressing ? GAP : 0) + mindedOf(seen, say).length;
+    }),
+  );
+}
+
+/** Between the two, in letters. */
+const GAP = 1;
+
+type Pressing = { readonly said: string; readonly how: 'asked' | 'mind' | 'plain' };
+
+function pressingOf(
+  task: TaskView,
+  { say, side, isNew }: Pick<Seen, 'say' | 'side' | 'isNew'>,
+): Pressing | null {
   const words = ui[say.language];
-  const mind = (said: string) => html`<p class="row"><span class="mind">${said}</span></p>`;
-  if (task.helpAskedAt !== null) {
-    // Whoever comes to help does it to the same standard.
-    return html`<p class="row"><span class="asked">${words.helpAsked}</span></p>
-      ${task.mind ? html`<p class="row">${textIn(task.mind, say)}</p>` : nothing}`;
-  }
+  if (task.helpAskedAt !== null) return { said: words.helpAsked, how: 'asked' };
   const change = task.state === 'ready' || isNew ? handChange(task, side) : null;
-  if (change) return mind(words.handChange[change]);
-  if (task.state === 'waiting' && task.because && task.because.kind !== 'plan') {
-    return html`<p class="row">${sayBecause(task.because, say)}</p>`;
-  }
-  // Where the probe goes is minded before; once it is in, what hand and eye are to find.
-  const feel = task.check?.feel;
-  const toMind = task.state === 'running' ? (feel ?? task.mind) : (task.mind ?? feel);
-  return toMind ? mind(textIn(toMind, say)) : nothing;
+  if (change) return { said: words.handChange[change], how: 'mind' };
+  if (task.state !== 'waiting' || !task.because || task.because.kind === 'plan') return null;
+  return { said: sayBecause(task.because, say), how: 'plain' };
+}
+
+/** Where the probe goes is minded before; once it is in, what hand and eye are to find. */
+function mindedOf({ state, check, mind }: TaskView, say: Say): string {
+  const toMind = state === 'running' ? (check?.feel ?? mind) : (mind ?? check?.feel);
+  return toMind ? textIn(toMind, say) : '';
 }

@@ -143,6 +143,15 @@ export const nowLineStyles = css`
   .row:has(> :is(.mind, .asked)) {
     display: block;
   }
+  /* What presses, and the standard behind it or under it; in half of a foot behind it or not. */
+  .row.both {
+    display: flex;
+    flex-wrap: wrap;
+  }
+  .row.both.one {
+    height: 1.28em;
+    overflow: hidden;
+  }
   .mind {
     border-bottom: var(--heavy) solid var(--ink);
     line-height: 1.1;

@@ -11,7 +11,7 @@ import { amountBehind } from './line-amounts.ts';
 import type { LineHeight } from './line-height.ts';
 import { MeasuredLine } from './line-height.ts';
 import { howRow, ringLetters, tallyPlace } from './line-how.ts';
-import { secondRow } from './line-second.ts';
+import { secondRow, takesTwoRows } from './line-second.ts';
 import type { LineRefusal, Strip } from './line-strip.ts';
 import './line-strip.ts';
 import { nowLineStyles } from './now-line.css.ts';
@@ -19,8 +19,10 @@ import { nowLineShapes } from './now-line-shapes.css.ts';
 import { Part } from './part.ts';
 import './ruled-line.ts';
 import { styled } from './styled.ts';
-import type { Ring } from './tap-ring.ts';
-import './tap-ring.ts';
+import { type Ring, ringOf } from './tap-ring.ts';
+
+/** Beside the words of a line, in minutes of arc: who, when and the place to tap. */
+const BESIDE_WORDS = 390;
 
 /** An open strip that nobody taps closes again, so that it hides nothing. */
 const STRIP_MS = 20_000;
@@ -115,15 +117,18 @@ export class NowLine extends Part {
 
   #what(task: TaskView) {
     const title = textIn(task.title, this.say);
-    const { say, side } = this;
-    const second = secondRow(task, { say, side, isNew: this.undo === 'start' });
+    const { say, side, brief, height } = this;
+    const { wide, isTall } = this.#measured;
+    const room = { wide: wide - BESIDE_WORDS, isFlat: brief && !isTall };
+    const seen = { say, side, isNew: this.undo === 'start', ...room };
     // Nothing is begun before its cure is weighed: a row that has no room leaves, and not that one.
-    const rows = [this.#cure(task), this.#how(task), second, this.#caution(task)];
+    const how = [this.#how(task), secondRow(task, seen)];
+    const rows = [this.#cure(task), how, this.#caution(task)];
     const strip = this.refused || this.open ? this.#strip(task) : nothing;
     const size = styled({
       '--chars': String(Math.max(title.length, this.longest)),
       // As if every line had all its rows, so that the letters of neighbours are alike.
-      '--rows': String(this.height === 'low' || this.brief ? 2 : 3),
+      '--rows': String((height === 'low' || brief) && !takesTwoRows(task, seen) ? 2 : 3),
     });
     const show = ({ detail }: CustomEvent<Strip | null>) => this.#show(detail);
     return html`<div class="page" ${size} @show=${show}>
@@ -242,9 +247,4 @@ export class NowLine extends Part {
   #nameOf(hand: PersonId | null): string | null {
     return this.people.find(({ id }) => id === hand)?.name ?? null;
   }
-}
-
-function ringOf(mark: Mark | null, kept: Ring): Ring {
-  if (mark === null) return kept;
-  return mark === 'here' ? 'hollow' : 'tapped';
 }

@@ -1,6 +1,7 @@
 import type { PropertyValues } from 'lit';
 import { css, html, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import type { Mark } from '../../shared/view/index.ts';
 import { base } from '../theme/index.ts';
 import { inkFirst } from './ink.ts';
 import { Part } from './part.ts';
@@ -11,6 +12,12 @@ import { styled } from './styled.ts';
  * here, the hub has not answered. Filled: the hub has it.
  */
 export type Ring = 'thin' | 'heavy' | 'tapped' | 'hollow' | 'filled';
+
+/** How far the last tap has come, drawn; `kept`: as what the hub has of it is drawn. */
+export function ringOf(mark: Mark | null, kept: Ring): Ring {
+  if (mark === null) return kept;
+  return mark === 'here' ? 'hollow' : 'tapped';
+}
 
 /** Two taps of one wet finger come closer together than this; the second is not meant. */
 const TWICE_MS = 700;

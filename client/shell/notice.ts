@@ -80,9 +80,15 @@ export function toLookAt({ state: { view, pending } }: Sync): readonly CheckView
 }
 
 /** Said in the place of lines where there are none: not that all is done while something is not. */
-export function nothingToDo({ sync, say }: Shown): string {
+export function nothingToDo({ nextAt }: Pick<StationPage, 'nextAt'>, { sync, say }: Shown): string {
   const words = ui[say.language];
   const checks = toLookAt(sync);
+  if (nextAt !== null) {
+    const at = clockTime(nextAt, say);
+    return checksDue(checks, sync.hubNow()).length > 0
+      ? words.onlyLookUntil(at)
+      : words.nothingUntil(at);
+  }
   if (checks.length === 0) return words.nothingLeft;
   if (checksDue(checks, sync.hubNow()).length > 0) return words.onlyLook;
   const next = instant(Math.min(...checks.map(({ dueAt }) => dueAt)));

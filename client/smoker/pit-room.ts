@@ -1,6 +1,7 @@
-import type { TaskView } from '../../shared/view/index.ts';
+import type { Side, TaskView } from '../../shared/view/index.ts';
 import { type Say, textIn } from '../../shared/words/index.ts';
-import { isInTwoRows, mindedLetters } from '../parts/line-amounts.ts';
+import { isInTwoRows } from '../parts/line-amounts.ts';
+import { secondLetters } from '../parts/line-second.ts';
 import type { SeenWall } from '../shell/seen-size.ts';
 
 /** In minutes of arc. */
@@ -40,9 +41,19 @@ export function hasThen({ heightPx, arcminPx, touchPx }: SeenWall, racks: number
 /** How many lines of work may stand over one another at the foot. */
 export const pitLines = (wall: SeenWall) => (wideOf(wall) < TWO_FROM ? 1 : 2);
 
+/** In which words, and for whose hands. */
+type Read = { readonly say: Say; readonly side: Side | null };
+
 /** Whether each of them says there, in half of the foot, to what standard it is to be done. */
-export const canShareFoot = (tasks: readonly TaskView[], wall: SeenWall, say: Say) =>
-  tasks.every((task) => isInTwoRows(task, wideOf(wall), say));
+export const canShareFoot = (
+  tasks: readonly TaskView[],
+  wall: SeenWall,
+  { say, side }: Read,
+): boolean =>
+  tasks.every((task) => {
+    const room = { wide: wideOf(wall), second: secondLetters(task, say, side) };
+    return isInTwoRows(task, room, say);
+  });
 
 /** Of a line that has the foot for itself: what is beside its words, and a letter of two sizes. */
 const BESIDE_WORDS = 412;
@@ -50,10 +61,10 @@ const TITLE_LETTER = 18.6;
 const ROW_LETTER = 12.3;
 
 /** Whether it has room for high letters: else its words are as large as where there are two. */
-export function hasHighLetters(task: TaskView, wall: SeenWall, say: Say): boolean {
+export function hasHighLetters(task: TaskView, wall: SeenWall, { say, side }: Read): boolean {
   const wide = wideOf(wall) - BESIDE_WORDS;
   return (
     TITLE_LETTER * textIn(task.title, say).length <= wide &&
-    ROW_LETTER * mindedLetters(task, say) <= wide
+    ROW_LETTER * secondLetters(task, say, side) <= wide
   );
 }

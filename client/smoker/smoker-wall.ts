@@ -149,7 +149,7 @@ export class SmokerWall extends Wall {
     };
     const most = page(this.#mustLook ? 1 : pitLines(seen));
     const shown = most.now.map(({ task }) => task);
-    return shown.length < 2 || canShareFoot(shown, seen, this.say) ? most : page(1);
+    return shown.length < 2 || canShareFoot(shown, seen, this) ? most : page(1);
   }
 
   #smokers({ view, marks }: Drawn<SmokerView>) {
@@ -207,10 +207,10 @@ export class SmokerWall extends Wall {
         }}
       ></move-foot>`;
     }
-    if (page.now.length === 0) return html`<p class="quiet">${nothingToDo(this)}</p>`;
+    if (page.now.length === 0) return html`<p class="quiet">${nothingToDo(page, this)}</p>`;
     const { seen } = this.#size;
     const isAlone = page.now.length === 1 && !this.#mustLook;
-    const isHigh = isAlone && page.now.every(({ task }) => hasHighLetters(task, seen, say));
+    const isHigh = isAlone && page.now.every(({ task }) => hasHighLetters(task, seen, this));
     const brief = !narrow && !isHigh;
     const work = { sync, say, narrow, brief, drawn, touched: this.#touched, side };
     return html`<div class="work">

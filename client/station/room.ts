@@ -14,6 +14,7 @@ const RING = 80;
 const NARROW_BELOW = 600;
 const TIGHT_BELOW = 760;
 const MOST_LINES = 3;
+const MOST_ROWS = 3;
 
 const widthOf = ({ widthPx, arcminPx }: SeenWall) => widthPx / arcminPx;
 
@@ -54,13 +55,17 @@ export function linesOf(wall: SeenWall): number {
   return Math.min(MOST_LINES, Math.max(1, lines));
 }
 
-/** What room is left for the rest when so many lines are under *Now*. */
+/**
+ * What room is left for the rest when so many lines are under *Now*. Where there are none, a
+ * sentence says so in the height of one, and rows have the rest.
+ */
 export function roomOf(wall: SeenWall, lines: number): Room {
-  const rows = Math.floor((between(wall) - lines * linePx(wall)) / rowPx(wall));
+  const rows = Math.floor((between(wall) - Math.max(1, lines) * linePx(wall)) / rowPx(wall));
+  const most = lines === 0 ? 2 * MOST_ROWS : MOST_ROWS;
   const isLong = isNarrow(wall);
   return {
     now: linesOf(wall),
-    next: isLong ? 6 : Math.min(3, Math.max(0, rows)),
+    next: isLong ? 6 : Math.min(most, Math.max(0, rows)),
     further: isLong ? 0 : Math.max(0, Math.floor((widthOf(wall) - 280) / 300)),
   };
 }

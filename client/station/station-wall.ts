@@ -167,7 +167,7 @@ export class StationWall extends Wall {
   }
 
   #now(page: StationPage, drawn: Drawn<StationView>) {
-    if (page.now.length === 0) return html`<p class="quiet">${nothingToDo(this)}</p>`;
+    if (page.now.length === 0) return html`<p class="quiet">${nothingToDo(page, this)}</p>`;
     const { sync, say, narrow } = this;
     const longest = Math.max(...page.now.map(({ task }) => textIn(task.title, say).length));
     const work = { sync, say, narrow, drawn, touched: this.#touched, longest, side: this.side };

@@ -10,6 +10,8 @@ export type StationPage = {
   readonly next: readonly TaskView[];
   readonly further: readonly TaskView[];
   readonly laterCount: number;
+  /** When the first of what is not under *Now* is to start; null where nothing is left. */
+  readonly nextAt: Instant | null;
 };
 
 /** `isDue`: it needs its hand now, which can do one thing at a time; no other line of it is due. */
@@ -20,15 +22,17 @@ export type NowTask = { readonly task: TaskView; readonly isDue: boolean };
  * the tray.
  */
 const SOON_S = minutes(5);
+/** What is further off than this is not a hand's business yet (judged, no source). */
+const AHEAD_S = minutes(30);
 
 /**
  * What a station wall shows where.
  *
  * *Now* holds, as far as there is room, and in this order of claim: what a finger has just touched
  * or picked, what help is asked for, what runs, what is due; and if there is nothing of all that,
- * the one thing that comes first. What is left of the room goes to what was just done and has trim
- * to be weighed. Its lines stand in the order of the plan, whatever state they are
- * in, so that no line moves under a finger. The rest follows by time.
+ * the one thing that comes first, unless that is a good while off. What is left of the room goes to
+ * what was just done and has trim to be weighed. Its lines stand in the order of the plan, whatever
+ * state they are in, so that no line moves under a finger. The rest follows by time.
  */
 export function stationPage(
   view: Pick<StationView, 'tasks' | 'later'>,
@@ -41,7 +45,9 @@ export function stationPage(
     .map((task) => ({ task, claim: claimOf(task, now, held) }))
     .sort((a, b) => a.claim - b.claim || byTime(a.task, b.task));
   const due = claims.filter(({ claim }) => claim < NO_CLAIM).slice(0, Math.max(1, room.now));
-  const first = claims.slice(0, due.length === 0 ? 1 : 0);
+  const first = claims
+    .slice(0, due.length === 0 ? 1 : 0)
+    .filter(({ task }) => task.startAt <= now + AHEAD_S * 1000);
   const shown = new Set([...due, ...first].map(({ task }) => task.id));
   const rest = open.filter(({ id }) => !shown.has(id)).sort(byTime);
   const over = toWeigh.slice(0, Math.max(0, room.now - due.length - first.length));
@@ -52,6 +58,7 @@ export function stationPage(
     next: rest.slice(0, room.next),
     further: rest.slice(room.next, room.next + room.further),
     laterCount: Math.max(0, rest.length - room.next - room.further) + view.later,
+    nextAt: rest[0]?.startAt ?? null,
   };
 }
 

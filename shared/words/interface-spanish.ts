@@ -45,6 +45,8 @@ export const interfaceSpanish: Interface = {
   thenBand: 'Luego',
   later: (count) => `+${count} después`,
   nothingLeft: 'Aquí no queda nada por hacer hoy.',
+  nothingUntil: (time) => `Aquí no hay nada que hacer hasta las ${time}.`,
+  onlyLookUntil: (time) => `Aquí no hay trabajo hasta las ${time}, solo algo que revisar.`,
   onlyLook: 'Aquí no queda más trabajo hoy, solo algo que revisar.',
   lookNext: (time) => `Aquí no queda más trabajo hoy. Lo próximo que revisar: ${time}.`,
   taskName: (title, who) => (who ? `${title}, ${who}` : title),
@@ -125,7 +127,7 @@ export const interfaceSpanish: Interface = {
   handsHere: 'Manos que la tocan',
   hands: { anybody: 'cualquiera', raw: 'crudo', clean: 'limpias' },
   handChange: {
-    'off-raw': 'Viene de carne cruda: lavarse y cambiar de guantes antes',
+    'off-raw': 'De carne cruda: lavarse, guantes nuevos',
     'raw-panel': 'Aquí tocan manos de crudo: lavarse y cambiar de guantes tras el toque',
     'clean-panel': 'Aquí tocan manos limpias: sin guantes antes del toque',
   },

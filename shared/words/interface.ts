@@ -47,6 +47,9 @@ export type Interface = {
   later(count: number): string;
   readonly nothingLeft: string;
   /** The same where something is still to be looked at: now, or at a time. */
+  /** Where the next work here is a good while off. */
+  nothingUntil(time: string): string;
+  onlyLookUntil(time: string): string;
   readonly onlyLook: string;
   lookNext(time: string): string;
   taskName(title: string, who: string | null): string;

@@ -3,7 +3,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { NowLine } from '../../../client/parts/now-line.ts';
 import type { Side, TaskView } from '../../../shared/view/index.ts';
 import { drawn, saidOn } from '../fingers.ts';
-import { injectShoulders, NOW, stationView } from '../fixtures.ts';
+import { injectShoulders, NOW, rubRibs, stationView } from '../fixtures.ts';
 
 // Hands are washed before gloves go on anew, and gloves changed, between raw animal food and food
 // that is ready to eat: FDA Food Code 2022, 2-301.14 and 3-304.15 (from memory).
@@ -24,8 +24,21 @@ afterEach(() => document.body.replaceChildren());
 describe('where raw and clean would meet, a line', () => {
   it('asks hands off raw meat to be washed, and gloves changed, before they begin', async () => {
     const said = await line({ offRaw: true }, null);
-    expect(said).toContain('Off raw meat: wash hands and change gloves first');
+    expect(said).toContain('Off raw meat: wash hands, new gloves');
     expect(await line({ offRaw: false }, null)).not.toContain('gloves');
+  });
+
+  it('says to what standard it is to be done all the same', async () => {
+    const mind = { en: 'along the grain' };
+    const said = await line({ offRaw: true, mind }, null);
+    expect(said).toMatch(/new gloves.*along the grain/);
+    document.body.replaceChildren();
+    expect(await line({ mind, helpAskedAt: NOW }, null)).toMatch(/help.*along the grain/);
+    document.body.replaceChildren();
+    const { because } = rubRibs;
+    expect(await line({ mind, state: 'waiting', because }, null)).toMatch(
+      /after “Square.*along the grain/,
+    );
   });
 
   it('asks for it after the tap where raw hands tap for clean work', async () => {

@@ -2,7 +2,7 @@ import type { Instant } from '../../../shared/kernel/index.ts';
 import type { PassView, SmokerView, StationView, View } from '../../../shared/view/index.ts';
 import { passLine } from '../../../shared/view/index.ts';
 import type { Language, Say } from '../../../shared/words/index.ts';
-import { clockTime, textIn, ui } from '../../../shared/words/index.ts';
+import { clockTime, textIn } from '../../../shared/words/index.ts';
 import type { SeenText, SeenWall } from './seen.ts';
 
 // What whoever stands before a wall has to be told at once: what now, how much, to what standard,
@@ -51,13 +51,10 @@ function missingUnderNow(
     if (!title || !task) return [`a line without a task: ${words}`];
     const { hand, pieces, weightKg, check, state, endAt } = task;
     // While it is looked at: what hand and eye are to find.
-    const mind = check?.feel ?? task.mind;
+    const mind = state === 'running' ? (check?.feel ?? task.mind) : (task.mind ?? check?.feel);
     const amount = pieces > 1 || weightKg > 0 ? /\d+ \p{L}+|\d (?:lb|oz|kg|g)\b/u : /./;
     const byWhen = onClock(state === 'running' && endAt < at ? at : endAt, say);
-    // A call for help has the row where there is no third.
-    const isCalled = task.helpAskedAt !== null && words.includes(ui[say.language].helpAsked);
-    const hasRow = state === 'running' && !isCalled;
-    const isTold = !hasRow || !mind || words.includes(textIn(mind, say));
+    const isTold = state === 'done' || !mind || words.includes(textIn(mind, say));
     return [
       ...(hand && !on.some(({ element }) => element.startsWith('b.who')) ? ['who?'] : []),
       ...(amount.test(words) || task.thing ? [] : ['how much?']),

@@ -44,6 +44,18 @@ describe('the page of a station wall', () => {
     expect(first).toEqual({ task: rubRibs, isDue: false });
   });
 
+  it('has nothing under Now while the next is a good while off, and knows when that is', () => {
+    const soon = task('a/rub', 'Rub', [30, 10], { state: 'ready' });
+    expect(nowIds([soon])).toEqual([soon.id]);
+    const later = { ...soon, startAt: at(31) };
+    const shown = page([later]);
+    expect(shown.now).toEqual([]);
+    expect(ids(shown.next)).toEqual([later.id]);
+    expect(shown.nextAt).toEqual(later.startAt);
+    expect(page([]).nextAt).toBeNull();
+    expect(nowIds([later], { held: new Set([later.id]) })).toEqual([later.id]);
+  });
+
   it('says of one thing for each hand that it needs it now: what it does, or else is to do', () => {
     const due = (...tasks: TaskView[]) =>
       page(tasks)
@@ -84,7 +96,8 @@ describe('the page of a station wall', () => {
     ]);
     const one = { room: { ...room, now: 1 } };
     expect(nowIds([done, injectShoulders], one)).toEqual([injectShoulders.id]);
-    expect(nowIds([done, loadRibs], one)).toEqual([loadRibs.id]);
+    expect(nowIds([done, { ...loadRibs, startAt: at(20) }], one)).toEqual([loadRibs.id]);
+    expect(nowIds([done, loadRibs], one)).toEqual([done.id]);
     const weighed = { ...done, tubs: [{ ...tub, isWeighed: true }] };
     expect(nowIds([weighed, injectShoulders])).toEqual([injectShoulders.id]);
   });
