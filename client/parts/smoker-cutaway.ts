@@ -4,7 +4,14 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { Instant, SlotId } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { Mark, PitRule, SmokerDrawing } from '../../shared/view/index.ts';
-import { clockRange, clockTime, temperature, textIn } from '../../shared/words/index.ts';
+import {
+  clockRange,
+  clockTime,
+  fireWords,
+  nearClock,
+  temperature,
+  textIn,
+} from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import './clock-time.ts';
 import { Part } from './part.ts';
@@ -16,6 +23,8 @@ import './rule-hours.ts';
 const TREND_C_PER_HOUR = 8;
 /** A reading this old is shown with its time. */
 const OLD_MS = 40 * 60_000;
+
+const HALF_DAY_MS = 12 * 3_600_000;
 
 /** One smoker cut open: its fire, its racks from top to bottom, where the heat comes from. */
 @customElement('smoker-cutaway')
@@ -70,6 +79,22 @@ export class SmokerCutaway extends Part {
         text-decoration: underline dashed;
         text-underline-offset: 0.2em;
       }
+      .order {
+        flex-basis: 100%;
+        font-size: var(--small);
+        font-weight: 800;
+        text-align: left;
+      }
+      .order.pressing {
+        flex-basis: calc(100% + var(--edge));
+        margin-left: calc(-1 * var(--edge));
+        padding-left: calc(var(--edge) - 2 * var(--heavy));
+        border-left: calc(2 * var(--heavy)) solid var(--brick);
+      }
+      .mind {
+        border-bottom: var(--heavy) solid var(--ink);
+        line-height: 1.1;
+      }
       .racks {
         display: grid;
         grid-auto-rows: minmax(var(--rack-least, var(--touch)), 1fr);
@@ -113,8 +138,9 @@ export class SmokerCutaway extends Part {
         <h2>${textIn(smoker.name, this.say)}</h2>
         <span class="air">${this.#air(smoker)}</span>
         <span class="then"></span>
-        ${smoker.spell?.kind === 'down' ? nothing : this.#heat(smoker)}
+        ${smoker.spell ? this.#since(smoker.spell) : this.#heat(smoker)}
         <span class="fire">${this.#fire(smoker)}</span>
+        ${this.#order(smoker)}
       </button>
       <div class="racks">
         ${repeat(
@@ -144,32 +170,55 @@ export class SmokerCutaway extends Part {
 
   /** What its air was read at last, and when where that is long ago. */
   #air({ id, lastAir }: SmokerDrawing) {
-    const { words, say } = this;
-    if (!lastAir) return words.noReading;
+    const { say } = this;
+    const fire = fireWords[say.language];
+    if (!lastAir) return fire.noReading;
     const { trendCPerHour: trend, tempC, at } = lastAir;
-    const way = Math.abs(trend) < TREND_C_PER_HOUR ? '' : trend > 0 ? words.rising : words.falling;
+    const way = Math.abs(trend) < TREND_C_PER_HOUR ? '' : trend > 0 ? fire.rising : fire.falling;
     const is = [temperature(tempC, say), way].filter(Boolean).join(' ');
     const isOld = this.now - at > OLD_MS;
     return html`<span class=${this.marks.has(id) ? 'here' : ''}>${is}</span>
       ${isOld ? html`<clock-time .say=${say} .at=${at}></clock-time>` : nothing}`;
   }
 
-  /** What it is set to, or why it is not so: what it was set to says nothing while it is out. */
-  #fire({ setC, spell, openedAt, unseen }: SmokerDrawing) {
+  /** What it is set to, and what may have moved it from there. */
+  #fire({ setC, openedAt, unseen }: SmokerDrawing) {
     const { words, say } = this;
     const set = setC !== null && words.setTo(temperature(setC, say));
-    const door = openedAt !== null && words.doorAt(clockTime(openedAt, say));
-    const fell = unseen && words.unseenFall(clockRange(unseen.from, unseen.to, say));
-    return [spell ? this.#spell(spell) : set, door, fell].filter(Boolean).join(' · ');
+    const fire = fireWords[say.language];
+    const door = openedAt !== null && fire.doorAt(clockTime(openedAt, say));
+    const fell = unseen && fire.unseenFall(clockRange(unseen.from, unseen.to, say));
+    return [set, door, fell].filter(Boolean).join(' · ');
   }
 
-  #spell({ kind, since, backAt }: NonNullable<SmokerDrawing['spell']>): string {
-    const { words, say } = this;
-    const at = clockTime(since, say);
-    if (kind === 'cold') return words.coldSince(at);
+  /** What is to be done about a fire that fails, and by whom; and where nobody knows how it is. */
+  #order({ spell, lastAir, racks }: SmokerDrawing) {
+    const fire = fireWords[this.say.language];
+    const order = (what: string, pressing = '') =>
+      html`<span class="order ${pressing}"><span class="mind">${what}</span></span>`;
+    if (spell) {
+      const what = spell.kind === 'cold' ? fire.tendFire : fire.lightAgain;
+      const { call } = spell;
+      return order(
+        call ? fire.called(call.name, what, nearClock(call.byAt, this.now, this.say)) : what,
+        'pressing',
+      );
+    }
+    const isIn = racks.some(({ loads }) => loads.some(({ here }) => here));
+    return isIn && !lastAir ? order(fire.readAir) : nothing;
+  }
+
+  #since({ kind, since, backAt }: NonNullable<SmokerDrawing['spell']>) {
+    const { say } = this;
+    const fire = fireWords[say.language];
+    const row = (said: string) => html`<span class="fire">${said}</span>`;
+    // Since when is past: no half of the day is in doubt.
+    const isNear = this.now - since < HALF_DAY_MS;
+    const at = clockTime(since, say).replace(isNear ? / [ap]m$/ : '', '');
+    if (kind === 'cold') return row(fire.coldSince(at));
     const back = backAt && clockTime(backAt, say);
-    if (backAt && back && backAt <= this.now) return words.downBeyond(at, back);
-    return words.downSince(at, back);
+    if (backAt && back && backAt <= this.now) return row(fire.downBeyond(at, back));
+    return row(fire.downSince(at, back));
   }
 
   #heat({ heat }: SmokerDrawing) {

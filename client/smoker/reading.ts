@@ -3,7 +3,7 @@ import type { Celsius, Instant, Seconds, SmokerId } from '../../shared/kernel/in
 import { celsius, minutes, seconds } from '../../shared/kernel/index.ts';
 import type { Intent, LoadDrawing, SmokerDrawing } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
-import { countPieces, durationWords, textIn, ui } from '../../shared/words/index.ts';
+import { countPieces, durationWords, fireWords, textIn, ui } from '../../shared/words/index.ts';
 import type { Choice } from '../parts/choice-strip.ts';
 import '../parts/choice-strip.ts';
 import '../parts/key-pad.ts';
@@ -137,7 +137,7 @@ function doorStrip(
   const isLate = openedAt !== null && now - openedAt < LATELY_MS;
   const choices = [
     ...OPEN_FOR.map((openS) => box(durationWords(openS), openS)),
-    ...(isLate ? [box(words.doorShut, seconds(0))] : []),
+    ...(isLate ? [box(fireWords[say.language].doorShut, seconds(0))] : []),
     { label: words.leaveIt, choose: () => next(null), leaves: true },
   ];
   return html`<div class="back">
@@ -149,10 +149,10 @@ function doorStrip(
 /** Of the air's smoker the door may have been open, too, without a reading. */
 function besidesOf(reading: Thermometer, { say, next }: Asking): Choice[] {
   if (reading.kind !== 'air' || reading.spell?.kind === 'down') return [];
-  const words = ui[say.language];
+  const fire = fireWords[say.language];
   const { smoker, smokerName, openedAt } = reading;
-  const name = words.doorFor(smokerName);
-  return [{ label: words.doorOpen, choose: () => next({ kind: 'door', smoker, name, openedAt }) }];
+  const name = fire.doorFor(smokerName);
+  return [{ label: fire.doorOpen, choose: () => next({ kind: 'door', smoker, name, openedAt }) }];
 }
 
 type ReadAs = { readonly tempC: Celsius; readonly way: 'smokerDown' | 'smokerCold' | 'smokerUp' };
@@ -164,7 +164,7 @@ type Thermometer = Exclude<Reading, { kind: 'back' | 'door' }>;
  */
 function waysOf(reading: Thermometer, say: Say): (Pick<ReadAs, 'way'> & { label: string })[] {
   if (reading.kind === 'core') return [];
-  const { smokerDown, smokerStillDown, smokerCold, smokerUp } = ui[say.language];
+  const { smokerDown, smokerStillDown, smokerCold, smokerUp } = fireWords[say.language];
   const down = { label: smokerDown, way: 'smokerDown' } as const;
   const cold = { label: smokerCold, way: 'smokerCold' } as const;
   const still = { label: smokerStillDown, way: 'smokerDown' } as const;

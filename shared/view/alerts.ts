@@ -1,6 +1,14 @@
 import type { CheckKind, Live, OpenCheck } from '../day/index.ts';
 import { currentHand, loadsOf, openChecks, passagesOf, spellOf } from '../day/index.ts';
-import type { BatchId, Instant, PersonId, StationId, TaskId, Text } from '../kernel/index.ts';
+import type {
+  BatchId,
+  Instant,
+  PersonId,
+  SmokerId,
+  StationId,
+  TaskId,
+  Text,
+} from '../kernel/index.ts';
 import { after, instant, minutes } from '../kernel/index.ts';
 import { checkedThing } from './check-on.ts';
 import { peopleOf } from './people.ts';
@@ -41,10 +49,20 @@ const LATE_S = 120;
 
 /** All that needs a hand now, in the order of its times; none where nobody is there to do it. */
 export function alertsIn(live: Live): Alert[] {
-  const here = peopleOf(live).filter(({ onShift, isOut }) => onShift && !isOut);
-  const nameOf = new Map(here.map(({ id, name }) => [id, name]));
   const ill = illBatches(live);
   const found = [...fires(live), ...calls(live), ...checks(live, ill), ...lateServices(live, ill)];
+  return named(live, found);
+}
+
+/** Who is called to a fire, and by when; null where it burns, or nobody is there. */
+export function fireCall(live: Live, smoker: SmokerId): Pick<Alert, 'name' | 'byAt'> | null {
+  if (!spellOf(live.state, smoker)) return null;
+  return named(live, fires(live, smoker))[0] ?? null;
+}
+
+function named(live: Live, found: readonly Found[]): Alert[] {
+  const here = peopleOf(live).filter(({ onShift, isOut }) => onShift && !isOut);
+  const nameOf = new Map(here.map(({ id, name }) => [id, name]));
   return found
     .flatMap(({ who, ...rest }): Alert[] => {
       // Whoever it would fall to may be out: then it falls to whoever is there.
@@ -55,11 +73,11 @@ export function alertsIn(live: Live): Alert[] {
     .sort((a, b) => a.byAt - b.byAt || (a.key < b.key ? -1 : 1));
 }
 
-function fires(live: Live): Found[] {
+function fires(live: Live, only?: SmokerId): Found[] {
   const { kitchen } = live.index.plan;
   const pits = new Set(kitchen.stations.filter(({ pit }) => pit).map(({ id }) => id));
   return kitchen.smokers.flatMap(({ id, name }): Found[] => {
-    const spell = spellOf(live.state, id);
+    const spell = only === undefined || id === only ? spellOf(live.state, id) : null;
     if (!spell) return [];
     const cause = `smoker ${id}`;
     const byAt = spell.backAt ?? after(spell.from, FIRE_S);

@@ -12,6 +12,7 @@ import {
 import type { Instant, SlotId, SmokerId, TaskId } from '../kernel/index.ts';
 import { hours, instant, minutes, must } from '../kernel/index.ts';
 import type { Smoker } from '../kitchen/index.ts';
+import { fireCall } from './alerts.ts';
 import { cookDrawing } from './cook-drawing.ts';
 import type { LoadDrawing, SmokerDrawing } from './view.ts';
 
@@ -56,9 +57,13 @@ function unseenLately({ state, now }: Live, smoker: SmokerId): Pick<SmokerDrawin
   return unseen && unseen.to > since ? { unseen } : {};
 }
 
-function spellDrawn({ state }: Live, smoker: SmokerId): SmokerDrawing['spell'] {
-  const spell = spellOf(state, smoker);
-  return spell && { kind: spell.kind, since: beganAt(state, spell), backAt: spell.backAt };
+function spellDrawn(live: Live, smoker: SmokerId): SmokerDrawing['spell'] {
+  const spell = spellOf(live.state, smoker);
+  if (!spell) return null;
+  const { kind, backAt } = spell;
+  const call = fireCall(live, smoker);
+  const since = beganAt(live.state, spell);
+  return { kind, since, backAt, ...(call && { call: { name: call.name, byAt: call.byAt } }) };
 }
 
 /** A time that is thought anew begins another spell; what lies in it has stood still before. */

@@ -182,6 +182,8 @@ export type SmokerDrawing = {
     readonly kind: 'down' | 'cold';
     readonly since: Instant;
     readonly backAt: Instant | null;
+    /** Who is called to it, and by when; absent where nobody is here. */
+    readonly call?: { readonly name: string; readonly byAt: Instant };
   } | null;
   readonly racks: readonly RackDrawing[];
 };

@@ -28,6 +28,7 @@ export { sayCookOffer } from './cook-offers.ts';
 export { cureWords } from './cure-words.ts';
 export { deliveryWords, sayAmount, sayCame } from './delivery-words.ts';
 export { type DeskSectionName, type DeskWords, deskWords } from './desk-words.ts';
+export { fireWords } from './fire-words.ts';
 export { type DeviceKind, installWords } from './install-words.ts';
 export type { Interface } from './interface.ts';
 export { learnLanguage } from './learn-language.ts';

@@ -71,26 +71,9 @@ export type Interface = {
   backIn(duration: string, time: string): string;
   restOfDay(time: string): string;
   readonly nobodyKnows: string;
-  readonly smokerDown: string;
-  readonly smokerStillDown: string;
-  readonly smokerCold: string;
-  readonly doorOpen: string;
-  readonly doorShut: string;
-  doorFor(smoker: string): string;
-  doorAt(time: string): string;
-  /** Of air that fell between two readings far apart. */
-  unseenFall(between: string): string;
-  readonly smokerUp: string;
-  downSince(time: string, back: string | null): string;
-  /** Once the time at which somebody expected it back has passed. */
-  downBeyond(time: string, back: string): string;
-  coldSince(time: string): string;
 
   readonly smokers: string;
   setTo(temp: string): string;
-  readonly rising: string;
-  readonly falling: string;
-  readonly noReading: string;
   readonly heatBelow: string;
   readonly heatAbove: string;
   readonly heatSide: string;

@@ -83,7 +83,7 @@ test('what happens to a day is said at one wall, heard on all, and closed at the
     await type(desk, '140');
     await box(desk, 'it is down').click();
     await box(desk, /^30 min · /).click();
-    await expect(smoker).toContainText(/DOWN since .*, back about \d/);
+    await expect(smoker).toContainText(/out since .*, back about \d/);
     await expect(news(hands)).toContainText(/is down at 140 °F, back \d/);
     await smoker.locator('.title').click();
     await type(desk, '225');

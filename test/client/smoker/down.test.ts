@@ -45,7 +45,7 @@ describe('a smoker that goes down, at the wall of the pit', () => {
 
   it('shows since when and till when, and may be thought back at another time', async () => {
     const { element, taps } = await wall(down);
-    expect(saidOn(element)).toContain('DOWN since 10:22, back about 10:52');
+    expect(saidOn(element)).toContain('out since 10:22, back about 10:52');
     await reads(element, 'Smoker A', '122');
     await tap(element, 'it is still down');
     await tap(element, 'nobody knows');
@@ -57,8 +57,32 @@ describe('a smoker that goes down, at the wall of the pit', () => {
       each.spell ? { ...each, spell: { ...each.spell, backAt: at(-2) } } : each,
     );
     const { element } = await wall({ ...down, smokers: overdue });
-    expect(saidOn(element)).toContain('DOWN since 10:22, was to be back 10:40');
+    expect(saidOn(element)).toContain('out since 10:22, was to be back 10:40');
     expect(saidOn(element)).not.toContain('back about');
+  });
+
+  it('says at its head who is to do what about it, and by when', async () => {
+    const call = { name: 'Theo', byAt: at(10) };
+    const spells = [
+      ['down', 'Theo: light it again or move the meat by 10:52'],
+      ['cold', 'Theo: tend the fire by 10:52'],
+    ] as const;
+    for (const [kind, order] of spells) {
+      const spell = { kind, since: at(-20), backAt: null, call };
+      const { element } = await wall({ ...smokerView, smokers: [{ ...a, spell }, b] });
+      expect(saidOn(element)).toContain(order);
+      expect(saidOn(element)).toContain('set 225 °F');
+      element.remove();
+    }
+    const nobody = { kind: 'cold', since: at(-20), backAt: null } as const;
+    const { element } = await wall({ ...smokerView, smokers: [{ ...a, spell: nobody }, b] });
+    expect(saidOn(element)).toContain('tend the fire');
+  });
+
+  it('is to be read where meat lies in it and nobody knows how hot it is', async () => {
+    const unread = [a, b].map((each) => ({ ...each, lastAir: null }));
+    const { element } = await wall({ ...smokerView, smokers: unread });
+    expect(saidOn(element).split('read the air')).toHaveLength(2);
   });
 
   it('is up again at once, with what it reads', async () => {

@@ -21,7 +21,10 @@ const lane = (rack: SmokerDrawing['racks'][number]) => ({
   now: NOW,
 });
 const to = 'b/1' as SlotId;
-const spell = (kind: 'down' | 'cold') => ({ kind, since: at(-12), backAt: at(50) });
+const spell = (kind: 'down' | 'cold') => ({
+  ...{ kind, since: at(-12), backAt: at(50) },
+  call: { name: 'Theo', byAt: at(50) },
+});
 
 const offer = {
   basedOnSeq: 12,
@@ -51,6 +54,11 @@ export const pit: readonly Shown[] = [
         name: 'no reading yet, heat from the side',
         ...{ wide: 460, high: 330 },
         given: drawn({ ...b, heat: 'side', lastAir: null }),
+      },
+      {
+        name: 'meat in it, and no reading yet',
+        ...{ wide: 460, high: 330 },
+        given: drawn({ ...a, lastAir: null }),
       },
       {
         name: 'a load is picked, a rack is asked about',

@@ -11,6 +11,8 @@ import {
   heed,
   type Ring,
   ratesOf,
+  type View,
+  viewOf,
 } from '../../../shared/view/index.ts';
 import { type Say, sayAlert, sayRates } from '../../../shared/words/index.ts';
 import { plan, Telling } from '../day/demo.ts';
@@ -65,24 +67,26 @@ function badDay() {
   let book = emptyBook(outAt);
   const seen: { at: Instant; alerts: readonly Alert[] }[] = [];
   const calls = new Map<Instant, Ring>();
+  let pit: View | null = null;
   for (let at = outAt; at <= until; at = after(at, seconds(60))) {
     tapUntil(at);
     for (const event of telling.events.slice(known)) live.apply(event);
     known = telling.events.length;
     live.tick(at);
+    pit ??= viewOf(live, { kind: 'smoker' });
     const alerts = alertsIn(live);
     seen.push({ at, alerts });
     // Looked at every few seconds, nothing else happens within the minute.
     for (const s of [0, 30]) book = heed(book, alerts, after(at, seconds(s)));
     for (const ring of book.rings) calls.set(ring.at, ring);
   }
-  return { smoker, outAt, until, seen, book, calls: [...calls.values()] };
+  return { smoker, outAt, until, seen, pit, book, calls: [...calls.values()] };
 }
 
 const say: Say = { language: 'en', zone, clock: '24 h', temperature: '°F', weight: 'lb' };
 
 describe('a smoker that goes out at the busiest minute', () => {
-  const { smoker, outAt, until, seen, book, calls } = badDay();
+  const { smoker, outAt, until, seen, pit, book, calls } = badDay();
   const all = seen.flatMap(({ alerts }) => alerts);
 
   it('calls somebody at the pit to it, with what to do and by when', () => {
@@ -92,6 +96,14 @@ describe('a smoker that goes out at the busiest minute', () => {
       /^\w.+: .+ is out: light it, or move what lies in it, by \d+:\d\d\.$/,
     );
     expect(calls.map(({ at }) => at)).toContainEqual(outAt);
+  });
+
+  it('stands at the pit with the same person, and the same time, as at the desk', () => {
+    const fire = seen[0]?.alerts.find(({ key }) => key === `smoker ${smoker}`);
+    const { name, byAt } = must(fire, 'a call');
+    const shown = pit?.face === 'smoker' ? pit.smokers : [];
+    const called = shown.map(({ id, spell }) => [id, spell?.call ?? null]);
+    expect(called.filter(([, call]) => call !== null)).toEqual([[smoker, { name, byAt }]]);
   });
 
   it('has for each alert a person who is here, an action and a time, in both languages', () => {
