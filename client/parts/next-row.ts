@@ -2,6 +2,7 @@ import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import type { Person, TaskView } from '../../shared/view/index.ts';
+import { pressesNow } from '../../shared/view/index.ts';
 import { sayBecause, textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import { isOtherMinute } from './clock-time.ts';
@@ -64,6 +65,12 @@ export class NextRow extends Part {
         overflow: hidden;
         text-overflow: ellipsis;
         white-space: nowrap;
+      }
+      .due {
+        font-weight: 800;
+        text-decoration: underline;
+        text-decoration-thickness: var(--heavy);
+        text-underline-offset: 0.1em;
       }
       .many {
         font-weight: 600;
@@ -128,7 +135,9 @@ export class NextRow extends Part {
       <clock-time .say=${say} .at=${task.startAt} .now=${this.now}></clock-time>
       <span class="what">
         <b>
-          <span>${textIn(task.title, say)}</span>
+          <span class=${this.now !== null && pressesNow(task, this.now) ? 'due' : ''}
+            >${textIn(task.title, say)}</span
+          >
           <span class="many">${many.filter(Boolean).join(' · ')}</span>
         </b>
         <span class="why">${this.#why(task)}</span>

@@ -2,6 +2,7 @@ import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import type { TaskView } from '../../shared/view/index.ts';
+import { pressesNow } from '../../shared/view/index.ts';
 import { sayDayAhead, textIn } from '../../shared/words/index.ts';
 import { base, CAP_HEIGHT, LETTERS_ARCMIN } from '../theme/index.ts';
 import { isOtherMinute } from './clock-time.ts';
@@ -56,9 +57,15 @@ export class ThenFoot extends Part {
           flex-wrap: wrap;
         }
       }
-      b {
+      b,
+      .due {
         font-weight: 800;
         color: var(--ink);
+      }
+      .due .what {
+        text-decoration: underline;
+        text-decoration-thickness: var(--heavy);
+        text-underline-offset: 0.1em;
       }
       /* What it is done to leaves whole, into a line that is not seen, where there is no room. */
       .task {
@@ -126,7 +133,9 @@ export class ThenFoot extends Part {
     const later = this.later + this.tasks.length - shown.length;
     return html`<b>${words.thenBand}</b>
       ${shown.map(
-        (task) => html`<button class="task" @click=${() => this.tell('pick', task.id)}>
+        (
+          task,
+        ) => html`<button class=${this.#classOf(task)} @click=${() => this.tell('pick', task.id)}>
           <clock-time .say=${say} .at=${task.startAt} .now=${this.now}></clock-time>
           <span class="what">
             <span>${textIn(task.title, say)}</span>
@@ -135,6 +144,10 @@ export class ThenFoot extends Part {
         </button>`,
       )}
       ${later > 0 ? html`<span>${words.later(later)}</span>` : null}`;
+  }
+
+  #classOf(task: TaskView): string {
+    return this.now !== null && pressesNow(task, this.now) ? 'task due' : 'task';
   }
 
   /** How many have room with their whole titles; the rest is counted. */

@@ -91,7 +91,13 @@ export {
   type StandardsShown,
   standardsOf,
 } from './standard/index.ts';
-export { type NowTask, type Room, type StationPage, stationPage } from './station-page.ts';
+export {
+  type NowTask,
+  pressesNow,
+  type Room,
+  type StationPage,
+  stationPage,
+} from './station-page.ts';
 export { type Tally, tallyOf } from './tally.ts';
 export { taskView } from './task-view.ts';
 export type * from './view.ts';

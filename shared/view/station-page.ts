@@ -30,9 +30,11 @@ const AHEAD_S = minutes(30);
  *
  * *Now* holds, as far as there is room, and in this order of claim: what a finger has just touched
  * or picked, what help is asked for, what runs, what is due; and if there is nothing of all that,
- * the one thing that comes first, unless that is a good while off. What is left of the room goes to
- * what was just done and has trim to be weighed. Its lines stand in the order of the plan, whatever
- * state they are in, so that no line moves under a finger. The rest follows by time.
+ * the one thing that comes first, unless that is a good while off. What still waits for a moment
+ * has its turn before what is due later than it: its hands are to be there then. What is left of
+ * the room goes to what was just done and has trim to be weighed. Its lines stand in the order of
+ * the plan, whatever state they are in, so that no line moves under a finger. The rest follows by
+ * time, and before it what found no room under *Now*.
  */
 export function stationPage(
   view: Pick<StationView, 'tasks' | 'later'>,
@@ -41,15 +43,23 @@ export function stationPage(
 ): StationPage {
   const open = view.tasks.filter(({ id, state }) => state !== 'done' || held.has(id));
   const toWeigh = view.tasks.filter((task) => !open.includes(task) && hasTrimToWeigh(task));
+  const isDue = (task: TaskView) => claimOf(task, now, held) === DUE;
+  const lastDue = Math.max(...open.filter(isDue).map(({ startAt }) => startAt));
+  const isBefore = ({ id, state, startAt }: TaskView) =>
+    state === 'waiting' && startAt > now && startAt < lastDue && !held.has(id);
   const claims = open
-    .map((task) => ({ task, claim: claimOf(task, now, held) }))
+    .map((task) => ({ task, claim: isBefore(task) ? DUE : claimOf(task, now, held) }))
     .sort((a, b) => a.claim - b.claim || byTime(a.task, b.task));
   const due = claims.filter(({ claim }) => claim < NO_CLAIM).slice(0, Math.max(1, room.now));
   const first = claims
     .slice(0, due.length === 0 ? 1 : 0)
     .filter(({ task }) => task.startAt <= now + AHEAD_S * 1000);
   const shown = new Set([...due, ...first].map(({ task }) => task.id));
-  const rest = open.filter(({ id }) => !shown.has(id)).sort(byTime);
+  const left = claims.filter(({ task }) => !shown.has(task.id));
+  const isPressing = ({ task }: (typeof left)[number]) => pressesNow(task, now);
+  const rest = [...left]
+    .sort((a, b) => Number(isPressing(b)) - Number(isPressing(a)) || byTime(a.task, b.task))
+    .map(({ task }) => task);
   const over = toWeigh.slice(0, Math.max(0, room.now - due.length - first.length));
   const lines = [...[...due, ...first].map(({ task }) => task), ...over];
   const needed = oneOfEachHand(lines, now);
@@ -61,6 +71,10 @@ export function stationPage(
     nextAt: rest[0]?.startAt ?? null,
   };
 }
+
+/** Runs, or was to be begun by now and may be: it is minded also where a line has no room. */
+export const pressesNow = ({ state, startAt }: TaskView, now: Instant): boolean =>
+  state === 'running' || (state === 'ready' && startAt <= now);
 
 const hasTrimToWeigh = ({ tubs }: TaskView) => tubs?.some(({ isWeighed }) => !isWeighed) ?? false;
 
@@ -76,6 +90,7 @@ function oneOfEachHand(lines: readonly TaskView[], now: Instant): ReadonlySet<Ta
   return new Set(claims.filter(isFirst).map(({ id }) => id));
 }
 
+const DUE = 3;
 const NO_CLAIM = 4;
 const NOBODY: ReadonlySet<TaskId> = new Set();
 
@@ -84,10 +99,10 @@ function claimOf(task: TaskView, now: Instant, held: ReadonlySet<TaskId>): numbe
   if (task.state === 'done' || task.state === 'waiting') return NO_CLAIM;
   if (task.helpAskedAt !== null) return 1;
   if (task.state === 'running') return 2;
-  return task.startAt <= now + SOON_S * 1000 ? 3 : NO_CLAIM;
+  return task.startAt <= now + SOON_S * 1000 ? DUE : NO_CLAIM;
 }
 
-const byTime = (a: TaskView, b: TaskView) => a.startAt - b.startAt || byName(a, b);
+const byTime = (a: TaskView, b: TaskView) => a.startAt - b.startAt || byPlan(a, b);
 const byPlan = (a: TaskView, b: TaskView) => a.plannedStartAt - b.plannedStartAt || byName(a, b);
 const byPlanned = (a: NowTask, b: NowTask) => byPlan(a.task, b.task);
 const byName = (a: TaskView, b: TaskView) => (a.id < b.id ? -1 : 1);

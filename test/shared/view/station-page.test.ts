@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { TaskId } from '../../../shared/kernel/index.ts';
 import { kilograms } from '../../../shared/kernel/index.ts';
 import type { TaskState, TaskView } from '../../../shared/view/index.ts';
-import { stationPage } from '../../../shared/view/index.ts';
+import { pressesNow, stationPage } from '../../../shared/view/index.ts';
 import {
   at,
   injectShoulders,
@@ -118,6 +118,54 @@ describe('the page of a station wall', () => {
       const changed = { ...started, state: 'running' as const, startAt: NOW };
       expect(nowIds(ready.map((each) => (each === started ? changed : each)))).toEqual(before);
     }
+  });
+
+  it('has what waits for a moment before what is due after it, and does not call it due', () => {
+    const load = task('a/load', 'Load', [1, 5], { state: 'waiting' });
+    const wood = task('b/wood', 'Feed wood', [3, 3], { state: 'ready' });
+    const one = { room: { ...room, now: 1 } };
+    expect(nowIds([wood, load], one)).toEqual([load.id]);
+    expect(page([wood, load]).now).toEqual([
+      { task: load, isDue: false },
+      { task: wood, isDue: true },
+    ]);
+    expect(nowIds([{ ...wood, startAt: NOW }, load])).toEqual([wood.id]);
+    // What was to begin long ago and cannot does not stand before what may.
+    const stuck = task('c/load', 'Load', [-40, 5], { state: 'waiting' });
+    const due = task('d/wood', 'Feed wood', [-2, 3], { state: 'ready' });
+    expect(nowIds([stuck, due], one)).toEqual([due.id]);
+    expect(nowIds([stuck, { ...due, startAt: NOW }], one)).toEqual([due.id]);
+  });
+
+  it('has what runs or is past due and found no line first of the rest', () => {
+    const runs = [1, 2].map((n) => task(`a/${n}`, 'Check', [-n, 9], { state: 'running' }));
+    const wood = task('b/wood', 'Feed wood', [-1, 3], { state: 'ready' });
+    const wrap = task('c/wrap', 'Wrap', [-3, 3], { state: 'waiting' });
+    const { now, next } = page([...runs, wrap, wood], { room: { ...room, now: 1 } });
+    expect(ids(now.map((line) => line.task))).toEqual([runs[1]?.id]);
+    expect(ids(next)).toEqual([runs[0]?.id, wood.id, wrap.id]);
+  });
+
+  it('has no line under Now that comes later than another task which may be begun', () => {
+    const state = fc.constantFrom<TaskState>('waiting', 'ready', 'running', 'done');
+    const lines = fc.array(fc.tuple(state, fc.integer({ min: -20, max: 20 })), { maxLength: 24 });
+    const rooms = fc.record({ now: fc.nat(3), next: fc.nat(6), further: fc.nat(4) });
+    fc.assert(
+      fc.property(lines, rooms, (drawn, anyRoom) => {
+        const tasks = drawn.map(([each, start], n) =>
+          task(`a/${n}`, 'T', [start, 9], { state: each }),
+        );
+        const shown = stationPage({ tasks, later: 0 }, NOW, { room: anyRoom, held: nothing });
+        const rest = [...shown.next, ...shown.further];
+        const mayBegin = rest.filter((each) => each.state === 'ready');
+        for (const { task: line } of shown.now) {
+          if (line.state !== 'waiting' && line.state !== 'ready') continue;
+          expect(mayBegin.every(({ startAt }) => startAt >= line.startAt)).toBe(true);
+        }
+        const presses = rest.map((each) => pressesNow(each, NOW));
+        expect(presses.lastIndexOf(true)).toBe(presses.filter(Boolean).length - 1);
+      }),
+    );
   });
 
   it('loses no task and shows none twice, in whatever room', () => {
