@@ -20,3 +20,6 @@ export function fitOf(
   if (NAME * name.length + beside(bare) <= wide) return 'bare';
   return LEAN * name.length + beside(bare) <= wide ? 'lean' : 'long';
 }
+
+/** One name that has room only in small letters has all of its page in them. */
+export const isLean = (fit: NameFit): boolean => fit === 'lean' || fit === 'long';

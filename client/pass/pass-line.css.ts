@@ -64,6 +64,20 @@ export const passLineStyles = css`
   .then {
     grid-area: 1 / 3 / 3 / 4;
   }
+  /* Name, figure and what is said of it alone stand on one line, whatever else there is. */
+  :host(:not([short])) :is(h2, .ready, .then.one) {
+    align-self: baseline;
+  }
+  .then.one {
+    grid-row: 1;
+  }
+  .cut {
+    font-weight: 800;
+  }
+  :host(:not([short])) .cut {
+    font-size: var(--body);
+    line-height: 1;
+  }
   p {
     font-size: var(--small);
     font-weight: 600;
@@ -110,7 +124,7 @@ export const passLineStyles = css`
     white-space: normal;
     overflow: visible;
   }
-  :host(:is([fit='lean'], [fit='long']):not([narrow])) .name {
+  :host([lean]:not([narrow])) .name {
     font-size: var(--small);
   }
   /* In letters so large no name has room beside a figure. */

@@ -3,7 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { PassLine as Line } from '../../shared/view/index.ts';
-import { passWords, sayAllergen, textIn } from '../../shared/words/index.ts';
+import { passWords, type Say, sayAllergen, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import { fitOf, type NameFit } from './name-fit.ts';
@@ -22,8 +22,6 @@ import { hasReady } from './room.ts';
 
 /** More pans than these are counted with the last of them. */
 const MOST_PANS = 3;
-/** So many allergens have room beside a name in one of two columns; the strip names them all. */
-const MOST_NAMED = 2;
 
 /** One dish at the pass: portions ready, till when each may be held, what lands, what runs out. */
 @customElement('pass-line')
@@ -40,19 +38,14 @@ export class PassLine extends Part {
   /** Minutes of arc that a name has, with what is in it. */
   @property({ type: Number }) wide = Number.POSITIVE_INFINITY;
   @property({ reflect: true }) fit: NameFit = 'has';
+  /** Its name in small letters, as others of its page have to have theirs. */
+  @property({ type: Boolean, reflect: true }) lean = false;
   @property({ type: Boolean, reflect: true }) due = false;
 
   protected override willUpdate(): void {
     const { line } = this;
-    this.fit = line ? this.#fitOf(line) : 'has';
+    this.fit = line ? nameFit(line, this) : 'has';
     this.due = line !== null && (mustCut(line, this) || isOver(line, this));
-  }
-
-  #fitOf({ dish }: Line): NameFit {
-    const { say } = this;
-    const bare = this.#bare(dish.allergens);
-    const has = this.short || !bare ? bare : passWords[say.language].has(bare);
-    return fitOf({ name: textIn(dish.name, say), bare, has }, this.wide);
   }
 
   protected override draw() {
@@ -83,12 +76,16 @@ export class PassLine extends Part {
           ${more > 0 ? this.words.later(more) : nothing}
         </p>
       </div>
-      <div class="then">
-        <p class="outcome">
-          ${outcome ? spoken(outcome, first) : nothing}${
-            isCounted ? html`<span class="soft counted">${counted}</span>` : nothing
-          }
-        </p>
+      <div class="then ${outcome || isCounted ? '' : 'one'}">
+        ${
+          outcome || isCounted
+            ? html`<p class="outcome">
+                ${outcome ? spoken(outcome, first) : nothing}${
+                  isCounted ? html`<span class="soft counted">${counted}</span>` : nothing
+                }
+              </p>`
+            : nothing
+        }
         <p>${spoken(sayNext(line, this), first)}</p>
       </div>`;
   }
@@ -107,22 +104,33 @@ export class PassLine extends Part {
 
   /** What somebody who asks must be told of it; bare where there is little room. */
   #named({ dish: { allergens } }: Line) {
-    const bare = this.#bare(allergens);
+    const { short, say } = this;
+    const bare = bareOf(allergens, say, this.fit === 'long' && short);
     if (!bare) return nothing;
-    const isBare = this.short || this.fit !== 'has';
-    return html`<small class="soft">
-      ${isBare ? bare : passWords[this.say.language].has(bare)}
-    </small>`;
+    const isBare = short || this.fit !== 'has';
+    return html`<small class="soft">${isBare ? bare : passWords[say.language].has(bare)}</small>`;
   }
+}
 
-  /** By name, or counted where there are several for one of two columns. */
-  #bare(allergens: readonly string[]): string {
-    const { say } = this;
-    if (this.short && allergens.length > MOST_NAMED) {
-      return passWords[say.language].hasMany(allergens.length);
-    }
-    return allergens.map((each) => sayAllergen(each, say)).join(', ');
+/** Of two columns a name and several allergens have no room: the strip names them all. */
+const MOST_NAMED = 2;
+
+/** By name, or counted where there are several and no room. */
+function bareOf(allergens: readonly string[], say: Say, isFull: boolean): string {
+  if (isFull && allergens.length > MOST_NAMED) {
+    return passWords[say.language].hasMany(allergens.length);
   }
+  return allergens.map((each) => sayAllergen(each, say)).join(', ');
+}
+
+type Room = { readonly say: Say; readonly short: boolean; readonly wide: number };
+
+/** How its name has room with what is in it, all of it by name. */
+export function nameFit({ dish }: Line, { say, short, wide }: Room): NameFit {
+  const name = textIn(dish.name, say);
+  const bare = bareOf(dish.allergens, say, false);
+  const has = short || !bare ? bare : passWords[say.language].has(bare);
+  return fitOf({ name, bare, has }, wide);
 }
 
 /** What presses; the first of it is underlined, for one thing at a time is minded. */

@@ -9,7 +9,7 @@ import {
 } from '../../shared/words/index.ts';
 
 /** What is said of a dish; what presses is minded, what is as it should be is soft. */
-export type Said = { readonly said: string; readonly how: 'mind' | 'plain' | 'soft' };
+export type Said = { readonly said: string; readonly how: 'mind' | 'cut' | 'plain' | 'soft' };
 
 type Seen = {
   readonly say: Say;
@@ -34,7 +34,7 @@ export function sayPan({ pan: { heldUntil, stage, barred }, left }: LeftInPan, s
   const isSoon = heldUntil !== null && heldUntil - seen.now < SOON_MS;
   if (stage === 'held' && (heldUntil === null || heldUntil > seen.now)) {
     const said = words.toCut(left, heldUntil && clock(heldUntil, seen));
-    return isSoon ? minded(said) : { said, how: 'plain' };
+    return isSoon ? minded(said) : { said, how: 'cut' };
   }
   if (heldUntil === null) return soft(words.heldFree(left));
   if (heldUntil <= seen.now) return minded(words.holdOver(left));
@@ -77,8 +77,8 @@ export function sayInShort(line: PassLine, seen: Seen): Said[] {
     barred && sayPan(barred, seen),
     presses && sayOutcome(line, seen),
     first && sayPan(first, seen),
-    ...others.slice(0, 1).map((left) => sayPan(left, seen)),
     (next || empty === 'after') && sayNext(line, seen),
+    ...others.slice(0, 1).map((left) => sayPan(left, seen)),
     dish.sold > 0 && saySold(line, seen),
   ].filter((each) => !!each);
 }

@@ -18,8 +18,9 @@ import { notice } from '../shell/notice.ts';
 import { SeenSize } from '../shell/seen-size.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
-import './pass-line.ts';
+import { nameFit } from './pass-line.ts';
 import './pass-taps.ts';
+import { isLean } from './name-fit.ts';
 import { columnsOf, isNarrow, linesOf, nameWidth } from './room.ts';
 
 const isPass = (view: View): view is PassView => view.face === 'pass';
@@ -53,7 +54,8 @@ export class PassWall extends Part {
       main.two {
         grid-auto-flow: column;
         grid-auto-columns: minmax(0, 1fr);
-        grid-template-rows: repeat(var(--lines), minmax(min-content, var(--high)));
+        grid-template-rows: repeat(var(--lines), minmax(min-content, 1fr));
+        max-height: calc(var(--lines) * var(--high));
       }
       /* News come and go under the lines, in room that is kept for them: no line moves. */
       .over {
@@ -161,11 +163,18 @@ export class PassWall extends Part {
     if (!service) return html`<p class="quiet">${passWords[this.say.language].noService}</p>`;
     const now = this.sync.hubNow();
     const [short, lines] = [columns > 1, Math.ceil(dishes.length / columns)];
+    const words = passWords[this.say.language];
+    const page = dishes.map((dish) => {
+      const line = passLine(dish, service, now);
+      return { line, wide: nameWidth(this.#size.seen, columns, line.ready, words) };
+    });
+    const lean = page.some(({ line, wide }) =>
+      isLean(nameFit(line, { say: this.say, short, wide })),
+    );
     return repeat(
-      dishes,
-      ({ dish }) => dish,
-      (dish, place) => {
-        const line = passLine(dish, service, now);
+      page,
+      ({ line }) => line.dish.dish,
+      ({ line, wide }, place) => {
         return html`<pass-line
           .say=${this.say}
           .line=${line}
@@ -173,9 +182,10 @@ export class PassWall extends Part {
           ?open=${now >= service.opensAt}
           ?narrow=${this.narrow}
           ?short=${short}
-          .wide=${nameWidth(this.#size.seen, columns, line.ready, passWords[this.say.language])}
+          ?lean=${lean}
+          .wide=${wide}
           >${this.#taps(line, service.id, {
-            mark: markOf(drawn, dish.dish),
+            mark: markOf(drawn, line.dish.dish),
             short,
             up: place % lines >= lines / 2,
           })}</pass-line

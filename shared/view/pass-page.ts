@@ -63,12 +63,14 @@ export function leftInPans({
     taken += its;
     return its;
   };
-  for (const pan of here) if (pan.isEmptied) take(pan);
+  // What a hand says is empty went out whole; what was thrown out sold in its turn till then.
+  const wentOut = ({ isEmptied, soldTill }: PassPan) => isEmptied && soldTill === null;
+  for (const pan of here) if (wentOut(pan)) take(pan);
   return here
-    .filter(({ isEmptied }) => !isEmptied)
+    .filter((pan) => !wentOut(pan))
     .flatMap((pan): LeftInPan[] => {
       const left = pan.portions - take(pan);
-      return left > 0 ? [{ pan, left }] : [];
+      return left > 0 && !pan.isEmptied ? [{ pan, left }] : [];
     });
 }
 

@@ -83,6 +83,13 @@ describe('the portions of a dish', () => {
     expect(passLine(dish([thrown, pan('new', 30)], { sold: 14 }), service, opensAt).ready).toBe(25);
   });
 
+  it('of what was thrown out were sold in its turn, after what had to go before it', () => {
+    const thrown = pan('b', 16, { heldUntil: min(60), soldTill: 26, isEmptied: true });
+    const pans = [pan('a', 14, { heldUntil: min(30) }), thrown, pan('c', 25)];
+    const line = passLine(dish(pans, { sold: 28 }), service, min(70));
+    expect(line.pans.map(({ pan: { batch }, left }) => [batch, left])).toEqual([['c', 23]]);
+  });
+
   it('never fall below nought and never add to what was made', () => {
     const amount = fc.integer({ min: 0, max: 60 });
     fc.assert(
