@@ -81,6 +81,7 @@ export class SmokerCutaway extends Part {
       }
       .order {
         flex-basis: 100%;
+        padding-bottom: 0.2em;
         font-size: var(--small);
         font-weight: 800;
         text-align: left;
