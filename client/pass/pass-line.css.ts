@@ -64,10 +64,7 @@ export const passLineStyles = css`
   .then {
     grid-area: 1 / 3 / 3 / 4;
   }
-  /* Name, figure and what is said of it alone stand on one line, whatever else there is. */
-  :host(:not([short])) :is(h2, .ready, .then.one) {
-    align-self: baseline;
-  }
+  /* What is said alone stands beside the name, not on a row lower. */
   .then.one {
     grid-row: 1;
   }
