@@ -134,6 +134,7 @@ export class DeskSafety extends Part {
     const isOpen = check.key === this.opened?.key;
     const at = atOf(check);
     const by = check.failed?.by;
+    const where = checkWords[say.language].at(textIn(check.station, say));
     return html`<li>
       <button
         aria-expanded=${isOpen}
@@ -144,7 +145,7 @@ export class DeskSafety extends Part {
         <span class="at">${clockTime(at, say)}</span>
         <span class="what">${sayCheck(check, say)}</span>
         <span class="row">${sayCheckRow(check, say) || sayCheckTime(check, now, say)}</span>
-        <span class="where">${[textIn(check.station, say), by].filter(Boolean).join(' · ')}</span>
+        <span class="where">${[where, by].filter(Boolean).join(' · ')}</span>
       </button>
       ${isOpen ? this.#pad(check) : nothing}
     </li>`;

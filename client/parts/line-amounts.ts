@@ -4,6 +4,7 @@ import {
   checkWords,
   clockTime,
   countPieces,
+  saySlots,
   scaleWeight,
   temperature,
   textIn,
@@ -17,11 +18,14 @@ export function countOf({ pieces, piece, thing, byWeight, weightKg }: TaskView, 
   return thing && pieces === 1 ? '' : countPieces(pieces, piece, say);
 }
 
-/** How many and how heavy, which mix, how hot, on which thing: the small row of a line. */
+/** How many and how heavy, which mix, how hot, on which thing, and where: the row of a line. */
 export function amountsOf(task: TaskView, say: Say): string {
   const named = task.thing && textIn(task.thing, say);
-  return joined(...muchOf(task, say), heatOf(task, say), named);
+  return joined(...muchOf(task, say), heatOf(task, say), named, whereOf(task, say));
 }
+
+/** In which smoker, on which racks. */
+const whereOf = ({ racks }: TaskView, say: Say) => racks && unbroken(saySlots(racks, say));
 
 /**
  * How many and how heavy, and which mix. Where no raw meat is in the hand it is the mix that goes
@@ -34,8 +38,8 @@ function muchOf(task: TaskView, say: Say): readonly (string | null | undefined)[
 }
 
 /** Of a brief line, in minutes of arc: what is beside its words, its tally, and a letter. */
-const BESIDE_WORDS = 396;
-const TALLY = 96;
+const BESIDE_WORDS = 446;
+const TALLY = 124;
 const LETTER = 15.4;
 /** Of the small letters to those of a title. */
 const SMALLER = 0.8;
@@ -55,14 +59,18 @@ type Room = { readonly wide: number; readonly isTall: boolean };
 
 /**
  * What of it has room behind a title in a line so wide in minutes of arc: how much, of a round
- * first on which thing, and how hot. A guide leaves before it takes the row of what is to be
+ * first on which thing, how hot, and where. A guide leaves before it takes the row of what is to be
  * minded, which a hand finds; a limit never does.
  */
 export function amountBehind(title: string, task: TaskView, room: Room, say: Say): string {
   const [named, count] = [task.thing ? textIn(task.thing, say) : '', unbroken(countOf(task, say))];
   const [heavy, mix, heat] = [heavyOf(task, say), mixOf(task, say), heatOf(task, say)];
   const least = joined(named || heavy || count, heat);
+  const where = whereOf(task, say);
   const said = [
+    joined(named, count, heavy, mix, heat, where),
+    joined(named, count, mix, heat, where),
+    joined(named, count, heat, where),
     joined(named, count, heavy, mix, heat),
     joined(named, count, mix, heat),
     joined(named, count, heat),

@@ -99,7 +99,7 @@ export class NowLine extends Part {
     const { words, say } = this;
     // By when it is to be done, also before it is begun; what runs over its time ends now at best.
     const isDone = task.state === 'done';
-    const under = isDone ? words.doneAt : this.brief ? '≈' : words.doneAbout;
+    const under = isDone ? words.doneAt : words.doneAbout;
     const endAt = isDone || task.endAt > this.now ? task.endAt : this.now;
     return html`<button
       class="side"

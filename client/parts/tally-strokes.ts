@@ -13,8 +13,8 @@ const MOST_IN_BRIEF = 1;
 
 /**
  * Work done, as strokes in fives with the fifth across, one for each piece or each tray of them,
- * and the pieces as a figure beside. A tap adds one; strokes that the hub does not have yet are
- * drawn thin.
+ * and beside it the pieces, of all there are. A tap adds one; strokes that the hub does not have
+ * yet are drawn thin.
  */
 @customElement('tally-strokes')
 export class TallyStrokes extends Part {
@@ -68,7 +68,7 @@ export class TallyStrokes extends Part {
       ?disabled=${counted >= pieces}
       @click=${() => this.tell('count', next)}
     >
-      ${this.#strokes(tally)}<span>${counted}</span>
+      ${this.#strokes(tally)}<span>${counted}/${pieces}</span>
       ${trayHolds && strokes > 0 ? html`<small>${words.trays(strokes)}</small>` : nothing}
     </button>`;
   }

@@ -61,10 +61,6 @@ export class PassWall extends Part {
       .over {
         min-height: calc(var(--touch) + var(--line));
       }
-      /* Where both would take a line of dishes, what is to be looked at comes before the news. */
-      main.full ~ .over:has(check-band:not([hidden])) news-line {
-        display: none;
-      }
       main.full ~ .over {
         --over-box: 2px;
       }

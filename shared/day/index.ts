@@ -100,3 +100,4 @@ export {
   type WhoState,
 } from './who.ts';
 export type { WhoRefusal } from './who-refusal.ts';
+export { slotsWorkedAt } from './worked-at.ts';

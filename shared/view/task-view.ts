@@ -8,10 +8,11 @@ import {
   holdsOf,
   idleRound,
   limitAt,
-  loadsOf,
   mayStart,
   passagesOf,
   placementOf,
+  slotName,
+  slotsWorkedAt,
   tubsAfter,
   whyBarred,
 } from '../day/index.ts';
@@ -56,7 +57,7 @@ export function taskView(live: Live, id: TaskId, among: LagsAmong): TaskView {
     shownTo: handsFor(index, id),
     side: sideOf(live, id),
     offRaw: comesOffRaw(live, id),
-    slots: loadsOf(state, index, id).map(({ slot }) => slot),
+    ...racksOf(live, id),
     state: idle ? 'waiting' : known,
     plannedStartAt: live.instantOf(placementOf(state, index, id).startS),
     startAt: live.instantOf(startS),
@@ -73,6 +74,12 @@ export function taskView(live: Live, id: TaskId, among: LagsAmong): TaskView {
 function limitOf(live: Live, id: TaskId): Pick<TaskView, 'limit'> {
   const limit = limitAt(live, id);
   return limit ? { limit } : {};
+}
+
+function racksOf({ index, state }: Live, id: TaskId): Pick<TaskView, 'racks'> {
+  const slots = slotsWorkedAt(state, index, id);
+  if (slots.length === 0) return {};
+  return { racks: slots.map((slot) => must(slotName(index.plan.kitchen, slot), slot)) };
 }
 
 function cureIn({ index, state }: Live, id: TaskId): Pick<TaskView, 'cure'> {

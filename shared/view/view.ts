@@ -9,7 +9,6 @@ import type {
   PersonId,
   Seconds,
   ServiceId,
-  SlotId,
   SmokerId,
   StationId,
   TaskId,
@@ -139,7 +138,8 @@ export type TaskView = {
   readonly side: Side;
   /** Its hands come straight from raw meat to it. */
   readonly offRaw: boolean;
-  readonly slots: readonly SlotId[];
+  /** Where its pieces lie, or are to lie, while it is done; absent: not at a smoker. */
+  readonly racks?: readonly SlotName[];
   readonly state: TaskState;
   readonly plannedStartAt: Instant;
   /** Projected, or the fact once it is one. */

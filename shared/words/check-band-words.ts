@@ -39,6 +39,8 @@ export type CheckWords = {
   readonly feelIt: string;
   readonly safety: string;
   readonly nothingOpen: string;
+  /** Where it is: the name of a station alone may read as a verdict. */
+  at(station: string): string;
   readonly stands: { failed: string; missed: string; due: string; later: string };
 };
 
@@ -80,6 +82,7 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
     howFelt: 'By hand and eye?',
     feelIt: 'Say first how it is: the number is a guide.',
     safety: 'What is to be looked at',
+    at: (station) => `at: ${station}`,
     nothingOpen: 'Nothing is to be looked at in the next two hours.',
     stands: {
       failed: 'Broken, and nobody has said what was done',
@@ -125,6 +128,7 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
     howFelt: '¿A mano y a ojo?',
     feelIt: 'Diga antes cómo está: el número es una guía.',
     safety: 'Lo que hay que revisar',
+    at: (station) => `en: ${station}`,
     nothingOpen: 'No hay nada que revisar en las próximas dos horas.',
     stands: {
       failed: 'Incumplido, y nadie ha dicho qué se hizo',

@@ -46,7 +46,7 @@ export {
   sayPlanOffer,
 } from './plan-desk.ts';
 export { type PlanEditorWords, planEditorWords } from './plan-editor-words.ts';
-export { sayBecause, sayInHand, saySlot } from './reasons.ts';
+export { sayBecause, sayInHand, saySlot, saySlots } from './reasons.ts';
 export { recordDeskWords } from './record-desk-words.ts';
 export { sayRefusal } from './refusals.ts';
 export { saySafety } from './safety-words.ts';

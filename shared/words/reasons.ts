@@ -8,6 +8,14 @@ import type { Say } from './say.ts';
 import { textIn } from './say.ts';
 import { clockAhead } from './say-when.ts';
 
+/** @example saySlots([one, two], say) //=> 'Smoker B, rack 2, 3 · Long pit, rack 1' */
+export function saySlots(slots: readonly SlotName[], say: Say): string {
+  const smokers = [...new Set(slots.map(({ smoker }) => textIn(smoker, say)))];
+  const racksOf = (name: string) =>
+    slots.filter(({ smoker }) => textIn(smoker, say) === name).map(({ rack }) => rack);
+  return smokers.map((name) => phrasesOf(say).slot(name, racksOf(name).join(', '))).join(' · ');
+}
+
 /** @example saySlot(slot, say) //=> 'Smoker B, rack 2' */
 export function saySlot(slot: SlotName, say: Say): string {
   return phrasesOf(say).slot(textIn(slot.smoker, say), slot.rack);

@@ -52,11 +52,11 @@ test('a stalled shoulder moves its wrap, an offer saves dinner, a cold fire is l
     .toBeGreaterThan(0);
   const wrapBefore = await nameOf(page, stalled);
 
-  await test.step('a core that stands still calls the wrap later; dinner is short', async () => {
+  await test.step('a core that stands still calls the wrap later; dinner is late', async () => {
     const reading = { stay: 'dinner-pulled-shoulder-2/stay', tempF: 143 };
     const taken = await request.post(`${hub.address}/api/readings`, { data: reading });
     expect(taken.ok()).toBe(true);
-    await expect(page.locator('wall-head')).toContainText(/Dinner.*short/, { timeout: 20_000 });
+    await expect(page.locator('wall-head')).toContainText(/Dinner.*late/, { timeout: 20_000 });
     expect(laterBy(wrapBefore, await nameOf(page, stalled))).toBeGreaterThanOrEqual(10);
     expect(laterBy(wrapBefore, await nameOf(page, stalled))).toBeLessThan(300);
   });
@@ -69,7 +69,7 @@ test('a stalled shoulder moves its wrap, an offer saves dinner, a cold fire is l
       { timeout: 20_000 },
     );
     await page.getByRole('button', { name: 'leave it' }).click();
-    await expect(page.locator('wall-head')).toContainText(/Dinner.*short/);
+    await expect(page.locator('wall-head')).toContainText(/Dinner.*late/);
   });
 
   await test.step('the desk says between what dinner may yet lie, as the cooks go', async () => {

@@ -110,7 +110,13 @@ test('a day leaves a record: what came, what was wrong, who mended it, where all
     await desk.cutFrom('Greens · Dinner', lots[0]);
     const stove = await context.newPage();
     await stove.goto(`${hub.address}/station.html?station=stove`);
-    await box(stove, /^start: Wash and cut the greens/).click();
+    const start = box(stove, /^start: Wash and cut the greens/);
+    const row = box(stove, /^\d.*Wash and cut the greens/);
+    await expect(start.or(row).first()).toBeVisible();
+    // What is a good while off is brought up first; sooner than a hand gets there nothing is meant.
+    if (await row.isVisible()) await row.click();
+    await stove.waitForTimeout(800);
+    await start.click();
     await expect(box(stove, /^finish: Wash and cut the greens/)).toBeVisible();
     await stove.close();
     await expect(desk.lot(lots[0])).toContainText('1 of 4 left');

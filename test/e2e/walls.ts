@@ -40,10 +40,14 @@ export class Wall {
       .first();
     const title = (await line.locator('h2').textContent()) ?? '';
     await line.getByRole('button', { name: 'late', exact: true }).click();
+    // Nothing that comes down elsewhere sooner is meant.
+    await this.page.waitForTimeout(400);
     await line
       .getByRole('button', { name: /^\+\d+ min$/ })
       .first()
       .click();
+    // Until that is drawn two walls are alike that are not.
+    await this.page.waitForTimeout(1_000);
     this.deeds.push({ kind: 'taskRunsLate', title: title.trim() });
   }
 

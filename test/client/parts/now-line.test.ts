@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { afterEach, describe, expect, it } from 'vitest';
 import { NowLine } from '../../../client/parts/now-line.ts';
-import { type CommandId, celsius, kilograms } from '../../../shared/kernel/index.ts';
+import { type CommandId, celsius, kilograms, type SlotId } from '../../../shared/kernel/index.ts';
 import type { Intent, TaskView } from '../../../shared/view/index.ts';
 import { saidOn } from '../fingers.ts';
 import { at, injectShoulders, NOW, squareRibs, stationView } from '../fixtures.ts';
@@ -170,6 +170,16 @@ describe('a line under Now', () => {
     element.addEventListener('seen', (event) => read.push((event as CustomEvent).detail));
     await tap(element, 'seen');
     expect(read).toEqual([id]);
+  });
+
+  it('says at which smoker, and on which of its racks', async () => {
+    const racks = ['1', '2'].map((rack) => ({
+      id: `a/${rack}` as SlotId,
+      smoker: { en: 'Smoker A' },
+      rack,
+    }));
+    const { element } = await line({ ...squareRibs, racks });
+    expect(saidOn(element).replaceAll('\u00a0', ' ')).toContain('Smoker A, rack 1, 2');
   });
 
   it('has nothing to start while it waits', async () => {
