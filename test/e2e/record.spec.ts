@@ -66,7 +66,7 @@ async function keepItAs(page: Page): Promise<string> {
 
 /** Opens what is to be looked at at a wall, where it is behind the box of those that follow. */
 async function lookAt(page: Page, name: RegExp) {
-  await page.getByRole('button', { name: /^\d+ more$/ }).click();
+  await page.getByRole('button', { name: /^\d+ more(?:, \d+ to throw out)?$/ }).click();
   await box(page, name).click();
 }
 
