@@ -49,8 +49,7 @@ class ShownDay {
   view: View;
 
   constructor(face: Face) {
-    const at = after(plan.built.origin, minutes(240));
-    this.view = viewOf(openLive(new Telling().state, at), face);
+    this.view = dayOf(face);
   }
 
   readonly now = () => instant(this.view.at + Math.floor(performance.now() - this.#openedMs));
@@ -77,6 +76,19 @@ class ShownDay {
       ? { ...this.view, seq, tasks: this.view.tasks.map(change) }
       : { ...this.view, seq };
   }
+}
+
+/** Four hours into the day, or as soon after that as somebody may start something. */
+function dayOf(face: Face): View {
+  const { state } = new Telling();
+  for (let minute = 240; minute < 1_440; minute += 5) {
+    const at = after(plan.built.origin, minutes(minute));
+    const view = viewOf(openLive(state, at), face);
+    const soon = after(at, minutes(5));
+    if (!isWork(view)) return view;
+    if (view.tasks.some((task) => task.state === 'ready' && task.startAt <= soon)) return view;
+  }
+  throw new Error('nobody may start anything on the demo day');
 }
 
 async function measureWall(browser: Browser) {
