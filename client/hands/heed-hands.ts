@@ -46,6 +46,10 @@ export function heedHands(reader: Reader, language: () => Language): void {
       glass.up(event.pointerId, event.timeStamp, scrolled);
       tell(event);
     });
+  const onUp = ifJudged((event) => {
+    lift.up(touchOf(event));
+    up(false)(event);
+  });
   // A browser that has scrolled with the finger makes no tap, and lets nothing be called off.
   const onTouchEnd = (event: Event) => {
     const tap = lift.take();
@@ -57,8 +61,7 @@ export function heedHands(reader: Reader, language: () => Language): void {
   const all: readonly (readonly [string, (event: Event) => void])[] = [
     ['pointerdown', onDown],
     ['pointermove', ifJudged((event) => glass.move(touchOf(event)))],
-    ['pointerup', ifJudged((event) => lift.up(touchOf(event)))],
-    ['pointerup', up(false)],
+    ['pointerup', onUp],
     ['touchend', onTouchEnd],
     ['pointercancel', (event) => up(isLong())(event)],
     ['click', onClick],

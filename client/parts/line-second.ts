@@ -15,8 +15,8 @@ type Seen = {
   readonly isFlat: boolean;
 };
 
-/** Of a small row, in minutes of arc. */
-const LETTER = 12.3;
+/** A letter of a small row, in minutes of arc. */
+export const ROW_LETTER = 12.3;
 
 /**
  * Under how many and how heavy: what is to be minded; while something is looked at, what is to be
@@ -40,7 +40,7 @@ export function takesTwoRows(task: TaskView, seen: Seen): boolean {
   const { said = '' } = pressingOf(task, seen) ?? {};
   const minded = mindedOf(task, seen.say);
   if (!said || !minded || seen.isFlat) return false;
-  return (said.length + GAP + minded.length) * LETTER > seen.wide;
+  return (said.length + GAP + minded.length) * ROW_LETTER > seen.wide;
 }
 
 /**

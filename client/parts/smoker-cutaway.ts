@@ -9,6 +9,7 @@ import {
   clockTime,
   fireWords,
   nearClock,
+  sinceClock,
   temperature,
   textIn,
 } from '../../shared/words/index.ts';
@@ -23,8 +24,6 @@ import './rule-hours.ts';
 const TREND_C_PER_HOUR = 8;
 /** A reading this old is shown with its time. */
 const OLD_MS = 40 * 60_000;
-
-const HALF_DAY_MS = 12 * 3_600_000;
 
 /** One smoker cut open: its fire, its racks from top to bottom, where the heat comes from. */
 @customElement('smoker-cutaway')
@@ -213,9 +212,7 @@ export class SmokerCutaway extends Part {
     const { say } = this;
     const fire = fireWords[say.language];
     const row = (said: string) => html`<span class="fire">${said}</span>`;
-    // Since when is past: no half of the day is in doubt.
-    const isNear = this.now - since < HALF_DAY_MS;
-    const at = clockTime(since, say).replace(isNear ? / [ap]m$/ : '', '');
+    const at = sinceClock(since, this.now, say);
     if (kind === 'cold') return row(fire.coldSince(at));
     const back = backAt && clockTime(backAt, say);
     if (backAt && back && backAt <= this.now) return row(fire.downBeyond(at, back));

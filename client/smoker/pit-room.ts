@@ -1,7 +1,7 @@
 import type { Side, TaskView } from '../../shared/view/index.ts';
 import { type Say, textIn } from '../../shared/words/index.ts';
 import { isInTwoRows } from '../parts/line-amounts.ts';
-import { secondLetters } from '../parts/line-second.ts';
+import { ROW_LETTER, secondLetters } from '../parts/line-second.ts';
 import type { SeenWall } from '../shell/seen-size.ts';
 
 /** In minutes of arc. */
@@ -55,10 +55,9 @@ export const canShareFoot = (
     return isInTwoRows(task, room, say);
   });
 
-/** Of a line that has the foot for itself: what is beside its words, and a letter of two sizes. */
+/** Of a line that has the foot for itself: what is beside its words, and a letter of its title. */
 const BESIDE_WORDS = 412;
 const TITLE_LETTER = 18.6;
-const ROW_LETTER = 12.3;
 
 /** Whether it has room for high letters: else its words are as large as where there are two. */
 export function hasHighLetters(task: TaskView, wall: SeenWall, { say, side }: Read): boolean {

@@ -6,7 +6,7 @@ import type { Task } from '../plan/index.ts';
 import { loadsOf } from './arrangement.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
-import { indexOf } from './plan-index.ts';
+import { indexOf, stepsOf } from './plan-index.ts';
 import type { DayState } from './state.ts';
 import { slotsOf } from './whereabouts.ts';
 
@@ -85,7 +85,7 @@ type Within = { readonly tasks: readonly Task[]; readonly setC: Celsius };
 
 /** What is done to a batch from its loading to its taking off; null for what lies there in pans. */
 function stepsWithin(index: PlanIndex, { batch, step }: Task): Within | null {
-  const steps = routeOf(index, batch)?.steps ?? [];
+  const steps = stepsOf(index, batch);
   const stay = steps.find(({ id }) => id === step);
   if (stay?.work !== 'place' || stay.pans) return null;
   const order = steps.map(({ id }) => id);
@@ -97,11 +97,6 @@ function stepsWithin(index: PlanIndex, { batch, step }: Task): Within | null {
     .sort((a, b) => a.place - b.place);
   return { tasks: tasks.map(({ task }) => task), setC: stay.setC };
 }
-
-const routeOf = (index: PlanIndex, batch: Task['batch']) => {
-  const id = index.batches.get(batch)?.route;
-  return index.plan.catalogue.routes.find((route) => route.id === id);
-};
 
 function stagesAmong(state: DayState, index: PlanIndex, { tasks }: Within): CookingStage[] {
   return tasks.flatMap(({ id, work }, place): CookingStage[] => {
@@ -118,6 +113,6 @@ function stagesAmong(state: DayState, index: PlanIndex, { tasks }: Within): Cook
 }
 
 function wrapOf(index: PlanIndex, { batch, step }: Task): WrapName | null {
-  const found = routeOf(index, batch)?.steps.find(({ id }) => id === step);
+  const found = stepsOf(index, batch).find(({ id }) => id === step);
   return found?.work === 'hands' ? (found.wraps ?? null) : null;
 }

@@ -68,7 +68,7 @@ export { openChecks } from './open-checks.ts';
 export type { Outlook } from './outlook.ts';
 export { overlongIn } from './overlong.ts';
 export { type Passage, passagesOf } from './passage.ts';
-export { batchNamed, groupBy, indexOf, type PlanIndex, slotName } from './plan-index.ts';
+export { batchNamed, groupBy, indexOf, type PlanIndex, slotName, stepsOf } from './plan-index.ts';
 export { type PlanOffer, planOffer } from './plan-offer.ts';
 export { coresOf } from './probe.ts';
 export { lookAtReading, type ReadingFound } from './readings.ts';

@@ -1,3 +1,4 @@
+import type { Step } from '../catalogue/index.ts';
 import type { BatchId, PersonId, SlotId, SmokerId, TaskId, Text } from '../kernel/index.ts';
 import { must } from '../kernel/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
@@ -94,6 +95,12 @@ export function personName(kitchen: Kitchen, id: PersonId | null): PersonName | 
 export function smokerName(kitchen: Kitchen, id: SmokerId): SmokerName | null {
   const smoker = kitchen.smokers.find((each) => each.id === id);
   return smoker ? { id, name: smoker.name } : null;
+}
+
+/** What is done to a batch, in the order of its route; nothing to what no batch of the day is. */
+export function stepsOf({ batches, plan }: PlanIndex, batch: BatchId): readonly Step[] {
+  const route = batches.get(batch)?.route;
+  return plan.catalogue.routes.find(({ id }) => id === route)?.steps ?? [];
 }
 
 /** A rack with the names it goes by, or null where there is no such rack. */

@@ -1,7 +1,7 @@
 import type { SlotId, TaskId } from '../kernel/index.ts';
 import type { Task } from '../plan/index.ts';
 import { loadsOf } from './arrangement.ts';
-import { groupBy, type PlanIndex } from './plan-index.ts';
+import { groupBy, type PlanIndex, stepsOf } from './plan-index.ts';
 import type { DayState } from './state.ts';
 
 /**
@@ -41,8 +41,7 @@ function readStays(index: PlanIndex): ReadonlyMap<TaskId, readonly TaskId[]> {
 }
 
 function isWithin(index: PlanIndex, { batch, step }: Task, stay: Task): boolean {
-  const route = index.batches.get(batch)?.route;
-  const steps = index.plan.catalogue.routes.find(({ id }) => id === route)?.steps ?? [];
+  const steps = stepsOf(index, batch);
   const lain = steps.find(({ id }) => id === stay.step);
   if (lain?.work !== 'place') return false;
   const placeOf = (sought: string) => steps.findIndex(({ id }) => id === sought);

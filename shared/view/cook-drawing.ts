@@ -1,6 +1,7 @@
 import type { ForeseenCore, ForeseenStage, Live } from '../day/index.ts';
-import { coresOf, forecastOf, openedOn } from '../day/index.ts';
+import { coresOf, forecastOf, openedOn, stepsOf } from '../day/index.ts';
 import type { Celsius, Instant, TaskId } from '../kernel/index.ts';
+import { must } from '../kernel/index.ts';
 
 /** The cook of a load, to be drawn: what its core has shown, and what it may. */
 export type CookDrawing = {
@@ -39,9 +40,8 @@ export function cookDrawing(live: Live, stay: TaskId): CookDrawing | null {
 }
 
 function wrappedAt({ state, index }: Live, stay: TaskId): Instant | null {
-  const batch = index.tasks.get(stay)?.batch;
-  const route = index.batches.get(batch as never)?.route;
-  const steps = index.plan.catalogue.routes.find(({ id }) => id === route)?.steps ?? [];
+  const { batch } = must(index.tasks.get(stay), stay);
+  const steps = stepsOf(index, batch);
   const wraps = steps.flatMap((step) => (step.work === 'hands' && step.wraps ? [step.id] : []));
   const done = [...index.tasks.values()].find(
     (task) =>

@@ -2,6 +2,7 @@ import type { Instant } from '../kernel/index.ts';
 import { wallTime } from '../kernel/index.ts';
 import { clockTime } from './amounts.ts';
 import type { Say } from './say.ts';
+import { HALF_DAY_MS } from './say-when.ts';
 
 /**
  * From when to when; the half of the day is said once where it is the same.
@@ -38,6 +39,10 @@ export function nearRange(
   if (isSameHalf(high, now, say)) return bare(said);
   return said.replace(/ [ap]m–/, '–');
 }
+
+/** A time that is over: within half a day it is in no doubt which half of it is meant. */
+export const sinceClock = (at: Instant, now: Instant, say: Pick<Say, 'zone' | 'clock'>): string =>
+  now - at < HALF_DAY_MS ? bare(clockTime(at, say)) : clockTime(at, say);
 
 /** Whether two times fall on one half of one day of the kitchen. */
 function isSameHalf(one: Instant, other: Instant, { zone }: Pick<Say, 'zone'>): boolean {

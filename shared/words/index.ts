@@ -22,7 +22,7 @@ export {
   sayToDo,
 } from './check-band-words.ts';
 export { sayFelt } from './check-words.ts';
-export { clockRange, nearClock, nearRange } from './clock-range.ts';
+export { clockRange, nearClock, nearRange, sinceClock } from './clock-range.ts';
 export { closingWords, sayClosed, sayPanEnd, sayStillOpen } from './closing-words.ts';
 export { sayCookOffer } from './cook-offers.ts';
 export { cureWords } from './cure-words.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Instant, instant } from '../../../shared/kernel/index.ts';
-import { clockRange, nearClock, nearRange } from '../../../shared/words/index.ts';
+import { clockRange, nearClock, nearRange, sinceClock } from '../../../shared/words/index.ts';
 
 const at = (hour: number, minute: number) => instant(Date.UTC(2026, 10, 25, hour, minute));
 
@@ -47,5 +47,15 @@ describe('a time to come', () => {
     expect(range(at(21, 5), at(25, 50))).toBe('9:05 pm–1:50 am');
     expect(range(at(13, 5), at(13, 50))).toBe('1:05–1:50 pm');
     expect(range(at(7, 5), at(8, 50))).toBe('7:05–8:50 am');
+  });
+});
+
+describe('a time that is over', () => {
+  it('has the half of the day only where it was more than half a day ago', () => {
+    const say = { zone: 'UTC', clock: '12 h' } as const;
+    const since = (hour: number, minute: number) => sinceClock(at(hour, minute), at(15, 0), say);
+    expect([since(14, 35), since(4, 35)]).toEqual(['2:35', '4:35']);
+    expect(since(2, 59)).toBe('2:59 am');
+    expect(sinceClock(at(14, 35), at(15, 0), { ...say, clock: '24 h' })).toBe('14:35');
   });
 });
