@@ -81,7 +81,7 @@ const minifiedTwice: Plugin = {
   async generateBundle(_options, bundle) {
     for (const chunk of Object.values(bundle)) {
       if (chunk.type !== 'chunk') continue;
-      const options = { module: true, ecma: 2020, compress: { passes: 3 } } as const;
+      const options = { module: true, ecma: 2020 } as const;
       const { code } = await minify(chunk.code, options);
       if (code) chunk.code = code;
     }
@@ -155,6 +155,8 @@ export default defineConfig({
     // Whatever runs our walls knows `modulepreload` by itself.
     modulePreload: { polyfill: false },
     rolldownOptions: {
+      // Whoever starts a kitchen is not to read which plugin took how long.
+      checks: { pluginTimings: false },
       input: [...pages, at('client/worker/main.ts')],
       output: {
         entryFileNames: ({ facadeModuleId }) =>
