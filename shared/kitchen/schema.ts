@@ -116,7 +116,7 @@ const station = entry({
   tables: z.int().min(0).describe('How many can work here at once at a table of their own'),
   wash: z
     .exactOptional(quantitySchema<Seconds>('duration in seconds'))
-    .describe('Washing and sanitising a raw table between kinds of meat; left out: 10 min'),
+    .describe('Washing and sanitizing a raw table between kinds of meat; left out: 10 min'),
   rounds: rounds(),
 }).transform(({ wash, ...rest }) => ({ ...rest, washS: wash ?? USUAL_WASH_S }));
 
@@ -173,12 +173,12 @@ const person = entry({
     .exactOptional(z.enum(['en', 'es']))
     .describe('Of their own screen, and of the standards shown to them; left out: the screen’s'),
   trained: z.array(idSchema<SkillId>()).default([]).describe('Skills that need no help'),
-  learning: z.array(idSchema<SkillId>()).default([]).describe('Skills that are being learnt'),
+  learning: z.array(idSchema<SkillId>()).default([]).describe('Skills that are being learned'),
   learningFactor: z
     .number()
     .min(1)
     .default(1.5)
-    .describe('How many times as long a skill takes that is being learnt'),
+    .describe('How many times as long a skill takes that is being learned'),
   shifts: z.array(shift),
 });
 

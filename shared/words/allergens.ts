@@ -1,6 +1,8 @@
 import type { Say } from './say.ts';
 
-/** What a catalogue may name, but for English, which is how it names them. */
+/** Where a catalogue names one otherwise than English is written here. */
+const english: Readonly<Record<string, string>> = { sulphites: 'sulfites', molluscs: 'mollusks' };
+
 const spanish: Readonly<Record<string, string>> = {
   milk: 'leche',
   egg: 'huevo',
@@ -24,5 +26,5 @@ const spanish: Readonly<Record<string, string>> = {
  * @example sayAllergen('soy', { language: 'es' }) //=> 'soya'
  */
 export function sayAllergen(allergen: string, { language }: Pick<Say, 'language'>): string {
-  return (language === 'es' ? spanish[allergen] : undefined) ?? allergen;
+  return (language === 'es' ? spanish : english)[allergen] ?? allergen;
 }

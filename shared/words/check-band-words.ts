@@ -57,7 +57,7 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
       'discard-time': 'sell or throw out',
       'out-of-temperature': 'back into the cooler',
       thermometer: 'probe ice water',
-      clean: 'wash and sanitise',
+      clean: 'wash and sanitize',
     },
     more: (count) => `${count} more`,
     toThrowOut: 'to throw out',

@@ -119,7 +119,7 @@ export const interfaceEnglish: Interface = {
   thisScreen: 'This screen',
   diagonal: 'panel, corner to corner',
   distance: 'read from',
-  metres: 'metres',
+  metres: 'meters',
   inches: 'inches',
   unmeasured: 'Unmeasured: letters follow the width of the window.',
   language: 'language',
