@@ -60,14 +60,45 @@ export const pullListStyles = css`
     color: var(--soft);
   }
   td button {
-    min-width: 6em;
+    min-width: 7em;
+    max-width: 9em;
     padding: 0 0.5em;
+    line-height: 1.1;
+    white-space: normal;
     border: var(--line) solid var(--ink);
     font-weight: 700;
     text-align: center;
   }
   td:has(> button) {
     padding-block: calc(var(--gap) / 2);
+  }
+  .late th {
+    border-left: var(--heavy) solid var(--brick);
+    padding-left: 0.5em;
+  }
+  .late :is(time, .how) {
+    font-weight: 800;
+    color: var(--ink);
+  }
+  /* What is out asks for nothing: its words are as pale as words may be, its boxes thin. */
+  .over th {
+    padding-top: 1em;
+    font-size: var(--small);
+    font-weight: 600;
+    color: var(--soft);
+    border-bottom: var(--hair) solid var(--ink);
+    text-align: right;
+  }
+  .over th:first-child {
+    text-align: left;
+    font-weight: 800;
+  }
+  .out :is(th, td, button) {
+    color: var(--soft);
+    font-weight: 600;
+  }
+  .out button {
+    border-width: var(--hair);
   }
   .tapped {
     border-style: dashed;
@@ -89,11 +120,16 @@ export const pullListStyles = css`
   @media (width < 600px) {
     tr {
       display: grid;
-      grid-template-columns: 1fr 1.4fr 1.5fr 2fr;
+      grid-template-columns: 1fr 1.4fr 1.9fr 2.2fr;
       align-items: center;
     }
+    /* Said to who hears it; its rule is drawn by the others. */
     thead th:first-child {
       position: absolute;
+      border: none;
+    }
+    .over th:first-child {
+      grid-column: span 2;
     }
     tbody th,
     .pad td {

@@ -3,12 +3,16 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { CutId, Instant } from '../../shared/kernel/index.ts';
 import type { Came, DeskView, Drawn, PullRow } from '../../shared/view/index.ts';
+import { isOut } from '../../shared/view/index.ts';
 import {
+  clockOfDay,
+  clockTime,
   deliveryWords,
   deskWords,
   sayAllergen,
   sayAmount,
   sayCame,
+  sayOut,
   scaleWeight,
   textIn,
   weight,
@@ -47,6 +51,8 @@ export class PullList extends Part {
   #pull({ pull }: DeskView) {
     const { say } = this;
     const words = deskWords[say.language];
+    const said = deliveryWords[say.language];
+    const [still, out] = [pull.filter((row) => !isOut(row)), pull.filter(isOut)];
     return html`<h2>${words.pull}</h2>
       <table>
         <thead>
@@ -55,29 +61,49 @@ export class PullList extends Part {
             <th scope="col">${words.pieces}</th>
             <th scope="col">${words.weight}</th>
             <th scope="col">${words.outBy}</th>
-            <th scope="col">${deliveryWords[say.language].came}</th>
+            <th scope="col">${said.came}</th>
           </tr>
         </thead>
         <tbody>
-          ${repeat(
-            pull,
-            ({ cut }) => cut,
-            (row) => this.#row(row),
-          )}
+          ${this.#rows(still)}
         </tbody>
+        ${
+          out.length === 0
+            ? nothing
+            : html`<tbody class="out">
+                <tr class="over">
+                  <th scope="rowgroup" colspan="3">${said.out}</th>
+                  <th>${said.since}</th>
+                  <th></th>
+                </tr>
+                ${this.#rows(out)}
+              </tbody>`
+        }
       </table>`;
   }
 
+  #rows(rows: readonly PullRow[]) {
+    return repeat(
+      rows,
+      ({ cut }) => cut,
+      (row) => this.#row(row),
+    );
+  }
+
   #row(row: PullRow) {
-    const { say } = this;
-    const { cut, name, pieces, weightKg, byAt, came } = row;
-    return html`<tr>
+    const { say, now } = this;
+    const { cut, name, pieces, weightKg, byAt, outAt, came } = row;
+    const isLate = now !== null && byAt <= now && !isOut(row);
+    const said = sayOut(row, now, say);
+    const at = (isOut(row) ? outAt : null) ?? byAt;
+    return html`<tr class=${isLate ? 'late' : ''}>
         <th scope="row">
-          ${textIn(name, say)} ${came ? html`<p>${sayCame(row, came, say)}</p>` : nothing}
+          ${textIn(name, say)} ${said ? html`<p class="how">${said}</p>` : nothing}
+          ${came ? html`<p>${sayCame(row, came, say)}</p>` : nothing}
         </th>
         <td>${pieces}</td>
         <td>${weight(weightKg, say)}</td>
-        <td><clock-time .say=${say} .at=${byAt} .now=${this.now}></clock-time></td>
+        <td><time>${now === null ? clockTime(at, say) : clockOfDay(at, now, say)}</time></td>
         <td>${this.#box(row)}</td>
       </tr>
       ${
@@ -118,7 +144,7 @@ export class PullList extends Part {
       aria-expanded=${this.picked === cut}
       @click=${() => this.#pick(this.picked === cut ? null : cut)}
     >
-      ${came ? sayAmount(came, say) : '…'}
+      ${came ? sayAmount(came, say) : words.sayIt}
     </button>`;
   }
 

@@ -37,7 +37,7 @@ export type { Decision } from './decision.ts';
 export { cameOf, type DeliveryEffect, deliveryEffect } from './delivery.ts';
 export type { Door } from './door.ts';
 export { doorsOf, lastUnseen, openedOn } from './doors.ts';
-export { type Draw, drawsOf, lotsLeft } from './draws.ts';
+export { begunAt, type Draw, drawsOf, lotsLeft } from './draws.ts';
 export * from './event.ts';
 export { type FeelAsked, feelAsked } from './feel-asked.ts';
 export { fold } from './fold.ts';

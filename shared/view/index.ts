@@ -78,7 +78,7 @@ export type { PassDish, PassPan, PassService } from './pass-dish.ts';
 export { type LeftInPan, type PassLine, passLine } from './pass-page.ts';
 export type { PassView } from './pass-view.ts';
 export { type PitRule, pitRule, shareOf } from './pit-rule.ts';
-export { type Came, deliveryTyped, type PullRow } from './pull-rows.ts';
+export { type Came, deliveryTyped, isOut, type PullRow } from './pull-rows.ts';
 export { type RuledMinutes, ruledMinutes } from './ruled-minutes.ts';
 export type { RunsOut } from './runs-out.ts';
 export type { SpreadView } from './service-spread.ts';

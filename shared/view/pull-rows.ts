@@ -1,12 +1,17 @@
 import type { Command, Live } from '../day/index.ts';
-import { deliveryEffect } from '../day/index.ts';
+import { begunAt, deliveryEffect } from '../day/index.ts';
 import type { Instant, Kilograms, Seconds, Text } from '../kernel/index.ts';
-import { kilograms } from '../kernel/index.ts';
+import { instant, kilograms, seconds } from '../kernel/index.ts';
 import type { PullLine } from '../plan/index.ts';
 
 /** A line of the pull list, and what has come of it. */
 export type PullRow = Omit<PullLine, 'byS'> & {
+  /** When the first still in the cooler is needed; of what is all out, when the first was. */
   readonly byAt: Instant;
+  /** Pieces of batches that hands have begun: nobody works on what is not out. */
+  readonly outPieces: number;
+  /** When the last of them was taken up; null where none is out. */
+  readonly outAt: Instant | null;
   readonly came: Came | null;
 };
 
@@ -21,7 +26,7 @@ export type Came = {
   } | null;
 };
 
-/** The pull list by when its lines are needed. */
+/** The pull list by when its lines are needed; what is out already comes last. */
 export function pullRows(live: Live): PullRow[] {
   return live.index.plan.built.pull
     .map(({ byS, ...line }): PullRow => {
@@ -29,6 +34,7 @@ export function pullRows(live: Live): PullRow[] {
       return {
         ...line,
         byAt: live.instantOf(byS),
+        ...outOf(live, line),
         came: came && {
           pieces: came.pieces,
           weightKg: came.weightKg,
@@ -37,7 +43,25 @@ export function pullRows(live: Live): PullRow[] {
         },
       };
     })
-    .sort((a, b) => a.byAt - b.byAt);
+    .sort((a, b) => Number(isOut(a)) - Number(isOut(b)) || a.byAt - b.byAt);
+}
+
+/** Whether nothing of it is still to be taken out. */
+export const isOut = ({ pieces, outPieces }: Pick<PullRow, 'pieces' | 'outPieces'>): boolean =>
+  outPieces >= pieces;
+
+function outOf(live: Live, { cut }: Pick<PullLine, 'cut'>) {
+  const { state, index } = live;
+  const batches = index.plan.built.batches
+    .filter(({ bought }) => bought === cut)
+    .map((batch) => ({ ...batch, begunAt: begunAt(state, batch.id) }));
+  const begun = batches.flatMap(({ begunAt: at, pieces }) => (at === null ? [] : [{ at, pieces }]));
+  const still = batches.filter(({ begunAt: at }) => at === null).map(({ beginByS }) => beginByS);
+  return {
+    ...(still.length > 0 ? { byAt: live.instantOf(seconds(Math.min(...still))) } : {}),
+    outPieces: begun.reduce((sum, { pieces }) => sum + pieces, 0),
+    outAt: begun.length > 0 ? instant(Math.max(...begun.map(({ at }) => at))) : null,
+  };
 }
 
 function effectOf({ state, index }: Live, { cut }: Pick<PullLine, 'cut'>): Came['effect'] {

@@ -1,3 +1,4 @@
+import type { Instant } from '../kernel/index.ts';
 import type { Came, PullRow } from '../view/index.ts';
 import { durationWords, weight } from './amounts.ts';
 import type { Language, Say } from './say.ts';
@@ -6,6 +7,8 @@ import { textIn } from './say.ts';
 /** The words for what came against the pull list, which only the desk carries. */
 export type DeliveryWords = {
   readonly came: string;
+  /** On the box under it, where nobody has said yet. */
+  readonly sayIt: string;
   /** Said of a place to tap. */
   whatCame(cut: string): string;
   readonly pieces: string;
@@ -20,11 +23,17 @@ export type DeliveryWords = {
   lost(portions: number, batch: string): string;
   longer(by: string): string;
   readonly asOrdered: string;
+  partOut(out: number, of: number): string;
+  stillIn(pieces: number): string;
+  /** Over what is all out, and over since when. */
+  readonly out: string;
+  readonly since: string;
 };
 
 const english: DeliveryWords = {
   came: 'came',
-  whatCame: (cut) => `what came of ${cut}`,
+  sayIt: 'say what came',
+  whatCame: (cut) => `say what came of ${cut}`,
   pieces: 'pieces',
   weight: 'weight',
   asListed: (pieces, amount) => `listed: ${pieces} ${pieces === 1 ? 'piece' : 'pieces'}, ${amount}`,
@@ -38,11 +47,16 @@ const english: DeliveryWords = {
     `${portions} ${portions === 1 ? 'portion' : 'portions'} fewer of ${batch}`,
   longer: (by) => `trimming takes ${by} longer`,
   asOrdered: 'as listed',
+  partOut: (out, of) => `${out} of ${of} out`,
+  stillIn: (pieces) => `${pieces} still in the cooler`,
+  out: 'Out of the cooler',
+  since: 'since',
 };
 
 const spanish: DeliveryWords = {
   came: 'llegó',
-  whatCame: (cut) => `lo que llegó de ${cut}`,
+  sayIt: 'anotar lo que llegó',
+  whatCame: (cut) => `anotar lo que llegó de ${cut}`,
   pieces: 'piezas',
   weight: 'peso',
   asListed: (pieces, amount) =>
@@ -57,6 +71,10 @@ const spanish: DeliveryWords = {
     `${portions} ${portions === 1 ? 'porción' : 'porciones'} menos de ${batch}`,
   longer: (by) => `limpiar lleva ${by} más`,
   asOrdered: 'según la lista',
+  partOut: (out, of) => `${out} de ${of} fuera`,
+  stillIn: (pieces) => `${pieces} todavía en la cámara`,
+  out: 'Ya fuera de la cámara',
+  since: 'desde',
 };
 
 /** @example deliveryWords.en.keepIt //=> 'this came' */
@@ -83,6 +101,25 @@ export function sayCame(row: Pick<PullRow, 'pieces' | 'weightKg'>, came: Came, s
     longerS >= 60 && came.effect && words.longer(durationWords(came.effect.longerS)),
   ].filter((each) => typeof each === 'string');
   return said.join('; ') || words.asOrdered;
+}
+
+/**
+ * How much of a line is out, where only some is, and how much should be and is not.
+ * @example sayOut(row, now, say) //=> '6 of 15 out, 9 still in the cooler'
+ */
+export function sayOut(
+  { pieces, outPieces, byAt }: Pick<PullRow, 'pieces' | 'outPieces' | 'byAt'>,
+  now: Instant | null,
+  { language }: Say,
+): string {
+  const words = deliveryWords[language];
+  const isLate = now !== null && byAt <= now && outPieces < pieces;
+  return [
+    outPieces > 0 && outPieces < pieces && words.partOut(outPieces, pieces),
+    isLate && words.stillIn(pieces - outPieces),
+  ]
+    .filter((each) => typeof each === 'string')
+    .join(', ');
 }
 
 /** @example sayAmount(row, say) //=> '12 · 84 lb' */

@@ -47,7 +47,7 @@ test('what happens to a day is said at one wall, heard on all, and closed at the
   await test.step('a delivery comes short: the list and every wall say what it costs', async () => {
     const row = desk.locator('pull-list tbody tr').first();
     const listed = Number(await row.locator('td').first().textContent());
-    await box(desk, /^what came of /).click();
+    await box(desk, /^say what came of /).click();
     await type(desk, `${listed - 1}`);
     await box(desk, 'this came').click();
     await expect(row).toContainText(/1 piece short; \d+ portions fewer of /);

@@ -6,7 +6,7 @@ import { fromPounds, kilograms, minutes } from '../../../shared/kernel/index.ts'
 import type { Came, DeskView, PullRow } from '../../../shared/view/index.ts';
 import type { Say } from '../../../shared/words/index.ts';
 import { buttonsOf, drawn, saidOn, tap, tapsWrittenDown } from '../fingers.ts';
-import { at, stationView } from '../fixtures.ts';
+import { at, NOW, stationView } from '../fixtures.ts';
 
 const { zone, clock, temperature, weight } = stationView;
 const english: Say = { language: 'en', zone, clock, temperature, weight };
@@ -16,13 +16,15 @@ const ribs: PullRow = {
   pieces: 12,
   weightKg: fromPounds(48),
   byAt: at(30),
+  outPieces: 0,
+  outAt: null,
   came: null,
 };
 
 async function list(row: PullRow = ribs, say = english) {
   const { sync, taps } = tapsWrittenDown();
   const view = { pull: [row], mixes: [] } as unknown as DeskView;
-  const element = Object.assign(new PullList(), { sync, view, say });
+  const element = Object.assign(new PullList(), { sync, view, say, now: NOW });
   document.body.append(element);
   await drawn();
   return { element, taps };
@@ -62,10 +64,44 @@ describe('an allergen beside a mix', () => {
   });
 });
 
+describe('a line of the pull list', () => {
+  const minded = (element: Element) => element.shadowRoot?.querySelectorAll('.late').length;
+
+  it('says till when it is to be out, with the day where that is another one', async () => {
+    const { element } = await list();
+    expect(saidOn(element)).toMatch(/48 lb 11:12/);
+    expect(minded(element)).toBe(0);
+    const { element: other } = await list({ ...ribs, byAt: at(24 * 60 + 30) });
+    expect(saidOn(other)).toMatch(/48 lb Thu 11:12/);
+  });
+
+  it('that should be out is minded, and says how much still lies in the cooler', async () => {
+    const { element } = await list({ ...ribs, byAt: at(-5), outPieces: 4, outAt: at(-60) });
+    expect(saidOn(element)).toContain('4 of 12 out, 8 still in the cooler');
+    expect(minded(element)).toBe(1);
+    const spanish = { ...english, language: 'es' } as const;
+    const { element: other } = await list({ ...ribs, byAt: at(-5) }, spanish);
+    expect(saidOn(other)).toContain('12 todavía en la cámara');
+  });
+
+  it('that is out stands under all others, with since when, and asks for nothing', async () => {
+    const { element } = await list({ ...ribs, outPieces: 12, outAt: at(-24 * 60) });
+    expect(saidOn(element)).toMatch(/Out of the cooler since .*Spare ribs 12 48 lb Tue 10:42/);
+    expect(minded(element)).toBe(0);
+  });
+
+  it('has a box that says what it is for, and then what came', async () => {
+    const { element } = await list();
+    expect(saidOn(element)).toContain('say what came');
+    const { element: other } = await list(came({ pieces: 9, weightKg: fromPounds(36) }, null));
+    expect(saidOn(other)).not.toContain('say what came');
+  });
+});
+
 describe('what came, at the pull list', () => {
   it('is all that was listed where nothing is typed', async () => {
     const { element, taps } = await list();
-    await tap(element, 'what came of Spare ribs');
+    await tap(element, 'say what came of Spare ribs');
     await tap(element, 'this came');
     expect(taps).toMatchObject([{ kind: 'delivery', cut: ribs.cut, pieces: 12 }]);
     expect(taps[0]).toHaveProperty('weightKg', ribs.weightKg);
@@ -73,7 +109,7 @@ describe('what came, at the pull list', () => {
 
   it('weighs what its pieces weigh on the list where only they are counted', async () => {
     const { element, taps } = await list();
-    await tap(element, 'what came of Spare ribs');
+    await tap(element, 'say what came of Spare ribs');
     await tap(element, '9');
     expect(saidOn(element)).toContain('36 lb');
     await tap(element, 'this came');
@@ -82,7 +118,7 @@ describe('what came, at the pull list', () => {
 
   it('is weighed in the kitchen’s unit, to a tenth', async () => {
     const { element, taps } = await list();
-    await tap(element, 'what came of Spare ribs');
+    await tap(element, 'say what came of Spare ribs');
     await tap(element, 'weight');
     for (const key of ['5', '4', '.', '5', '5']) await tap(element, key);
     await tap(element, 'erase');
@@ -92,7 +128,7 @@ describe('what came, at the pull list', () => {
 
   it('is nothing at all where nought pieces came', async () => {
     const { element, taps } = await list();
-    await tap(element, 'what came of Spare ribs');
+    await tap(element, 'say what came of Spare ribs');
     await tap(element, '0');
     await tap(element, 'this came');
     expect(taps).toMatchObject([{ pieces: 0, weightKg: 0 }]);
@@ -100,7 +136,7 @@ describe('what came, at the pull list', () => {
 
   it('is not taken where no cooler holds so many, and says so', async () => {
     const { element, taps } = await list();
-    await tap(element, 'what came of Spare ribs');
+    await tap(element, 'say what came of Spare ribs');
     for (const key of ['9', '0', '0', '0', '0']) await tap(element, key);
     await tap(element, 'this came');
     expect(taps).toEqual([]);
@@ -109,11 +145,11 @@ describe('what came, at the pull list', () => {
 
   it('is undone where the finger was, for some seconds', async () => {
     const { element, taps } = await list();
-    await tap(element, 'what came of Spare ribs');
+    await tap(element, 'say what came of Spare ribs');
     await tap(element, 'this came');
     await tap(element, 'undo: Spare ribs');
     expect(taps.at(-1)).toMatchObject({ kind: 'undo', command: 'tap-1' });
-    await tap(element, 'what came of Spare ribs');
+    await tap(element, 'say what came of Spare ribs');
     await tap(element, 'this came');
     vi.advanceTimersByTime(8_100);
     await drawn();
@@ -122,7 +158,7 @@ describe('what came, at the pull list', () => {
 
   it('is left as it was with one tap', async () => {
     const { element, taps } = await list();
-    await tap(element, 'what came of Spare ribs');
+    await tap(element, 'say what came of Spare ribs');
     await tap(element, 'leave it');
     expect(taps).toEqual([]);
     expect(buttonsOf(element)).toHaveLength(1);

@@ -8,7 +8,13 @@ import type { DeskView } from '../../../shared/view/index.ts';
 import { overlay, viewOf } from '../../../shared/view/index.ts';
 import { noon, plan, Telling } from '../day/demo.ts';
 
-const line = must(plan.built.pull[0], 'a line');
+/** A line of more than one batch. */
+const line = must(
+  plan.built.pull.find(
+    ({ cut }) => plan.built.batches.filter(({ bought }) => bought === cut).length > 1,
+  ),
+  'a line',
+);
 const short: Intent = {
   kind: 'delivery',
   cut: line.cut,
@@ -41,6 +47,30 @@ describe('the pull list', () => {
     }));
     expect(lost).not.toEqual([]);
     expect(came?.effect).toEqual({ lost, longerS: effect.longerS });
+  });
+
+  it('counts as out what hands have begun, and asks for the next batch by its own time', () => {
+    const telling = new Telling();
+    const own = plan.built.batches
+      .filter(({ bought }) => bought === line.cut)
+      .sort((a, b) => a.beginByS - b.beginByS);
+    const [first, next] = [must(own[0], 'a batch'), must(own[1], 'another')];
+    expect(rowOf(deskOf(telling))).toMatchObject({ outPieces: 0, outAt: null });
+    const begin = (batch: typeof first) =>
+      must(
+        plan.built.tasks.find((task) => task.work === 'hands' && task.batch === batch.id),
+        batch.id,
+      ).id;
+    telling.keep({ kind: 'taskStarted', task: begin(first), hand: null }, noon, null);
+    expect(rowOf(deskOf(telling))).toMatchObject({
+      outPieces: first.pieces,
+      outAt: noon,
+      byAt: openLive(telling.state, noon).instantOf(next.beginByS),
+    });
+    for (const batch of own.slice(1)) {
+      telling.keep({ kind: 'taskStarted', task: begin(batch), hand: null }, noon, null);
+    }
+    expect(deskOf(telling).pull.at(-1)).toMatchObject({ cut: line.cut, outPieces: line.pieces });
   });
 
   it('shows what a finger has said before the hub has, and leaves its cost to the hub', () => {
