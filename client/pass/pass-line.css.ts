@@ -43,6 +43,15 @@ export const passLineStyles = css`
   .pans {
     grid-area: 2 / 1 / 3 / 3;
   }
+  /* What is in the pans has one row in any case, and a second where the lines may be as high. */
+  .pans p {
+    display: flex;
+    flex-wrap: wrap;
+    column-gap: 0.8em;
+    max-height: calc(var(--pans-rows, 2) * 1.15em);
+    line-height: 1.15;
+    overflow: hidden;
+  }
   /* How many are sold leaves whole, into a line that is not seen, where it has no room. */
   .outcome {
     display: grid;
@@ -68,12 +77,8 @@ export const passLineStyles = css`
   .then.one {
     grid-row: 1;
   }
-  .cut {
+  .held {
     font-weight: 800;
-  }
-  :host(:not([short])) .cut {
-    font-size: var(--body);
-    line-height: 1;
   }
   p {
     font-size: var(--small);
@@ -110,6 +115,9 @@ export const passLineStyles = css`
   }
   :host([narrow]) {
     --boxes-row: auto;
+  }
+  :host([narrow]) .pans p {
+    max-height: none;
   }
   :host([narrow]) .outcome {
     display: flex;

@@ -9,8 +9,9 @@ import { base } from '../theme/index.ts';
 import { fitOf, type NameFit } from './name-fit.ts';
 import { passLineStyles } from './pass-line.css.ts';
 import {
+  halfOnce,
   isOver,
-  mustCut,
+  mustSetOut,
   type Said,
   sayInShort,
   sayNext,
@@ -45,7 +46,7 @@ export class PassLine extends Part {
   protected override willUpdate(): void {
     const { line } = this;
     this.fit = line ? nameFit(line, this) : 'has';
-    this.due = line !== null && (mustCut(line, this) || isOver(line, this));
+    this.due = line !== null && (mustSetOut(line, this) || isOver(line, this));
   }
 
   protected override draw() {
@@ -59,21 +60,21 @@ export class PassLine extends Part {
   }
 
   #whole(line: Line) {
-    const shown = line.pans.slice(0, MOST_PANS);
-    const pans = shown.map((left) => sayPan(left, this));
+    const pans = barredFirst(line).slice(0, MOST_PANS);
+    const shown = halfOnce(pans.map((left) => sayPan(left, this)));
     const more = line.pans.length - shown.length;
     const outcome = sayOutcome(line, this);
-    const first = firstMinded([...pans, outcome]);
+    const first = firstMinded([...shown, outcome]);
     const { sold, soldOutAt } = line.dish;
-    const isCounted = sold > 0 && soldOutAt === null && !mustCut(line, this);
+    const isCounted = sold > 0 && soldOutAt === null && !mustSetOut(line, this);
     const counted = `${outcome ? '· ' : ''}${saySold(line, this).said}`;
     return html`<div class="ready">
         <b>${line.ready}</b> <small>${passWords[this.say.language].ready}</small>
       </div>
       <div class="pans">
         <p>
-          ${pans.map((said, i) => html`${i > 0 ? ' · ' : nothing}${spoken(said, first)}`)}
-          ${more > 0 ? this.words.later(more) : nothing}
+          ${shown.map((said) => html`${spoken(said, first)} `)}
+          ${more > 0 ? html`<span>${this.words.later(more)}</span>` : nothing}
         </p>
       </div>
       <div class="then ${outcome || isCounted ? '' : 'one'}">
@@ -132,6 +133,10 @@ export function nameFit({ dish }: Line, { say, short, wide }: Room): NameFit {
   const has = short || !bare ? bare : passWords[say.language].has(bare);
   return fitOf({ name, bare, has }, wide);
 }
+
+/** What may not go out is said where there is room for but one. */
+const barredFirst = ({ pans }: Line) =>
+  [...pans].sort((a, b) => Number(b.pan.barred !== null) - Number(a.pan.barred !== null));
 
 /** What presses; the first of it is underlined, for one thing at a time is minded. */
 const firstMinded = (all: readonly (Said | null)[]) => all.find((each) => each?.how === 'mind');

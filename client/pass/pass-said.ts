@@ -1,15 +1,17 @@
 import type { Instant } from '../../shared/kernel/index.ts';
-import type { LeftInPan, PassLine } from '../../shared/view/index.ts';
+import { must } from '../../shared/kernel/index.ts';
+import type { LeftInPan, PassLine, PassPan } from '../../shared/view/index.ts';
 import {
   nearClock,
   nearRange,
   type PassWords,
   passWords,
   type Say,
+  textIn,
 } from '../../shared/words/index.ts';
 
 /** What is said of a dish; what presses is minded, what is as it should be is soft. */
-export type Said = { readonly said: string; readonly how: 'mind' | 'cut' | 'plain' | 'soft' };
+export type Said = { readonly said: string; readonly how: 'mind' | 'held' | 'plain' | 'soft' };
 
 type Seen = {
   readonly say: Say;
@@ -33,13 +35,22 @@ export function sayPan({ pan: { heldUntil, stage, barred }, left }: LeftInPan, s
   if (barred) return minded(words.barred(left, barred));
   const isSoon = heldUntil !== null && heldUntil - seen.now < SOON_MS;
   if (stage === 'held' && (heldUntil === null || heldUntil > seen.now)) {
-    const said = words.toCut(left, heldUntil && clock(heldUntil, seen));
-    return isSoon ? minded(said) : { said, how: 'cut' };
+    const said = words.held(left, heldUntil && clock(heldUntil, seen));
+    return isSoon ? minded(said) : { said, how: 'held' };
   }
-  if (heldUntil === null) return soft(words.heldFree(left));
+  if (heldUntil === null) return soft(words.readyFree(left));
   if (heldUntil <= seen.now) return minded(words.holdOver(left));
-  const said = words.heldTill(left, clock(heldUntil, seen));
+  const said = words.readyTill(left, clock(heldUntil, seen));
   return isSoon ? minded(said) : soft(said);
+}
+
+/** Of times beside each other the last says the half of the day where it is the same. */
+export function halfOnce(all: readonly Said[]): readonly Said[] {
+  const half = / [ap]m$/;
+  if (new Set(all.map(({ said }) => half.exec(said)?.[0])).size > 1) return all;
+  return all.map((each, i) =>
+    i < all.length - 1 ? { ...each, said: each.said.replace(half, '') } : each,
+  );
 }
 
 /** What will come of a dish at this service; that nothing is ready its figure says. */
@@ -47,7 +58,7 @@ export function sayOutcome(line: PassLine, seen: Seen): Said | null {
   const words = wordsOf(seen);
   const { dish, runsOut, empty } = line;
   if (dish.soldOutAt !== null) return minded(words.soldOutSince(clock(dish.soldOutAt, seen)));
-  if (mustCut(line, seen)) return minded(words.cutNow);
+  if (mustSetOut(line, seen)) return minded(textIn(firstHeld(line).setOut, seen.say));
   if (!runsOut) return empty ? null : soft(words.lasts);
   const { at, missing } = runsOut;
   return minded((empty ? words.shortFrom : words.runsOut)(clock(at, seen), missing));
@@ -68,23 +79,44 @@ export function sayNext({ next: pan, empty }: PassLine, seen: Seen): Said {
 /** All that is said of it where there is little room: what presses comes first. */
 export function sayInShort(line: PassLine, seen: Seen): Said[] {
   const { dish, pans, next, runsOut, empty } = line;
-  const presses = runsOut !== null || dish.soldOutAt !== null || mustCut(line, seen);
+  const presses = runsOut !== null || dish.soldOutAt !== null || mustSetOut(line, seen);
+  const gap = presses ? sayGap(line, seen) : null;
   // What may not go out is said before what that makes of the service.
   const barred = pans.find(({ pan }) => pan.barred);
   const first = pans.find(({ pan }) => !pan.barred);
   const others = pans.filter((each) => each !== barred && each !== first);
   return [
     barred && sayPan(barred, seen),
-    presses && sayOutcome(line, seen),
+    presses && (gap ?? sayOutcome(line, seen)),
     first && sayPan(first, seen),
-    (next || empty === 'after') && sayNext(line, seen),
+    !gap && (next || empty === 'after') && sayNext(line, seen),
     ...others.slice(0, 1).map((left) => sayPan(left, seen)),
     dish.sold > 0 && saySold(line, seen),
   ].filter((each) => !!each);
 }
 
-export const mustCut = ({ ready, held, dish }: PassLine, { open }: Pick<Seen, 'open'>): boolean =>
-  open && ready === 0 && held > 0 && dish.soldOutAt === null;
+/** That it runs out, and when there is some again, in the room of one of them. */
+function sayGap(line: PassLine, seen: Seen): Said | null {
+  const { dish, next, runsOut, pans, ready, held } = line;
+  if (!next || !runsOut || dish.soldOutAt !== null || mustSetOut(line, seen)) return null;
+  // That nothing is there its figure says.
+  if (ready + held === 0) return pans.length > 0 ? sayNext(line, seen) : null;
+  if (next.readyAt <= runsOut.at) return null;
+  const { outTill } = wordsOf(seen);
+  return minded(outTill(clock(runsOut.at, seen), clock(next.readyAt, seen)));
+}
+
+/** What goes first of what is held. */
+const firstHeld = ({ pans }: PassLine): PassPan =>
+  must(
+    pans.find(({ pan }) => pan.stage === 'held' && !pan.barred),
+    'a pan that is held',
+  ).pan;
+
+export const mustSetOut = (
+  { ready, held, dish }: PassLine,
+  { open }: Pick<Seen, 'open'>,
+): boolean => open && ready === 0 && held > 0 && dish.soldOutAt === null;
 
 export const isOver = ({ pans }: PassLine, { now }: Pick<Seen, 'now'>): boolean =>
   pans.some(

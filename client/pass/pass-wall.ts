@@ -21,7 +21,7 @@ import { base } from '../theme/index.ts';
 import { nameFit } from './pass-line.ts';
 import './pass-taps.ts';
 import { isLean } from './name-fit.ts';
-import { columnsOf, isNarrow, linesOf, nameWidth } from './room.ts';
+import { columnsOf, isNarrow, linesOf, nameWidth, pansRows } from './room.ts';
 
 const isPass = (view: View): view is PassView => view.face === 'pass';
 
@@ -134,7 +134,7 @@ export class PassWall extends Part {
         tabindex="0"
         class=${classMap({ two: columns > 1, full: !this.narrow && lines > linesOf(seen, 2) })}
         aria-label=${this.#name(view)}
-        ${styled({ '--lines': `${lines}` })}
+        ${styled({ '--lines': `${lines}`, '--pans-rows': `${pansRows(seen, lines)}` })}
       >
         ${this.#page(drawn, columns)}
       </main>

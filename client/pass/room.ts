@@ -5,6 +5,8 @@ const HEAD = 46;
 /** A line of news, which comes and goes and is not to change the page. */
 const NEWS = 58;
 const LINE = 62;
+/** Another row of what is in its pans. */
+const PANS = 28;
 /** Between two places to tap. */
 const GAP_PX = 8;
 
@@ -18,6 +20,12 @@ export const isNarrow = ({ widthPx, arcminPx }: SeenWall) => widthPx / arcminPx 
 export function columnsOf(wall: SeenWall, dishes: number): number {
   if (isNarrow(wall)) return 1;
   return Math.min(MOST_COLUMNS, Math.max(1, Math.ceil(dishes / linesOf(wall))));
+}
+
+/** How many rows what is in the pans may have, so that all lines are seen at once. */
+export function pansRows({ heightPx, arcminPx }: SeenWall, lines: number): 1 | 2 {
+  const linePx = (heightPx - (HEAD + NEWS) * arcminPx) / lines;
+  return linePx < (LINE + PANS) * arcminPx ? 1 : 2;
 }
 
 /** How many lines one under the other a wall holds, with so many lines of news under them. */

@@ -34,6 +34,8 @@ export type PassPan = {
   readonly readyAt: Instant;
   readonly readyLowAt: Instant;
   readonly readyHighAt: Instant;
+  /** What brings it from where it is held to the board: "Slice the first brisket". */
+  readonly setOut: Text;
   /** Null while it is not held yet, and where nothing limits it. */
   readonly heldUntil: Instant | null;
   /** A hand has said that nothing is left of it. */

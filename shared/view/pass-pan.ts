@@ -18,6 +18,8 @@ export function passPan(live: Live, batch: Batch): PassPan {
   const { state, index, now } = live;
   const { tasks, serve, places } = must(watchedIn(index).get(batch.id), batch.id);
   const { piece } = must(tasks[0], batch.id);
+  const served = tasks.findIndex(({ id }) => id === serve);
+  const hands = tasks.slice(0, served).findLast(({ work }) => work === 'hands');
   const { startedAt } = must(passagesOf(state).get(serve), serve);
   const hold = keptNow(state, index, { places, now });
   const bar = barsOf(state, now).get(batch.id);
@@ -35,6 +37,7 @@ export function passPan(live: Live, batch: Batch): PassPan {
     readyAt: startedAt ?? live.instantOf(range.likelyS),
     readyLowAt: startedAt ?? live.instantOf(range.lowS),
     readyHighAt: startedAt ?? live.instantOf(range.highS),
+    setOut: must(hands ?? tasks[served], serve).title,
     heldUntil: hold && after(hold.since, hold.mostS),
     barred: bar ? { why: bar.why, check: bar.check.on.kind } : null,
     soldTill: endedAt === null ? null : soldBy(state, batch.dish, endedAt),

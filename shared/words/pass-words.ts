@@ -23,17 +23,20 @@ export type PassWords = {
   hasMany(count: number): string;
   /** In place of one of two places to tap: no longer than it has to be. */
   readonly undo: string;
-  toCut(portions: number, till: string | null): string;
+  /** In the cabinet, and not yet cut or set out. */
+  held(portions: number, till: string | null): string;
   /** Why they may not go out, in the two or three words that are read from where one carves. */
   barred(portions: number, bar: Bar): string;
-  readonly cutNow: string;
-  heldTill(portions: number, time: string): string;
-  heldFree(portions: number): string;
+  /** Ready, and till when. */
+  readyTill(portions: number, time: string): string;
+  readyFree(portions: number): string;
   holdOver(portions: number): string;
   next(portions: number, when: string): string;
   /** The same of the first of a dish. */
   first(portions: number, when: string): string;
   readonly noNext: string;
+  /** Runs out, and from when there is some again. */
+  outTill(time: string, next: string): string;
   shortFrom(time: string, missing: number): string;
   runsOut(time: string, missing: number): string;
   readonly lasts: string;
@@ -76,14 +79,14 @@ const english: PassWords = {
   ready: 'ready',
   undo: 'undo',
   barred: (portions, bar) => `${portions} barred: ${whyBarred(bar, englishBars)}`,
-  toCut: (portions, till) => `${portions} to cut${till ? ` till ${till}` : ''}`,
-  cutNow: 'cut now',
-  heldTill: (portions, time) => `${portions} till ${time}`,
-  heldFree: (portions) => `${portions} without a limit`,
+  held: (portions, till) => `${portions} held${till ? ` till ${till}` : ''}`,
+  readyTill: (portions, time) => `${portions} till ${time}`,
+  readyFree: (portions) => `${portions} without a limit`,
   holdOver: (portions) => `${portions} too long: check`,
   next: (portions, when) => `next ${portions} at ${when}`,
   first: (portions, when) => `first ${portions} at ${when}`,
   noNext: 'no more to come',
+  outTill: (time, next) => `out ${time}, next ${next}`,
   shortFrom: (time, missing) => `${missing} short from ${time}`,
   runsOut: (time, missing) => `out at ${time}, ${missing} short`,
   lasts: 'lasts to the close',
@@ -126,14 +129,14 @@ const spanish: PassWords = {
   undo: 'atrás',
   barred: (portions, bar) =>
     `${portions} no ${portions === 1 ? 'sale' : 'salen'}: ${whyBarred(bar, spanishBars)}`,
-  toCut: (portions, till) => `${portions} por cortar${till ? `, ${till}` : ''}`,
-  cutNow: 'corte ya',
-  heldTill: (portions, time) => `${portions} hasta ${time}`,
-  heldFree: (portions) => `${portions} sin límite`,
+  held: (portions, till) => `${portions} en espera${till ? ` hasta ${till}` : ''}`,
+  readyTill: (portions, time) => `${portions} hasta ${time}`,
+  readyFree: (portions) => `${portions} sin límite`,
   holdOver: (portions) => `${portions} ${portions === 1 ? 'pasada' : 'pasadas'}: revise`,
   next: (portions, when) => `luego ${portions}: ${when}`,
   first: (portions, when) => `${portions === 1 ? 'primera' : 'primeras'} ${portions}: ${when}`,
   noNext: 'no viene más',
+  outTill: (time, next) => `acaba ${time}, sigue ${next}`,
   shortFrom: (time, missing) => `faltan ${missing} desde ${time}`,
   runsOut: (time, missing) => `se acaba ${time}, faltan ${missing}`,
   lasts: 'alcanza hasta el cierre',

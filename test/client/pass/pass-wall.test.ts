@@ -22,6 +22,7 @@ const pan = (dish: string, more: Partial<PassPan>): PassPan => ({
   readyHighAt: at(-30),
   heldUntil: at(90),
   isEmptied: false,
+  setOut: { en: `Slice ${dish}` },
   barred: null,
   soldTill: null,
   ...more,
@@ -38,9 +39,9 @@ const dish = (name: string, more: Partial<PassPan> = {}): PassDish => ({
   pans: [pan(name, more)],
 });
 
-async function wall(dishes: readonly PassDish[]) {
+async function wall(dishes: readonly PassDish[], more: Partial<PassView> = {}) {
   const service = { id: dinner, name: { en: 'Dinner' }, opensAt: at(-10), closesAt: at(50) };
-  const view: PassView = { ...head, face: 'pass', service, dishes };
+  const view: PassView = { ...head, face: 'pass', service, dishes, ...more };
   const { sync, taps } = tapsWrittenDown({ view });
   const element = Object.assign(new PassWall(), { sync });
   document.body.append(element);
@@ -105,12 +106,34 @@ describe('the wall of the pass', () => {
     const lines = [...(element.shadowRoot?.querySelectorAll('pass-line') ?? [])].map(saidOn);
     expect(lines[0]).toMatch(/24 ready .*24 too long: check/);
     expect(lines[1]).toMatch(/3 ready out at \d\d:\d\d, \d+ short .*3 till 12:12/);
-    expect(lines[2]).toMatch(/0 ready cut now/);
+    expect(lines[2]).toMatch(/0 ready Slice Whole .*24 held till 12:12/);
     expect(lines[3]).toMatch(/24 ready +24 till 12:12/);
   });
 
   const coming = { stage: 'coming', heldUntil: null } as const;
   const soon = { readyAt: at(58), readyLowAt: at(58), readyHighAt: at(58) };
+
+  it('says in two columns when there is again what runs out or is barred', async () => {
+    const later = { ...coming, ...soon, readyAt: at(50), batch: 'later' as BatchId };
+    const withNext = (name: string, more: Partial<PassPan>) => {
+      const one = dish(name, more);
+      return { ...one, pans: [...one.pans, pan(name, later)] };
+    };
+    const few = { ...withNext('Few', { portions: 3 }), perQuarter: [8, 8, 8, 8] };
+    const barred = withNext('Barred', { barred: { why: 'failed', check: 'hot-hold' } });
+    const { element } = await wall([few, barred, ...thirteen.slice(2)]);
+    const lines = [...(element.shadowRoot?.querySelectorAll('pass-line') ?? [])].map(saidOn);
+    expect(lines[0]).toMatch(/3 ready out 10:4\d, next 11:32 .*3 till 12:12/);
+    expect(lines[1]).toMatch(/0 ready .*24 barred: too cold .*next 24 at 11:40/);
+    expect(lines[1]).not.toMatch(/short/);
+  });
+
+  it('says the half of the day once of pans beside each other', async () => {
+    const two = dish('Two');
+    const pans = [...two.pans, pan('Two', { stage: 'held', heldUntil: at(150) })];
+    const { element } = await wall([{ ...two, pans }], { clock: '12 h' });
+    expect(saidOn(element)).toMatch(/24 till 12:12 +24 held till 1:12 pm/);
+  });
 
   it('says of a morning once that nothing is ready yet, and when the first is', async () => {
     const early = { ...dish('Early', { ...coming, ...soon }), perQuarter: [0, 0, 0, 0] };

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { columnsOf, hasReady, isNarrow, linesOf, nameWidth } from '../../../client/pass/room.ts';
+import {
+  columnsOf,
+  hasReady,
+  isNarrow,
+  linesOf,
+  nameWidth,
+  pansRows,
+} from '../../../client/pass/room.ts';
 import { assumedScale, scaleOf, touchPx } from '../../../client/theme/index.ts';
 
 function seen(widthPx: number, heightPx: number, scale = assumedScale({ widthPx, heightPx })) {
@@ -30,6 +37,11 @@ describe('the room on the wall of the pass', () => {
   it('has no room under a figure for a word that is wider', () => {
     expect(hasReady({ ready: 'listas', undo: '' })).toBe(true);
     expect(hasReady({ ready: 'reeaady', undo: '' })).toBe(false);
+  });
+
+  it('has a second row for what is in the pans only where every line is seen nevertheless', () => {
+    const tablet = seen(1024, 600);
+    expect([3, 7].map((lines) => pansRows(tablet, lines))).toEqual([2, 1]);
   });
 
   it('is one long column on a phone', () => {

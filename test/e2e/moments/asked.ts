@@ -99,11 +99,15 @@ function missingAtPass(seen: SeenWall, { service, dishes, at }: PassView, say: S
     const rest =
       isShort && pressed ? [] : held?.pan.heldUntil ? has('held till', held.pan.heldUntil) : [];
     const lands = next && !(isShort && (pressed || held)) ? has('lands', next.readyHighAt) : [];
+    // Of what runs out before the next is ready, or of what may not go out, both are said.
+    const isGap = next !== null && runsOut !== null && runsOut.at < next.readyAt;
+    const again = isShort && isGap && ready > 0 ? has('is there again', next.readyAt) : [];
     const out = runsOut && !(isShort && barred) ? has('runs out', runsOut.at) : [];
     return [
       ...(new RegExp(`(?:^|\\n)${ready}(?:\\n|$)`).test(words) ? [] : [`${ready} ready?`]),
       ...rest,
       ...lands,
+      ...again,
       ...out,
     ].map((what) => `${name}: ${what}`);
   });

@@ -27,6 +27,7 @@ const pan = (more: Partial<PassPan> = {}): PassPan => ({
   readyHighAt: at(-30),
   heldUntil: at(90),
   isEmptied: false,
+  setOut: { en: 'Shred shoulders', es: 'Desmenuce las paletas' },
   barred: null,
   soldTill: null,
   ...more,

@@ -42,6 +42,7 @@ const view: PassView = {
           readyHighAt: at(-90),
           heldUntil: at(120),
           isEmptied: false,
+          setOut: { en: 'Slice it' },
           barred: null,
           soldTill: null,
         },

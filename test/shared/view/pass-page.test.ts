@@ -28,6 +28,7 @@ function pan(batch: string, portions: number, more: Partial<PassPan> = {}): Pass
     readyHighAt: opensAt,
     heldUntil: min(240),
     isEmptied: false,
+    setOut: { en: 'Slice it' },
     barred: null,
     soldTill: null,
     ...more,
