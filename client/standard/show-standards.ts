@@ -28,6 +28,6 @@ async function open({ cut, say }: StandardAsked): Promise<void> {
 }
 
 async function fetchAhead(): Promise<void> {
-  const { readStandards } = await import('./standards.ts');
-  await Promise.all([readStandards(), import('./standard-sheet.ts')]);
+  const { readStandards } = await import('./standard-sheet.ts');
+  await readStandards();
 }

@@ -8,6 +8,8 @@ import { base } from '../theme/index.ts';
 import './cut-standard.ts';
 import { readStandards } from './standards.ts';
 
+export { readStandards };
+
 /** A sheet that nobody touches goes by itself: the work lies under it. */
 const LEFT_MS = 180_000;
 const NARROW_PX = 700;
