@@ -4,7 +4,6 @@ import type { Instant, Kilograms } from '../../shared/kernel/index.ts';
 import { fromPounds, instant, kilograms } from '../../shared/kernel/index.ts';
 import type { Mark, PanEnd } from '../../shared/view/index.ts';
 import { clockTime, closingWords, sayPanEnd, textIn, weight } from '../../shared/words/index.ts';
-import type { Choice } from '../parts/choice-strip.ts';
 import '../parts/choice-strip.ts';
 import '../parts/digit-keys.ts';
 import { Part } from '../parts/part.ts';
@@ -59,6 +58,21 @@ export class PanEndRow extends Part {
       .pad p {
         flex-basis: 100%;
       }
+      .choices {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: var(--gap) 2.5em;
+      }
+      .choices button {
+        padding: 0 0.6em;
+        border: var(--hair) solid var(--pencil);
+        font-weight: 600;
+      }
+      .choices .takes {
+        border: var(--heavy) solid var(--ink);
+        font-weight: 800;
+      }
       output {
         font-size: var(--figure);
         font-weight: 800;
@@ -76,10 +90,13 @@ export class PanEndRow extends Part {
   @property({ type: Number }) now: Instant = instant(0);
   @property({ attribute: false }) mark: Mark | null = null;
   @property({ type: Boolean }) undoable = false;
+  /** Its service is: it may yet be sold. */
+  @property({ type: Boolean }) on = false;
   /** The day is: nothing more is said of it. */
   @property({ type: Boolean }) closed = false;
   /** Null while nothing is weighed. */
   @state() private typed: string | null = null;
+  @state() private asks = false;
 
   protected override draw() {
     const { pan, say } = this;
@@ -87,37 +104,72 @@ export class PanEndRow extends Part {
         <p class="name">${textIn(pan.name, say)}</p>
         <p class="soft ${this.mark ? 'tapped' : ''}">${sayPanEnd(pan, say)}${this.#held(pan)}</p>
       </div>
-      ${this.typed === null ? this.#strip(this.#choices(pan)) : this.#pad(pan, this.typed)}`;
+      ${this.#below(pan)}`;
   }
 
-  #held({ heldUntil, keptKg }: PanEnd) {
+  #below(pan: PanEnd) {
+    if (this.typed !== null) return this.#pad(pan, this.typed);
+    return this.asks ? this.#meant(pan) : this.#choices(pan);
+  }
+
+  #held(pan: PanEnd) {
+    const { heldUntil, keptKg } = pan;
     const words = closingWords[this.say.language];
     if (heldUntil === null || keptKg !== null) return nothing;
-    if (heldUntil <= this.now) return html` · <span class="mind">${words.heldTooLong}</span>`;
+    if (this.#isTooLong(pan)) return html` · <span class="mind">${words.heldTooLong}</span>`;
     return html` · ${words.heldTill(clockTime(heldUntil, this.say))}`;
   }
 
-  #choices({ keptKg }: PanEnd): readonly Choice[] {
-    const words = closingWords[this.say.language];
-    const weigh = () => {
-      this.typed = '';
-    };
-    if (this.closed) return [];
-    if (this.undoable) return [{ label: this.words.undo, choose: () => this.tell('undo', null) }];
-    return [
-      { label: words.keepSome, choose: weigh },
-      ...(keptKg === 0 ? [] : [{ label: words.throwOut, choose: () => this.#carry(kilograms(0)) }]),
-    ];
+  #isTooLong({ heldUntil, keptKg }: PanEnd): boolean {
+    return heldUntil !== null && keptKg === null && heldUntil <= this.now;
   }
 
-  #strip(choices: readonly Choice[]) {
+  /** The usual one is heavy and where the finger goes; the other is light, and apart from it. */
+  #choices(pan: PanEnd) {
     const { say } = this;
-    const name = textIn(this.pan.name, say);
-    return html`<choice-strip
-      .say=${say}
-      .name=${name}
-      .choices=${choices.map((each) => ({ ...each, name: `${each.label}: ${name}` }))}
-    ></choice-strip>`;
+    const words = closingWords[say.language];
+    if (this.closed) return nothing;
+    const box = (label: string, does: () => void, isUsual: boolean) =>
+      html`<button
+        class=${isUsual ? 'takes' : ''}
+        aria-label=${`${label}: ${textIn(pan.name, say)}`}
+        @click=${does}
+      >
+        ${label}
+      </button>`;
+    if (this.undoable) {
+      const undo = box(this.words.undo, () => this.tell('undo', null), true);
+      return html`<div class="choices">${undo}</div>`;
+    }
+    const isOut = pan.keptKg === 0;
+    const goes = this.#isTooLong(pan);
+    return html`<div class="choices">
+      ${isOut ? nothing : box(words.throwOut, () => this.#throwOut(), goes)}
+      ${box(words.keepSome, () => this.#type(''), !goes && !isOut)}
+    </div>`;
+  }
+
+  /** What may yet be sold goes with no slip of a finger. */
+  #throwOut(): void {
+    if (this.on && !this.#isTooLong(this.pan)) this.asks = true;
+    else this.#carry(kilograms(0));
+  }
+
+  #meant(pan: PanEnd) {
+    const { say } = this;
+    const words = closingWords[say.language];
+    const question = words.meant(sayPanEnd(pan, say));
+    const leave = () => {
+      this.asks = false;
+    };
+    const choices = [
+      { label: words.throwOut, choose: () => this.#carry(kilograms(0)), takes: true },
+      { label: this.words.leaveIt, choose: leave, leaves: true },
+    ];
+    return html`<div class="pad">
+      <p>${question}</p>
+      <choice-strip .say=${say} .name=${question} .choices=${choices}></choice-strip>
+    </div>`;
   }
 
   #pad(pan: PanEnd, typed: string) {
@@ -159,6 +211,7 @@ export class PanEndRow extends Part {
 
   #carry(weightKg: Kilograms): void {
     this.typed = null;
+    this.asks = false;
     this.tell('carry', weightKg);
   }
 }

@@ -1,6 +1,6 @@
 import type { Command, Live } from '../day/index.ts';
 import { closingNow, passagesOf, soldAt, spellOf } from '../day/index.ts';
-import type { BatchId, DishId, Instant, Kilograms, Text } from '../kernel/index.ts';
+import type { BatchId, DishId, Instant, Kilograms, ServiceId, Text } from '../kernel/index.ts';
 import { kilograms, must } from '../kernel/index.ts';
 import type { Batch } from '../plan/index.ts';
 import { leftInPans } from './pass-page.ts';
@@ -24,9 +24,17 @@ export type DishEnd = {
   readonly pans: readonly PanEnd[];
 };
 
+export type ServiceEnd = {
+  readonly id: ServiceId;
+  readonly name: Text;
+  readonly closesAt: Instant;
+};
+
 export type PanEnd = {
   readonly batch: BatchId;
   readonly name: Text;
+  /** What it was made for: till that closes it may yet be sold there. */
+  readonly service: ServiceEnd;
   /** Portions, as the pass has counted; none once somebody has said where they go. */
   readonly left: number;
   /** What they weigh, as planned. */
@@ -71,6 +79,7 @@ function dishEnd(live: Live, dish: DishId): DishEnd {
   const left = new Map(
     leftInPans({ pans, soldBefore: 0, sold }).map(({ pan, left: n }) => [pan.batch, n]),
   );
+  const ofServices = new Map(built.services.map((each) => [each.id, each]));
   const known = catalogue.dishes.find(({ id }) => id === dish);
   return {
     dish,
@@ -80,10 +89,13 @@ function dishEnd(live: Live, dish: DishId): DishEnd {
       const portions = left.get(batch.id) ?? 0;
       if (portions === 0 && keptKg === null) return [];
       const { heldUntil } = must(pans[i], batch.id);
-      return [{ ...panEnd(batch, portions), heldUntil, keptKg }];
+      const service = serviceEnd(must(ofServices.get(batch.service), batch.service));
+      return [{ ...panEnd(batch, portions), service, heldUntil, keptKg }];
     }),
   };
 }
+
+const serviceEnd = ({ id, name, closesAt }: ServiceEnd): ServiceEnd => ({ id, name, closesAt });
 
 const panEnd = ({ id, name, servedKg, portions }: Batch, left: number) => ({
   batch: id,
@@ -91,6 +103,36 @@ const panEnd = ({ id, name, servedKg, portions }: Batch, left: number) => ({
   left,
   weightKg: kilograms((servedKg * left) / portions),
 });
+
+/**
+ * What is left of services that are over, then of each that is still on, by which closes first; one
+ * group without a service and with nothing in it where nothing is left at all.
+ */
+export function leftByService(
+  { dishes }: DayEnd,
+  now: Instant,
+): readonly { readonly service: ServiceEnd | null; readonly dishes: readonly DishEnd[] }[] {
+  const isOn = ({ closesAt }: ServiceEnd) => now < closesAt;
+  const on = new Map(
+    dishes
+      .flatMap(({ pans }) => pans.map(({ service }) => service))
+      .filter(isOn)
+      .sort((a, b) => a.closesAt - b.closesAt)
+      .map((service) => [service.id, service]),
+  );
+  const those = (is: (service: ServiceEnd) => boolean) =>
+    dishes
+      .map((dish) => ({ ...dish, pans: dish.pans.filter(({ service }) => is(service)) }))
+      .filter(({ pans }) => pans.length > 0);
+  const over = those((service) => !isOn(service));
+  return [
+    ...(over.length > 0 || on.size === 0 ? [{ service: null, dishes: over }] : []),
+    ...[...on.values()].map((service) => ({
+      service,
+      dishes: those(({ id }) => id === service.id),
+    })),
+  ];
+}
 
 /** The end with one more word of this screen over it on where something goes. */
 export function layCarried(

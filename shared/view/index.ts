@@ -60,7 +60,7 @@ export {
 export { type CheckView, checksDue, howOpen, isTooOld, layChecked } from './check-view.ts';
 export { type CookDrawing, type CookLines, cookLines } from './cook-drawing.ts';
 export type { ChartBar, ChartChain, ChartRange, ChartRow, DayChart } from './day-chart.ts';
-export type { DayEnd, PanEnd } from './day-end.ts';
+export { type DayEnd, type DishEnd, leftByService, type PanEnd } from './day-end.ts';
 export type { LogLine } from './day-log.ts';
 export type { DeskView, LimitsHeld } from './desk-view.ts';
 export { drawnView } from './drawn.ts';

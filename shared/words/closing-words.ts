@@ -1,4 +1,6 @@
+import type { Instant, Text } from '../kernel/index.ts';
 import type { DayEnd, PanEnd, Person } from '../view/index.ts';
+import { leftByService } from '../view/index.ts';
 import { clockTime, weight } from './amounts.ts';
 import type { Language, Say } from './say.ts';
 import { textIn } from './say.ts';
@@ -8,6 +10,8 @@ import { someOf } from './some-of.ts';
 export type ClosingWords = {
   readonly left: string;
   readonly nothingLeft: string;
+  /** Over what may yet be sold. */
+  stillOn(service: string, till: string): string;
   amount(portions: number, weight: string): string;
   heldTill(time: string): string;
   readonly heldTooLong: string;
@@ -17,11 +21,22 @@ export type ClosingWords = {
   readonly keepSome: string;
   readonly keepThis: string;
   readonly throwOut: string;
+  /** Asked once more of what is still being sold. */
+  meant(amount: string): string;
   whatOf(batch: string): string;
   readonly weighed: string;
 
   readonly closing: string;
   readonly nothingOpen: string;
+  /** What is to be settled before, in one line. */
+  readonly settle: {
+    first(what: string): string;
+    on(service: string, till: string): string;
+    pans(count: number): string;
+    tasks(count: number): string;
+    smokers(count: number): string;
+    people(count: number): string;
+  };
   readonly open: {
     running(tasks: string): string;
     down(smokers: string): string;
@@ -43,6 +58,7 @@ export type ClosingWords = {
 const english: ClosingWords = {
   left: 'What is left',
   nothingLeft: 'Nothing is left in a pan or a cabinet.',
+  stillOn: (service, till) => `${service} is served till ${till}`,
   amount: (portions, amount) =>
     portions === 1 ? `1 portion, about ${amount}` : `${portions} portions, about ${amount}`,
   heldTill: (time) => `may be held till ${time}`,
@@ -52,11 +68,21 @@ const english: ClosingWords = {
   keepSome: 'keep …',
   keepThis: 'keep this',
   throwOut: 'throw out',
+  meant: (amount) => `It may still be sold. Throw out ${amount}?`,
   whatOf: (batch) => `what is kept of ${batch}`,
   weighed: 'weighed',
 
   closing: 'Close the day',
-  nothingOpen: 'Nothing stands open.',
+  nothingOpen: 'Nothing stands open: the day can be closed.',
+  settle: {
+    first: (what) => `Before the day is closed: ${what}.`,
+    on: (service, till) => `${service} till ${till}`,
+    pans: (count) =>
+      count === 1 ? '1 pan to keep or throw out' : `${count} pans to keep or throw out`,
+    tasks: (count) => (count === 1 ? '1 task to finish' : `${count} tasks to finish`),
+    smokers: (count) => (count === 1 ? '1 smoker down' : `${count} smokers down`),
+    people: (count) => (count === 1 ? '1 person out' : `${count} people out`),
+  },
   open: {
     running: (tasks) => `Still under way: ${tasks}.`,
     down: (smokers) => `Down or cold: ${smokers}.`,
@@ -79,20 +105,30 @@ const english: ClosingWords = {
 const spanish: ClosingWords = {
   left: 'Lo que queda',
   nothingLeft: 'No queda nada en bandejas ni gabinetes.',
+  stillOn: (service, till) => `${service}: se sirve hasta las ${till}`,
   amount: (portions, amount) =>
     portions === 1 ? `1 porción, unos ${amount}` : `${portions} porciones, unos ${amount}`,
   heldTill: (time) => `se puede mantener hasta ${time}`,
-  heldTooLong: 'demasiado tiempo: revise antes de guardarlo',
+  heldTooLong: 'demasiado tiempo: revise antes de apartarlo',
   kept: (amount) => `${amount} para otro día`,
   thrownOut: 'a la basura',
-  keepSome: 'guardar …',
-  keepThis: 'guardar esto',
+  keepSome: 'apartar …',
+  keepThis: 'apartar esto',
   throwOut: 'tirar',
-  whatOf: (batch) => `lo que se guarda de ${batch}`,
+  meant: (amount) => `Todavía se puede vender. ¿Tirar ${amount}?`,
+  whatOf: (batch) => `lo que se aparta de ${batch}`,
   weighed: 'pesado',
 
   closing: 'Cerrar el día',
-  nothingOpen: 'No queda nada abierto.',
+  nothingOpen: 'No queda nada abierto: se puede cerrar el día.',
+  settle: {
+    first: (what) => `Antes de cerrar el día: ${what}.`,
+    on: (service, till) => `${service} hasta las ${till}`,
+    pans: (count) => `${count} ${count === 1 ? 'bandeja' : 'bandejas'} por apartar o tirar`,
+    tasks: (count) => `${count} ${count === 1 ? 'tarea' : 'tareas'} por acabar`,
+    smokers: (count) => (count === 1 ? '1 ahumador parado' : `${count} ahumadores parados`),
+    people: (count) => (count === 1 ? '1 persona fuera' : `${count} personas fuera`),
+  },
   open: {
     running: (tasks) => `Aún en marcha: ${tasks}.`,
     down: (smokers) => `Apagado o frío: ${smokers}.`,
@@ -115,40 +151,58 @@ const spanish: ClosingWords = {
 /** @example closingWords.en.throwOut //=> 'throw out' */
 export const closingWords: Readonly<Record<Language, ClosingWords>> = { en: english, es: spanish };
 
+/** A kind of thing that stands open: a sentence, and all its names where that counts some. */
+export type StillOpen = { readonly said: string; readonly all: readonly string[] | null };
+
 /** All that stands open before a day is closed, a plain sentence for each kind of thing. */
-export function sayStillOpen(end: DayEnd, people: readonly Person[], say: Say): string[] {
-  const words = closingWords[say.language];
-  const { open } = words;
+export function sayStillOpen(end: DayEnd, people: readonly Person[], say: Say): StillOpen[] {
+  const { open } = closingWords[say.language];
   const unsaid = end.dishes.filter(({ pans }) => pans.some((pan) => pan.left > 0));
-  const of = (sentence: (names: string) => string, names: readonly string[]) =>
-    names.length === 0 ? [] : [sentence(someOf(names, say))];
-  const sentences = [
-    ...of(
-      open.running,
-      end.running.map(({ title, batch }) => `${textIn(title, say)} (${textIn(batch, say)})`),
-    ),
-    ...of(
-      open.down,
-      end.smokersDown.map((name) => textIn(name, say)),
-    ),
-    ...of(
-      open.out,
-      people.filter(({ isOut }) => isOut).map(({ name }) => name),
-    ),
-    ...of(
-      open.unsaid,
-      unsaid.map(({ name }) => textIn(name, say)),
-    ),
-    ...of(
-      open.goesOn,
-      end.goesOn.map((name) => textIn(name, say)),
-    ),
-    ...of(
-      open.neverBegan,
-      end.neverBegan.map((name) => textIn(name, say)),
-    ),
+  const named = (things: readonly { readonly name: Text }[]) =>
+    things.map(({ name }) => textIn(name, say));
+  const running = end.running.map(
+    ({ title, batch }) => `${textIn(title, say)} (${textIn(batch, say)})`,
+  );
+  const kinds: readonly (readonly [(names: string) => string, readonly string[]])[] = [
+    [open.running, running],
+    [open.down, end.smokersDown.map((name) => textIn(name, say))],
+    [open.out, people.filter(({ isOut }) => isOut).map(({ name }) => name)],
+    [open.unsaid, named(unsaid)],
+    [open.goesOn, end.goesOn.map((name) => textIn(name, say))],
+    [open.neverBegan, end.neverBegan.map((name) => textIn(name, say))],
   ];
-  return sentences.length > 0 ? sentences : [words.nothingOpen];
+  return kinds
+    .filter(([, names]) => names.length > 0)
+    .map(([sentence, names]) => {
+      const some = someOf(names, say);
+      return { said: sentence(some), all: some === names.join(', ') ? null : names };
+    });
+}
+
+/**
+ * What is to be settled before the day is closed, in one line.
+ * @example sayToSettle(end, people, now, say) //=> 'Before the day is closed: 9 pans to keep …'
+ */
+export function sayToSettle(
+  end: DayEnd,
+  people: readonly Person[],
+  now: Instant,
+  say: Say,
+): string {
+  const { settle, nothingOpen } = closingWords[say.language];
+  const pans = end.dishes.flatMap((dish) => dish.pans).filter(({ left }) => left > 0);
+  const on = leftByService(end, now).flatMap(({ service }) => service ?? []);
+  const out = people.filter(({ isOut }) => isOut);
+  const count = (of: readonly unknown[], words: (count: number) => string) =>
+    of.length === 0 ? [] : [words(of.length)];
+  const what = [
+    ...on.map(({ name, closesAt }) => settle.on(textIn(name, say), clockTime(closesAt, say))),
+    ...count(pans, settle.pans),
+    ...count(end.running, settle.tasks),
+    ...count(end.smokersDown, settle.smokers),
+    ...count(out, settle.people),
+  ];
+  return what.length === 0 ? nothingOpen : settle.first(what.join(', '));
 }
 
 /** What is left of a batch, or where it has gone, as one line. */

@@ -23,7 +23,7 @@ export {
 } from './check-band-words.ts';
 export { sayFelt } from './check-words.ts';
 export { clockRange, nearClock, nearRange, sinceClock } from './clock-range.ts';
-export { closingWords, sayClosed, sayPanEnd, sayStillOpen } from './closing-words.ts';
+export { closingWords, sayClosed, sayPanEnd, sayStillOpen, sayToSettle } from './closing-words.ts';
 export { sayCookOffer } from './cook-offers.ts';
 export { cureWords } from './cure-words.ts';
 export { deliveryWords, sayAmount, sayCame, sayOut } from './delivery-words.ts';

@@ -1,8 +1,9 @@
 // @vitest-environment happy-dom
 import { afterEach, describe, expect, it } from 'vitest';
 import { DayClose } from '../../../client/desk/day-close.ts';
+import type { PanEndRow } from '../../../client/desk/pan-end.ts';
 import { HubAway, type WhoDoors } from '../../../client/shell/who-doors.ts';
-import type { BatchId, CommandId, DishId } from '../../../shared/kernel/index.ts';
+import type { BatchId, CommandId, DishId, ServiceId } from '../../../shared/kernel/index.ts';
 import { fromPounds, kilograms } from '../../../shared/kernel/index.ts';
 import type { WhoList } from '../../../shared/protocol/index.ts';
 import type { DayEnd, DeskView, PanEnd } from '../../../shared/view/index.ts';
@@ -17,9 +18,12 @@ const pan: PanEnd = {
   name: { en: 'Ribs 2', es: 'Costillas 2' },
   left: 14,
   weightKg: fromPounds(12),
+  service: { id: 'lunch' as ServiceId, name: { en: 'Lunch', es: 'Almuerzo' }, closesAt: at(-5) },
   heldUntil: at(45),
   keptKg: null,
 };
+/** Its service is still on. */
+const sold: PanEnd = { ...pan, service: { ...pan.service, closesAt: at(90) } };
 const quiet: DayEnd = { dishes: [], running: [], goesOn: [], neverBegan: [], smokersDown: [] };
 const left = (...pans: PanEnd[]): DayEnd => ({
   ...quiet,
@@ -97,6 +101,44 @@ describe('what is left at the end', () => {
     ]);
   });
 
+  it('of a service that is still on stands by itself, under till when it is served', async () => {
+    const service = { ...pan.service, id: 'breakfast' as ServiceId };
+    const first = { ...pan, service, batch: 'ribs-1' as BatchId, name: { en: 'Ribs 1' } };
+    const { element } = await desk(left(first, sold));
+    const sections = [...(element.shadowRoot?.querySelectorAll('section') ?? [])];
+    const stands = sections.map((each) => [
+      each.getAttribute('aria-label'),
+      [...each.querySelectorAll<PanEndRow>('pan-end')].map(({ pan: { name } }) => name.en),
+    ]);
+    expect(stands).toEqual([
+      ['What is left', ['Ribs 1']],
+      ['Lunch is served till 12:12', ['Ribs 2']],
+      ['Close the day', []],
+    ]);
+  });
+
+  it('of a service that is still on is thrown out by no slip: it is asked once more', async () => {
+    const { element, taps } = await desk(left(sold));
+    await tap(element, 'throw out: Ribs 2');
+    expect(taps).toEqual([]);
+    expect(saidOn(element)).toContain('Throw out 14 portions, about 12 lb?');
+    await tap(element, 'leave it');
+    expect(taps).toEqual([]);
+    await tap(element, 'throw out: Ribs 2');
+    await tap(element, 'throw out');
+    expect(taps).toMatchObject([{ kind: 'carryOver', batch: pan.batch, weightKg: 0 }]);
+  });
+
+  it.each([
+    ['keep …', 'may still be held', at(45)],
+    ['throw out', 'was held too long', at(-1)],
+  ])('has a heavy “%s” where it %s', async (heavy, _how, heldUntil) => {
+    const { element } = await desk(left({ ...pan, heldUntil }));
+    const boxes = buttonsOf(element).filter(([name]) => name.endsWith('Ribs 2'));
+    const weights = boxes.map(([name, box]) => [name.split(':')[0], box.className === 'takes']);
+    expect(weights).toEqual(['throw out', 'keep …'].map((name) => [name, name === heavy]));
+  });
+
   it('says where it went once somebody has said so', async () => {
     const { element } = await desk(
       left({ ...pan, left: 0, keptKg: fromPounds(9.5) }, { ...pan, left: 0, keptKg: kilograms(0) }),
@@ -128,9 +170,24 @@ describe('closing the day', () => {
     expect(said).toContain('Never began: Ribs 3, Ribs 4, Beans, Slaw, 2 more.');
   });
 
+  it('shows all of what it counts with a tap', async () => {
+    const { element } = await desk(open);
+    const lists = [...(element.shadowRoot?.querySelectorAll('details') ?? [])];
+    expect(lists.map((each) => each.querySelectorAll('li').length)).toEqual([6]);
+    expect(lists[0]?.textContent).toContain('Wings');
+  });
+
+  it('says first, in one line, what is to be settled before', async () => {
+    const { element } = await desk({ ...open, dishes: left(sold).dishes });
+    expect(saidOn(element)).toContain(
+      'Before the day is closed: Lunch till 12:12, 1 pan to keep or throw out, ' +
+        '1 task to finish, 1 smoker down.',
+    );
+  });
+
   it('says that nothing does, in the reader’s language', async () => {
     const { element } = await desk(quiet, {}, { ...english, language: 'es' });
-    expect(saidOn(element)).toContain('No queda nada abierto.');
+    expect(saidOn(element)).toContain('No queda nada abierto: se puede cerrar el día.');
   });
 
   it('takes a name and a second tap where nobody has a PIN', async () => {

@@ -3,7 +3,7 @@ import { openLive } from '../../../shared/day/index.ts';
 import type { CommandId, ScreenId } from '../../../shared/kernel/index.ts';
 import { after, celsius, kilograms, minutes, must } from '../../../shared/kernel/index.ts';
 import type { DeskView } from '../../../shared/view/index.ts';
-import { overlay, viewOf } from '../../../shared/view/index.ts';
+import { leftByService, overlay, viewOf } from '../../../shared/view/index.ts';
 import { noon, plan, Telling } from '../day/demo.ts';
 
 const { built, kitchen, schedule } = plan;
@@ -62,6 +62,17 @@ describe('the end of a day', () => {
     const some = must(panOf(deskOf(telling)), batch.id);
     expect(some.left).toBe(4);
     expect(some.weightKg).toBeCloseTo((batch.servedKg * 4) / batch.portions, 9);
+  });
+
+  it('keeps what a service that is still on may yet sell apart from what is left over', () => {
+    const telling = served();
+    const { end } = deskOf(telling);
+    const groups = (now: typeof late) =>
+      leftByService(end, now).map(({ service, dishes }) => [service?.id ?? null, dishes.length]);
+    expect(groups(after(lunch.closesAt, minutes(-1)))).toEqual([[lunch.id, 1]]);
+    expect(groups(lunch.closesAt)).toEqual([[null, 1]]);
+    const nothing = leftByService({ ...end, dishes: [] }, lunch.closesAt);
+    expect(nothing).toEqual([{ service: null, dishes: [] }]);
   });
 
   it('knows where it goes once somebody has said so, a tap before the hub too', () => {
