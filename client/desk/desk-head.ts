@@ -14,7 +14,7 @@ import { base } from '../theme/index.ts';
 const LATE_S = 120;
 
 const isInNeed = ({ services, overlong }: DeskView) =>
-  overlong > 0 || services.some(({ inHandS }) => inHandS < -LATE_S);
+  overlong.length > 0 || services.some(({ inHandS }) => inHandS < -LATE_S);
 
 /** The head of the desk: for which day, how every service stands, and the time. */
 @customElement('desk-head')

@@ -27,9 +27,11 @@ export const mendStyle = css`
     color: var(--soft);
     font-size: var(--small);
   }
-  .services {
-    padding: 0.2em 0;
-    font-weight: 700;
+  .needs {
+    max-width: 50em;
+    font-size: var(--strong);
+    font-weight: 800;
+    line-height: 1.3;
   }
   .buttons {
     display: flex;
@@ -45,16 +47,36 @@ export const mendStyle = css`
     color: var(--soft);
     cursor: default;
   }
-  .changes li {
-    display: flex;
-    flex-wrap: wrap;
+  /* One row a line; its parts stand under those of the others. */
+  .rows li {
+    display: grid;
+    grid-template-columns: minmax(0, 2fr) repeat(3, minmax(0, 1.2fr));
     gap: 0 1.2em;
+    align-items: baseline;
     padding: 0.25em 0;
     border-bottom: var(--hair) solid var(--pencil);
     font-weight: 700;
   }
+  .waits li {
+    grid-template-columns: minmax(0, 2fr) minmax(0, 1fr) minmax(0, 1.5fr) minmax(0, 1.5fr);
+  }
+  .services li {
+    grid-template-columns: minmax(0, 1.2fr) minmax(0, 1fr) 1.2em minmax(0, 1fr);
+    max-width: 40em;
+  }
   .what {
-    flex: 1 1 16em;
     font-weight: 600;
+  }
+  @media (width < 62em) {
+    .waits li,
+    .changes li {
+      grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+    }
+    .what {
+      grid-column: 1 / -1;
+    }
+    .changes span:empty {
+      display: none;
+    }
   }
 `;

@@ -6,9 +6,9 @@ import type { MendShown, MendTaken, PlanAnswer } from '../../shared/protocol/ind
 import type { DeskView, MendChange, MendOffer, Refusal } from '../../shared/view/index.ts';
 import {
   deskWords,
-  durationWords,
   mendWords,
   sayMendChange,
+  sayMendRung,
   sayMendServices,
   sayRefusal,
   textIn,
@@ -18,13 +18,11 @@ import { readSettings } from '../shell/settings.ts';
 import { base } from '../theme/index.ts';
 import { formStyle } from './form-style.ts';
 import { mendStyle } from './mend-day.css.ts';
+import { needsOf, tooLong } from './mend-needs.ts';
 import { type PlanDoors, planDoors } from './plan-doors.ts';
 
 type Doors = Pick<PlanDoors, 'mend' | 'takeMend'>;
 type Proposed = NonNullable<MendShown['mend']>;
-
-/** Less than this and a service is on time. */
-const LATE_S = 60;
 
 /**
  * What would mend a day that will be late: who would do what instead, where and when, from and to.
@@ -62,39 +60,30 @@ export class MendDay extends Part {
   }
 
   protected override draw() {
-    const { phase, said, proposed, refusal, took } = this;
+    const { phase, said, proposed, refusal, took, view } = this;
     const isGone = this.#isGone;
     // The sentence points to the line of news, and stands as long as that does.
-    const isNews = took !== null && this.view.news?.command === took;
+    const isNews = took !== null && view.news?.command === took;
     const isOld = isGone && phase === 'still';
-    return html`<ul>
-        ${this.#needs().map((line) => html`<li>${line}</li>`)}
+    return html`<ul class="needs">
+        ${needsOf(view, this.say).map((line) => html`<li>${line}</li>`)}
       </ul>
-      <p class="soft">${said.about}</p>
+      ${proposed ? nothing : html`<p class="soft">${said.about}</p>`}
       <div class="buttons">
         <button ?disabled=${phase === 'looking'} @click=${() => this.#look()}>${said.ask}</button>
+        ${proposed ? this.#answers(proposed, isGone || phase === 'looking') : nothing}
       </div>
+      ${proposed?.id ? this.#services(proposed.offer) : nothing}
       <div role="status">
         ${phase === 'looking' ? html`<p>${said.looking}</p>` : nothing}
         ${phase === 'away' ? html`<p>${said.away}</p>` : nothing}
         ${isNews ? html`<p class="strong">${said.taken}</p>` : nothing}
         ${refusal ? this.#refused(refusal) : nothing}
-        ${proposed ? html`<p class="strong">${said.rungs[proposed.offer.rung]}</p>` : nothing}
+        ${proposed ? html`<p class="strong">${sayMendRung(proposed.offer, this.say)}</p>` : nothing}
         ${isOld ? html`<p class="strong">${said.goneOn}</p>` : nothing}
       </div>
-      ${proposed ? this.#offer(proposed, isGone || phase === 'looking') : nothing}`;
-  }
-
-  /** What speaks for asking, in a sentence each. */
-  #needs(): string[] {
-    const { said, say, view } = this;
-    const late = view.services.filter(({ inHandS }) => inHandS <= -LATE_S);
-    return [
-      ...late.map(({ name, inHandS }) =>
-        said.willBeLate(textIn(name, say), durationWords(inHandS)),
-      ),
-      ...(view.overlong > 0 ? [said.overlong(view.overlong)] : []),
-    ];
+      ${proposed?.id ? this.#offer(proposed.offer) : nothing}
+      ${view.overlong.length > 0 ? tooLong(view, this.say) : nothing}`;
   }
 
   /** Where a PIN is asked for, with the way to where it is typed. */
@@ -107,21 +96,35 @@ export class MendDay extends Part {
     </p>`;
   }
 
-  #offer({ id, offer }: Proposed, isShut: boolean) {
+  #answers({ id }: Proposed, isShut: boolean) {
     if (id === null) return nothing;
+    return html`<button class="takes" ?disabled=${isShut} @click=${() => this.#take(id)}>
+        ${this.said.take}
+      </button>
+      <button class="leaves" @click=${() => this.#leave()}>${this.said.leave}</button>`;
+  }
+
+  #services(offer: MendOffer) {
+    const { said, say } = this;
+    return html`<ul class="rows services">
+      <li>
+        <span></span><span class="soft">${said.asItIs}</span><span></span>
+        <span class="soft">${said.doneSo}</span>
+      </li>
+      ${sayMendServices(offer, say).map(
+        ({ name, before, after }) => html`<li>
+          <span>${name}</span><span>${before}</span><span>→</span>
+          <span class=${before === after ? '' : 'strong'}>${after}</span>
+        </li>`,
+      )}
+    </ul>`;
+  }
+
+  #offer(offer: MendOffer) {
     const { said } = this;
     const people = offer.changes.filter(({ hands, slot, place }) => hands || slot || place);
     const times = offer.changes.filter((each) => !people.includes(each));
-    return html`<ul class="services">
-        ${sayMendServices(offer, this.say).map((line) => html`<li>${line}</li>`)}
-      </ul>
-      <div class="buttons">
-        <button class="takes" ?disabled=${isShut} @click=${() => this.#take(id)}>
-          ${said.take}
-        </button>
-        <button class="leaves" @click=${() => this.#leave()}>${said.leave}</button>
-      </div>
-      ${people.length > 0 ? html`<h2>${said.people}</h2>${this.#rows(people)}` : nothing}
+    return html`${people.length > 0 ? html`<h2>${said.people}</h2>${this.#rows(people)}` : nothing}
       ${times.length > 0 ? this.#times(times, people.length === 0) : nothing}
       ${offer.others > 0 ? html`<p class="soft">${said.others(offer.others)}</p>` : nothing}`;
   }
@@ -134,7 +137,7 @@ export class MendDay extends Part {
   }
 
   #rows(changes: MendOffer['changes']) {
-    return html`<ul class="changes">
+    return html`<ul class="rows changes">
       ${repeat(
         changes,
         ({ task }) => task,
@@ -145,11 +148,12 @@ export class MendDay extends Part {
 
   #row(change: MendChange) {
     const { say } = this;
+    const { who, where, when } = sayMendChange(change, say);
     return html`<li>
       <span class="what">
         ${textIn(change.title, say)} <span class="soft">${textIn(change.batch, say)}</span>
       </span>
-      ${sayMendChange(change, say).map((line) => html`<span>${line}</span>`)}
+      <span>${who}</span><span>${where}</span><span>${when}</span>
     </li>`;
   }
 

@@ -66,7 +66,7 @@ export type * from './offer.ts';
 export type { OpenCheck } from './open-check.ts';
 export { openChecks } from './open-checks.ts';
 export type { Outlook } from './outlook.ts';
-export { overlongIn } from './overlong.ts';
+export { type Overlong, overlongIn } from './overlong.ts';
 export { type Passage, passagesOf } from './passage.ts';
 export { batchNamed, groupBy, indexOf, type PlanIndex, slotName, stepsOf } from './plan-index.ts';
 export { type PlanOffer, planOffer } from './plan-offer.ts';

@@ -1,9 +1,10 @@
-import type { Instant, Seconds, ServiceId, TaskId, Text } from '../kernel/index.ts';
-import { minutes, must } from '../kernel/index.ts';
+import type { BatchId, Instant, Seconds, ServiceId, TaskId, Text } from '../kernel/index.ts';
+import { minutes, must, seconds } from '../kernel/index.ts';
 import { kitchenResource, type SlotName } from '../plan/index.ts';
-import type { Placement, ResourceId, Rung } from '../schedule/index.ts';
+import type { Goal, Placement, ResourceId, Rung } from '../schedule/index.ts';
 import { placementOf } from './arrangement.ts';
 import type { Live } from './live.ts';
+import { overlongIn } from './overlong.ts';
 import { personName, slotName } from './plan-index.ts';
 import { servicesIn } from './plan-offer.ts';
 
@@ -20,6 +21,14 @@ export type MendOffer = {
     readonly beforeS: Seconds | null;
     readonly afterS: Seconds | null;
   }[];
+  /** Batches that are late before or after and by otherwise; below nought is late. */
+  readonly batches: readonly {
+    readonly name: Text;
+    readonly beforeS: Seconds;
+    readonly afterS: Seconds;
+  }[];
+  /** How many rests and holds last longer than they may. */
+  readonly overlong: { readonly before: number; readonly after: number };
   /** The first to begin comes first. */
   readonly changes: readonly MendChange[];
   /** What goes on without hands, or is moved by less than a minute, is only counted. */
@@ -59,10 +68,28 @@ export function mendOffer(live: Live, next: Live, rung: Rung): MendOffer {
     at: now,
     rung,
     services: servicesIn(live, next),
+    batches: batchesIn(live, next),
+    overlong: { before: overlongIn(live).length, after: overlongIn(next).length },
     changes: shown.sort((a, b) => startOf(next, a) - startOf(next, b)),
     others: moved - isMoved,
   };
 }
+
+/** What is gained most comes first. */
+function batchesIn(live: Live, next: Live): MendOffer['batches'] {
+  const { groups, plan } = live.index;
+  const batches = plan.built.problem.goals.flatMap((goal) => {
+    const [beforeS, afterS] = [live, next].map(({ timeline }) => aheadS(timeline, goal));
+    const name = groups.get(`${goal.id}` as BatchId)?.name;
+    if (beforeS === undefined || afterS === undefined || !name) return [];
+    const isLate = Math.min(beforeS, afterS) <= -SHOWN_S;
+    return isLate && Math.abs(afterS - beforeS) >= SHOWN_S ? [{ name, beforeS, afterS }] : [];
+  });
+  return batches.sort((a, b) => b.afterS - b.beforeS - (a.afterS - a.beforeS));
+}
+
+const aheadS = (timeline: Live['timeline'], { activity, end, dueS }: Goal) =>
+  seconds(dueS - timeline.times(activity)[`${end}S`]);
 
 const startOf = (live: Live, { task }: MendChange) => live.timesOf(task).startS;
 

@@ -1,4 +1,4 @@
-import type { Calibration, Live, ServiceSpread } from '../day/index.ts';
+import type { Calibration, Live, Overlong, ServiceSpread } from '../day/index.ts';
 import { calibrationOf, heldBy, overlongIn } from '../day/index.ts';
 import type { MixLine } from '../plan/index.ts';
 import type { HeldTo, LimitsChange } from '../safety/index.ts';
@@ -25,8 +25,8 @@ export type DeskView = ViewHead & {
   readonly planVersion: number;
   /** What the services that wait may have in hand yet, by how the cooks come out. */
   readonly spreads: readonly SpreadView[];
-  /** How many rests and holds will last longer than they may, as things stand. */
-  readonly overlong: number;
+  /** Rests and holds that will last longer than they may, as things stand. */
+  readonly overlong: readonly Overlong[];
   /** What the day is held to, and who said why it is other than delivered, oldest first. */
   readonly limits: LimitsHeld;
   readonly chart: DayChart;

@@ -11,6 +11,7 @@ export type {
   MendOffer,
   MovedLoad,
   MoveOffer,
+  Overlong,
   PlanOffer,
   Refusal,
 } from '../day/index.ts';

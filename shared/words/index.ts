@@ -35,8 +35,14 @@ export { learnLanguage } from './learn-language.ts';
 export { sayLimitsHeld } from './limits-held.ts';
 export { sayLimits } from './limits-words.ts';
 export { logWords } from './log-words.ts';
-export { mendWords, sayMendChange, sayMendServices } from './mend-words.ts';
-export { sayOffer } from './offers.ts';
+export {
+  mendWords,
+  sayMendChange,
+  sayMendRung,
+  sayMendServices,
+  sayOverlong,
+} from './mend-words.ts';
+export { sayMargin, sayOffer } from './offers.ts';
 export { type PassWords, passWords } from './pass-words.ts';
 export {
   sayKept,

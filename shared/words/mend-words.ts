@@ -1,6 +1,8 @@
 import type { Seconds } from '../kernel/index.ts';
-import type { MendChange, MendOffer } from '../view/index.ts';
+import type { MendChange, MendOffer, Overlong, Text } from '../view/index.ts';
 import { clockTime, durationWords } from './amounts.ts';
+import { clockRange } from './clock-range.ts';
+import { sayMargin } from './offers.ts';
 import { saySlot } from './reasons.ts';
 import type { Language, Say } from './say.ts';
 import { textIn } from './say.ts';
@@ -16,13 +18,23 @@ export type MendWords = {
   readonly goneOn: string;
   readonly people: string;
   times(tasks: number): string;
+  /** Rests, sets and holds that will last longer than they may. */
+  readonly tooLong: string;
   overlong(waits: number): string;
+  longer(by: string): string;
+  most(longest: string): string;
+  thrownOut(at: string): string;
+  next(task: string, at: string): string;
+  readonly holds: string;
+  tightest(service: string, margin: string): string;
+  hangsOn(task: string): string;
+  readonly asItIs: string;
+  readonly doneSo: string;
   /** What to do with it, before anybody has asked. */
   readonly about: string;
   readonly rungs: Readonly<Record<MendOffer['rung'], string>>;
-  serviceSame(name: string, margin: string): string;
-  inHand(duration: string): string;
-  short(duration: string): string;
+  /** Of what leaves a service late. */
+  readonly helps: string;
   readonly nothingLeft: string;
   others(tasks: number): string;
   willBeLate(service: string, by: string): string;
@@ -38,10 +50,17 @@ const english: MendWords = {
   goneOn: 'The day has gone on since. Ask again.',
   people: 'Other hands and places',
   times: (tasks) => `Other times: ${tasks}`,
-  overlong: (waits) =>
-    waits === 1
-      ? 'A rest or a hold will last longer than it may.'
-      : `${waits} rests and holds will last longer than they may.`,
+  tooLong: 'Rests and holds too long',
+  overlong: (waits) => `${waits} rests and holds will last longer than they may.`,
+  longer: (by) => `${by} too long`,
+  most: (longest) => `${longest} at the most`,
+  thrownOut: (at) => `What is left at ${at} is thrown out.`,
+  next: (task, at) => `Then ${task}, ${at}`,
+  holds: 'The day holds: every service on time, no rest or hold too long.',
+  tightest: (service, margin) => `Tightest: ${service}, ${margin}`,
+  hangsOn: (task) => `It hangs on: ${task}.`,
+  asItIs: 'as it is',
+  doneSo: 'done so',
   about: 'Times move by themselves. Who does what, and where, changes here when you say so.',
   rungs: {
     times: 'The day holds as it is. Nothing needs to be mended.',
@@ -52,9 +71,7 @@ const english: MendWords = {
     'all-anew': 'All that has not begun would be planned anew, the next tasks too.',
     'as-it-is': 'Nothing that was tried helps by two minutes or more.',
   },
-  serviceSame: (name, margin) => `${name} stays at ${margin}`,
-  inHand: (duration) => `${duration} to spare`,
-  short: (duration) => `${duration} late`,
+  helps: 'Not all of it can be mended. Done so, less is late, or by less.',
   nothingLeft: 'nothing to do',
   others: (tasks) => `Smoke, rests and holds that move with it: ${tasks}.`,
   willBeLate: (service, by) => `${service} will be ${by} late.`,
@@ -70,10 +87,17 @@ const spanish: MendWords = {
   goneOn: 'El día ha seguido desde entonces. Pregunte otra vez.',
   people: 'Otras personas y lugares',
   times: (tasks) => `Otras horas: ${tasks}`,
-  overlong: (waits) =>
-    waits === 1
-      ? 'Un reposo o una espera durará más de lo que puede.'
-      : `${waits} reposos y esperas durarán más de lo que pueden.`,
+  tooLong: 'Reposos y esperas de más',
+  overlong: (waits) => `${waits} reposos y esperas durarán más de lo que pueden.`,
+  longer: (by) => `${by} de más`,
+  most: (longest) => `${longest} como mucho`,
+  thrownOut: (at) => `Lo que quede a las ${at} se tira.`,
+  next: (task, at) => `Después ${task}, ${at}`,
+  holds: 'El día se cumple: cada servicio a tiempo, ningún reposo ni espera de más.',
+  tightest: (service, margin) => `Lo más justo: ${service}, ${margin}`,
+  hangsOn: (task) => `Depende de: ${task}.`,
+  asItIs: 'como está',
+  doneSo: 'hecho así',
   about: 'Las horas se mueven solas. Quién hace qué, y dónde, cambia aquí cuando usted lo dice.',
   rungs: {
     times: 'El día se cumple como está. No hay nada que arreglar.',
@@ -85,9 +109,7 @@ const spanish: MendWords = {
     'all-anew': 'Se planearía de nuevo todo lo que no ha empezado, también lo que sigue ahora.',
     'as-it-is': 'Nada de lo probado ayuda en dos minutos o más.',
   },
-  serviceSame: (name, margin) => `${name} sigue con ${margin}`,
-  inHand: (duration) => `${duration} de margen`,
-  short: (duration) => `${duration} de retraso`,
+  helps: 'No todo se puede arreglar. Hecho así, menos se retrasa, o menos tiempo.',
   nothingLeft: 'nada que hacer',
   others: (tasks) => `Humo, reposos y esperas que se mueven con ello: ${tasks}.`,
   willBeLate: (service, by) => `${service} irá ${by} tarde.`,
@@ -96,29 +118,54 @@ const spanish: MendWords = {
 /** @example mendWords.en.take //=> 'Do it so' */
 export const mendWords: Readonly<Record<Language, MendWords>> = { en: english, es: spanish };
 
-/** What would become of the services, a sentence each; no more of those that stay as they are. */
-export function sayMendServices({ services }: MendOffer, say: Say): string[] {
+/** As it stands and done so: each service, the batches that are late, what is held too long. */
+export function sayMendServices({ services, batches, overlong }: MendOffer, say: Say): MendRow[] {
   const words = mendWords[say.language];
-  const margin = (inHandS: Seconds | null) => {
-    if (inHandS === null) return words.nothingLeft;
-    return inHandS < 0 ? words.short(durationWords(inHandS)) : words.inHand(durationWords(inHandS));
-  };
-  return services.map(({ name, beforeS, afterS }) => {
-    const isSame = beforeS !== null && afterS !== null && Math.abs(afterS - beforeS) < 60;
-    if (isSame) return words.serviceSame(textIn(name, say), margin(afterS));
-    return `${textIn(name, say)}: ${margin(beforeS)} → ${margin(afterS)}`;
+  const margin = (inHandS: Seconds | null) =>
+    inHandS === null ? words.nothingLeft : sayMargin(inHandS, say);
+  const rows = [...services, ...batches].map(({ name, beforeS, afterS }) => {
+    const [before, after] = [margin(beforeS), margin(afterS)];
+    return { name: textIn(name, say), before, after };
   });
+  const { before, after } = overlong;
+  if (before + after === 0) return rows;
+  return [...rows, { name: words.tooLong, before: `${before}`, after: `${after}` }];
 }
 
-/** What is otherwise about one task: who, where and when, from and to. */
-export function sayMendChange({ hands, slot, place, start }: MendChange, say: Say): string[] {
-  const named = (people: readonly string[]) => people.join(', ') || '–';
-  return [
-    ...(hands ? [`${named(hands.from)} → ${named(hands.to)}`] : []),
-    ...(slot ? [`${saySlot(slot.from, say)} → ${saySlot(slot.to, say)}`] : []),
-    ...(place
-      ? [[place.from, place.to].map((at) => named(at.map((it) => textIn(it, say)))).join(' → ')]
-      : []),
-    ...(start ? [`${clockTime(start.from, say)} → ${clockTime(start.to, say)}`] : []),
-  ];
+type MendRow = { readonly name: string; readonly before: string; readonly after: string };
+
+/** What an offer is, in a sentence or two; where it leaves a service late, that. */
+export function sayMendRung({ rung, services }: MendOffer, say: Say): string {
+  const { rungs, helps } = mendWords[say.language];
+  const isLate = services.some(({ afterS }) => (afterS ?? 0) <= -60);
+  if (!isLate || rung === 'as-it-is') return rungs[rung];
+  return rung === 'order' || rung === 'elsewhere' ? helps : `${helps} ${rungs[rung]}`;
+}
+
+/** Of one task, what is otherwise, from and to: who, where and when; empty where that stays. */
+export function sayMendChange({ hands, slot, place, start }: MendChange, say: Say) {
+  const named = (things: readonly string[]) => things.join(', ') || '–';
+  const at = (places: readonly Text[]) => named(places.map((each) => textIn(each, say)));
+  return {
+    who: hands ? `${named(hands.from)} → ${named(hands.to)}` : '',
+    where: [
+      ...(slot ? [`${saySlot(slot.from, say)} → ${saySlot(slot.to, say)}`] : []),
+      ...(place ? [`${at(place.from)} → ${at(place.to)}`] : []),
+    ].join('; '),
+    when: start ? `${clockTime(start.from, say)} → ${clockTime(start.to, say)}` : '',
+  };
+}
+
+/** Which rest or hold will last too long and by how much, from when to when, and what then. */
+export function sayOverlong(overlong: Overlong, say: Say) {
+  const words = mendWords[say.language];
+  const { title, batch, from, until, overAt, mostS, byS, next, isSold } = overlong;
+  const then = next && words.next(textIn(next.title, say), clockTime(next.at, say));
+  return {
+    what: textIn(title, say),
+    batch: textIn(batch, say),
+    by: words.longer(durationWords(byS)),
+    when: `${clockRange(from, until, say)}, ${words.most(durationWords(mostS))}`,
+    after: isSold ? words.thrownOut(clockTime(overAt, say)) : (then ?? ''),
+  };
 }

@@ -1,11 +1,11 @@
 // @vitest-environment happy-dom
 import { afterEach, describe, expect, it } from 'vitest';
 import { MendDay } from '../../../client/desk/mend-day.ts';
-import type { CommandId } from '../../../shared/kernel/index.ts';
-import { instant } from '../../../shared/kernel/index.ts';
+import type { CommandId, ServiceId, TaskId } from '../../../shared/kernel/index.ts';
+import { hours, instant, seconds } from '../../../shared/kernel/index.ts';
 import type { MendShown, MendTaken, PlanAnswer } from '../../../shared/protocol/index.ts';
-import type { DeskView, MendOffer } from '../../../shared/view/index.ts';
-import { mendWords, type Say } from '../../../shared/words/index.ts';
+import type { DeskView, MendOffer, Overlong } from '../../../shared/view/index.ts';
+import { mendWords, type Say, sayMendRung } from '../../../shared/words/index.ts';
 
 const english: Say = {
   language: 'en',
@@ -22,6 +22,8 @@ const offer: MendOffer = {
   at: instant(0),
   rung: 'order',
   services: [],
+  batches: [],
+  overlong: { before: 0, after: 0 },
   changes: [],
   others: 0,
 };
@@ -30,7 +32,7 @@ const offer: MendOffer = {
 const dayAt = (arrangedSeq: number, news: CommandId | null = null) =>
   ({
     services: [],
-    overlong: 0,
+    overlong: [],
     arrangedSeq,
     news: news && { command: news },
   }) as unknown as DeskView;
@@ -120,5 +122,110 @@ describe('what mends a day, once it is taken', () => {
     await show(dayAt(8, 'another' as CommandId));
     expect(words()).toContain(said.goneOn);
     expect(words()).not.toContain(said.taken);
+  });
+});
+
+const at = (hour: number) => instant(Date.UTC(2026, 10, 28, hour));
+
+async function deskWith(view: Partial<DeskView>, say = english) {
+  const desk = Object.assign(new MendDay(), { say, view: { ...dayAt(7), ...view } });
+  document.body.append(desk);
+  await desk.updateComplete;
+  return (desk.shadowRoot?.textContent ?? '').replace(/\s+/g, ' ');
+}
+
+const service = (name: string, inHandS: number) =>
+  ({ id: name, name: { en: name }, opensAt: at(17), inHandS, hangsOn: null }) as never;
+const noChart = { bars: [], batches: [] } as unknown as DeskView['chart'];
+
+const held = (title: string, more: object = {}): Overlong => ({
+  task: title as TaskId,
+  title: { en: title },
+  batch: { en: 'Spare ribs · Dinner' },
+  from: at(16),
+  until: at(20),
+  overAt: at(19),
+  mostS: hours(3),
+  byS: hours(1),
+  next: null,
+  isSold: true,
+  ...more,
+});
+
+describe('what mend says before anybody asks', () => {
+  it('says of a day that holds that it does, and which service has least to spare', async () => {
+    const services = [service('Lunch', 3600), service('Dinner', 660)];
+    const words = await deskWith({ services, chart: noChart });
+    expect(words).toContain(said.holds);
+    expect(words).toContain('Tightest: Dinner 17:00, 11 min to spare.');
+    expect(words).not.toContain('Lunch');
+  });
+
+  it('says of every late service by how much, and what it hangs on', async () => {
+    const bar = { id: 'load', title: { en: 'Load short ribs' }, batch: 0 };
+    const chart = { bars: [bar], batches: [{ en: 'Short ribs · Dinner' }] } as never;
+    const dinner = { ...(service('Dinner', -1080) as object), hangsOn: 'load' } as never;
+    const words = await deskWith({ services: [service('Lunch', -300), dinner], chart });
+    expect(words).toContain('Lunch will be 5 min late.');
+    expect(words).toContain(
+      'Dinner will be 18 min late. It hangs on: Load short ribs, Short ribs · Dinner.',
+    );
+    expect(words).not.toContain(said.holds);
+  });
+
+  it('names what is held too long, since when, by how much, and what becomes of it', async () => {
+    const words = await deskWith({ overlong: [held('Hold spare ribs')] });
+    expect(words).toContain('Hold spare ribs, Spare ribs · Dinner: 1 h too long.');
+    expect(words).toContain('16:00–20:00, 3 h at the most');
+    expect(words).toContain('What is left at 19:00 is thrown out.');
+  });
+
+  it('counts several in its first line, and names each below with what comes next', async () => {
+    const next = { title: { en: 'Cut spare ribs' }, at: at(20) };
+    const rest = held('Rest spare ribs', { isSold: false, next });
+    const words = await deskWith({ overlong: [held('Hold spare ribs'), rest] });
+    expect(words).toContain(said.overlong(2));
+    expect(words).toContain('Then Cut spare ribs, 20:00');
+  });
+
+  it('says it in Spanish', async () => {
+    const spanish: Say = { ...english, language: 'es' };
+    const words = await deskWith({ overlong: [held('Mantener costillas')] }, spanish);
+    expect(words).toContain('1 h de más');
+    expect(words).toContain('Lo que quede a las 19:00 se tira.');
+  });
+});
+
+describe('what mends a day, when it is offered', () => {
+  it('stands beside how the day goes as it is, service by service', async () => {
+    const id = 'dinner' as ServiceId;
+    const dinner = { id, name: { en: 'Dinner' }, beforeS: seconds(-1080), afterS: seconds(300) };
+    const ribs = { name: { en: 'Spare ribs' }, beforeS: seconds(-1080), afterS: seconds(-240) };
+    const overlong = { before: 2, after: 0 };
+    const better = { ...offer, services: [dinner], batches: [ribs], overlong };
+    const doors = { mend: async () => ({ ok: true as const, mend: { id: 'it', offer: better } }) };
+    const desk = Object.assign(new MendDay(), { doors, say: english, view: dayAt(7) });
+    document.body.append(desk);
+    await desk.updateComplete;
+    desk.shadowRoot?.querySelector('button')?.click();
+    await settled(desk);
+    const rows = [...(desk.shadowRoot?.querySelectorAll('.services li') ?? [])].map((row) =>
+      (row.textContent ?? '').replace(/\s+/g, ' ').trim(),
+    );
+    expect(rows).toEqual([
+      'as it is done so',
+      'Dinner18 min late→ 5 min to spare',
+      'Spare ribs18 min late→ 4 min late',
+      'Rests and holds too long2→ 0',
+    ]);
+  });
+
+  it('does not call it enough where a service stays late', () => {
+    const id = 'dinner' as ServiceId;
+    const dinner = { id, name: { en: 'Dinner' }, beforeS: seconds(-1080), afterS: seconds(-600) };
+    expect(sayMendRung({ ...offer, services: [dinner] }, english)).toBe(said.helps);
+    expect(sayMendRung(offer, english)).toBe(said.rungs.order);
+    const anew: MendOffer = { ...offer, rung: 'all-anew', services: [dinner] };
+    expect(sayMendRung(anew, english)).toBe(`${said.helps} ${said.rungs['all-anew']}`);
   });
 });

@@ -141,9 +141,9 @@ describe.each(BAD)('in the busiest hour, $what', ({ intent, rung }) => {
     expect(sayMendServices(offer, say).length).toBeGreaterThan(0);
     expect(offer.changes.length).toBeGreaterThan(0);
     for (const change of offer.changes) {
-      const lines = sayMendChange(change, say);
-      expect(lines.length).toBeGreaterThan(0);
-      expect(lines.join('')).not.toMatch(/undefined|null|NaN/);
+      const lines = Object.values(sayMendChange(change, say)).join('');
+      expect(lines).toContain('→');
+      expect(lines).not.toMatch(/undefined|null|NaN/);
     }
   });
 
