@@ -2,7 +2,8 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from '@playwright/test';
-import { expect, test } from '@playwright/test';
+import { chromium, expect, test } from '@playwright/test';
+import { launchOptions } from '../browser.ts';
 import { type HubProcess, startHub } from './hub-process.ts';
 import { keptFromScreens } from './kept.ts';
 import { Wall } from './walls.ts';
@@ -149,6 +150,32 @@ test('a wall that was put away shows the day as it is once it is seen again', as
   expect(kept).toContainEqual(expect.objectContaining({ text: 'oak is short use pecan' }));
   const late = kept.filter(({ kind }) => kind === 'taskRunsLate');
   expect(late).toHaveLength(wall.deeds.length + other.deeds.length);
+});
+
+/** Chromium keeps no page whole that holds an open line to a hub: it has to be alone. */
+test('a page that the browser kept whole shows the day as it is once somebody goes back', async ({
+  context,
+}) => {
+  const ignoreDefaultArgs = ['--disable-back-forward-cache'];
+  const browser = await chromium.launch({ ...launchOptions(), ignoreDefaultArgs });
+  const wall = await openWall(await browser.newContext(), ALL);
+  const { page } = wall;
+  await keepsAll(page);
+  await page.evaluate(() => addEventListener('pageshow', () => document.body.append('kept')));
+  const { port } = hub;
+  await hub.kill();
+  await expect(page.getByText(/Alone since/).first()).toBeVisible();
+  await page.goto(`${hub.address}/standards.html`);
+  hub = await startHub({ folder, port });
+  const other = await openWall(context, ALL);
+  await other.late();
+  await other.settled();
+  // A page that was kept does not load.
+  await page.goBack({ waitUntil: 'commit' });
+  await expect(page.locator('body')).toContainText('kept');
+  await expect(page.getByText(/Alone since/)).toHaveCount(0, { timeout: 20_000 });
+  await expect(async () => expect(await nowOn(wall)).toBe(await nowOn(other))).toPass();
+  await browser.close();
 });
 
 test('the list of screens and the standards open without the hub as well', async ({ context }) => {
