@@ -1,36 +1,39 @@
-import { css, html } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
-import type { DeskView, ServiceOutlook } from '../../shared/view/index.ts';
+import type { DeskView } from '../../shared/view/index.ts';
 import { deskWords, mendWords, sayDay } from '../../shared/words/index.ts';
 import '../parts/clock-time.ts';
 import { Part } from '../parts/part.ts';
-import '../parts/service-line.ts';
-import './spread-mark.ts';
 import { base } from '../theme/index.ts';
+import './service-standings.ts';
 
 /** A service that will be later than this is offered to be mended. */
 const LATE_S = 120;
 
-const isInNeed = ({ services, overlong }: DeskView) =>
+/** Whether there is something that a change of the day may put right. */
+export const wantsMending = ({ services, overlong }: DeskView): boolean =>
   overlong.length > 0 || services.some(({ inHandS }) => inHandS < -LATE_S);
 
-/** The head of the desk: for which day, how every service stands, and the time. */
+/** The head of the desk: for which day, the time, and how every service stands. */
 @customElement('desk-head')
 export class DeskHead extends Part {
   static override styles = [
     base,
     css`
       :host {
+        display: block;
+        padding: 0 var(--edge) 0.1em;
+        border-bottom: var(--heavy) solid var(--ink);
+        font-weight: 700;
+        line-height: 1.1;
+      }
+      .day {
         display: flex;
         flex-wrap: wrap;
         align-items: baseline;
-        gap: 0 1.2em;
-        padding: 0.25em var(--edge);
-        border-bottom: var(--heavy) solid var(--ink);
-        font-weight: 700;
-        line-height: 1.25;
+        gap: 0 1em;
       }
       h1 {
         font-weight: 800;
@@ -39,65 +42,70 @@ export class DeskHead extends Part {
         color: var(--ink);
         text-decoration: none;
       }
-      .day {
+      p {
         font-size: var(--small);
         font-weight: 600;
         color: var(--soft);
-        white-space: nowrap;
-      }
-      .services {
-        /* No wider than it must be: the title and the clock stay beside it. */
-        flex: 1 1 20em;
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0 1.2em;
-      }
-      .service {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: baseline;
-        gap: 0 0.6em;
-      }
-      @media (width < 68em) {
-        .day {
-          display: none;
-        }
       }
       .mend {
         text-decoration: underline;
       }
       clock-time {
+        margin-left: auto;
         font-size: var(--strong);
         font-weight: 800;
+      }
+      .mend + clock-time {
+        margin-left: 0;
+      }
+      .mend {
+        margin-left: auto;
+      }
+      @media (width < 600px) {
+        .day {
+          gap: 0 0.5em;
+        }
+        h1 {
+          font-size: var(--small);
+        }
+        clock-time {
+          font-size: var(--body);
+          margin-left: auto;
+        }
+        /* All sections stand under it, and the one that mends is marked. */
+        .mend {
+          display: none;
+        }
+        .mend + clock-time {
+          margin-left: auto;
+        }
       }
     `,
   ];
 
   @property({ attribute: false }) view: DeskView | null = null;
   @property({ type: Number }) now: Instant = instant(0);
+  /** Whether what would mend the day is asked for elsewhere on the page. */
+  @property({ type: Boolean }) mending = false;
 
   protected override draw() {
-    const { view, say } = this;
+    const { view, say, now } = this;
     const words = deskWords[say.language];
-    return html`<h1><a href="/">${words.desk}</a></h1>
-      <span class="day">
-        ${view ? words.forDay(sayDay(view.day, say), view.planVersion) : null}
-      </span>
-      <span class="services">
-        ${view?.services.map((outlook) => this.#service(outlook, view))}
-        ${view?.services.length === 0 ? words.allReady : null}
-      </span>
-      ${view && isInNeed(view) ? this.#offer() : null}
-      <clock-time .say=${say} .at=${this.now}></clock-time>`;
-  }
-
-  #service(outlook: ServiceOutlook, { spreads }: DeskView) {
-    const { say } = this;
-    const spread = spreads.find(({ service }) => service === outlook.id);
-    return html`<span class="service">
-      <service-line .say=${say} .outlook=${outlook} .now=${this.now}></service-line>
-      ${spread ? html`<spread-mark .say=${say} .spread=${spread}></spread-mark>` : null}
-    </span>`;
+    return html`<div class="day">
+        <h1><a href="/">${words.desk}</a></h1>
+        ${view ? html`<p>${words.forDay(sayDay(view.day, say), view.planVersion)}</p>` : nothing}
+        ${view && wantsMending(view) && !this.mending ? this.#offer() : nothing}
+        <clock-time .say=${say} .at=${now}></clock-time>
+      </div>
+      ${
+        view
+          ? html`<service-standings
+              .say=${say}
+              .standings=${view.standings}
+              .now=${now}
+            ></service-standings>`
+          : nothing
+      }`;
   }
 
   #offer() {

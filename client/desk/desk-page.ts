@@ -12,7 +12,7 @@ import { DayController } from '../shell/day-controller.ts';
 import { notice } from '../shell/notice.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
-import './desk-head.ts';
+import { wantsMending } from './desk-head.ts';
 import type { Section } from './sections.ts';
 import { sections } from './sections.ts';
 
@@ -26,30 +26,73 @@ export class DeskPage extends Part {
     css`
       :host {
         display: grid;
-        grid-template-rows: auto auto auto auto minmax(0, 1fr);
+        /* Where letters are so large that head and tabs fill the glass, the page is scrolled. */
+        grid-template-rows: auto auto auto auto minmax(min(12rem, 60dvh), 1fr);
         grid-template-columns: minmax(0, 1fr);
         height: 100dvh;
+        overflow-y: auto;
         background: var(--ground);
       }
       [role='tablist'] {
         display: flex;
-        gap: var(--gap);
-        padding: 0 calc(var(--edge) / 2);
-        overflow-x: auto;
-        border-bottom: var(--line) solid var(--ink);
+        flex-wrap: wrap;
+        padding: 0 calc(var(--edge) - 0.6em);
+        /* Under the stroke of the one that is open, not beside it. */
+        box-shadow: inset 0 calc(-1 * var(--line)) var(--ink);
       }
       [role='tab'] {
+        position: relative;
         flex: none;
-        padding: 0 0.6em;
+        min-width: 44px;
+        min-height: 44px;
+        padding: calc(2 * var(--heavy)) 0.6em 0;
         font-weight: 600;
         text-align: center;
-        border-bottom: var(--heavy) solid transparent;
+        border-bottom: calc(2 * var(--heavy)) solid transparent;
       }
       [aria-selected='true'] {
         font-weight: 800;
         border-bottom-color: var(--ink);
       }
+      /* So that no name becomes wider, and none beside it moves, when it is chosen. */
+      [role='tab']::after {
+        content: attr(data-name);
+        display: block;
+        height: 0;
+        overflow: hidden;
+        visibility: hidden;
+        font-weight: 800;
+      }
+      /* Before it, where no name is moved by it. */
+      .needed::before {
+        content: '';
+        position: absolute;
+        inset: 0 100% 0 calc(-2 * var(--heavy));
+        background: var(--brick);
+      }
+      @media (width < 75rem) {
+        [role='tablist'] {
+          font-size: var(--small);
+        }
+      }
+      @media (width < 600px) {
+        [role='tablist'] {
+          display: block;
+          padding: 0 calc(var(--edge) / 2);
+          text-align: justify;
+          text-align-last: justify;
+          text-wrap: balance;
+          word-spacing: -0.15em;
+        }
+        [role='tab'] {
+          padding-inline: 1px;
+          text-align-last: center;
+          word-spacing: normal;
+        }
+      }
       main {
+        /* Whether anybody was called or not. */
+        grid-row: 5;
         overflow: auto;
         min-height: 0;
       }
@@ -103,8 +146,13 @@ export class DeskPage extends Part {
     const drawn = this.#day?.drawn ?? null;
     const view = drawn?.view ?? null;
     const { say, sync } = this;
-    return html`<desk-head .say=${say} .view=${view} .now=${sync.hubNow()}></desk-head>
-      ${this.#tabs()}
+    return html`<desk-head
+        .say=${say}
+        .view=${view}
+        .now=${sync.hubNow()}
+        ?mending=${this.section?.name === 'mend'}
+      ></desk-head>
+      ${this.#tabs(view)}
       <alert-line .say=${say} .shown=${this.alerts?.shown ?? null} rates></alert-line>
       ${notice({ now: [] }, this)}
       <main role="tabpanel" tabindex="0" aria-label=${this.#name(this.section)}>
@@ -112,18 +160,21 @@ export class DeskPage extends Part {
       </main>`;
   }
 
-  #tabs() {
+  #tabs(view: DeskView | null) {
+    const isNeeded = view !== null && wantsMending(view);
     return html`<div role="tablist" @keydown=${this.#step}>
       ${sections.map((section) => {
         const isOpen = section === this.section;
         return html`<button
+          class=${isNeeded && section.name === 'mend' ? 'needed' : ''}
+          data-name=${this.#name(section)}
           role="tab"
           aria-selected=${isOpen}
           tabindex=${isOpen ? 0 : -1}
           @click=${() => open(section)}
         >
           ${this.#name(section)}
-        </button>`;
+        </button> `;
       })}
     </div>`;
   }
@@ -139,7 +190,7 @@ export class DeskPage extends Part {
     (currentTarget as HTMLElement).querySelectorAll('button')[place]?.focus();
   }
 
-  /** On a phone there are more tabs than have room: the one that is open is among those seen. */
+  /** In very large letters the tabs are more than the glass: the open one is among those seen. */
   #showTab(): void {
     const tab = this.renderRoot.querySelector('[aria-selected="true"]');
     tab?.scrollIntoView({ block: 'nearest', inline: 'nearest' });

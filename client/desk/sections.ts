@@ -50,15 +50,6 @@ export const sections: readonly Section[] = [
       html`<desk-safety .sync=${sync} .view=${view} .say=${say}></desk-safety>`,
   },
   {
-    name: 'plan',
-    draw: ({ view, say }) =>
-      html`<plan-editor .version=${view.planVersion} .say=${say}></plan-editor>`,
-  },
-  {
-    name: 'mend',
-    draw: ({ view, say }) => html`<mend-day .view=${view} .say=${say}></mend-day>`,
-  },
-  {
     name: 'pull',
     draw: ({ sync, view, say, marks }) =>
       html`<pull-list
@@ -70,14 +61,23 @@ export const sections: readonly Section[] = [
       ></pull-list>`,
   },
   {
-    name: 'record',
-    draw: ({ sync, view, say, of }) =>
-      html`<desk-record .sync=${sync} .view=${view} .say=${say} .lot=${of}></desk-record>`,
+    name: 'mend',
+    draw: ({ view, say }) => html`<mend-day .view=${view} .say=${say}></mend-day>`,
+  },
+  {
+    name: 'plan',
+    draw: ({ view, say }) =>
+      html`<plan-editor .version=${view.planVersion} .say=${say}></plan-editor>`,
   },
   {
     name: 'close',
     draw: ({ sync, view, say, marks }) =>
       html`<day-close .sync=${sync} .view=${view} .marks=${marks} .say=${say}></day-close>`,
+  },
+  {
+    name: 'record',
+    draw: ({ sync, view, say, of }) =>
+      html`<desk-record .sync=${sync} .view=${view} .say=${say} .lot=${of}></desk-record>`,
   },
   {
     name: 'log',

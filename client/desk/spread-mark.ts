@@ -1,14 +1,14 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { SpreadView } from '../../shared/view/index.ts';
-import { saySpread } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { styled } from '../parts/styled.ts';
 import { base } from '../theme/index.ts';
 
 /**
- * What a service may have in hand by how its cooks come out: hatched over eight of ten cases, heavy
- * in their middle, on a rule whose tall stroke is the opening; left of that it is short.
+ * What a service may have in hand by how its cooks come out, drawn beside the words for it: hatched
+ * over eight of ten cases, heavy in their middle, on a rule whose tall stroke is the opening; left
+ * of that it is late.
  */
 @customElement('spread-mark')
 export class SpreadMark extends Part {
@@ -16,18 +16,12 @@ export class SpreadMark extends Part {
     base,
     css`
       :host {
-        display: inline-flex;
-        flex-wrap: wrap;
-        align-items: center;
-        gap: 0 0.5em;
-        font-size: var(--small);
-        font-weight: 600;
-        color: var(--soft);
+        display: block;
       }
       div {
         position: relative;
-        width: 9em;
-        height: 1.1em;
+        width: 8em;
+        height: 0.9em;
         border-bottom: var(--line) solid var(--ink);
       }
       i {
@@ -58,10 +52,9 @@ export class SpreadMark extends Part {
     const { low, likely, high, due } = this.spread.mark;
     const share = (of: number) => `${(100 * of).toFixed(1)}%`;
     return html`<div aria-hidden="true">
-        <i class="range" ${styled({ left: share(low), width: share(high - low) })}></i>
-        <i class="mid" ${styled({ left: share(likely) })}></i>
-        <i class="due" ${styled({ left: share(due) })}></i>
-      </div>
-      <span>${saySpread(this.spread, this.say)}</span>`;
+      <i class="range" ${styled({ left: share(low), width: share(high - low) })}></i>
+      <i class="mid" ${styled({ left: share(likely) })}></i>
+      <i class="due" ${styled({ left: share(due) })}></i>
+    </div>`;
   }
 }

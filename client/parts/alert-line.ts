@@ -7,7 +7,8 @@ import { Heard } from './heard.ts';
 import { Part } from './part.ts';
 
 /**
- * Who is wanted for what and by when, a row for each; and at the desk how often whom was called.
+ * Who is wanted for what and by when, a row for each; and at the desk how often whom was called, if
+ * anybody was.
  * There is nothing to tap: what is done is gone.
  */
 @customElement('alert-line')
@@ -40,8 +41,12 @@ export class AlertLine extends Part {
 
   readonly #heard = new Heard(this);
 
+  get #saysRates(): boolean {
+    return this.rates && this.shown?.rates.length !== 0;
+  }
+
   protected override willUpdate(): void {
-    this.hidden = !this.shown || (this.shown.notices.length === 0 && !this.rates);
+    this.hidden = !this.shown || (this.shown.notices.length === 0 && !this.#saysRates);
   }
 
   protected override draw() {
@@ -50,6 +55,6 @@ export class AlertLine extends Part {
     const said = shown.notices.map((notice) => sayAlert(notice, say));
     return html`${said.map((each) => html`<p>${each}</p>`)}
       <span class="unseen" role="status">${this.#heard.of(said.join(' '))}</span>
-      ${this.rates ? html`<p class="rates">${sayRates(shown.rates, say)}</p>` : nothing}`;
+      ${this.#saysRates ? html`<p class="rates">${sayRates(shown.rates, say)}</p>` : nothing}`;
   }
 }

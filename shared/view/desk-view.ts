@@ -11,8 +11,8 @@ import { dayLog } from './day-log.ts';
 import { viewHead } from './head.ts';
 import type { PullRow } from './pull-rows.ts';
 import { pullRows } from './pull-rows.ts';
-import type { SpreadView } from './service-spread.ts';
-import { spreadsShown } from './service-spread.ts';
+import type { ServiceStanding } from './service-standing.ts';
+import { standingsOf } from './service-standing.ts';
 import { smokerDrawing } from './smoker-drawing.ts';
 import type { SmokerDrawing, ViewHead } from './view.ts';
 
@@ -23,8 +23,7 @@ export type DeskView = ViewHead & {
   readonly day: string;
   /** Each edit of a running day makes the next. */
   readonly planVersion: number;
-  /** What the services that wait may have in hand yet, by how the cooks come out. */
-  readonly spreads: readonly SpreadView[];
+  readonly standings: readonly ServiceStanding[];
   /** Rests and holds that will last longer than they may, as things stand. */
   readonly overlong: readonly Overlong[];
   /** What the day is held to, and who said why it is other than delivered, oldest first. */
@@ -56,7 +55,7 @@ export function deskView(live: Live, spreads: readonly ServiceSpread[]): DeskVie
     ...viewHead(live),
     day: built.day,
     planVersion: version,
-    spreads: spreadsShown(live, spreads),
+    standings: standingsOf(live, spreads),
     overlong: overlongIn(live),
     limits: limitsHeld(live),
     chart: dayChart(live),

@@ -82,7 +82,7 @@ export { type PitRule, pitRule, shareOf } from './pit-rule.ts';
 export { type Came, deliveryTyped, isOut, type PullRow } from './pull-rows.ts';
 export { type RuledMinutes, ruledMinutes } from './ruled-minutes.ts';
 export type { RunsOut } from './runs-out.ts';
-export type { SpreadView } from './service-spread.ts';
+export type { ServiceStanding, SpreadView } from './service-standing.ts';
 export {
   type CutStandard,
   type Drawing,

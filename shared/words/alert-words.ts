@@ -16,7 +16,6 @@ type AlertWords = {
   more(count: number): string;
   rate(name: string, lastHour: number, mostInTenMin: number): string;
   readonly rates: string;
-  readonly noCalls: string;
 };
 
 const english: AlertWords = {
@@ -31,7 +30,6 @@ const english: AlertWords = {
   more: (count) => `${count} more after that.`,
   rate: (name, lastHour, most) => `${name} ${lastHour} (${most} in ten minutes at most)`,
   rates: 'Calls in the last hour:',
-  noCalls: 'No calls in the last hour.',
 };
 
 const spanish: AlertWords = {
@@ -46,7 +44,6 @@ const spanish: AlertWords = {
   more: (count) => `${count} más después.`,
   rate: (name, lastHour, most) => `${name} ${lastHour} (${most} en diez minutos como mucho)`,
   rates: 'Llamadas en la última hora:',
-  noCalls: 'Ninguna llamada en la última hora.',
 };
 
 const alertWords: Readonly<Record<Language, AlertWords>> = { en: english, es: spanish };
@@ -75,10 +72,9 @@ function sayAsked(asks: Alert['asks'], say: Say): string {
   }
 }
 
-/** How often whom was called. */
+/** How often whom was called; there is at least one. */
 export function sayRates(rates: readonly AlertRate[], { language }: Pick<Say, 'language'>): string {
   const words = alertWords[language];
-  if (rates.length === 0) return words.noCalls;
   const each = rates.map((rate) => words.rate(rate.name, rate.lastHour, rate.mostInTenMin));
   return `${words.rates} ${each.join(', ')}`;
 }

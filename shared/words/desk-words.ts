@@ -4,8 +4,9 @@ import type { Language } from './say.ts';
 export type DeskWords = {
   readonly desk: string;
   readonly sections: Record<DeskSectionName, string>;
-  readonly allReady: string;
-  readonly spread: SpreadWords;
+  /** No service is still to come. */
+  readonly allOver: string;
+  readonly standing: StandingWords;
   forDay(day: string, plan: number): string;
 
   readonly dayChart: string;
@@ -31,15 +32,24 @@ export type DeskWords = {
   readonly noAllergens: string;
 };
 
-/** What the cooks may yet make of a service, in eight of ten cases. */
-type SpreadWords = {
+/** How a service stands, and what the cooks may yet make of it. */
+type StandingWords = {
+  opens(service: string, at: string): string;
+  open(service: string, till: string): string;
+  readonly ready: string;
   inHand(time: string): string;
   short(time: string): string;
   readonly nothing: string;
-  /** In more than one of ten cases it never does. */
+  likely(inHand: string): string;
+  /** In more than half of all cases it never is. */
   readonly never: string;
-  atBest(high: string): string;
+  /** Of a service that is open: what of it does not stand ready yet. */
+  toCome(stands: string): string;
+  /** In eight of ten cases. */
   between(low: string, high: string): string;
+  /** In more than one of ten cases it never is. */
+  atBest(high: string): string;
+  planned(inHand: string): string;
 };
 
 /** @see deskWords, in this order on the page */
@@ -47,11 +57,11 @@ export type DeskSectionName =
   | 'day'
   | 'smokers'
   | 'safety'
-  | 'plan'
-  | 'mend'
   | 'pull'
-  | 'record'
+  | 'mend'
+  | 'plan'
   | 'close'
+  | 'record'
   | 'log'
   | 'who';
 
@@ -61,22 +71,28 @@ const english: DeskWords = {
     day: 'Day',
     smokers: 'Smokers',
     safety: 'Safety',
-    plan: 'Plan',
-    mend: 'Mend',
     pull: 'Pull list',
-    record: 'Record',
+    mend: 'Mend',
+    plan: 'Plan',
     close: 'Close',
+    record: 'Record',
     log: 'Log',
     who: 'Who',
   },
-  allReady: 'All services stand ready.',
-  spread: {
+  allOver: 'No service to come today.',
+  standing: {
+    opens: (service, at) => `${service} ${at}`,
+    open: (service, till) => `${service}, open till ${till}`,
+    ready: 'all ready',
     inHand: (time) => `${time} to spare`,
     short: (time) => `${time} late`,
     nothing: 'nothing to spare',
-    never: 'as the cooks go, it may never stand ready',
-    atBest: (high) => `as the cooks go, at best ${high}, and it may never stand ready`,
-    between: (low, high) => `as the cooks go, 8 of 10: ${low} to ${high}`,
+    likely: (inHand) => `likely ${inHand}`,
+    never: 'likely never ready',
+    toCome: (stands) => `still to come: ${stands}`,
+    between: (low, high) => `${low} to ${high}`,
+    atBest: (high) => `at best ${high}, and it may never be ready`,
+    planned: (inHand) => `if no cook runs long: ${inHand}`,
   },
   forDay: (day, plan) => `${day}, plan ${plan}`,
   dayChart: 'The day on ruled time: arrows move it, plus and minus bring it nearer and further',
@@ -106,22 +122,28 @@ const spanish: DeskWords = {
     day: 'Día',
     smokers: 'Ahumadores',
     safety: 'Inocuidad',
-    plan: 'Plan',
-    mend: 'Arreglo',
     pull: 'Lista de saque',
-    record: 'Lotes',
+    mend: 'Arreglo',
+    plan: 'Plan',
     close: 'Cierre',
-    log: 'Registro',
+    record: 'Registro',
+    log: 'Bitácora',
     who: 'Quién',
   },
-  allReady: 'Todos los servicios están listos.',
-  spread: {
+  allOver: 'Hoy ya no falta ningún servicio.',
+  standing: {
+    opens: (service, at) => `${service} ${at}`,
+    open: (service, till) => `${service}, abierto hasta ${till}`,
+    ready: 'todo listo',
     inHand: (time) => `${time} de margen`,
-    short: (time) => `${time} de retraso`,
+    short: (time) => `${time} tarde`,
     nothing: 'sin margen',
-    never: 'según la cocción, quizá nunca esté listo',
-    atBest: (high) => `según la cocción, como mucho ${high}, y quizá nunca esté listo`,
-    between: (low, high) => `según la cocción, 8 de 10: de ${low} a ${high}`,
+    likely: (inHand) => `probable: ${inHand}`,
+    never: 'probable: nunca listo',
+    toCome: (stands) => `lo que falta: ${stands}`,
+    between: (low, high) => `de ${low} a ${high}`,
+    atBest: (high) => `como mucho ${high}, y quizá nunca esté listo`,
+    planned: (inHand) => `si ninguna cocción se alarga: ${inHand}`,
   },
   forDay: (day, plan) => `${day}, plan ${plan}`,
   dayChart: 'El día en tiempo reglado: flechas lo mueven, más y menos lo acercan y alejan',

@@ -66,7 +66,7 @@ export { sayNews, sayNewsInShort } from './say-news.ts';
 export { sayPaces } from './say-paces.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
 export { sayReadings } from './say-readings.ts';
-export { saySpread } from './say-spread.ts';
+export { sayStanding } from './say-standing.ts';
 export { clockAhead, clockOfDay, HALF_DAY_MS, sayDayAhead, sayWhen } from './say-when.ts';
 export { sayBar, sayWhy } from './say-why.ts';
 export { scaleWeight } from './scale-weight.ts';

@@ -76,7 +76,9 @@ test('where the screen that sounds is closed, the next one does, and only then',
   const pit = await open(browser, 'smoker.html?sounds=calls');
   await expect(pit.locator('smoker-cutaway').first()).toBeVisible();
   const desk = await open(browser, 'desk.html?sounds=calls');
-  await expect(desk.locator('alert-line .rates')).toBeVisible();
+  await expect(desk.locator('time-chart')).toBeVisible();
+  // Where nobody was called, nothing is said of it.
+  await expect(desk.locator('alert-line')).toBeHidden();
   expect(await tones(desk)).toBe(0);
   await pit.close();
   const table = await open(browser, 'station.html?station=trim,mix');

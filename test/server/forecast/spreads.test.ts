@@ -23,7 +23,7 @@ afterEach(() => spreads.close());
 const shown = () => {
   const found = running.show({ kind: 'desk' }, noon);
   if (!found.ok || found.view.face !== 'desk') throw new Error('a desk');
-  return found.view.spreads;
+  return found.view.standings.flatMap(({ id, spread }) => (spread ? [{ id, ...spread }] : []));
 };
 
 /** Lets the debounce pass, and each of its turns come. */
@@ -46,7 +46,7 @@ describe('the spread of the services', () => {
     spreads.heed();
     await settled();
     const [dinner] = shown();
-    expect(dinner?.service).toBe('dinner');
+    expect(dinner?.id).toBe('dinner');
     // The tick after it says that a face reads otherwise, once.
     expect(running.tick(noon)).toBe(true);
     expect(running.tick(noon)).toBe(false);
@@ -67,7 +67,7 @@ describe('the spread of the services', () => {
 
   it('is shown to nobody else: a wall has its minutes in hand', () => {
     const wall = running.show({ kind: 'smoker' }, noon);
-    expect(wall.ok && 'spreads' in wall.view).toBe(false);
+    expect(wall.ok && 'standings' in wall.view).toBe(false);
   });
 
   it('is there for the first desk, and then worked out for nobody while none looks', async () => {

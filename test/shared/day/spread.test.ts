@@ -7,6 +7,7 @@ import {
   type ServiceSpread,
   spreading,
 } from '../../../shared/day/index.ts';
+import { promisesOn } from '../../../shared/day/outlook.ts';
 import {
   after,
   celsius,
@@ -16,6 +17,7 @@ import {
   type Seconds,
   seconds,
 } from '../../../shared/kernel/index.ts';
+import { inHandIf } from '../../../shared/schedule/index.ts';
 import { noon, plan, task } from './demo.ts';
 import { atNoon } from './demo-noon.ts';
 
@@ -74,6 +76,25 @@ describe('the spread of a service', () => {
     const { lowS, highS } = spreadOf(live, 'lunch');
     const { inHandS } = must(live.outlookOf('lunch' as never), 'lunch');
     expect([lowS, highS]).toEqual([inHandS, inHandS]);
+  });
+
+  it('is taken from the plan’s own minutes in hand, which have every cook as long as usual', () => {
+    const goals = [...promisesOn(unread.timeline, unread.index)];
+    const usual = fireDoubts(unread.state, unread.index, noon).map(
+      ({ stage, lengthS }) => [stage, lengthS(() => 0)] as const,
+    );
+    const inHand = inHandIf(
+      unread.timeline.fork(),
+      usual,
+      goals.map(([, each]) => each),
+    );
+    for (const [place, [service]] of goals.entries()) {
+      expect(inHand[place]?.inHandS).toBe(unread.outlookOf(service)?.inHandS);
+    }
+    // Of many cooks one is longer than usual nearly always, and that is what a service waits for.
+    const { likelyS } = spreadOf(unread, 'dinner');
+    const ofPlan = must(unread.outlookOf('dinner' as never), 'dinner').inHandS;
+    expect(must(likelyS, 'a middle')).toBeLessThan(ofPlan);
   });
 
   it('lies in order, and the same day has the same', () => {

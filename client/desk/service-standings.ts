@@ -1,0 +1,113 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Instant } from '../../shared/kernel/index.ts';
+import { instant } from '../../shared/kernel/index.ts';
+import type { ServiceStanding } from '../../shared/view/index.ts';
+import { deskWords, sayStanding } from '../../shared/words/index.ts';
+import { isOtherMinute } from '../parts/clock-time.ts';
+import { Part } from '../parts/part.ts';
+import { base } from '../theme/index.ts';
+import './spread-mark.ts';
+
+/**
+ * How each service stands, a line for each: what is likely, between what it may come out, and where
+ * there is room what is left if no cook runs long. Late is heavier, over a stroke of brick.
+ */
+@customElement('service-standings')
+export class ServiceStandings extends Part {
+  static override styles = [
+    base,
+    css`
+      :host {
+        display: block;
+        font-size: var(--small);
+        line-height: 1.12;
+      }
+      ul {
+        display: grid;
+        grid-template-columns: repeat(3, auto) 1fr;
+        justify-content: start;
+        column-gap: 1em;
+      }
+      li {
+        display: grid;
+        grid-column: 1 / -1;
+        grid-template-columns: subgrid;
+        align-items: baseline;
+        color: var(--soft);
+        font-weight: 600;
+      }
+      .service,
+      .stands {
+        color: var(--ink);
+        font-weight: 700;
+      }
+      .stands {
+        /* What is alone in its line may be as long as it is. */
+        grid-column: 2 / -1;
+      }
+      .doubted .stands {
+        grid-column: 2;
+      }
+      .late {
+        font-weight: 800;
+        text-decoration: underline var(--heavy) var(--brick);
+        text-decoration-skip-ink: none;
+        text-underline-offset: 0.12em;
+      }
+      spread-mark,
+      .planned {
+        display: none;
+      }
+      @media (width >= 75rem) {
+        ul {
+          grid-template-columns: repeat(4, auto) 1fr;
+        }
+        spread-mark {
+          display: block;
+        }
+      }
+      @media (width >= 112rem) {
+        :host {
+          font-size: var(--body);
+        }
+        .planned {
+          display: inline;
+        }
+      }
+      @media (width < 600px) {
+        li {
+          display: flex;
+          flex-wrap: wrap;
+          gap: 0 0.6em;
+        }
+        .between {
+          flex-basis: 100%;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) standings: readonly ServiceStanding[] = [];
+  @property({ type: Number, hasChanged: isOtherMinute }) now: Instant = instant(0);
+
+  protected override draw() {
+    const { say, now } = this;
+    const lines = this.standings.flatMap((standing) => {
+      const said = sayStanding(standing, now, say);
+      return said ? [{ ...said, spread: standing.spread }] : [];
+    });
+    if (lines.length === 0) return html`<p>${deskWords[say.language].allOver}</p>`;
+    return html`<ul>
+      ${lines.map(({ service, stands, isLate, spread, between, planned }) => {
+        return html`<li class=${spread ? 'doubted' : ''}>
+          <span class="service">${service}</span>
+          <span class="stands"><span class=${isLate ? 'late' : ''}>${stands}</span></span>
+          ${spread ? html`<spread-mark .say=${say} .spread=${spread}></spread-mark>` : nothing}
+          ${between ? html`<span class="between">${between}</span>` : nothing}
+          ${planned ? html`<span class="planned">${planned}</span>` : nothing}
+        </li>`;
+      })}
+    </ul>`;
+  }
+}
