@@ -1,4 +1,4 @@
-import { css, html } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { sayDay } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
@@ -7,10 +7,14 @@ import { formStyle } from './form-style.ts';
 
 /**
  * A day, written as the desk writes every day; a tap opens the browser's own calendar over it, and
- * a keyboard types into its field. Tells `to-day` with another.
+ * a keyboard types into its field. Tells `to-day` with another; one that may have no day says so in
+ * the word of `none`, and tells an empty one where it is cleared. With `over` its name stands over
+ * it.
  */
 @customElement('day-field')
 export class DayField extends Part {
+  static override shadowRootOptions = { ...Part.shadowRootOptions, delegatesFocus: true };
+
   static override styles = [
     base,
     formStyle,
@@ -32,18 +36,49 @@ export class DayField extends Part {
       .field:focus-within span {
         visibility: hidden;
       }
+      /* Which is the day and which the month of what is being typed, in words. */
+      label:not(:focus-within) .typed {
+        display: none;
+      }
+      :host([over]) label {
+        display: grid;
+        align-content: end;
+        gap: 0;
+      }
+      :host([over]) .called {
+        font-size: var(--small);
+        color: var(--soft);
+        font-weight: 600;
+      }
+      :host([over]) label :is(.field, input[type='date']) {
+        min-height: 2em;
+        min-width: 0;
+      }
     `,
   ];
 
   @property() label = '';
   @property() day = '';
+  @property() none = '';
+  @property() min = '';
+  @property() max = '';
 
   protected override draw() {
+    const { day, say, none, min, max } = this;
     return html`<label>
-      ${this.label}
+      <span class="called">
+        ${this.label}<span class="typed" aria-hidden="true"> · ${sayDay(day, say)}</span>
+      </span>
       <span class="field">
-        <span aria-hidden="true">${sayDay(this.day, this.say)}</span>
-        <input type="date" .value=${this.day} @change=${this.#pick} @click=${this.#open} />
+        <span aria-hidden="true">${day === '' ? none : sayDay(day, say)}</span>
+        <input
+          type="date"
+          min=${min || nothing}
+          max=${max || nothing}
+          .value=${day}
+          @change=${this.#pick}
+          @click=${this.#open}
+        />
       </span>
     </label>`;
   }
@@ -54,6 +89,6 @@ export class DayField extends Part {
 
   readonly #pick = ({ target }: Event) => {
     const day = (target as HTMLInputElement).value;
-    if (day !== '') this.tell('to-day', day);
+    if (day !== '' || this.none !== '') this.tell('to-day', day);
   };
 }

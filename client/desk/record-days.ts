@@ -14,6 +14,7 @@ import {
 } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
+import './day-field.ts';
 import { keepFile, type RecordDoors } from './record-doors.ts';
 import { recordStyle } from './record-style.ts';
 
@@ -30,38 +31,48 @@ export class RecordDays extends Part {
   @state() private wrong: Refusal | 'away' | null = null;
   @state() private picked: string | null = null;
   @state() private checks: readonly CheckRow[] = [];
+  /** What was picked; the last day on record where nothing was. */
+  @state() private ends: { readonly from?: string; readonly to?: string } = {};
 
   protected override draw() {
     const { say, shown, wrong } = this;
     const words = recordDeskWords[say.language];
     const { days, key, chain } = shown;
-    const [first, last] = [days[0]?.day, days.at(-1)?.day];
+    const ends = { min: days[0]?.day ?? '', max: days.at(-1)?.day ?? '' };
     return html`<h2>${words.days}</h2>
       <form @submit=${this.#take}>
-        <label for="from">
-          ${words.from}
-          <input id="from" name="from" type="date" min=${first} max=${last} .value=${last ?? ''} />
-        </label>
-        <label for="to">
-          ${words.to}
-          <input id="to" name="to" type="date" min=${first} max=${last} .value=${last ?? ''} />
-        </label>
+        ${this.#day('from', words.from, ends)} ${this.#day('to', words.to, ends)}
         <button class="takes" value="html">${words.sheet}</button>
         <button value="csv">${words.table}</button>
         <button value="json">${words.file}</button>
         <button value="labels">${words.labels}</button>
       </form>
+      <p class="soft">${words.fileIs}</p>
       ${wrong ? html`<p role="alert">${this.#why(wrong)}</p>` : nothing}
       <ul>
         ${[...days]
           .reverse()
           .slice(0, MOST_DAYS)
-          .map((day) => this.#day(day))}
+          .map((day) => this.#row(day))}
       </ul>
       <p class="soft">${words.chain[chain]} ${words.key}: ${key}</p>`;
   }
 
-  #day({ day, closed, head }: RecordShown['days'][number]) {
+  #day(end: 'from' | 'to', label: string, { min, max }: { min: string; max: string }) {
+    return html`<day-field
+      over
+      .say=${this.say}
+      .label=${label}
+      .day=${this.ends[end] ?? max}
+      .min=${min}
+      .max=${max}
+      @to-day=${({ detail }: CustomEvent<string>) => {
+        this.ends = { ...this.ends, [end]: detail };
+      }}
+    ></day-field>`;
+  }
+
+  #row({ day, closed, head }: RecordShown['days'][number]) {
     const { say } = this;
     const words = recordDeskWords[say.language];
     const ended = closed
@@ -122,12 +133,12 @@ export class RecordDays extends Part {
 
   readonly #take = async (event: SubmitEvent): Promise<void> => {
     event.preventDefault();
-    const said = new FormData(event.target as HTMLFormElement);
     const as = ((event.submitter as HTMLButtonElement | null)?.value || 'html') as SheetAsk['as'];
-    const [from, to] = ['from', 'to'].map((name) => String(said.get(name) ?? ''));
+    const last = this.shown.days.at(-1)?.day ?? '';
+    const { from = last, to = last } = this.ends;
     const { language } = this.say;
     await this.#asking(async () => {
-      const asked = { as, from: from ?? '', to: to ?? '', language, at: location.origin };
+      const asked = { as, from, to, language, at: location.origin };
       const answer = await this.doors.sheet(asked);
       this.wrong = answer.ok ? null : answer.refusal;
       if (answer.ok) keepFile(answer);

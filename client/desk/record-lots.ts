@@ -29,6 +29,18 @@ export class RecordLots extends Part {
       .lot > :is(.figure, button) {
         grid-row: 1 / 3;
       }
+      @media (width < 600px) {
+        li.lot {
+          grid-template-columns: minmax(0, 1fr) auto;
+        }
+        .lot > .figure {
+          grid-area: 3 / 1;
+          text-align: left;
+        }
+        .lot > button {
+          grid-row: 1 / 4;
+        }
+      }
     `,
   ];
 
@@ -57,7 +69,7 @@ export class RecordLots extends Part {
     const { say } = this;
     const words = recordDeskWords[say.language];
     const facts = [
-      ...[weight(weightKg, say), supplier],
+      ...[words.cameIn(weight(weightKg, say)), supplier],
       ...(useBy === null ? [] : [`${words.useBy} ${sayDay(useBy, say)}`]),
     ];
     return html`<li class="lot">

@@ -13,6 +13,7 @@ import type { CheckView } from '../../shared/view/index.ts';
 import { checkWords, recordDeskWords, sayCheckRow, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
+import './day-field.ts';
 import { recordStyle } from './record-style.ts';
 import { typedLot } from './typed-lot.ts';
 
@@ -30,15 +31,16 @@ export class RecordReceive extends Part {
   @property({ attribute: false }) now!: () => Instant;
   /** What came so that its limit was broken. */
   @property({ attribute: false }) broken: readonly CheckView[] = [];
+  @state() private useBy = '';
   @state() private wrong: { readonly field: string; readonly why: string } | null = null;
 
   protected override draw() {
     const { say, closed } = this;
     const words = recordDeskWords[say.language];
     const field = (label: string, name: string, input: unknown) =>
-      html`<label for=${name}>${label} ${input}</label>`;
+      html`<label for=${name}><span class="called">${label}</span> ${input}</label>`;
     return html`<h2>${words.receive}</h2>
-      <form novalidate @submit=${this.#keep}>
+      <form class="fields" novalidate @submit=${this.#keep}>
         ${field(
           words.cut,
           'cut',
@@ -50,7 +52,17 @@ export class RecordReceive extends Part {
         ${field(`${words.weight}, ${say.weight}`, 'weight', number('weight', 'decimal'))}
         ${field(words.supplier, 'supplier', text('supplier'))}
         ${field(`${words.temp}, ${say.temperature}`, 'temp', number('temp', 'text'))}
-        ${field(words.useBy, 'use-by', html`<input id="use-by" name="useBy" type="date" />`)}
+        <day-field
+          over
+          data-name="useBy"
+          .say=${say}
+          .label=${words.useBy}
+          .none=${words.noDay}
+          .day=${this.useBy}
+          @to-day=${({ detail }: CustomEvent<string>) => {
+            this.useBy = detail;
+          }}
+        ></day-field>
         ${field(words.code, 'code', text('code'))}
         <button class="takes" ?disabled=${closed}>${words.itCame}</button>
       </form>
@@ -79,7 +91,9 @@ export class RecordReceive extends Part {
     const form = event.target as HTMLFormElement;
     const said = new FormData(form);
     const { say } = this;
-    const typed = typedLot((name) => String(said.get(name) ?? '').trim(), {
+    const word = (name: string) =>
+      name === 'useBy' ? this.useBy : String(said.get(name) ?? '').trim();
+    const typed = typedLot(word, {
       ...{ say, now: this.now() },
       kgOf: inUnit(say.weight === 'lb' ? fromPounds : kilograms),
       celsiusOf: inUnit((shown) =>
@@ -90,8 +104,10 @@ export class RecordReceive extends Part {
     if (typed.ok) {
       this.tell('came', typed.lot);
       form.reset();
+      this.useBy = '';
     } else {
-      form.querySelector<HTMLElement>(`[name="${typed.field}"]`)?.focus();
+      const { field } = typed;
+      form.querySelector<HTMLElement>(`[name="${field}"], [data-name="${field}"]`)?.focus();
     }
   };
 }

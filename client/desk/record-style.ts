@@ -21,22 +21,48 @@ export const recordStyle = [
       gap: var(--gap) 1em;
       padding: var(--gap) 0;
     }
-    /* What is written stands on its line, and so does what it is called by. */
+    /* What a field is called stands over it, so that fields and boxes stand on one line. */
+    form,
+    .row {
+      align-items: end;
+    }
     form label {
-      align-items: baseline;
+      display: grid;
+      align-content: end;
+      gap: 0;
     }
-    form :is(input, select) {
-      padding: calc(var(--touch) - 1.7em) 0.1em 0;
+    .called {
+      font-size: var(--small);
+      color: var(--soft);
+      font-weight: 600;
     }
-    /* The browser's own sign of a list would stay halfway up. */
+    form label > :is(input:not([type='checkbox']), select) {
+      min-width: 0;
+      min-height: 2em;
+      padding: 0 0.1em;
+    }
     form select {
       appearance: none;
       padding-right: 1.2em;
       background:
-        linear-gradient(45deg, transparent 50%, var(--ink) 50%) right 0.45em bottom 0.5em / 0.4em
-          0.4em no-repeat,
-        linear-gradient(-45deg, transparent 50%, var(--ink) 50%) right 0.05em bottom 0.5em / 0.4em
-          0.4em no-repeat;
+        linear-gradient(45deg, transparent 50%, var(--ink) 50%) right 0.45em center / 0.4em 0.4em
+          no-repeat,
+        linear-gradient(-45deg, transparent 50%, var(--ink) 50%) right 0.05em center / 0.4em 0.4em
+          no-repeat;
+    }
+    .fields {
+      display: grid;
+      grid-template-columns: repeat(auto-fill, minmax(8em, 1fr));
+    }
+    .fields :is(input, select) {
+      width: 100%;
+    }
+    .fields > :first-child {
+      grid-column: span 2;
+    }
+    .fields button {
+      grid-column: -2 / -1;
+      text-align: center;
     }
     li,
     tr {

@@ -54,7 +54,7 @@ export class RecordTrace extends Part {
     return html`<h2>${words.trace}</h2>
       <form @submit=${this.#trace}>
         <label for="lot">
-          ${words.whichLot}
+          <span class="called">${words.whichLot}</span>
           <input
             id="lot"
             name="lot"

@@ -39,7 +39,7 @@ export const labelWords: Readonly<Record<Language, LabelWords>> = {
     lots: 'Lote',
     nobodyKnows: 'nadie lo sabe',
     useBy: 'Usar hasta',
-    heldUntil: 'Guardar hasta',
+    heldUntil: 'Mantener hasta',
     forService: 'Para',
     code: 'su código',
     pieces: (count) => (count === 1 ? '1 pieza' : `${count} piezas`),

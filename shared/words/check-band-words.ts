@@ -96,8 +96,8 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
     toDo: {
       receiving: 'sondee lo frío al llegar',
       'end-temperature': 'sondee al fin de la cocción',
-      'hot-hold': 'sondee lo guardado caliente',
-      'cold-hold': 'sondee lo guardado frío',
+      'hot-hold': 'sondee lo que está caliente',
+      'cold-hold': 'sondee lo que está frío',
       cooling: 'sondee lo que se enfría',
       reheat: 'sondee tras recalentar',
       'discard-time': 'venda o tire',

@@ -2,16 +2,16 @@ import type { CheckPhrases } from './check-phrases.ts';
 
 export const checkSpanish: CheckPhrases = {
   kind: {
-    receiving: 'fría al llegar',
+    receiving: 'temperatura al llegar',
     'end-temperature': 'fin de la cocción',
-    'hot-hold': 'guardada caliente',
-    'cold-hold': 'guardada fría',
+    'hot-hold': 'mantener caliente',
+    'cold-hold': 'mantener en frío',
     cooling: 'enfriado',
     reheat: 'recalentado',
-    'discard-time': 'tiempo guardada',
+    'discard-time': 'tiempo que se mantiene',
     'out-of-temperature': 'tiempo fuera del frío',
     thermometer: 'agua con hielo',
-    clean: 'lavada y desinfectada',
+    clean: 'lavar y desinfectar',
   },
   action: {
     'keep-cooking': 'seguir cociendo',

@@ -37,7 +37,7 @@ export const interfaceSpanish: Interface = {
   trays: (count) => (count === 1 ? '1 bandeja' : `${count} bandejas`),
   forThese: (count) => `para ${count}`,
   weigh: 'pesar',
-  whichTub: (batch) => `${batch}: lo que marca la báscula; luego, qué cubo`,
+  whichTub: (batch) => `${batch}: lo que marca la báscula; luego, qué tina`,
   upTo: (most) => `más de 0, no más de ${most}`,
 
   nowBand: 'Ahora',

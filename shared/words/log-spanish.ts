@@ -57,7 +57,7 @@ export const logSpanish: LogPhrases = {
     closed: (goesOn) => `día cerrado${goesOn ? `; sigue: ${goesOn}` : ''}`,
     undone: (what) => (what ? `deshecho: ${what}` : 'deshecho'),
   },
-  keptAt: (time) => `guardado ${time}`,
+  keptAt: (time) => `anotado ${time}`,
   nothing: 'Todavía no ha pasado nada.',
   news: {
     later: (task, by) => `${task}: ${by} más tarde`,

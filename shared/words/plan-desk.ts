@@ -73,7 +73,7 @@ const spanish: Phrases = {
     `${dish}: se guardaron ${portions} porciones (${weight}), ${at}`,
   until: (day) => `úselas o tírelas antes de que acabe el ${day}`,
   cools: 'Aún se enfría: no antes de guardar su revisión.',
-  notCounted: 'Ningún plan cuenta con lo guardado: antes hay que recalentarlo.',
+  notCounted: 'Ningún plan cuenta con lo apartado: antes hay que recalentarlo.',
   nearest: (dishes) => `Lo más que se halló que cabe: ${dishes}.`,
   portions: (service, dish, portions) => `${service}, ${dish}: ${portions} porciones`,
   earliest: (services) => `Lo más temprano que se halló que cabe: ${services}.`,

@@ -16,6 +16,9 @@ export type RecordDeskWords = {
   readonly temp: string;
   readonly useBy: string;
   readonly code: string;
+  /** Of a lot that names none. */
+  readonly noDay: string;
+  cameIn(weight: string): string;
   readonly itCame: string;
   /** What a field that cannot be so has to say instead. */
   readonly wrong: {
@@ -67,6 +70,7 @@ export type RecordDeskWords = {
   readonly sheet: string;
   readonly table: string;
   readonly file: string;
+  readonly fileIs: string;
   readonly labels: string;
   /** Of one lot or batch. */
   readonly label: string;
@@ -81,7 +85,7 @@ const english: RecordDeskWords = {
   lots: 'Lots in the cooler',
   noLots: 'No lot has been written down.',
   left: (left, of) => `${left} of ${of} left`,
-  receive: 'A lot comes',
+  receive: 'Write down a delivery',
   cut: 'cut',
   pulledToday: 'on the pull list',
   otherCuts: 'not for today',
@@ -91,7 +95,9 @@ const english: RecordDeskWords = {
   temp: 'warmest piece',
   useBy: 'use by',
   code: 'their code',
-  itCame: 'it came',
+  noDay: 'no date',
+  cameIn: (amount) => `${amount} came`,
+  itCame: 'write it down',
   wrong: {
     pieces: (most) => `Pieces: count them; a whole number from 1 to ${most}.`,
     weight: (most) => `Weight: weigh it; more than 0, and at most ${most}.`,
@@ -128,15 +134,16 @@ const english: RecordDeskWords = {
   drillNote: (lot, time) => `Recall drill: lot ${lot} found in ${time}`,
   drillTold: 'It stands in the log.',
   days: 'Days on record',
-  runs: 'runs',
+  runs: 'not closed yet',
   closedBy: (who, time) => `closed by ${who}, ${time}`,
   notClosed: 'nobody closed it',
   from: 'from',
   to: 'to',
   sheet: 'sheets to print',
-  table: 'table',
-  file: 'file that proves itself',
-  labels: 'labels',
+  table: 'spreadsheet (CSV)',
+  file: 'signed file',
+  fileIs: 'A signed file shows whether anything in it was changed afterwards.',
+  labels: 'box labels',
   label: 'label',
   key: 'key',
   chain: {
@@ -153,7 +160,7 @@ const spanish: RecordDeskWords = {
   lots: 'Lotes en la cámara',
   noLots: 'No se ha apuntado ningún lote.',
   left: (left, of) => `quedan ${left} de ${of}`,
-  receive: 'Llega un lote',
+  receive: 'Anotar una entrega',
   cut: 'corte',
   pulledToday: 'en la lista de hoy',
   otherCuts: 'no para hoy',
@@ -163,7 +170,9 @@ const spanish: RecordDeskWords = {
   temp: 'pieza más caliente',
   useBy: 'caduca',
   code: 'su código',
-  itCame: 'llegó',
+  noDay: 'sin fecha',
+  cameIn: (amount) => `llegaron ${amount}`,
+  itCame: 'anotarla',
   wrong: {
     pieces: (most) => `Piezas: cuéntelas; un número entero de 1 a ${most}.`,
     weight: (most) => `Peso: péselo; más de 0 y no más de ${most}.`,
@@ -184,9 +193,9 @@ const spanish: RecordDeskWords = {
   trim: 'Recortes sin gastar',
   madeOf: 'hecho de',
   allFrom: 'el servicio entero:',
-  kept: 'guardado para otro día',
+  kept: 'se apartó para otro día',
   thrown: 'a la basura',
-  tubs: 'Recortes, por cubo',
+  tubs: 'Recortes, por tina',
   weigh: 'la báscula marca esto',
   weighed: 'pesado',
   reckoned: 'calculado',
@@ -201,15 +210,16 @@ const spanish: RecordDeskWords = {
   drillNote: (lot, time) => `Ensayo de retirada: lote ${lot} encontrado en ${time}`,
   drillTold: 'Queda en el diario.',
   days: 'Días registrados',
-  runs: 'en marcha',
+  runs: 'aún sin cerrar',
   closedBy: (who, time) => `cerró ${who}, ${time}`,
   notClosed: 'nadie lo cerró',
   from: 'desde',
   to: 'hasta',
   sheet: 'hojas para imprimir',
-  table: 'tabla',
-  file: 'archivo que se prueba solo',
-  labels: 'etiquetas',
+  table: 'hoja de cálculo (CSV)',
+  file: 'archivo firmado',
+  fileIs: 'Un archivo firmado deja ver si algo se cambió después.',
+  labels: 'etiquetas para cajas',
   label: 'etiqueta',
   key: 'clave',
   chain: {

@@ -41,7 +41,7 @@ export class RecordDesk {
     await form.getByLabel('warmest piece').fill(`${came.tempF}`);
     await form.getByLabel('use by').fill(came.useBy);
     await form.getByLabel('their code').fill(came.code);
-    await form.getByRole('button', { name: 'it came' }).click();
+    await form.getByRole('button', { name: 'write it down' }).click();
     await expect(this.#lots).toHaveCount(before.length + 1);
     return (await this.#names()).find((name) => !before.includes(name)) ?? '';
   }

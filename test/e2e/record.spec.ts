@@ -106,7 +106,7 @@ test('a day leaves a record: what came, what was wrong, who mended it, where all
       await desk.receive({ ...RIBS, useBy: dayIn(6) }),
     ] as const;
     await expect(desk.lot(lots[0])).toContainText(/4 of 4 left.*41 lb.*Quarry Road Produce/s);
-    await expect(desk.lot(lots[1])).toContainText(/15 of 15 left.*62 lb.*use by/s);
+    await expect(desk.lot(lots[1])).toContainText(/15 of 15 left.*62 lb came.*use by/s);
     await desk.cutFrom('Greens · Dinner', lots[0]);
     const stove = await context.newPage();
     await stove.goto(`${hub.address}/station.html?station=stove`);
@@ -211,7 +211,7 @@ test('a day leaves a record: what came, what was wrong, who mended it, where all
   await test.step('its file proves itself, and not with one byte changed', async () => {
     const whole = join(folder, 'record.json');
     const changed = join(folder, 'changed.json');
-    await (await desk.take('file that proves itself')).saveAs(whole);
+    await (await desk.take('signed file')).saveAs(whole);
     const bytes = readFileSync(whole);
     const at = bytes.indexOf('Quarry Road');
     bytes.write('B', at);

@@ -109,8 +109,10 @@ async function send(element: Element, part: string, typed: Readonly<Record<strin
   const inside = element.shadowRoot?.querySelector(part)?.shadowRoot;
   const form = inside?.querySelector('form');
   for (const [name, value] of Object.entries(typed)) {
-    const field = form?.querySelector<HTMLInputElement>(`[name="${name}"]`);
-    if (field) field.value = value;
+    const field = form?.querySelector(`[name="${name}"], [data-name="${name}"]`);
+    const input = field?.shadowRoot?.querySelector('input') ?? field;
+    Object.assign(input ?? {}, { value });
+    input?.dispatchEvent(new Event('change'));
   }
   form?.dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
   await drawn();
@@ -208,6 +210,31 @@ describe('a cut that is not on the pull list', () => {
     expect(taps).toEqual([
       expect.objectContaining({ kind: 'receive', cut: 'belly', tempC: 3.5, useBy: '2026-12-05' }),
     ]);
+  });
+});
+
+describe('the use-by of a lot', () => {
+  const field = (element: Element) =>
+    element.shadowRoot
+      ?.querySelector('record-receive')
+      ?.shadowRoot?.querySelector('day-field')
+      ?.shadowRoot?.querySelector('label')?.textContent;
+
+  it.each([
+    ['en', 'no date', 'Sat, Dec 5'],
+    ['es', 'sin fecha', 'sáb, 5 dic'],
+  ] as const)('is said with its month in words, in “%s”', async (language, none, said) => {
+    const { element } = await desk(language);
+    expect(field(element)).toContain(none);
+    await send(element, 'record-receive', { pieces: '', useBy: '2026-12-05' });
+    expect(field(element)).toContain(said);
+  });
+
+  it('is empty again for the next lot', async () => {
+    const { element } = await desk();
+    const typed = { cut: 'belly', pieces: '2', weight: '9', supplier: 'Elm Meats' };
+    await send(element, 'record-receive', { ...typed, useBy: '2026-12-05' });
+    expect(field(element)).toContain('no date');
   });
 });
 

@@ -19,7 +19,7 @@ const when = (check: Partial<CheckView>, now = NOW, as: typeof say | typeof inSp
 it('says to whoever knows neither the place nor the trade what to do, by when and how far', () => {
   expect(sayToDo(ribs, NOW, say)).toBe('probe what is held hot · Ribs');
   expect(when({})).toMatch(/^by \d\d:\d\d, at least 135 °F$/);
-  expect(sayToDo(ribs, NOW, inSpanish)).toMatch(/^sondee lo guardado caliente · /);
+  expect(sayToDo(ribs, NOW, inSpanish)).toMatch(/^sondee lo que está caliente · /);
   expect(when({}, NOW, inSpanish)).toMatch(/^antes de \d\d:\d\d, al menos 135 °F$/);
 });
 
