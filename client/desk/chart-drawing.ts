@@ -1,91 +1,78 @@
 import { nothing, svg } from 'lit';
-import type { Instant, TaskId } from '../../shared/kernel/index.ts';
-import type {
-  ChainLink,
-  ChartBar,
-  ChartRange,
-  ChartRow,
-  ChartWindow,
-  LaidRow,
-} from '../../shared/view/index.ts';
-import { placeIn } from '../../shared/view/index.ts';
-import type { Say } from '../../shared/words/index.ts';
-import { deskWords, saySlot, textIn } from '../../shared/words/index.ts';
+import { guard } from 'lit/directives/guard.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { Instant } from '../../shared/kernel/index.ts';
+import type { ChainLink, ChartBar, ChartRange, LaidRow } from '../../shared/view/index.ts';
+import { headDrawing } from './chart-heads.ts';
+import { type Label, labelsOf } from './chart-labels.ts';
+import {
+  acrossPx,
+  BAR_SHARE,
+  clampedPx,
+  type Paper,
+  type Place,
+  placeOf,
+  rangesShown,
+} from './chart-paper.ts';
 
-/** Where everything lies on the paper, in pixels. */
-export type Paper = {
-  readonly window: ChartWindow;
-  /** Of the names at the left. */
-  readonly namesPx: number;
-  readonly widthPx: number;
-  readonly lanePx: number;
-  readonly now: Instant;
-  /** What any service hangs on. */
-  readonly chained: ReadonlySet<TaskId>;
-  readonly picked: TaskId | null;
-  readonly say: Say;
+/** What is in view of the rows: strokes, the chain behind the bars, now, and the names over all. */
+export function sheetDrawing(
+  paper: Paper,
+  {
+    shown,
+    links,
+    heightPx,
+  }: {
+    readonly shown: readonly LaidRow[];
+    readonly links: readonly ChainLink[];
+    readonly heightPx: number;
+  },
+) {
+  const { widthPx, lanePx, headPx, now } = paper;
+  const racks = shown.find(isOfRacks);
+  const nowPx = acrossPx(paper, now);
+  const each = (draw: (paper: Paper, row: LaidRow) => unknown) =>
+    repeat(
+      shown,
+      ({ row }) => row,
+      (row) => draw(paper, row),
+    );
+  return svg`<defs>
+      <pattern id="gone" width="9" height="9" patternUnits="userSpaceOnUse"
+        patternTransform="rotate(25)"><path class="hatch" d="M1 0V9" /></pattern>
+      <pattern id="range" width="7" height="7" patternUnits="userSpaceOnUse"
+        patternTransform="rotate(25)"><path class="strong" d="M1 0V7" /></pattern>
+      <clipPath id="time"><rect x=${headPx} width=${widthPx} height=${heightPx} /></clipPath>
+    </defs>
+    ${each(strokeDrawing)}
+    ${racks ? svg`<path class="half" d="M0 ${racks.top * lanePx}H${widthPx}" />` : nothing}
+    <g clip-path="url(#time)">
+      ${links.map((link) => linkDrawing(paper, link))}
+      ${each(barsDrawing)}
+      <path class="now" d="M${nowPx} 0V${heightPx}" />
+      ${each(wordsDrawing)}
+    </g>
+    ${each(headOnce)}`;
+}
+
+/** What stands at the left stays while the chart is moved. */
+const headOnce = (paper: Paper, row: LaidRow) => {
+  const { headPx, doingPx, lanePx, letterPx, widthPx, now, say } = paper;
+  const sizes = [headPx, doingPx, lanePx, letterPx, widthPx, row.top];
+  const minute = Math.floor(now / 60_000);
+  return guard([row.row, row.doing, say, minute, ...sizes], () => headDrawing(paper, row));
 };
 
-const BAR_SHARE = 0.72;
-/** Of a lane's height: a letter of its words, on the average. */
-const LETTER_SHARE = 0.27;
+export const isOfRacks = ({ row }: LaidRow): boolean =>
+  row.kind === 'rack' || row.kind === 'idleRacks';
 
-export const acrossPx = ({ window, namesPx, widthPx }: Paper, at: Instant): number =>
-  namesPx + placeIn(window, at) * (widthPx - namesPx);
-
-/** Bars reach a little over the edges, not for hours: some engines draw long strokes badly. */
-const clamped = (paper: Paper, px: number): number =>
-  Math.min(paper.widthPx + 20, Math.max(paper.namesPx - 20, px));
-
-type Place = {
-  readonly x: number;
-  readonly y: number;
-  readonly wide: number;
-  readonly high: number;
-};
-
-function placeOf(paper: Paper, bar: ChartBar, lane: number): Place {
-  const x = clamped(paper, acrossPx(paper, bar.startAt));
-  const wide = Math.max(2, clamped(paper, acrossPx(paper, bar.endAt)) - x);
-  const high = paper.lanePx * BAR_SHARE;
-  return { x, y: (lane + (1 - BAR_SHARE) / 2) * paper.lanePx, wide, high };
+/** The stroke under a row. */
+function strokeDrawing({ lanePx, widthPx }: Paper, { top, lanes }: LaidRow) {
+  return svg`<path class="row" d="M0 ${(top + lanes) * lanePx}H${widthPx}" />`;
 }
 
-/** The bars of a row, the stroke under it, and its name. */
-export function rowDrawing(paper: Paper, { row, top, lanes, bars }: LaidRow) {
-  const { lanePx, widthPx, namesPx, say } = paper;
-  const foot = (top + lanes) * lanePx;
-  return svg`<g>
-    <path class="row" d="M0 ${foot}H${widthPx}" />
-    ${bars.map(({ bar, lane }) => barDrawing(paper, bar, top + lane))}
-    <rect class="names" y=${top * lanePx + 1} width=${namesPx} height=${lanes * lanePx - 2} />
-    <text class="name" x="6" y=${(top + 0.62) * lanePx}>${nameOf(row, say)}</text>
-  </g>`;
-}
-
-/** Least width of the names, in heights of a lane; and most of it, of the whole width. */
-const NAMES_LEAST = 5.2;
-const NAMES_MOST = 0.4;
-/** Of a lane's height: a heavy letter of a name, on the average, and what is beside them. */
-const NAME_LETTER_SHARE = 0.285;
-const NAME_EDGE_SHARE = 0.5;
-
-/** How much of the paper the longest name takes. */
-export function namesPx(
-  rows: readonly LaidRow[],
-  { lanePx, widthPx }: Pick<Paper, 'lanePx' | 'widthPx'>,
-  say: Say,
-): number {
-  const longest = Math.max(0, ...rows.map(({ row }) => nameOf(row, say).length));
-  const lanes = Math.max(NAMES_LEAST, longest * NAME_LETTER_SHARE + NAME_EDGE_SHARE);
-  return Math.min(widthPx * NAMES_MOST, lanePx * lanes);
-}
-
-function nameOf(row: ChartRow, say: Say): string {
-  if (row.kind === 'rack') return saySlot(row.slot, say);
-  const { name, isOut } = row.person;
-  return isOut ? deskWords[say.language].isOut(name) : name;
-}
+const barsDrawing = (paper: Paper, { top, bars }: LaidRow) =>
+  svg`<g>${bars.map(({ bar, lane }) => barDrawing(paper, bar, top + lane))}</g>`;
 
 function barDrawing(paper: Paper, bar: ChartBar, lane: number) {
   const place = placeOf(paper, bar, lane);
@@ -101,15 +88,8 @@ function barDrawing(paper: Paper, bar: ChartBar, lane: number) {
     <rect class="paper" x=${x} y=${y} width=${wide} height=${high} />
     ${goneDrawing(paper, bar, place)}
     <rect class="edge" x=${x} y=${y} width=${wide} height=${high} />
-    ${wordDrawing(paper, bar, place)}
     ${rangesShown(paper, bar).map((range) => rangeDrawing(paper, range, place))}
   </g>`;
-}
-
-/** A hand's minutes of doubt only where somebody looks: at what runs, and at what is picked. */
-function rangesShown({ picked }: Paper, { id, work, state, ranges }: ChartBar) {
-  if (state === 'done') return [];
-  return work === 'hands' && state === 'waiting' && picked !== id ? [] : ranges;
 }
 
 /** What of it lies behind, hatched. */
@@ -120,39 +100,55 @@ function goneDrawing(paper: Paper, { state, endAt }: ChartBar, { x, y, wide, hig
   return svg`<rect class="gone" x=${x} y=${y} width=${gone} height=${high} />`;
 }
 
-function wordDrawing(paper: Paper, { title }: ChartBar, { x, y, wide, high }: Place) {
-  // What began before the window has its word at the window's edge.
-  const from = Math.max(x, paper.namesPx);
-  const room = x + wide - from - 7;
-  const words = wordsIn(textIn(title, paper.say), room / (LETTER_SHARE * paper.lanePx));
-  if (words === '') return nothing;
-  return svg`<svg x=${from + 5} y=${y} width=${room} height=${high}>
-    <text y=${high * 0.7}>${words}</text>
-  </svg>`;
-}
-
-/** As many whole words from the first on as so many letters hold. */
-function wordsIn(title: string, letters: number): string {
-  if (title.length <= letters) return title;
-  const end = title.lastIndexOf(' ', Math.floor(letters));
-  return end > 0 ? title.slice(0, end) : '';
-}
-
 /** Hatched from P10 to P90, heavy at P50. */
-function rangeDrawing(paper: Paper, { lowAt, at, highAt }: ChartRange, { y, high }: Place) {
-  const [low, mid, top] = [lowAt, at, highAt].map((each) =>
-    clamped(paper, acrossPx(paper, each)),
-  ) as [number, number, number];
+function rangeDrawing(
+  paper: Paper,
+  { lowAt, at, highAt }: ChartRange,
+  { y, high }: Pick<Place, 'y' | 'high'>,
+) {
+  const [low, mid, top] = [lowAt, at, highAt].map((each) => clampedPx(paper, each)) as [
+    number,
+    number,
+    number,
+  ];
   const half = high / 2;
   return svg`<rect class="range" x=${low} y=${y + half} width=${top - low} height=${half} />
     <path class="mid" d="M${mid} ${y + half * 0.7}V${y + high}" />`;
 }
 
-/** The chain's strokes from the end of each bar to the start of the next. */
-export function linkDrawing(paper: Paper, { from, to }: ChainLink) {
-  const [x1, x2] = [from.bar.endAt, to.bar.startAt].map((at) =>
-    clamped(paper, acrossPx(paper, at)),
-  );
-  const [y1, y2] = [from.lane, to.lane].map((lane) => (lane + 0.5) * paper.lanePx);
-  return svg`<path class="link" d="M${x1} ${y1}H${x2}V${y2}" />`;
+/** The names over the bars of a row: no line goes through one. */
+const wordsDrawing = (paper: Paper, row: LaidRow) =>
+  svg`<g>${labelsOf(paper, row).map((label) => wordDrawing(paper, label))}</g>`;
+
+/** So much of the edges stays below a word over them: how many it names. */
+const TICK_PX = 7;
+
+function wordDrawing({ lanePx, letterPx, picked }: Paper, label: Label) {
+  const { words, x, lane, bar, isLone, isInside, widePx } = label;
+  const kind = ['word', bar.state, isInside && isLone && picked === bar.id ? 'picked' : ''];
+  const y = (lane + 0.5) * lanePx;
+  const high = lanePx * BAR_SHARE;
+  // Over a run of bars it has paper of its own: of their edges only what is below the word is seen.
+  const paper = svg`<rect class="names" x=${x - 3} y=${y - high / 2 + 1}
+    width=${widePx + 6} height=${high - TICK_PX} />`;
+  return svg`${isInside && !isLone ? paper : nothing}
+    <text class=${kind.join(' ')} x=${x} y=${y + letterPx * 0.35}
+      data-task=${isLone ? bar.id : nothing}>${words}</text>`;
+}
+
+/** Nearer than this, bars of a chain touch, and need no stroke between them. */
+const TOUCH_PX = 6;
+
+/**
+ * The chain's stroke from the end of a bar to the start of the next: along the edge of the row, where
+ * no bar lies, and behind the bars of the rows between.
+ */
+function linkDrawing(paper: Paper, { from, to }: ChainLink) {
+  const { lanePx } = paper;
+  const [x1, x2] = [clampedPx(paper, from.bar.endAt), clampedPx(paper, to.bar.startAt)];
+  if (from.lane === to.lane && Math.abs(x2 - x1) < TOUCH_PX) return nothing;
+  const isUp = to.lane < from.lane;
+  const edge = (isUp ? from.lane : from.lane + 1) * lanePx;
+  const [y1, y2] = [from.lane, to.lane].map((lane) => (lane + 0.5) * lanePx);
+  return svg`<path class="link" d="M${x1} ${y1}V${edge}H${x2}V${y2}" />`;
 }

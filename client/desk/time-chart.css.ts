@@ -4,8 +4,10 @@ export const timeChartStyles = css`
   :host {
     display: grid;
     grid-template-rows: auto minmax(0, 1fr) auto;
+    grid-template-columns: minmax(0, 1fr);
     height: 100%;
     min-height: 0;
+    font-size: calc(var(--small) * 0.94);
   }
   svg {
     display: block;
@@ -19,7 +21,6 @@ export const timeChartStyles = css`
   }
   .rule {
     border-bottom: var(--line) solid var(--ink);
-    font-size: var(--small);
     font-weight: 600;
   }
   .scroll {
@@ -30,8 +31,23 @@ export const timeChartStyles = css`
     fill: var(--ink);
   }
   .rows text {
-    font-size: calc(var(--small) * 0.94);
     font-weight: 600;
+  }
+  /* Where a name stands over a line, the line is interrupted. */
+  .word {
+    paint-order: stroke;
+    stroke: var(--ground);
+    stroke-width: 5;
+    stroke-linejoin: round;
+    cursor: pointer;
+  }
+  .half {
+    stroke-width: var(--line);
+  }
+  .idle,
+  .doing.waiting,
+  text.done {
+    fill: var(--soft);
   }
   .rows .name {
     font-weight: 800;
@@ -72,9 +88,6 @@ export const timeChartStyles = css`
   .done .edge {
     stroke: var(--pencil);
   }
-  .done text {
-    fill: var(--soft);
-  }
   .gone {
     fill: url(#gone);
   }
@@ -96,8 +109,9 @@ export const timeChartStyles = css`
   .picked .gone {
     fill: var(--ink);
   }
-  .picked text {
+  .word.picked {
     fill: var(--ground);
+    stroke: none;
   }
   .now {
     stroke: var(--brick);
@@ -120,15 +134,13 @@ export const timeChartStyles = css`
     border-top: var(--line) solid var(--ink);
     font-size: var(--small);
     line-height: 1.3;
-    /* The same whatever is picked, so that no row moves under a finger. */
-    height: calc(max(var(--touch), 5.2em) + 0.4em);
   }
   .why {
     flex: 1 1 auto;
-    max-height: 100%;
+    max-height: max(var(--touch), 8em);
     overflow: auto;
   }
-  .why p:first-child {
+  .what {
     font-weight: 800;
   }
   choice-strip {
@@ -137,11 +149,10 @@ export const timeChartStyles = css`
     flex-wrap: nowrap;
   }
   :host([narrow]) .foot {
-    height: auto;
     flex-direction: column;
     align-items: stretch;
   }
-  :host([narrow]) .why {
-    height: 7em;
+  :host([narrow]) choice-strip {
+    flex-wrap: wrap;
   }
 `;

@@ -1,41 +1,44 @@
-import { html, nothing, svg } from 'lit';
+import { html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { repeat } from 'lit/directives/repeat.js';
-import type { Instant, ServiceId, TaskId } from '../../shared/kernel/index.ts';
+import type { Instant, TaskId } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { ChartWindow, DayChart, DeskView, LaidRow } from '../../shared/view/index.ts';
 import {
   barUnder,
   chainLinks,
-  layRows,
+  lanesOf,
   panned,
   rowsInView,
-  ruleOf,
-  ruleStepMin,
   showing,
   stepFrom,
-  whyOf,
   windowAt,
   zoomed,
 } from '../../shared/view/index.ts';
-import { clockTime, deskWords, sayBar, sayWhy, textIn } from '../../shared/words/index.ts';
+import { deskWords } from '../../shared/words/index.ts';
+import type { Choice } from '../parts/choice-strip.ts';
 import '../parts/choice-strip.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
-import { acrossPx, linkDrawing, namesPx, type Paper, rowDrawing } from './chart-drawing.ts';
+import { isOfRacks, sheetDrawing } from './chart-drawing.ts';
 import { ChartGestures } from './chart-gestures.ts';
+import { headSizes } from './chart-heads.ts';
+import { LaidChart } from './chart-laid.ts';
+import type { Paper } from './chart-paper.ts';
+import { RULE_LETTERS, ruleDrawing } from './chart-rule.ts';
+import { whyDrawing } from './chart-why.ts';
 import { SeenChart } from './seen-chart.ts';
 import { timeChartStyles } from './time-chart.css.ts';
 
-const NARROW_BELOW_PX = 600;
+type Sizes = Pick<Paper, 'widthPx' | 'lanePx' | 'letterPx' | 'headPx' | 'doingPx'>;
+
 const ZOOM = 1.5;
 /** So near to a bar a finger still means it. */
-const FINGER_PX = 24;
+const FINGER_PX = 40;
 
 /**
- * The day on ruled time: a row for each hand and each rack, now in brick, what is gone hatched, the
- * chain that a service hangs on heavy. A tap on a task says why it is when it is. It draws only
- * what is in view.
+ * The day on ruled time: a row for each hand and each rack, with what it is at or does next at its
+ * head; now in brick, what is gone hatched, what a service waits for heavy. A tap on a task says
+ * why it is when it is. It draws only what is in view.
  */
 @customElement('time-chart')
 export class TimeChart extends Part {
@@ -54,139 +57,135 @@ export class TimeChart extends Part {
     zoom: (factor, aboutPx) =>
       this.#look((window, day) => zoomed(window, factor, this.#shareAt(aboutPx), day)),
   });
-  #laid: { readonly of: DayChart; readonly rows: readonly LaidRow[] } | null = null;
+  readonly #laid = new LaidChart();
+  #shown: TaskId | null = null;
+  /** Measured once before each drawing. */
+  #sizes: Sizes = { widthPx: 1, lanePx: 1, letterPx: 1, headPx: 0, doingPx: 0 };
 
   protected override willUpdate(): void {
-    this.narrow = this.#seen.widthPx < NARROW_BELOW_PX;
+    const { widthPx, lanePx, letterPx, isNarrow } = this.#seen;
+    const rows = this.view?.chart.rows ?? [];
+    const head = headSizes(rows, { widthPx, letterPx, say: this.say }, isNarrow);
+    this.narrow = isNarrow;
+    this.#sizes = { widthPx, lanePx, letterPx, ...head };
+  }
+
+  protected override updated(): void {
+    const { picked } = this;
+    if (picked === this.#shown) return;
+    this.#shown = picked;
+    // Its reasons take room at the foot, and may hide what they are about.
+    const row = this.view && this.#rows(this.view.chart).find(({ bars }) => holds(bars, picked));
+    if (row) this.#seen.scrollTo(row);
   }
 
   protected override draw() {
-    const { view } = this;
+    const { view, say } = this;
     if (!view) return null;
-    const paper = this.#paper(view);
-    return html`${this.#rule(paper, view)}
+    const paper = this.#paper(view.chart);
+    const rows = this.#rows(view.chart);
+    return html`<svg
+        class="rule"
+        height=${RULE_LETTERS * paper.letterPx}
+        width=${paper.widthPx}
+        aria-hidden="true"
+        @pointerdown=${this.#down}
+        @pointermove=${this.#move}
+        @pointerup=${this.#up}
+        @pointercancel=${this.#up}
+        @wheel=${this.#wheel}
+      >
+        ${ruleDrawing(paper, view.chart, view.zone)}
+      </svg>
       <div
         class="scroll"
         tabindex="0"
         role="group"
-        aria-label=${deskWords[this.say.language].dayChart}
+        aria-label=${deskWords[say.language].dayChart}
         @scroll=${() => this.requestUpdate()}
         @keydown=${this.#key}
       >
-        ${this.#rows(paper, view.chart)}
+        ${this.#sheet(paper, rows, view.chart)}
       </div>
-      <div class="foot">${this.#foot(view)}</div>`;
+      <div class="foot">
+        <div class="why" role="status">${whyDrawing(view, this.picked, say, this.now)}</div>
+        ${this.#strip(rows)}
+      </div>`;
   }
 
-  #paper({ chart }: DeskView): Paper {
-    const { widthPx, lanePx } = this.#seen;
+  #paper(chart: DayChart): Paper {
     return {
       window: this.#window(chart),
-      namesPx: this.#namesPx,
-      widthPx,
-      lanePx,
+      ...this.#sizes,
       now: this.now,
       chained: new Set(chart.chains.flatMap(({ tasks }) => tasks)),
       picked: this.picked,
+      batches: chart.batches,
       say: this.say,
     };
   }
 
-  #rule(paper: Paper, { chart, zone }: DeskView) {
-    const { widthPx, lanePx, namesPx, window } = paper;
-    const strokes = ruleOf(chart, ruleStepMin(window, this.#timePx, lanePx * 2.4), zone);
-    const shown = strokes.filter((at) => at >= window.from && at <= window.to);
-    // A time that would be cut off at an edge is not written there.
-    const hasRoom = (x: number) => x > namesPx + 1.3 * lanePx && x < widthPx - 1.3 * lanePx;
-    return html`<svg class="rule" height=${lanePx} width=${widthPx} aria-hidden="true"
-      @pointerdown=${this.#down} @pointermove=${this.#move}
-      @pointerup=${this.#up} @pointercancel=${this.#up} @wheel=${this.#wheel}>
-      ${shown.map((at) => {
-        const x = acrossPx(paper, at);
-        const word = svg`<text x=${x} y=${lanePx * 0.6} text-anchor="middle">
-          ${clockTime(at, this.say)}
-        </text>`;
-        return svg`<path d="M${x} ${lanePx * 0.72}V${lanePx}" />${hasRoom(x) ? word : nothing}`;
-      })}
-      <path class="now" d="M${acrossPx(paper, this.now)} ${lanePx * 0.5}V${lanePx}" />
-    </svg>`;
-  }
-
-  #rows(paper: Paper, chart: DayChart) {
-    const rows = this.#laidRows(chart);
-    const { lanePx, widthPx, namesPx } = paper;
+  #sheet(paper: Paper, rows: readonly LaidRow[], chart: DayChart) {
     const shown = rowsInView(rows, paper.window, this.#seen.lanesInView);
-    const last = rows.at(-1);
-    const heightPx = last ? (last.top + last.lanes) * lanePx : 0;
-    const nowPx = acrossPx(paper, this.now);
     const links = chart.chains.flatMap(({ tasks }) => chainLinks(rows, tasks));
-    return html`<svg class="rows" height=${heightPx} width=${widthPx} aria-hidden="true"
-      @pointerdown=${this.#down} @pointermove=${this.#move}
-      @pointerup=${this.#up} @pointercancel=${this.#up} @wheel=${this.#wheel}
-      @click=${this.#tap}>
-      <defs>
-        <pattern id="gone" width="9" height="9" patternUnits="userSpaceOnUse"
-          patternTransform="rotate(25)"><path class="hatch" d="M1 0V9" /></pattern>
-        <pattern id="range" width="7" height="7" patternUnits="userSpaceOnUse"
-          patternTransform="rotate(25)"><path class="strong" d="M1 0V7" /></pattern>
-        <clipPath id="time"><rect x=${namesPx} width=${widthPx} height=${heightPx} /></clipPath>
-      </defs>
-      ${repeat(
-        shown,
-        ({ top }) => top,
-        (row) => rowDrawing(paper, row),
-      )}
-      <g clip-path="url(#time)">
-        ${links.map((link) => linkDrawing(paper, link))}
-        <path class="now" d="M${nowPx} 0V${heightPx}" />
-      </g>
+    const heightPx = lanesOf(rows) * paper.lanePx;
+    return html`<svg
+      class="rows"
+      height=${heightPx}
+      width=${paper.widthPx}
+      aria-hidden="true"
+      @pointerdown=${this.#down}
+      @pointermove=${this.#move}
+      @pointerup=${this.#up}
+      @pointercancel=${this.#up}
+      @wheel=${this.#wheel}
+      @click=${this.#tap}
+    >
+      ${sheetDrawing(paper, { shown, links, heightPx })}
     </svg>`;
   }
 
-  #foot({ chart, services }: DeskView) {
+  #strip(rows: readonly LaidRow[]) {
     const words = deskWords[this.say.language];
-    const choices = [
+    const toNow = { label: words.toNow, choose: this.#toNow };
+    const choices: Choice[] = [
       { label: '−', name: words.further, choose: () => this.#zoom(ZOOM) },
       { label: '+', name: words.nearer, choose: () => this.#zoom(1 / ZOOM) },
-      { label: words.toNow, choose: () => this.#toNow() },
+      // On a phone it has room only while it is of use.
+      ...(this.narrow && !this.held ? [] : [toNow]),
+      ...this.#otherHalf(rows),
     ];
-    return html`<div class="why" role="status">${this.#why(chart, services)}</div>
-      <choice-strip .say=${this.say} .name=${words.dayChart} .choices=${choices}></choice-strip>`;
+    const { dayChart: name } = words;
+    return html`<choice-strip .say=${this.say} .name=${name} .choices=${choices}></choice-strip>`;
   }
 
-  #why(chart: DayChart, services: DeskView['services']) {
-    const { picked, say, now } = this;
-    const words = deskWords[say.language];
-    const bars = picked ? whyOf(chart, picked) : [];
-    const [bar] = bars;
-    if (!bar) return html`<p>${words.pickOne}</p>`;
-    const decided = services.filter(({ id }) => chainOf(chart, id).includes(bar.id));
-    const names = decided.map(({ name }) => textIn(name, say)).join(', ');
-    return html`<p>${sayBar(bar, chart, say, now)}${names ? ` · ${words.decides(names)}` : ''}</p>
-      ${sayWhy(bars, say, now).map((sentence) => html`<p>${sentence}</p>`)}`;
+  /** To the racks where none is in sight, and back. */
+  #otherHalf(rows: readonly LaidRow[]): Choice[] {
+    const words = deskWords[this.say.language];
+    const [first, last] = this.#seen.lanesInView;
+    if (lanesOf(rows) <= last - first) return [];
+    const top = rows.find(isOfRacks)?.top ?? 0;
+    if (top > last - 1.5) {
+      return [{ label: words.toSmokers, choose: () => this.#seen.scrollUp(top) }];
+    }
+    return first > 0.5 ? [{ label: words.toCrew, choose: () => this.#seen.scrollUp(0) }] : [];
   }
 
-  #laidRows(chart: DayChart): readonly LaidRow[] {
-    if (this.#laid?.of !== chart) this.#laid = { of: chart, rows: layRows(chart) };
-    return this.#laid.rows;
-  }
-
-  get #namesPx(): number {
-    const { view, say } = this;
-    return namesPx(view ? this.#laidRows(view.chart) : [], this.#seen, say);
+  #rows(chart: DayChart): readonly LaidRow[] {
+    return this.#laid.rowsOf(chart, this.now, this.#window(chart).from);
   }
 
   get #timePx(): number {
-    return Math.max(1, this.#seen.widthPx - this.#namesPx);
+    return Math.max(1, this.#sizes.widthPx - this.#sizes.headPx);
   }
 
   #shareAt(clientX: number): number {
     const { left } = this.getBoundingClientRect();
-    return Math.min(1, Math.max(0, (clientX - left - this.#namesPx) / this.#timePx));
+    return Math.min(1, Math.max(0, (clientX - left - this.#sizes.headPx) / this.#timePx));
   }
 
   #window(chart: DayChart): ChartWindow {
-    return this.held ?? windowAt(this.now, chart, this.#seen.opensMs);
+    return this.held ?? windowAt(this.now, chart, this.#seen.opensMs(this.#timePx));
   }
 
   #look(at: (window: ChartWindow, day: DayChart) => ChartWindow): void {
@@ -197,23 +196,25 @@ export class TimeChart extends Part {
     this.#look((window, day) => zoomed(window, factor, 0.5, day));
   }
 
-  #toNow(): void {
+  readonly #toNow = () => {
     this.held = null;
-  }
+  };
 
   readonly #down = (event: PointerEvent) => this.#gestures.down(event);
   readonly #move = (event: PointerEvent) => this.#gestures.move(event);
   readonly #up = (event: PointerEvent) => this.#gestures.up(event);
   readonly #wheel = (event: WheelEvent) => this.#gestures.wheel(event, event.clientX);
 
-  #tap({ clientX, offsetY }: MouseEvent): void {
+  #tap({ clientX, offsetY, target }: MouseEvent): void {
     const { view } = this;
     if (!view || this.#gestures.hasMoved) return;
+    const named = (target as Element).closest('[data-task]')?.getAttribute('data-task');
     const { from, to } = this.#window(view.chart);
     const at = instant(from + (to - from) * this.#shareAt(clientX));
     const withinMs = ((to - from) * FINGER_PX) / this.#timePx;
     const height = offsetY / this.#seen.lanePx;
-    this.picked = barUnder(this.#laidRows(view.chart), height, at, withinMs)?.id ?? null;
+    const under = barUnder(this.#rows(view.chart), height, at, withinMs)?.id;
+    this.picked = (named as TaskId | undefined) ?? under ?? null;
   }
 
   #key(event: KeyboardEvent): void {
@@ -224,7 +225,7 @@ export class TimeChart extends Part {
       ArrowDown: () => this.#step(1),
       '+': () => this.#zoom(1 / ZOOM),
       '-': () => this.#zoom(ZOOM),
-      Home: () => this.#toNow(),
+      Home: this.#toNow,
       Escape: () => {
         this.picked = null;
       },
@@ -240,10 +241,8 @@ export class TimeChart extends Part {
     if (!bar) return;
     this.picked = bar.id;
     this.#look((window, day) => showing(window, bar.startAt, day));
-    const row = this.#laid?.rows.find(({ bars }) => bars.some((laid) => laid.bar === bar));
-    if (row) this.#seen.scrollTo(row);
   }
 }
 
-const chainOf = ({ chains }: DayChart, service: ServiceId | undefined): readonly TaskId[] =>
-  chains.find((chain) => chain.service === service)?.tasks ?? [];
+const holds = (bars: LaidRow['bars'], task: TaskId | null): boolean =>
+  bars.some(({ bar }) => bar.id === task);

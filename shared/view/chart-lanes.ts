@@ -1,28 +1,92 @@
 import type { Instant, TaskId } from '../kernel/index.ts';
+import { instant } from '../kernel/index.ts';
 import type { ChartWindow } from './chart-window.ts';
 import type { ChartBar, ChartRow, DayChart } from './day-chart.ts';
 
 /** A row as it is drawn: `top` and `lanes` count lanes, whatever a lane is high. */
 export type LaidRow = {
-  readonly row: ChartRow;
+  readonly row: ChartRow | IdleRow;
   readonly top: number;
   readonly lanes: number;
   readonly bars: readonly LaidBar[];
+  /** In each lane what is under way, or else comes next; null where nothing more does. */
+  readonly doing: readonly (ChartBar | null)[];
 };
 
 export type LaidBar = { readonly bar: ChartBar; readonly lane: number };
 
-/** The rows one under the other; what overlaps in a row lies in lanes of its own. */
-export function layRows({ rows, bars }: Pick<DayChart, 'rows' | 'bars'>): LaidRow[] {
+/** Who, or which racks, have nothing in sight: one line for all, behind the others. */
+export type IdleRow = {
+  readonly kind: 'idleHands' | 'idleRacks';
+  readonly rows: readonly ChartRow[];
+};
+
+/**
+ * The rows one under the other, hands before racks; what overlaps in a row lies in lanes of its own.
+ * What ended before the sooner of `since` and `sight` is left out. Who has nothing after `since` comes
+ * behind those who have, and with nothing at all is only named: so no row of one who still works
+ * moves to another place when older hours come into sight.
+ */
+export function layRows(
+  { rows, bars }: Pick<DayChart, 'rows' | 'bars'>,
+  since: Instant = instant(Number.NEGATIVE_INFINITY),
+  sight: Instant = since,
+): LaidRow[] {
+  const from = Math.min(since, sight);
+  const filled = rows.map((row, place) => {
+    const own = bars.filter((bar) => bar.rows.includes(place) && farEnd(bar) > from);
+    return { row, own, lastAt: Math.max(Number.NEGATIVE_INFINITY, ...own.map(farEnd)) };
+  });
+  const ordered = (['hand', 'rack'] as const).flatMap((kind) => {
+    const all = filled.filter(({ row }) => row.kind === kind);
+    const idle = all.filter(({ lastAt }) => lastAt <= from);
+    const shown = all.filter((each) => !idle.includes(each));
+    const isBusy = ({ lastAt }: { lastAt: number }) => lastAt > since;
+    return [
+      ...[...shown.filter(isBusy), ...shown.filter((each) => !isBusy(each))].map(({ row, own }) =>
+        laidRow(row, layLanes(own)),
+      ),
+      ...(idle.length > 0 ? [idleRow(kind, idle)] : []),
+    ];
+  });
   let top = 0;
-  return rows.map((row, place) => {
-    const laid = layLanes(bars.filter((bar) => bar.rows.includes(place)));
-    const lanes = 1 + Math.max(0, ...laid.map(({ lane }) => lane));
-    const laidRow = { row, top, lanes, bars: laid };
-    top += lanes;
-    return laidRow;
+  return ordered.map((row) => {
+    const laid = { ...row, top };
+    top += row.lanes;
+    return laid;
   });
 }
+
+/** How many lanes all of them take. */
+export const lanesOf = (rows: readonly LaidRow[]): number => {
+  const last = rows.at(-1);
+  return last ? last.top + last.lanes : 0;
+};
+
+type Unplaced = Omit<LaidRow, 'top'>;
+
+function laidRow(row: ChartRow, bars: readonly LaidBar[]): Unplaced {
+  const lanes = 1 + Math.max(0, ...bars.map(({ lane }) => lane));
+  const doing = Array.from({ length: lanes }, (_, lane) =>
+    doingOf(bars.flatMap((laid) => (laid.lane === lane ? laid.bar : []))),
+  );
+  return { row, lanes, bars, doing };
+}
+
+const idleRow = (
+  kind: ChartRow['kind'],
+  idle: readonly { readonly row: ChartRow }[],
+): Unplaced => ({
+  row: { kind: kind === 'hand' ? 'idleHands' : 'idleRacks', rows: idle.map(({ row }) => row) },
+  lanes: 1,
+  bars: [],
+  doing: [],
+});
+
+const doingOf = (bars: readonly ChartBar[]): ChartBar | null =>
+  bars.findLast(({ state }) => state === 'running') ??
+  bars.find(({ state }) => state !== 'done') ??
+  null;
 
 /** Each bar in the first lane that is free by its start; `bars` come by their starts. */
 function layLanes(bars: readonly ChartBar[]): LaidBar[] {
@@ -35,9 +99,14 @@ function layLanes(bars: readonly ChartBar[]): LaidBar[] {
   });
 }
 
-/** The doubt of a rack's end takes room; a hand's next task may well lie over that of the last. */
-const farEnd = ({ work, endAt, ranges }: ChartBar): number =>
-  work === 'hands' ? endAt : Math.max(endAt, ...ranges.map(({ highAt }) => highAt));
+/**
+ * The doubt of a rack's end takes room until it has ended; a hand's next task may well lie over
+ * that of the last.
+ */
+const farEnd = ({ work, state, endAt, ranges }: ChartBar): number =>
+  work === 'hands' || state === 'done'
+    ? endAt
+    : Math.max(endAt, ...ranges.map(({ highAt }) => highAt));
 
 /** The rows between two heights, in lanes, each with the bars that reach into the window. */
 export function rowsInView(
@@ -55,7 +124,8 @@ export function rowsInView(
 
 /**
  * The bar that a finger means which comes down at that height, in lanes, and at that time: the
- * nearest in its lane, no further off than `withinMs`, since many are narrower than a finger.
+ * nearest in its lane, or else in its row, no further off than `withinMs`, since many are narrower
+ * than a finger.
  */
 export function barUnder(
   rows: readonly LaidRow[],
@@ -65,10 +135,10 @@ export function barUnder(
 ): ChartBar | null {
   const row = rows.find(({ top, lanes }) => height >= top && height < top + lanes);
   const away = ({ bar }: LaidBar) => Math.max(0, bar.startAt - at, at - bar.endAt);
+  const off = ({ lane }: LaidBar) => Math.abs(lane - Math.floor(height - (row?.top ?? 0)));
   const near = (row?.bars ?? [])
-    .filter(({ lane }) => lane === Math.floor(height - (row?.top ?? 0)))
     .filter((laid) => away(laid) <= withinMs)
-    .sort((a, b) => away(a) - away(b));
+    .sort((a, b) => off(a) - off(b) || away(a) - away(b));
   return near[0]?.bar ?? null;
 }
 

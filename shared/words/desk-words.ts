@@ -14,6 +14,14 @@ export type DeskWords = {
   readonly nearer: string;
   readonly further: string;
   readonly toNow: string;
+  readonly toSmokers: string;
+  readonly toCrew: string;
+  /** What somebody is at, and what comes next. */
+  till(what: string, time: string): string;
+  next(time: string, what: string): string;
+  readonly nothingMore: string;
+  nothingMoreFor(names: string): string;
+  racks(count: number): string;
   readonly pickOne: string;
   /** A range that eight of ten ends fall into. */
   ends(at: string, range: string | null): string;
@@ -100,7 +108,14 @@ const english: DeskWords = {
   nearer: 'nearer',
   further: 'further',
   toNow: 'to now',
-  pickOne: 'Tap a task to see why it is when it is. Drawn heavy: what the service hangs on.',
+  toSmokers: 'to the smokers',
+  toCrew: 'to the crew',
+  till: (what, time) => `${what} till ${time}`,
+  next: (time, what) => `${time} ${what}`,
+  nothingMore: 'nothing more planned',
+  nothingMoreFor: (names) => `Nothing more planned: ${names}`,
+  racks: (count) => `${count} racks`,
+  pickOne: 'Tap a task to see why it is at that time. Heavy outline: a service waits for it.',
   ends: (at, range) => (range ? `ends about ${at}, between ${range}` : `ends ${at}`),
   startedAt: (time) => `started ${time}`,
   doneAt: (time) => `done ${time}`,
@@ -151,7 +166,14 @@ const spanish: DeskWords = {
   nearer: 'más cerca',
   further: 'más lejos',
   toNow: 'a ahora',
-  pickOne: 'Toque una tarea y verá por qué está a esa hora. En grueso: lo que decide el servicio.',
+  toSmokers: 'a los ahumadores',
+  toCrew: 'al equipo',
+  till: (what, time) => `${what} hasta ${time}`,
+  next: (time, what) => `${time} ${what}`,
+  nothingMore: 'nada más previsto',
+  nothingMoreFor: (names) => `Nada más previsto: ${names}`,
+  racks: (count) => `${count} parrillas`,
+  pickOne: 'Toque una tarea y verá por qué va a esa hora. Trazo grueso: un servicio la espera.',
   ends: (at, range) => (range ? `acaba ≈ ${at}, entre ${range}` : `acaba ${at}`),
   startedAt: (time) => `empezada ${time}`,
   doneAt: (time) => `hecha ${time}`,

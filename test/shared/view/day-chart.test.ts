@@ -2,7 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { openLive } from '../../../shared/day/index.ts';
 import { after, instant, minutes, must } from '../../../shared/kernel/index.ts';
 import type { ChartBar, DayChart, DeskView } from '../../../shared/view/index.ts';
-import { chainLinks, layRows, rowsInView, viewOf, whyOf } from '../../../shared/view/index.ts';
+import {
+  barUnder,
+  chainLinks,
+  lanesOf,
+  layRows,
+  rowsInView,
+  viewOf,
+  whyOf,
+} from '../../../shared/view/index.ts';
 import { noon, plan, Telling } from '../day/demo.ts';
 
 const telling = new Telling();
@@ -91,6 +99,64 @@ describe('what is drawn of it', () => {
     const links = chainLinks(rows, drawn);
     expect(links).toHaveLength(drawn.length - 1);
     for (const { from, to } of links) expect(from.bar.startAt).toBeLessThanOrEqual(to.bar.startAt);
+  });
+});
+
+describe('the rows of a day that is half over', () => {
+  const done = { ...chart, bars: chart.bars.map((bar) => ({ ...bar, state: 'done' as const })) };
+  const lastOf = (row: number) =>
+    Math.max(...chart.bars.filter(({ rows }) => rows.includes(row)).map(({ endAt }) => endAt));
+  const namesOf = (rows: ReturnType<typeof layRows>) =>
+    rows.flatMap(({ row }) => (row.kind === 'hand' ? row.person.name : []));
+
+  it('have in one line all who have nothing more, and in another all racks', () => {
+    const laid = layRows(done, noon);
+    for (const { row, bars } of laid) {
+      if ('rows' in row) expect(bars).toEqual([]);
+      else expect(bars.length).toBeGreaterThan(0);
+    }
+    const folded = laid.flatMap(({ row }) => ('rows' in row ? row.rows : []));
+    const ended = chart.rows.filter((_, place) => lastOf(place) <= noon);
+    expect(folded).toEqual(ended);
+    expect(laid.filter(({ row }) => 'rows' in row).length).toBeLessThanOrEqual(2);
+  });
+
+  it('keep their places when older hours come into sight', () => {
+    const now = namesOf(layRows(done, noon));
+    const before = namesOf(layRows(done, noon, plan.built.origin));
+    expect(before.slice(0, now.length)).toEqual(now);
+    expect(before.length).toBeGreaterThan(now.length);
+  });
+
+  it('say what is under way, or else what comes next', () => {
+    for (const { bars, doing } of layRows(deskAt(noon).chart)) {
+      for (const [lane, bar] of doing.entries()) {
+        const own = bars.filter((laid) => laid.lane === lane).map((laid) => laid.bar);
+        const open = own.filter(({ state }) => state !== 'done');
+        const runs = open.some(({ state }) => state === 'running');
+        expect(bar).toBe(runs ? open.findLast(({ state }) => state === 'running') : open[0]);
+      }
+    }
+  });
+});
+
+describe('a finger on the chart', () => {
+  const rows = layRows(chart);
+  const hand = must(
+    rows.find(({ bars }) => bars.length > 3),
+    'a row',
+  );
+  const last = must(hand.bars.at(-1), 'a bar');
+
+  it('means the nearest task of the row, as far as it is wide', () => {
+    const beside = instant(last.bar.endAt + 4 * 60_000);
+    const reach = 5 * 60_000;
+    expect(barUnder(rows, hand.top + last.lane + 0.5, beside, reach)).toBe(last.bar);
+    expect(barUnder(rows, hand.top + last.lane + 0.5, beside, reach / 2)).toBe(null);
+  });
+
+  it('means nothing below the last row', () => {
+    expect(barUnder(rows, lanesOf(rows) + 1, last.bar.startAt, 60_000)).toBe(null);
   });
 });
 
