@@ -140,8 +140,8 @@ function wordDrawing({ lanePx, letterPx, picked }: Paper, label: Label) {
 const TOUCH_PX = 6;
 
 /**
- * The chain's stroke from the end of a bar to the start of the next: along the edge of the row, where
- * no bar lies, and behind the bars of the rows between.
+ * The chain's stroke from the end of a bar to the start of the next: along the edge of the row,
+ * where no bar lies, and behind the bars of the rows between.
  */
 function linkDrawing(paper: Paper, { from, to }: ChainLink) {
   const { lanePx } = paper;

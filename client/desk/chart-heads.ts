@@ -38,7 +38,8 @@ export function headDrawing(paper: Paper, { row, top, lanes, doing }: LaidRow) {
     )}</text>
     ${doing.map((bar, lane) =>
       bar || (lane === 0 && doing.every((each) => each === null))
-        ? svg`<text class="doing ${bar?.state ?? 'done'}" x=${doingPx || EDGE_PX} y=${y(lane, doingAt)}
+        ? svg`<text class="doing ${bar?.state ?? 'done'}"
+            x=${doingPx || EDGE_PX} y=${y(lane, doingAt)}
             data-task=${bar?.id ?? nothing}>${doingWords(paper, bar)}</text>`
         : nothing,
     )}

@@ -35,7 +35,7 @@ const LITTLE =
 /**
  * A title, and what may stand for it where there is less room: its name without what it is for; its
  * first words with a sign that more follow; at last its first alone, which of work is what to do.
- * @example shorter('Sort and weigh the trim') //=> ['Sort and weigh the trim', 'Sort and weigh…', 'Sort']
+ * @example shorter('Trim and sort birds') //=> ['Trim and sort birds', 'Trim and sort…', 'Trim']
  */
 export function shorter(title: string): readonly string[] {
   const before = shortened.get(title);

@@ -9,7 +9,7 @@ const LANE_LEAST_PX = 30;
 /** On a phone what somebody does stands under the name. */
 const NARROW_LETTERS = 2.6;
 const NARROW_BELOW_PX = 600;
-/** An hour is so wide that most tasks can have a name, and the shortest stretch that tells a day. */
+/** An hour is so wide that most tasks can have a name; less than that many of them tell no day. */
 const HOUR_LETTERS = 17;
 const LEAST_HOURS = 1.5;
 

@@ -148,6 +148,12 @@ export const timeChartStyles = css`
     font-size: var(--body);
     flex-wrap: nowrap;
   }
+  /* On low glass a row more is worth more than a box as high as a gloved finger is wide. */
+  @media (height < 700px) {
+    choice-strip {
+      --touch: 60px;
+    }
+  }
   :host([narrow]) .foot {
     flex-direction: column;
     align-items: stretch;

@@ -22,10 +22,10 @@ export type IdleRow = {
 };
 
 /**
- * The rows one under the other, hands before racks; what overlaps in a row lies in lanes of its own.
- * What ended before the sooner of `since` and `sight` is left out. Who has nothing after `since` comes
- * behind those who have, and with nothing at all is only named: so no row of one who still works
- * moves to another place when older hours come into sight.
+ * The rows one under the other, hands before racks; what overlaps in a row lies in lanes of its
+ * own. What ended before the sooner of `since` and `sight` is left out. Who has nothing after
+ * `since` comes behind those who have, and with nothing at all is only named: so no row of one who
+ * still works moves to another place when older hours come into sight.
  */
 export function layRows(
   { rows, bars }: Pick<DayChart, 'rows' | 'bars'>,

@@ -60,10 +60,10 @@ describe('the names on the chart', () => {
   });
 
   it('never reach to the next task', () => {
-    const labels = labelled(bar('Weigh out the rib rub', 10, 12), bar('Feed wood', 22, 24));
+    const labels = labelled(bar('Weigh out the rib rub', 10, 12), bar('Feed wood', 23, 25));
     const [first] = labels;
     expect(first?.words).toBe('Weigh out…');
-    expect((first?.x ?? 0) + (first?.widePx ?? 0)).toBeLessThan(acrossPx(paper, at(22)));
+    expect((first?.x ?? 0) + (first?.widePx ?? 0)).toBeLessThan(acrossPx(paper, at(23)));
   });
 
   it('are one for a run of tasks too narrow for any', () => {
