@@ -129,7 +129,7 @@ const shellList: Plugin = {
 
 /** On these hangs all that the wall of a station is made of. */
 const WALL = [
-  ...['station/station-wall', 'station/stations-in', 'start/screen-list', 'standard/standards'],
+  ...['station/station-wall', 'station/stations-in', 'standard/standards'],
   ...['shell/open-sync', 'shell/open-wall', 'shell/stand-soon'],
 ].map((name) => at(`client/${name}.ts`));
 /** Lies behind the same doors, and only other screens use it. */

@@ -16,7 +16,8 @@ class LongestFirst extends BaseSequencer {
  */
 const OWN_DOCUMENT = [
   ...['install/install-page', 'shell/chime', 'shell/language', 'shell/wake', 'stand/stand'],
-  ...['standard/standard-sheet', 'station/ink', 'sync/tab-drainer'],
+  ...['pair/pair-page', 'standard/standard-sheet', 'start/start-page', 'station/ink'],
+  'sync/tab-drainer',
 ].map((name) => `test/client/${name}.test.ts`);
 
 export default defineConfig({

@@ -4,29 +4,75 @@ import { css } from 'lit';
 export const installStyle = css`
   :host {
     display: block;
-    max-width: 60em;
-    padding: var(--edge);
+    padding: var(--gap) var(--edge) var(--edge);
     font-size: var(--body);
+    line-height: 1.25;
   }
-  h1 {
-    font-size: var(--strong);
-    font-weight: 800;
+  header {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    justify-content: space-between;
+    gap: var(--gap) 1em;
+    padding-bottom: var(--gap);
     border-bottom: var(--heavy) solid var(--ink);
   }
-  p,
-  details {
+  h1 {
+    font-size: var(--figure);
+    font-weight: 800;
+    line-height: 1.1;
+  }
+  main > p {
+    max-width: 52em;
+    padding: 0.6em 0;
+  }
+  main > ol {
+    columns: 2 26em;
+    column-gap: calc(2 * var(--edge));
+    counter-reset: step;
     padding: 0.4em 0;
   }
-  .print {
+  .step {
+    position: relative;
+    padding: 0.5em 0 0.6em 2em;
+    counter-increment: step;
+    border-bottom: var(--hair) solid var(--pencil);
+    break-inside: avoid;
+  }
+  .step::before {
+    content: counter(step);
+    position: absolute;
+    left: 0;
+    font-size: var(--strong);
+    font-weight: 800;
+  }
+  h2 {
+    font-size: var(--strong);
+    font-weight: 800;
+    line-height: 1.15;
+  }
+  .print,
+  code {
+    display: block;
+    padding: 0.3em 0;
     font-size: var(--small);
     font-weight: 700;
     overflow-wrap: anywhere;
+  }
+  code {
+    font-family: monospace;
+    font-size: var(--body);
+  }
+  .soft {
+    font-size: var(--small);
+    color: var(--soft);
   }
   .box {
     display: inline-flex;
     align-items: center;
     min-height: var(--touch);
-    padding: 0 0.6em;
+    margin-top: 0.4em;
+    padding: 0 0.8em;
     border: var(--heavy) solid var(--ink);
     color: var(--ink);
     font-weight: 800;
@@ -40,26 +86,19 @@ export const installStyle = css`
     align-items: center;
     min-height: var(--touch);
     font-weight: 800;
+    text-decoration: underline;
+    text-underline-offset: 0.15em;
     cursor: pointer;
   }
-  ol {
-    padding-left: 1.4em;
+  .how {
+    padding: 0 0 0.6em 1.4em;
+  }
+  .how li {
+    padding: 0.2em 0;
     list-style: decimal;
   }
-  li {
-    padding: 0.2em 0;
-  }
-  .codes {
-    display: flex;
-    flex-wrap: wrap;
-    gap: var(--edge);
-  }
-  figure {
-    flex: 1 1 9em;
-    max-width: 13em;
-    margin: 0;
-  }
-  figcaption {
-    font-weight: 800;
+  qr-code {
+    width: 10em;
+    padding-top: 0.4em;
   }
 `;

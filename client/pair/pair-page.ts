@@ -3,7 +3,9 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Refusal } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { sayRefusal, whoWords } from '../../shared/words/index.ts';
+import '../parts/choice-strip.ts';
 import { Part } from '../parts/part.ts';
+import { Spoken } from '../shell/spoken.ts';
 import type { WhoDoors } from '../shell/who-doors.ts';
 import { base } from '../theme/index.ts';
 import type { ComingIn } from './coming-in.ts';
@@ -20,13 +22,24 @@ export class PairPage extends Part {
         grid-template-rows: auto 1fr auto;
         grid-template-columns: minmax(0, 1fr);
         min-height: 100dvh;
-        padding: var(--edge);
+        padding: var(--gap) var(--edge) var(--edge);
         background: var(--ground);
+      }
+      header {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        justify-content: space-between;
+        gap: var(--gap) 1em;
+        padding-bottom: var(--gap);
+        border-bottom: var(--heavy) solid var(--ink);
       }
       h1 {
         font-size: var(--strong);
         font-weight: 800;
-        border-bottom: var(--heavy) solid var(--ink);
+      }
+      choice-strip {
+        font-size: var(--small);
       }
       main {
         align-self: center;
@@ -74,6 +87,9 @@ export class PairPage extends Part {
         display: flex;
         align-items: center;
         min-height: var(--touch);
+        margin-top: var(--gap);
+        text-decoration: underline;
+        text-underline-offset: 0.15em;
         cursor: pointer;
       }
       input {
@@ -105,6 +121,7 @@ export class PairPage extends Part {
   @state() private now: ComingIn = { is: 'looking' };
   @state() private wrong: Refusal | null = null;
 
+  readonly #spoken = new Spoken(this);
   #stop: AbortController | null = null;
 
   override connectedCallback(): void {
@@ -127,8 +144,15 @@ export class PairPage extends Part {
   }
 
   protected override draw() {
-    const words = whoWords[this.language];
-    return html`<h1>${words.letThisIn}</h1>
+    const words = whoWords[this.say.language];
+    return html`<header>
+        <h1>${words.letThisIn}</h1>
+        <choice-strip
+          .say=${this.say}
+          .name=${this.#spoken.name}
+          .choices=${this.#spoken.choices}
+        ></choice-strip>
+      </header>
       <main>${this.#what()}</main>
       <details ?open=${this.now.is === 'unclaimed'}>
         <summary>${words.haveOwnersCode}</summary>
@@ -152,7 +176,7 @@ export class PairPage extends Part {
   };
 
   #what() {
-    const words = whoWords[this.language];
+    const words = whoWords[this.say.language];
     const { now } = this;
     switch (now.is) {
       case 'looking':
@@ -179,7 +203,7 @@ export class PairPage extends Part {
   /** A phone finds this hub under the address by which this screen does, unless that is local. */
   #toScan(code: string) {
     if (isLocal(this.origin)) return nothing;
-    const words = whoWords[this.language];
+    const words = whoWords[this.say.language];
     return html`<figure>
       <qr-code .text=${`${this.origin}/desk.html#who/${code}`} .name=${words.orScan}></qr-code>
       <figcaption>${words.orScan}</figcaption>

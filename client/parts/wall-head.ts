@@ -12,6 +12,9 @@ import './clock-time.ts';
 import { Part } from './part.ts';
 import './service-line.ts';
 
+/** Where a screen is chosen one finds back to this one. */
+const toOtherScreen = () => location.assign(`/#${location.pathname}${location.search}`);
+
 /** A name longer than this, as of a wall with many stations, is written small. */
 const LONG_LETTERS = 34;
 
@@ -99,7 +102,7 @@ export class WallHead extends Part {
     const always = [
       { label: words.wipeGlass, choose: () => this.#wipe() },
       { label: LANGUAGES[other], choose: () => this.#speak(other) },
-      { label: words.otherScreen, choose: () => location.assign('/') },
+      { label: words.otherScreen, choose: toOtherScreen },
       { label: words.close, choose: toggle, leaves: true },
     ];
     const choices = this.asks === '' ? [...this.others, ...always] : this.others;

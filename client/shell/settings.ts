@@ -56,6 +56,9 @@ export function readSettings(address: URLSearchParams): Settings {
   };
 }
 
+/** What was said of one setting alone, also where it takes another to mean something. */
+export const storedWord = (setting: Setting): string => readStored()[setting] ?? '';
+
 /** Remembers one setting of this device; an empty word forgets it. */
 export function remember(setting: Setting, word: string): void {
   const { [setting]: _, ...others } = readStored();

@@ -14,16 +14,33 @@ export class CutStandardSheet extends Part {
     base,
     css`
       :host {
-        display: grid;
-        grid-template-columns: minmax(0, 1.1fr) minmax(0, 1fr);
-        gap: var(--gap) var(--edge);
+        display: block;
+        container-type: inline-size;
         padding: var(--gap) var(--edge);
         font-size: var(--small);
         line-height: 1.25;
+      }
+      .sheet {
+        display: grid;
+        gap: var(--gap) var(--edge);
         align-content: start;
       }
-      :host([narrow]) {
-        grid-template-columns: minmax(0, 1fr);
+      @container (width >= 40em) {
+        .sheet {
+          grid-template-columns: minmax(0, 1.1fr) minmax(0, 1fr);
+        }
+        h2,
+        cut-training {
+          grid-column: 1 / -1;
+        }
+      }
+      @container (width >= 80em) {
+        .sheet {
+          grid-template-columns: minmax(0, 1.2fr) minmax(0, 1fr) minmax(0, 1fr);
+        }
+        cut-training {
+          grid-column: auto;
+        }
       }
       h2,
       h3,
@@ -33,7 +50,6 @@ export class CutStandardSheet extends Part {
         padding: 0;
       }
       h2 {
-        grid-column: 1 / -1;
         font-size: var(--strong);
         font-weight: 800;
       }
@@ -57,34 +73,49 @@ export class CutStandardSheet extends Part {
         display: block;
         font-weight: 500;
       }
-      .right b {
-        border-bottom: var(--heavy) solid var(--ink);
+      /* The line is heavy, and is to touch neither these words nor the next ones. */
+      .right {
+        padding-bottom: 0.25em;
+        font-weight: 800;
+        line-height: 1.5;
+        text-decoration: underline;
+        text-decoration-thickness: var(--heavy);
+        text-underline-offset: 0.22em;
+      }
+      .caution {
+        font-weight: 800;
       }
       .soft {
+        padding-top: 0.5em;
         color: var(--soft);
         font-weight: 500;
       }
-      .whole,
-      cut-training {
-        grid-column: 1 / -1;
+      @media print {
+        :host {
+          font-size: 11pt;
+        }
+        h3 {
+          font-size: 11pt;
+        }
       }
     `,
   ];
 
   @property({ attribute: false }) standard: CutStandard | null = null;
-  @property({ type: Boolean, reflect: true }) narrow = false;
 
   protected override draw() {
     const { standard, say } = this;
     if (!standard) return nothing;
     const said = standardWords[say.language];
-    return html`<h2>${said.standard(textIn(standard.name, say))}</h2>
+    return html`<div class="sheet">
+      <h2>${said.standard(textIn(standard.name, say))}</h2>
       <div>
         <cut-drawing .say=${say} .standard=${standard}></cut-drawing>
         ${this.#amounts(standard)}
       </div>
       <div>${this.#words(standard)}</div>
-      ${this.#moves(standard)}`;
+      ${this.#moves(standard)}
+    </div>`;
   }
 
   #amounts({ piece, weightKg, trimYield }: CutStandard) {
@@ -121,10 +152,15 @@ export class CutStandardSheet extends Part {
     ${
       right
         ? html`<h3>${said.right}</h3>
-            <p class="right"><b>${textIn(right, say)}</b></p>`
+            <p class="right">${textIn(right, say)}</p>`
         : nothing
     }
-    ${caution ? html`<p>${textIn(caution, say)}</p>` : nothing}
+    ${
+      caution
+        ? html`<h3>${said.caution}</h3>
+            <p class="caution">${textIn(caution, say)}</p>`
+        : nothing
+    }
       <p class="soft">${said.overrule}</p>`;
   }
 
@@ -132,7 +168,6 @@ export class CutStandardSheet extends Part {
     const { say } = this;
     const [way] = ways.filter(({ moves }) => moves.length > 0);
     if (!way) return nothing;
-    return html`<h3 class="whole">${standardWords[say.language].byHand}</h3>
-      <cut-training .say=${say} .moves=${way.moves}></cut-training>`;
+    return html`<cut-training .say=${say} .moves=${way.moves}></cut-training>`;
   }
 }

@@ -1,7 +1,8 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { type Seconds, seconds } from '../../shared/kernel/index.ts';
 import type { StandardMove } from '../../shared/view/index.ts';
-import { standardWords, textIn } from '../../shared/words/index.ts';
+import { handsTime, standardWords, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 
@@ -26,11 +27,11 @@ export class CutTraining extends Part {
       }
       li {
         display: grid;
-        grid-template-columns: minmax(0, 1fr) auto auto;
+        grid-template-columns: minmax(0, 1fr) auto;
         gap: 0 var(--gap);
-        align-items: center;
+        align-items: baseline;
+        padding: 0.3em 0;
         border-bottom: var(--hair) solid var(--pencil);
-        min-height: 1.8em;
       }
       li.done {
         color: var(--soft);
@@ -38,15 +39,34 @@ export class CutTraining extends Part {
       .mind {
         grid-column: 1;
         color: var(--soft);
+        font-weight: 500;
       }
       button {
         min-height: var(--touch);
         min-width: var(--touch);
         border: var(--line) solid var(--ink);
         padding: 0 0.6em;
+        text-align: center;
+      }
+      li button {
+        grid-column: 2;
+        justify-self: end;
       }
       .time {
         font-variant-numeric: tabular-nums;
+        text-align: end;
+      }
+      h3 {
+        display: flex;
+        justify-content: space-between;
+        align-items: baseline;
+        gap: var(--gap);
+        font-weight: 800;
+        border-bottom: var(--line) solid var(--ink);
+      }
+      h3 span {
+        color: var(--soft);
+        font-weight: 500;
         text-align: end;
       }
       .foot {
@@ -56,7 +76,7 @@ export class CutTraining extends Part {
         margin-top: var(--gap);
       }
       @media print {
-        button {
+        .foot {
           display: none;
         }
       }
@@ -81,33 +101,35 @@ export class CutTraining extends Part {
     const said = standardWords[this.say.language];
     const done = ticks ? ticks.length - 1 : 0;
     const isOver = ticks !== null && done === moves.length;
-    return html`<ol>
+    const took = isOver ? said.took(handsTime(spanS(ticks, 0, done))) : null;
+    return html`<h3>${said.byHand} <span>${said.usual}</span></h3>
+      <ol>
         ${moves.map((move, i) => this.#move(move, i, done))}
       </ol>
       <div class="foot">
         <button @click=${ticks ? this.#stop : this.#start}>
           ${ticks === null ? said.train : isOver ? said.again : said.stopTraining}
         </button>
-        ${isOver ? html`<b class="time">${said.took(clock(spanS(ticks, 0, done)))}</b>` : nothing}
+        ${took ? html`<b class="time">${took}</b>` : nothing}
       </div>`;
   }
 
   #move({ title, mind, pieceS }: StandardMove, i: number, done: number) {
     const { say, ticks } = this;
     const said = standardWords[say.language];
-    const usual = pieceS === null ? '' : said.usual(clock(pieceS));
+    const usual = pieceS === null ? '' : handsTime(pieceS);
     const isNext = ticks !== null && i === done;
     const took =
       ticks === null || i > done
         ? usual
         : i < done
-          ? said.took(clock(spanS(ticks, i, i + 1)))
-          : clock((this.nowMs - (ticks[i] ?? this.nowMs)) / SECOND_MS);
+          ? said.took(handsTime(spanS(ticks, i, i + 1)))
+          : handsTime(seconds((this.nowMs - (ticks[i] ?? this.nowMs)) / SECOND_MS));
     return html`<li class=${ticks && i < done ? 'done' : ''}>
       <b>${textIn(title, say)}</b>
       <span class="time">${took}</span>
-      ${isNext ? html`<button @click=${this.#tick}>${said.tick}</button>` : html`<span></span>`}
       ${mind ? html`<span class="mind">${textIn(mind, say)}</span>` : nothing}
+      ${isNext ? html`<button @click=${this.#tick}>${said.tick}</button>` : nothing}
     </li>`;
   }
 
@@ -134,12 +156,6 @@ export class CutTraining extends Part {
   };
 }
 
-function spanS(ticks: readonly number[], from: number, to: number): number {
-  return ((ticks[to] ?? 0) - (ticks[from] ?? 0)) / SECOND_MS;
-}
-
-/** @example clock(75) //=> '1:15' */
-function clock(timeS: number): string {
-  const whole = Math.max(0, Math.round(timeS));
-  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+function spanS(ticks: readonly number[], from: number, to: number): Seconds {
+  return seconds(((ticks[to] ?? 0) - (ticks[from] ?? 0)) / SECOND_MS);
 }

@@ -12,7 +12,6 @@ export { readStandards };
 
 /** A sheet that nobody touches goes by itself: the work lies under it. */
 const LEFT_MS = 180_000;
-const NARROW_PX = 700;
 
 /** The standard of one cut over a whole screen, till it is closed or left alone. */
 @customElement('standard-sheet')
@@ -86,7 +85,6 @@ export class StandardSheet extends Part {
     return html`<cut-standard
       .say=${say}
       .standard=${standard}
-      ?narrow=${innerWidth < NARROW_PX}
     ></cut-standard>`;
   }
 

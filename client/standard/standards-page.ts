@@ -1,15 +1,14 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { StandardsShown } from '../../shared/view/index.ts';
+import type { CutStandard, StandardsShown } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
-import { standardWords } from '../../shared/words/index.ts';
+import { standardWords, textIn } from '../../shared/words/index.ts';
+import '../parts/choice-strip.ts';
 import { Part } from '../parts/part.ts';
-import { SeenSize } from '../shell/seen-size.ts';
+import { Spoken } from '../shell/spoken.ts';
 import { base } from '../theme/index.ts';
 import './cut-standard.ts';
 import { readStandards } from './standards.ts';
-
-const NARROW_PX = 700;
 
 /** Every cut's standard, one to a sheet, to be read at a desk or printed and pinned up. */
 @customElement('standards-page')
@@ -20,38 +19,59 @@ export class StandardsPage extends Part {
       :host {
         display: block;
       }
-      h1 {
+      header,
+      nav {
         display: flex;
         flex-wrap: wrap;
-        justify-content: space-between;
         align-items: center;
         gap: var(--gap);
         padding: var(--gap) var(--edge);
-        font-size: var(--figure);
-        font-weight: 800;
+      }
+      header {
         border-bottom: var(--heavy) solid var(--ink);
       }
-      button {
-        min-height: var(--touch);
-        padding: 0 1em;
-        border: var(--line) solid var(--ink);
-        font-size: var(--body);
+      h1 {
+        flex: 1 1 12em;
+        font-size: var(--figure);
+        font-weight: 800;
+        line-height: 1.1;
       }
-      cut-standard {
+      nav,
+      .up {
         border-bottom: var(--line) solid var(--ink);
-        max-width: 80em;
+      }
+      .up {
+        padding: 0 var(--edge);
+      }
+      a,
+      button {
+        display: inline-flex;
+        align-items: center;
+        min-height: var(--touch);
+        color: var(--ink);
+        font-weight: 700;
+      }
+      nav a {
+        margin-right: 1em;
+      }
+      button,
+      .box {
+        padding: 0 0.6em;
+        border: var(--line) solid var(--ink);
+        text-decoration: none;
       }
       .away {
         padding: var(--edge);
       }
       @media print {
-        h1 {
+        header,
+        nav,
+        .up {
           display: none;
         }
         cut-standard {
           break-after: page;
           break-inside: avoid;
-          border: none;
         }
         cut-standard:last-of-type {
           break-after: auto;
@@ -65,7 +85,7 @@ export class StandardsPage extends Part {
   @property({ attribute: false }) only: string | null = null;
   @state() private shown: StandardsShown | 'looking' | null = 'looking';
 
-  readonly #size = new SeenSize(this);
+  readonly #spoken = new Spoken(this);
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -76,25 +96,58 @@ export class StandardsPage extends Part {
   protected override draw() {
     const { shown, say } = this;
     const said = standardWords[say.language];
-    return html`<h1>
-        ${said.standards} <button @click=${() => print()}>${said.print}</button>
-      </h1>
+    const { cuts = [] } = shown && shown !== 'looking' ? shown : {};
+    const wanted = cuts.filter(({ cut, off }) =>
+      this.only === null ? off.length > 0 : cut === this.only,
+    );
+    return html`<header>
+        <h1>${said.standards}</h1>
+        <choice-strip
+          .say=${say}
+          .name=${this.#spoken.name}
+          .choices=${this.#spoken.choices}
+        ></choice-strip>
+        <button @click=${() => print()}>${said.print}</button>
+        <a class="box" href="/">${said.screens}</a>
+      </header>
       ${shown === null ? html`<p class="away" role="status">${said.away}</p>` : nothing}
-      <main>${shown && shown !== 'looking' ? this.#sheets(shown) : nothing}</main>`;
+      ${wanted.length > 1 ? this.#list(wanted) : nothing}
+      <main>${wanted.map((standard) => this.#sheet(standard, wanted.length > 1))}</main>`;
   }
 
-  #sheets({ cuts }: StandardsShown) {
-    const { only } = this;
-    const wanted = cuts.filter(({ cut, off }) => (only === null ? off.length > 0 : cut === only));
-    const narrow = this.#size.seen.widthPx < NARROW_PX;
-    return wanted.map(
-      (standard) => html`<cut-standard
+  #list(cuts: readonly CutStandard[]) {
+    return html`<nav>
+      ${cuts.map(
+        ({ cut, name }) => html`<a href=${`#${cut}`} @click=${this.#show}>
+          ${textIn(name, this.say)}
+        </a>`,
+      )}
+    </nav>`;
+  }
+
+  #sheet(standard: CutStandard, isOneOfMany: boolean) {
+    const { allCuts } = standardWords[this.say.language];
+    return html`<cut-standard
+        id=${standard.cut}
         .say=${this.say}
         .standard=${standard}
-        ?narrow=${narrow}
-      ></cut-standard>`,
-    );
+      ></cut-standard>
+      ${
+        isOneOfMany
+          ? html`<p class="up"><a href="#" @click=${this.#show}>${allCuts}</a></p>`
+          : nothing
+      }`;
   }
+
+  /** The browser finds no place by its name in a part. */
+  readonly #show = (event: Event): void => {
+    event.preventDefault();
+    const { hash = '' } = event.currentTarget as HTMLAnchorElement;
+    history.replaceState(null, '', hash || location.pathname + location.search);
+    const { renderRoot } = this;
+    const at = hash === '' ? this : (renderRoot as ShadowRoot).getElementById(hash.slice(1));
+    at?.scrollIntoView();
+  };
 
   async #load(): Promise<void> {
     const shown = await readStandards();

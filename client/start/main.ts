@@ -1,11 +1,14 @@
 import { openWall } from '../shell/open-wall.ts';
 import { whoDoors } from '../shell/who-doors.ts';
+import { cameFrom } from './came-from.ts';
+import { StartPage } from './start-page.ts';
 import { toPairIfStranger } from './stranger.ts';
-import './screen-list.ts';
-import { ScreenSettings } from './screen-settings.ts';
 
-const { settings } = await openWall();
-const own = new ScreenSettings();
-own.settings = settings;
-document.body.append(document.createElement('screen-list'), own);
-void toPairIfStranger(whoDoors(settings.token), (path) => location.replace(path));
+const { settings } = await openWall('near');
+const doors = whoDoors(settings.token);
+const page = new StartPage();
+page.settings = settings;
+page.doors = doors;
+page.from = cameFrom(location);
+document.body.append(page);
+void toPairIfStranger(doors, (path) => location.replace(path));

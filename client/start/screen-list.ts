@@ -1,57 +1,35 @@
-import { css, html, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { Text } from '../../shared/view/index.ts';
-import type { Language } from '../../shared/words/index.ts';
-import { standardWords, textIn } from '../../shared/words/index.ts';
+import { type StartGroup, startWords, textIn } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
+import type { WhoDoors } from '../shell/who-doors.ts';
 import { base } from '../theme/index.ts';
-
-type Listed = { readonly path: string; readonly name: Text };
+import { groupOf, type Listed } from './listed.ts';
+import { screenListStyle, startRows } from './start.css.ts';
+import './wall-chooser.ts';
+import type { Named } from './wall-chooser.ts';
 
 const TRY_AGAIN_MS = 3000;
 
-/** The faces of this kitchen as plain big links. `only="stations"` leaves out the others. */
+/** What is chosen before it can be opened: several stations, or a person and theirs. */
+type Chooser = 'several' | 'phone';
+
+/** The screens of this kitchen as boxes to tap, by who stands before them. */
 @customElement('screen-list')
 export class ScreenList extends Part {
-  static override styles = [
-    base,
-    css`
-      :host {
-        display: block;
-        padding: var(--edge);
-      }
-      h1 {
-        font-size: var(--strong);
-        font-weight: 800;
-        border-bottom: var(--heavy) solid var(--ink);
-      }
-      a {
-        display: flex;
-        align-items: center;
-        min-height: max(var(--touch), 2em);
-        font-size: var(--figure);
-        font-weight: 800;
-        overflow-wrap: anywhere;
-        color: var(--ink);
-        text-decoration: none;
-        border-bottom: var(--hair) solid var(--pencil);
-      }
-      a:active {
-        background: var(--light-hatch);
-      }
-    `,
-  ];
+  static override styles = [base, startRows, screenListStyle];
 
-  @property() only = '';
-  @property() language: Language = document.documentElement.lang === 'es' ? 'es' : 'en';
+  @property({ attribute: false }) doors: Pick<WhoDoors, 'list'> | null = null;
   @state() private listed: readonly Listed[] | null = null;
+  @state() private people: readonly Named[] = [];
+  @state() private opened: Chooser | null = null;
 
   #again: ReturnType<typeof setTimeout> | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.say = { ...this.say, language: this.language };
     void this.#load();
+    void this.#askWho();
   }
 
   override disconnectedCallback(): void {
@@ -60,25 +38,64 @@ export class ScreenList extends Part {
   }
 
   protected override draw() {
-    const { words } = this;
-    const isForStations = this.only === 'stations';
-    const shown = this.listed?.filter(({ path }) => !isForStations || path.includes('station='));
-    return html`<h1>${isForStations ? words.whichStation : words.whichScreen}</h1>
-      ${shown ? nothing : html`<p role="status">${words.looking}</p>`}
-      <nav>
-        <ul>
-          ${shown?.map(
-            ({ path, name }) => html`<li><a href=${path}>${textIn(name, this.say)}</a></li>`,
-          )}
-          ${isForStations ? nothing : this.#standards()}
-        </ul>
-      </nav>`;
+    const { listed } = this;
+    return html`${listed ? nothing : html`<p role="status">${this.words.looking}</p>`}
+      <nav>${listed ? this.#screens(listed) : nothing} ${this.#standards()}</nav>`;
+  }
+
+  #screens(listed: readonly Listed[]) {
+    const of = (group: StartGroup) => listed.filter((each) => groupOf(each) === group);
+    const said = startWords[this.say.language];
+    const stations = of('stations');
+    const page = (group: Exclude<StartGroup, 'stations'>) => {
+      const boxes = of(group).map(({ path }) => this.#link(path, said.screens[group]));
+      return boxes.length > 0 ? this.#group(group, boxes) : nothing;
+    };
+    const own = stations.map(({ path, name }) => this.#link(path, textIn(name, this.say)));
+    const several = stations.length > 1 ? this.#opener('several', said.severalStations) : nothing;
+    const phone = this.#opener('phone', said.screens.phone);
+    return html`${own.length > 0 ? this.#group('stations', [own, several], 'several') : nothing}
+      ${page('pit')} ${page('pass')} ${page('desk')}
+      ${this.people.length > 0 && own.length > 0 ? this.#group('phone', phone, 'phone') : nothing}`;
   }
 
   /** No screen of the day, but where whoever is new begins. */
   #standards() {
-    const { standards } = standardWords[this.say.language];
-    return html`<li><a href="/standards.html">${standards}</a></li>`;
+    const { learn } = startWords[this.say.language].screens;
+    return this.#group('learn', this.#link('/standards.html', learn));
+  }
+
+  #group(group: StartGroup, boxes: unknown, chooser: Chooser | null = null) {
+    const { name, who } = startWords[this.say.language].groups[group];
+    const stations = this.listed?.filter((each) => groupOf(each) === 'stations') ?? [];
+    return html`<section>
+      <div>
+        <h3>${name}</h3>
+        <p class="why">${who}</p>
+      </div>
+      <div class="boxes">${boxes}</div>
+      ${
+        chooser !== null && this.opened === chooser
+          ? html`<wall-chooser
+              .say=${this.say}
+              .stations=${stations}
+              .people=${chooser === 'phone' ? this.people : null}
+            ></wall-chooser>`
+          : nothing
+      }
+    </section>`;
+  }
+
+  #link(path: string, name: string) {
+    return html`<a href=${path}>${name}</a>`;
+  }
+
+  #opener(chooser: Chooser, name: string) {
+    const isOpen = this.opened === chooser;
+    const toggle = () => {
+      this.opened = isOpen ? null : chooser;
+    };
+    return html`<button aria-expanded=${isOpen} @click=${toggle}>${name}</button>`;
   }
 
   async #load(): Promise<void> {
@@ -87,6 +104,16 @@ export class ScreenList extends Part {
       this.listed = (await answer.json()) as Listed[];
     } catch {
       this.#again = setTimeout(() => this.#load(), TRY_AGAIN_MS);
+    }
+  }
+
+  /** A hub that lets this device see who is in the crew offers a phone to each of them. */
+  async #askWho(): Promise<void> {
+    try {
+      const answer = await this.doors?.list();
+      if (answer?.ok) this.people = answer.who.people;
+    } catch {
+      // Alone, it has the screens that it knows.
     }
   }
 }

@@ -1,141 +1,131 @@
-import { css, html } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
-import { LANGUAGES, standWords } from '../../shared/words/index.ts';
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { startWords } from '../../shared/words/index.ts';
 import '../parts/choice-strip.ts';
 import { Part } from '../parts/part.ts';
 import type { Setting, Settings } from '../shell/settings.ts';
-import { remember } from '../shell/settings.ts';
-import type { ChosenGround } from '../theme/index.ts';
-import { base } from '../theme/index.ts';
+import { readSettings, remember, storedWord } from '../shell/settings.ts';
+import { readStandards } from '../standard/standards.ts';
+import { base, groundAtHour, layGround } from '../theme/index.ts';
+import './glass-fields.ts';
+import { startRows } from './start.css.ts';
+
+type Options = readonly (readonly [word: string, label: string])[];
 
 /**
- * What this device knows of itself: how large its glass is and from where it is read, language,
- * ground.
+ * What this device knows of itself beside its language: how large its glass is and from where it is
+ * read, whose hands tap it, its ground.
  */
 @customElement('screen-settings')
 export class ScreenSettings extends Part {
   static override styles = [
     base,
+    startRows,
     css`
-      :host {
-        display: block;
-        padding: 0 var(--edge) var(--edge);
-        font-size: var(--body);
-      }
-      h2 {
-        font-size: var(--strong);
-        font-weight: 800;
-        border-bottom: var(--heavy) solid var(--ink);
-      }
-      .row {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        gap: var(--gap) 1em;
-        padding: calc(6px * var(--arcmin)) 0;
-        border-bottom: var(--hair) solid var(--pencil);
-      }
-      .row > :first-child {
-        flex: 1 1 12em;
-      }
       choice-strip {
         --label-space: normal;
         min-width: 0;
       }
-      input {
-        width: 4.5em;
-        min-height: var(--touch);
-        border-bottom: var(--line) solid var(--ink);
-        text-align: right;
-        font-weight: 700;
-      }
       a {
+        display: flex;
+        align-items: center;
         min-height: var(--touch);
         color: var(--ink);
         font-weight: 800;
-        text-decoration: none;
-      }
-      .said {
-        color: var(--soft);
-        padding: calc(6px * var(--arcmin)) 0;
       }
     `,
   ];
 
   @property({ attribute: false }) settings: Settings | null = null;
+  /** In the units of the kitchen, once it has said them. */
+  @state() private weight: 'lb' | 'kg' | null = null;
 
-  protected override willUpdate(): void {
-    const language = this.settings?.language ?? 'en';
-    this.say = { ...this.say, language };
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void readStandards().then((shown) => {
+      this.weight = shown?.units.weight ?? this.say.weight;
+    });
   }
 
   protected override draw() {
-    const { settings, words } = this;
-    if (!settings) return null;
-    const { panel, language, ground, fill } = settings;
-    const said = standWords[language];
-    const grounds: readonly (readonly [ChosenGround, string])[] = [
-      ['paper', words.paper],
-      ['night', words.night],
-      ['clock', said.byClock],
-    ];
-    const fills = [
-      ['', said.asItIs],
-      ['glass', said.onFirstTap],
-    ] as const;
-    const sounds = [
-      ['', words.silent],
-      ['calls', words.soundsCalls],
-    ] as const;
-    const { anybody, raw, clean } = words.hands;
-    const sides = [
+    const { settings, say } = this;
+    if (!settings) return nothing;
+    const said = startWords[say.language];
+    const { ground, fill, side, sounds } = settings;
+    const { anybody, raw, clean } = said.hands;
+    const sides: Options = [
       ['', anybody],
       ['raw', raw],
       ['clean', clean],
-    ] as const;
-    return html`<h2>${words.thisScreen}</h2>
-      ${this.#number('diagonal', words.diagonal, words.inches, panel?.diagonalIn)}
-      ${this.#number('distance', words.distance, words.metres, panel?.distanceM)}
-      ${panel ? null : html`<p class="said">${words.unmeasured}</p>`}
-      ${this.#choice('language', words.language, Object.entries(LANGUAGES), language)}
-      ${this.#choice('side', words.handsHere, sides, settings.side ?? '')}
-      ${this.#choice('sounds', words.sounds, sounds, settings.sounds ? 'calls' : '')}
-      ${this.#choice('ground', words.paperOrNight, grounds, ground)}
-      ${this.#choice('fill', said.fillGlass, fills, fill ? 'glass' : '')}
-      <a class="row" href="/install.html">${said.bringTablet}</a>`;
+    ];
+    const grounds: Options = [
+      ['paper', said.light],
+      ['night', said.dark],
+      ['clock', said.byClock],
+    ];
+    const fills: Options = [
+      ['', said.no],
+      ['glass', said.onFirstTap],
+    ];
+    const rings: Options = [
+      ['', said.silent],
+      ['calls', said.soundsCalls],
+    ];
+    return html`${this.#glass(settings)}
+      ${this.#choice('side', said.whoseHands, sides, side ?? '', said.whyHands)}
+      ${this.#choice('ground', said.lightOrDark, grounds, ground, said.whyByClock)}
+      ${this.#choice('fill', said.fullScreen, fills, fill ? 'glass' : '', said.whyFull)}
+      ${this.#choice('sounds', said.sounds, rings, sounds ? 'calls' : '')}
+      <a href="/install.html">${said.bringTablet}</a>`;
   }
 
-  #number(setting: Setting, name: string, unit: string, value: number | undefined) {
-    const keep = ({ target }: Event) => this.#keep(setting, (target as HTMLInputElement).value);
-    return html`<label class="row">
-      <span>${name}</span>
-      <input inputmode="decimal" .value=${value ? String(value) : ''} @change=${keep} />
-      <span>${unit}</span>
-    </label>`;
+  #glass({ panel }: Settings) {
+    const { weight } = this;
+    const said = startWords[this.say.language];
+    return html`<section>
+      <div>
+        <h3>${said.size}</h3>
+        <p class="why">${said.whyMeasure}</p>
+      </div>
+      ${
+        weight
+          ? html`<glass-fields
+              .say=${{ ...this.say, weight }}
+              .diagonal=${panel ? String(panel.diagonalIn) : storedWord('diagonal')}
+              .distance=${panel ? String(panel.distanceM) : storedWord('distance')}
+              .measured=${panel !== null}
+              @keep=${({ detail }: CustomEvent<{ setting: Setting; word: string }>) =>
+                this.#keep(detail.setting, detail.word)}
+            ></glass-fields>`
+          : nothing
+      }
+    </section>`;
   }
 
-  #choice(
-    setting: Setting,
-    name: string,
-    all: readonly (readonly [string, string])[],
-    chosen: string,
-  ) {
+  #choice(setting: Setting, name: string, all: Options, chosen: string, why = '') {
     const choices = all.map(([word, label]) => ({
       label,
       takes: word === chosen,
       choose: () => this.#keep(setting, word),
     }));
-    return html`<div class="row">
-      <span>${name}</span>
+    return html`<section>
+      <div>
+        <h3>${name}</h3>
+        ${why ? html`<p class="why">${why}</p>` : nothing}
+      </div>
       <choice-strip .say=${this.say} .name=${name} .choices=${choices}></choice-strip>
-    </div>`;
+    </section>`;
   }
 
-  /**
-   * Ground and letters are laid when a page opens, so it opens anew; both numbers are needed first.
-   */
+  /** A word in the address would stand before what is chosen now. */
   #keep(setting: Setting, word: string): void {
-    remember(setting, word.replace(',', '.'));
-    location.reload();
+    remember(setting, word);
+    const address = new URL(location.href);
+    address.searchParams.delete(setting);
+    history.replaceState(null, '', address);
+    const settings = readSettings(address.searchParams);
+    this.settings = settings;
+    const { ground } = settings;
+    layGround(ground === 'clock' ? groundAtHour(new Date().getHours()) : ground);
   }
 }

@@ -4,15 +4,12 @@ import { openWall } from '../shell/open-wall.ts';
 import { reloadWhenDue } from '../shell/stand-soon.ts';
 import { StationWall } from './station-wall.ts';
 import { stationsIn } from './stations-in.ts';
-import '../start/screen-list.ts';
 
 const { settings, address } = await openWall();
 const [station, ...beside] = stationsIn(address.get('station'));
 
 if (station === undefined) {
-  const list = document.createElement('screen-list');
-  list.setAttribute('only', 'stations');
-  document.body.append(list);
+  location.replace('/');
 } else {
   const face: Face = { kind: 'station', station, ...(beside.length > 0 && { beside }) };
   const sync = openSync(face, settings);

@@ -10,8 +10,11 @@ import {
 import { type ChosenGround, type Ground, groundAtHour } from './grounds.ts';
 import { tokens } from './tokens.css.ts';
 
-/** Whoever reads a page stands before a wall of work, or sits at a desk. */
-export type Reader = 'standing' | 'sitting';
+/**
+ * Whoever reads a page stands before a wall of work, sits at a desk, or puts up a screen: with a
+ * hand on its glass, from however far it will be read.
+ */
+export type Reader = 'standing' | 'sitting' | 'near';
 
 /**
  * Lays ground, ink and letters over the page, and keeps the letters right when the window changes.
@@ -23,9 +26,10 @@ export function lay(
   const { styleSheet } = tokens;
   if (styleSheet) document.adoptedStyleSheets = [...document.adoptedStyleSheets, styleSheet];
   layGround(ground === 'clock' ? groundAtHour(new Date().getHours()) : ground);
-  const assumed = reader === 'sitting' ? deskScale : assumedScale;
+  const assumed = reader === 'standing' ? assumedScale : deskScale;
+  const measured = reader === 'near' ? null : panel;
   const measure = () => {
-    const scale = panel ? scaleOf(panel, glassOfScreen()) : assumed(wholeWindow());
+    const scale = measured ? scaleOf(measured, glassOfScreen()) : assumed(wholeWindow());
     setScale(writtenLarger(scale, lettersPx() / USUAL_LETTERS_PX));
   };
   measure();

@@ -101,14 +101,7 @@ export const interfaceEnglish: Interface = {
   belowZero: 'below zero',
   between: (low, high) => `between ${low} and ${high}`,
 
-  whichScreen: 'What does this screen show?',
-  whichStation: 'Which station?',
   otherScreen: 'other screen',
-  sounds: 'Sound, at the pit or the desk',
-  silent: 'silent',
-  soundsCalls: 'when somebody is called',
-  handsHere: 'Hands that touch it',
-  hands: { anybody: 'anybody', raw: 'raw', clean: 'clean' },
   handChange: {
     'off-raw': 'Off raw meat: wash hands, new gloves',
     'raw-panel': 'Raw hands tap here: wash hands and change gloves after the tap',
@@ -117,13 +110,4 @@ export const interfaceEnglish: Interface = {
   wipeGlass: 'wipe the glass',
   isWiped: 'The glass is being wiped: no tap is heard until it is left alone.',
   thisScreen: 'This screen',
-  diagonal: 'panel, corner to corner',
-  distance: 'read from',
-  metres: 'meters',
-  inches: 'inches',
-  unmeasured: 'Unmeasured: letters follow the width of the window.',
-  language: 'language',
-  paperOrNight: 'ground',
-  paper: 'paper',
-  night: 'night',
 };

@@ -1,4 +1,4 @@
-import type { HandChange, NoteFault, Side } from '../view/index.ts';
+import type { HandChange, NoteFault } from '../view/index.ts';
 
 /**
  * The fixed words of the screens; what is counted or named comes in already in the reader's
@@ -104,25 +104,9 @@ export type Interface = {
   readonly belowZero: string;
   between(low: string, high: string): string;
 
-  readonly whichScreen: string;
-  readonly whichStation: string;
   readonly otherScreen: string;
   readonly wipeGlass: string;
-  readonly sounds: string;
-  readonly silent: string;
-  readonly soundsCalls: string;
-  readonly handsHere: string;
-  readonly hands: Record<'anybody' | Side, string>;
   readonly handChange: Record<HandChange, string>;
   readonly isWiped: string;
   readonly thisScreen: string;
-  readonly diagonal: string;
-  readonly distance: string;
-  readonly metres: string;
-  readonly inches: string;
-  readonly unmeasured: string;
-  readonly language: string;
-  readonly paperOrNight: string;
-  readonly paper: string;
-  readonly night: string;
 };

@@ -39,7 +39,7 @@ describe('the sheet of a standard', () => {
   it('says that the hub is away where it was never read', async () => {
     vi.stubGlobal('fetch', () => Promise.reject(new Error('no network')));
     const sheet = await sheetOf('spare-ribs');
-    expect(saidOn(sheet)).toContain('The hub cannot be reached');
+    expect(saidOn(sheet)).toContain('computer cannot be reached');
   });
 
   it('says what comes off, why, and how much is left, in the kitchen’s units', async () => {
@@ -52,6 +52,12 @@ describe('the sheet of a standard', () => {
     // Read once, it is there also when the network is gone.
     vi.stubGlobal('fetch', () => Promise.reject(new Error('no network')));
     expect(saidOn(await sheetOf('spare-ribs', 'es'))).toContain('Esternón');
+  });
+
+  it('says what can hurt under a word of its own, as heavily as what is right', async () => {
+    answers(shown);
+    expect(saidOn(await sheetOf('spare-ribs'))).toMatch(/Careful\s.*cut-resistant glove/s);
+    expect(saidOn(await sheetOf('spare-ribs', 'es'))).toContain('Cuidado');
   });
 
   it('goes when it is closed, on Escape, and by itself when it is left alone', async () => {
@@ -73,17 +79,25 @@ describe('the sheet of a standard', () => {
   it('times a learner move by move, beside what is usual', async () => {
     answers(shown);
     const sheet = await sheetOf('spare-ribs');
+    // Nobody takes half a minute for half an hour.
+    expect(saidOn(sheet)).toMatch(/usual time for one.*30 s.*2 min/s);
     await tap(sheet, 'Time yourself');
     for (const seconds of [40, 150, 61, 29]) {
       vi.advanceTimersByTime(seconds * 1_000);
       await tap(sheet, 'done');
     }
     const said = saidOn(sheet);
-    for (const took of ['took 0:40', 'took 2:30', 'took 1:01', 'took 0:29', 'took 4:40']) {
+    for (const took of [
+      'took 40 s',
+      'took 2 min 30 s',
+      'took 1 min 1 s',
+      'took 29 s',
+      'took 4 min 40 s',
+    ]) {
       expect(said).toContain(took);
     }
     expect(buttonsOf(sheet).map(([name]) => name)).not.toContain('done');
     await tap(sheet, 'Again');
-    expect(saidOn(sheet)).not.toContain('took 4:40');
+    expect(saidOn(sheet)).not.toContain('took 4 min');
   });
 });
