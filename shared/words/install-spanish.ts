@@ -4,7 +4,8 @@ const toHome = {
   title: 'Póngala en la pantalla de inicio',
   how:
     'Primero abra la pantalla de este aparato. iPad, iPhone: en Safari toque Compartir y ' +
-    '«Agregar a Inicio». Android: en Chrome toque los tres puntos y «Agregar a la pantalla principal».',
+    '«Agregar a Inicio». Android: en Chrome toque los tres puntos y «Agregar a la pantalla ' +
+    'principal».',
 };
 
 export const installSpanish: InstallWords = {
@@ -44,10 +45,10 @@ export const installSpanish: InstallWords = {
   steps: {
     ios: [
       'Tenga esta página abierta en Safari. Toque «Bajar el certificado» y luego «Permitir».',
-      'Abra Configuración. Casi hasta arriba toque «Perfil descargado», luego «Instalar», y ponga ' +
-        'el código. (¿No está? General, «VPN y administración de dispositivos».)',
-      'Configuración, General, Información y, hasta abajo, «Configuración de confianza de los ' +
-        'certificados». Actívelo ahí, en la confianza total para certificados raíz.',
+      'Abra Configuración. Casi hasta arriba toque «Perfil descargado», luego «Instalar», y ' +
+        'ponga el código. (¿No está? General, «VPN y administración de dispositivos».)',
+      'Configuración, General, Información y, hasta abajo, «Configuración de confianza de ' +
+        'los certificados». Actívelo ahí, en la confianza total para certificados raíz.',
       'Regrese a esta página.',
     ],
     android: [
@@ -79,7 +80,8 @@ export const installSpanish: InstallWords = {
     linux: [
       'Baje el certificado.',
       'Configuración, Privacidad y seguridad, Seguridad, «Administrar certificados». En ' +
-        '«Entidades emisoras» (en los nuevos, entre los certificados que instaló usted) importe coalface.crt.',
+        '«Entidades emisoras» (en los nuevos, entre los certificados que instaló usted) importe ' +
+        'coalface.crt.',
       'Si pregunta, marque que se confíe en él para identificar sitios web.',
     ],
     firefox: [
