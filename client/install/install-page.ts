@@ -104,7 +104,7 @@ export class InstallPage extends Part {
     const said = installWords[this.say.language];
     const { get, open } = said;
     return html`<p>${said.why}</p>
-      <ol>
+      <ol class="long">
         ${this.#step(said.found)}
         ${this.#step(get, html`<a class="box" href="/coalface.crt">${get.title}</a>`)}
         ${this.#step(said.compare, html`<p class="print">${fingerprint}</p>`)}
@@ -146,7 +146,7 @@ export class InstallPage extends Part {
   #codes(fingerprint: string, first: string, others: readonly string[]) {
     const said = installWords[this.say.language];
     const plain = `${first.replace(/^https:/, 'http:')}/install.html`;
-    return html`<ol>
+    return html`<ol class="long">
         ${this.#step(said.join)} ${this.#step(said.scanFirst, this.#code(plain))}
         ${this.#step(said.compareThere, html`<p class="print">${fingerprint}</p>`)}
         ${this.#step(said.scanThen, this.#code(`${first}/`))} ${this.#step(said.letIn)}

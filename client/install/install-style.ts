@@ -27,10 +27,14 @@ export const installStyle = css`
     padding: 0.6em 0;
   }
   main > ol {
-    columns: 2 26em;
-    column-gap: calc(2 * var(--edge));
+    max-width: 52em;
     counter-reset: step;
     padding: 0.4em 0;
+  }
+  main > .long {
+    columns: 2 26em;
+    column-gap: calc(2 * var(--edge));
+    max-width: none;
   }
   .step {
     position: relative;

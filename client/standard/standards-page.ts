@@ -27,11 +27,14 @@ export class StandardsPage extends Part {
         gap: var(--gap);
         padding: var(--gap) var(--edge);
       }
+      nav {
+        row-gap: 0;
+      }
       header {
         border-bottom: var(--heavy) solid var(--ink);
       }
       h1 {
-        flex: 1 1 12em;
+        flex: 1 1 8em;
         font-size: var(--figure);
         font-weight: 800;
         line-height: 1.1;
@@ -53,6 +56,10 @@ export class StandardsPage extends Part {
       }
       nav a {
         margin-right: 1em;
+      }
+      nav a,
+      .up a {
+        min-height: 2.2em;
       }
       button,
       .box {

@@ -39,13 +39,21 @@ export class GlassFields extends Part {
         width: 100%;
         min-width: 0;
         min-height: var(--touch);
-        padding-top: calc(var(--touch) - 1.5em);
+        padding-top: max(0px, calc(var(--touch) - 1.5em));
         border-bottom: var(--line) solid var(--ink);
         text-align: right;
         font-weight: 800;
       }
       .wrong {
         font-weight: 800;
+      }
+      @media (width < 45em) {
+        label {
+          grid-template-columns: minmax(0, 3.4em) minmax(0, 1fr);
+        }
+        .name {
+          grid-column: 1 / -1;
+        }
       }
     `,
   ];
@@ -72,7 +80,7 @@ export class GlassFields extends Part {
       this.tell('keep', { setting: measure, word: typed > 0 ? kept(typed * one) : '' });
     };
     return html`<label>
-      <span>${name}</span>
+      <span class="name">${name}</span>
       <input
         inputmode="decimal"
         autocomplete="off"

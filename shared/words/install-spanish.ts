@@ -44,7 +44,7 @@ export const installSpanish: InstallWords = {
   others: 'Otro aparato',
   steps: {
     ios: [
-      'Tenga esta página abierta en Safari. Toque «Bajar el certificado» y luego «Permitir».',
+      'Tenga esta página abierta en Safari. Toque «Baje el certificado» y luego «Permitir».',
       'Abra Configuración. Casi hasta arriba toque «Perfil descargado», luego «Instalar», y ' +
         'ponga el código. (¿No está? General, «VPN y administración de dispositivos».)',
       'Configuración, General, Información y, hasta abajo, «Configuración de confianza de ' +
@@ -52,7 +52,7 @@ export const installSpanish: InstallWords = {
       'Regrese a esta página.',
     ],
     android: [
-      'Toque «Bajar el certificado» y guarde el archivo.',
+      'Toque «Baje el certificado» y guarde el archivo.',
       'Abra Configuración y busque «Certificado de CA». (Está en Seguridad, «Encriptación y ' +
         'credenciales», «Instalar un certificado».)',
       'Toque «Certificado de CA» y luego «Instalar de todos modos». Pide el bloqueo de ' +

@@ -78,7 +78,17 @@ export const SCREENS: readonly Screen[] = [
     isWall: true,
     opens: [{ name: 'what is rarer', tap: ['pass-taps .more'], stands: 'pass-taps choice-strip' }],
   },
-  { path: '', drawn: 'screen-list a' },
+  {
+    path: '',
+    drawn: 'screen-list a',
+    opens: [
+      {
+        name: 'several stations',
+        tap: ['screen-list button', 'wall-chooser choice-strip button'],
+        stands: 'wall-chooser a',
+      },
+    ],
+  },
   { path: 'pair.html', drawn: 'pair-page output', answers: STRANGER },
   { path: 'install.html', drawn: 'install-page h1' },
   {
