@@ -49,7 +49,7 @@ function withSecondHost({ hubAddress, browse, remove }: SecondHost) {
     browser = await browse(folder, []);
     const page = await browser.newPage();
     await page.goto(`${plain()}/station.html?station=trim`);
-    await expect(page.getByRole('heading', { name: /trust the kitchen/ })).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'Connect a tablet or phone' })).toBeVisible();
     await expect(page.getByRole('link', { name: 'Get the certificate' })).toBeVisible();
     const seen = await page.evaluate(async () => ({
       isSafe: isSecureContext,
