@@ -56,7 +56,7 @@ type OnLane = Omit<Label, 'lane' | 'widePx'>;
 function laneLabels(paper: Paper, items: readonly Item[]): OnLane[] {
   const labels: OnLane[] = [];
   for (let at = 0; at < items.length; ) {
-    const run = runFrom(items, at);
+    const run = runFrom(paper, items, at);
     const label = runLabel(paper, run, items[at + run.length]);
     if (label) labels.push(label);
     at += run.length;
@@ -64,14 +64,18 @@ function laneLabels(paper: Paper, items: readonly Item[]): OnLane[] {
   return labels;
 }
 
-/** What holds its own name stands alone; narrow ones in a row, all done or all not, are one. */
-function runFrom(items: readonly Item[], from: number): Item[] {
+/**
+ * What holds its own name stands alone; narrow ones in a row are one, where all are done or none
+ * is, and a service waits for all or for none: what is drawn heavy is not covered.
+ */
+function runFrom({ chained }: Paper, items: readonly Item[], from: number): Item[] {
   const run = items.slice(from, from + 1);
   const isOfRun = ({ bar, x, held }: Item, last: Item | undefined) =>
     last !== undefined &&
     held === undefined &&
     x - last.end < JOIN_PX &&
-    (bar.state === 'done') === (last.bar.state === 'done');
+    (bar.state === 'done') === (last.bar.state === 'done') &&
+    chained.has(bar.id) === chained.has(last.bar.id);
   if (run[0]?.held !== undefined) return run;
   for (const item of items.slice(from + 1)) {
     if (!isOfRun(item, run.at(-1))) break;

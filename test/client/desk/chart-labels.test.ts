@@ -35,6 +35,10 @@ const bar = (title: string, from: number, to: number, over: Partial<ChartBar> = 
 });
 
 function labelled(...bars: readonly ChartBar[]) {
+  return labelledOn(paper, ...bars);
+}
+
+function labelledOn(on: Paper, ...bars: readonly ChartBar[]) {
   const [person] = people;
   if (!person) throw new Error('a person');
   const row: LaidRow = {
@@ -42,7 +46,7 @@ function labelled(...bars: readonly ChartBar[]) {
     ...{ top: 0, lanes: 1, doing: [null] },
     bars: bars.map((each) => ({ bar: each, lane: 0 })),
   };
-  return labelsOf(paper, row);
+  return labelsOf(on, row);
 }
 
 const wordsOf = (...bars: readonly ChartBar[]) => labelled(...bars).map(({ words }) => words);
@@ -75,6 +79,12 @@ describe('the names on the chart', () => {
   it('say with a sign that a run has more than they name', () => {
     const run = [bar('Coat ribs', 10, 12), bar('Rub ribs', 12, 15), bar('Load ribs', 15, 17)];
     expect(wordsOf(...run, bar('Trim shoulders', 28, 60))[0]).toBe('Coat, rub…');
+  });
+
+  it('of what a service waits for do not stand over what it does not wait for', () => {
+    const [coat, rub] = [bar('Coat ribs', 10, 12), bar('Rub ribs', 12, 15)];
+    const on = { ...paper, chained: new Set([rub.id]) };
+    expect(labelledOn(on, coat, rub).map(({ words }) => words)).toEqual(['Rub ribs']);
   });
 
   it('are left out rather than cut within a word', () => {
