@@ -5,11 +5,13 @@ import type { Instant, PersonId } from '../../shared/kernel/index.ts';
 import type { CheckView, DeskView, Intent } from '../../shared/view/index.ts';
 import { howOpen } from '../../shared/view/index.ts';
 import {
+  checkDeskWords,
   checkWords,
   clockTime,
+  sayAsked,
   sayCheck,
   sayCheckRow,
-  sayCheckTime,
+  sayLast,
   sayLimitsHeld,
   textIn,
 } from '../../shared/words/index.ts';
@@ -45,10 +47,15 @@ export class DeskSafety extends Part {
       li {
         border-bottom: var(--hair) solid var(--pencil);
       }
+      h3 {
+        padding-top: 0.8em;
+        font-weight: 800;
+        border-bottom: var(--hair) solid var(--ink);
+      }
       li > button {
         display: grid;
         width: 100%;
-        grid-template-columns: 5.5em minmax(0, 2fr) minmax(0, 3fr) 6em;
+        grid-template-columns: 6.5em minmax(0, 5fr) minmax(0, 3fr) minmax(0, 5fr) 7em;
         gap: 0 1em;
         align-items: center;
         line-height: 1.15;
@@ -58,9 +65,24 @@ export class DeskSafety extends Part {
         font-weight: 800;
       }
       .row,
-      .where {
+      .last,
+      .rule {
         font-size: var(--small);
         color: var(--soft);
+      }
+      .row {
+        color: var(--ink);
+        font-weight: 600;
+      }
+      /* What is found wrong is told whole. */
+      .wrong .row {
+        grid-column: 3 / 5;
+      }
+      .does {
+        padding: 0.35em 0.5em;
+        border: var(--line) solid var(--ink);
+        font-weight: 700;
+        text-align: center;
       }
       .held {
         padding: 0.9em 0;
@@ -76,11 +98,14 @@ export class DeskSafety extends Part {
       }
       @media (max-width: 700px) {
         li > button {
-          grid-template-columns: 5em minmax(0, 1fr);
+          grid-template-columns: 5.5em minmax(0, 1fr);
+          padding-block: 0.3em;
         }
-        .row,
-        .where {
+        :is(.row, .wrong .row, .last, .does) {
           grid-column: 2;
+        }
+        .does {
+          justify-self: start;
         }
       }
     `,
@@ -96,26 +121,46 @@ export class DeskSafety extends Part {
     const now = this.sync.hubNow();
     const { checks } = this.view;
     if (checks.length === 0) return [html`<p class="quiet">${words.nothingOpen}</p>`, this.#held()];
-    return [
-      ...GROUPS.map((how) => {
-        const own = checks
-          .filter((check) => this.#howOpen(check, now) === how)
-          .toSorted((a, b) => atOf(a) - atOf(b));
-        if (own.length === 0) return nothing;
-        const isWrong = how === 'failed' || how === 'missed';
-        return html`<section class=${isWrong ? 'wrong' : ''}>
-        <h2>${words.stands[how]}</h2>
-        <ul>
-          ${repeat(
-            own,
-            ({ key }) => key,
-            (check) => this.#line(check),
-          )}
-        </ul>
-      </section>`;
-      }),
-      this.#held(),
-    ];
+    const of = (how: HowOpen) =>
+      checks
+        .filter((check) => this.#howOpen(check, now) === how)
+        .toSorted((a, b) => atOf(a) - atOf(b));
+    return [...GROUPS.map((how) => this.#group(how, of(how))), this.#held()];
+  }
+
+  /** What is due now is said also where nothing is: that is what one comes here for. */
+  #group(how: HowOpen, own: readonly CheckView[]) {
+    const { language } = this.say;
+    if (own.length === 0 && how !== 'due') return nothing;
+    const isWrong = how === 'failed' || how === 'missed';
+    const none = html`<p class="quiet">${checkDeskWords[language].nothingDue}</p>`;
+    return html`<section class=${isWrong ? 'wrong' : ''}>
+      <h2>${checkWords[language].stands[how]}</h2>
+      ${own.length === 0 ? none : isWrong ? this.#lines(own, isWrong) : this.#byPlace(own)}
+    </section>`;
+  }
+
+  /** One walk does all of one place; what is soonest there says which walk is the next. */
+  #byPlace(own: readonly CheckView[]) {
+    const { say } = this;
+    const places = [...new Set(own.map(({ station }) => textIn(station, say)))];
+    return places.map(
+      (place) => html`<h3>${place}</h3>
+        ${this.#lines(
+          own.filter(({ station }) => textIn(station, say) === place),
+          false,
+        )}`,
+    );
+  }
+
+  #lines(own: readonly CheckView[], isWrong: boolean) {
+    return html`<ul>
+      ${repeat(
+        own,
+        ({ key }) => key,
+        (check) => this.#line(check, isWrong),
+      )}
+    </ul>`;
   }
 
   #howOpen(check: CheckView, now: Instant): HowOpen {
@@ -128,27 +173,42 @@ export class DeskSafety extends Part {
     return html`<p class="held">${said.join(' ')}</p>`;
   }
 
-  #line(check: CheckView) {
+  #line(check: CheckView, isWrong: boolean) {
     const { say } = this;
     const now = this.sync.hubNow();
-    const isOpen = check.key === this.opened?.key;
-    const at = atOf(check);
-    const by = check.failed?.by;
-    const where = checkWords[say.language].at(textIn(check.station, say));
+    const { key, failed, fromAt } = check;
+    const isOpen = key === this.opened?.key;
+    const time = clockTime(atOf(check), say);
+    const words = checkWords[say.language];
+    const last = this.view.looked.find((each) => each.key === key) ?? null;
+    const where = isWrong && words.at(textIn(check.station, say));
+    const asked = (failed && sayCheckRow(check, say)) || sayAsked(check, say);
+    const beside = [asked, where, failed?.by].filter(Boolean).join(' · ');
     return html`<li>
       <button
         aria-expanded=${isOpen}
         @click=${() => {
-          this.opened = isOpen ? null : { key: check.key, how: howOpen(check, now) };
+          this.opened = isOpen ? null : { key, how: howOpen(check, now) };
         }}
       >
-        <span class="at">${clockTime(at, say)}</span>
+        <span class="at">${failed ? time : words.by(time)}</span>
         <span class="what">${sayCheck(check, say)}</span>
-        <span class="row">${sayCheckRow(check, say) || sayCheckTime(check, now, say)}</span>
-        <span class="where">${[where, by].filter(Boolean).join(' · ')}</span>
+        <span class="row">${beside}</span>
+        ${isWrong ? nothing : html`<span class="last">${sayLast(check, last, say)}</span>`}
+        ${
+          fromAt <= now
+            ? html`<span class="does">${checkDeskWords[say.language].writeIt}</span>`
+            : nothing
+        }
       </button>
-      ${isOpen ? this.#pad(check) : nothing}
+      ${isOpen ? this.#opened(check) : nothing}
     </li>`;
+  }
+
+  /** By which rule it is asked, with its clause: for whoever wants to read it up. */
+  #opened(check: CheckView) {
+    const rule = check.failed ? '' : sayCheckRow(check, this.say);
+    return [this.#pad(check), rule ? html`<p class="rule">${rule}</p>` : nothing];
   }
 
   #pad(check: CheckView) {

@@ -2,6 +2,7 @@ import type { Calibration, Live, Overlong, ServiceSpread } from '../day/index.ts
 import { calibrationOf, heldBy, overlongIn } from '../day/index.ts';
 import type { MixLine } from '../plan/index.ts';
 import type { HeldTo, LimitsChange } from '../safety/index.ts';
+import { type LastLooked, lastLooked } from './check-last.ts';
 import type { DayChart } from './day-chart.ts';
 import { dayChart } from './day-chart.ts';
 import type { DayEnd } from './day-end.ts';
@@ -36,6 +37,8 @@ export type DeskView = ViewHead & {
   readonly pull: readonly PullRow[];
   readonly mixes: readonly MixLine[];
   readonly end: DayEnd;
+  /** What was last found at the checks that are open. */
+  readonly looked: readonly LastLooked[];
 };
 
 export type LimitsHeld = Pick<HeldTo, 'id' | 'version'> & {
@@ -50,9 +53,10 @@ function limitsHeld({ index }: Live): LimitsHeld {
 /** The day as the desk sees it. */
 export function deskView(live: Live, spreads: readonly ServiceSpread[]): DeskView {
   const { version, built, kitchen } = live.index.plan;
+  const head = viewHead(live);
   return {
     face: 'desk',
-    ...viewHead(live),
+    ...head,
     day: built.day,
     planVersion: version,
     standings: standingsOf(live, spreads),
@@ -65,5 +69,6 @@ export function deskView(live: Live, spreads: readonly ServiceSpread[]): DeskVie
     pull: pullRows(live),
     mixes: built.mixes,
     end: dayEnd(live),
+    looked: lastLooked(live, head.checks),
   };
 }

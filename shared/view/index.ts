@@ -60,6 +60,7 @@ export {
   PROBE_LOW_C,
   type TempUnit,
 } from './check-doubt.ts';
+export type { LastLooked } from './check-last.ts';
 export { type CheckView, checksDue, howOpen, isTooOld, layChecked } from './check-view.ts';
 export { type CookDrawing, type CookLines, cookLines } from './cook-drawing.ts';
 export type { ChartBar, ChartChain, ChartRange, ChartRow, DayChart } from './day-chart.ts';

@@ -87,7 +87,7 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
     stands: {
       failed: 'Broken, and nobody has said what was done',
       missed: 'Not looked at in time',
-      due: 'To be looked at now',
+      due: 'Due now',
       later: 'Later',
     },
   },
@@ -133,7 +133,7 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
     stands: {
       failed: 'Incumplido, y nadie ha dicho qué se hizo',
       missed: 'Sin mirar a tiempo',
-      due: 'Para revisar ahora',
+      due: 'Para ahora',
       later: 'Después',
     },
   },
@@ -186,7 +186,7 @@ export function sayCheckTime(check: CheckView, now: Instant, say: Say): string {
 }
 
 /** What its limit asks, as the bound that it is; null where it has none. */
-function sayAsked({ on, asked, atLeastC }: CheckView, say: Say): string | null {
+export function sayAsked({ on, asked, atLeastC }: CheckView, say: Say): string | null {
   const words = checkWords[say.language];
   if (asked === null) return null;
   if (on.kind === 'thermometer') return words.offBy(asked);

@@ -14,6 +14,7 @@ export {
   type CheckWords,
   checkWords,
   sayAction,
+  sayAsked,
   sayCheck,
   sayCheckKind,
   sayCheckRow,
@@ -21,6 +22,7 @@ export {
   sayMore,
   sayToDo,
 } from './check-band-words.ts';
+export { checkDeskWords, sayLast } from './check-desk-words.ts';
 export { sayFelt } from './check-words.ts';
 export { clockRange, nearClock, nearRange, sinceClock } from './clock-range.ts';
 export { closingWords, sayClosed, sayPanEnd, sayStillOpen, sayToSettle } from './closing-words.ts';
