@@ -87,6 +87,7 @@ export { ASKED_AHEAD_S } from './turned.ts';
 export { watchedIn } from './watched.ts';
 export { askIf, type WhatIf } from './what-if.ts';
 export { whereKept } from './where-kept.ts';
+export { slotsOf } from './whereabouts.ts';
 export {
   type CrewLanguage,
   isUnclaimed,

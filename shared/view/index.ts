@@ -72,6 +72,7 @@ export { type Face, stationsOf } from './face.ts';
 export { type HandChange, handChange } from './hand-change.ts';
 export { LagsAmong } from './lags-among.ts';
 export { type LaidOut, layOut } from './laid-out.ts';
+export { type LogKind, logKind } from './log-kind.ts';
 export type { Logged } from './logged.ts';
 export type { NewsLine } from './news-line.ts';
 export { NOTE_MAX, type NoteFault, noteFault } from './note.ts';

@@ -1,26 +1,20 @@
-import type { Happening, LimitsFact, Live, ReadingPlace, Told } from '../day/index.ts';
-import { cureOf, isCheckFact, isWhoFact, slotName } from '../day/index.ts';
-import type {
-  BatchId,
-  Celsius,
-  CutId,
-  DishId,
-  Instant,
-  Kilograms,
-  LotId,
-  Seconds,
-  SlotId,
-  SmokerId,
-  TaskId,
-  Text,
-} from '../kernel/index.ts';
+import type { Happening, LimitsFact, Live, Told } from '../day/index.ts';
+import { cureOf, isCheckFact, isWhoFact } from '../day/index.ts';
+import type { Celsius, Instant, Kilograms, LotId, Seconds, TaskId, Text } from '../kernel/index.ts';
 import { must, unreachable } from '../kernel/index.ts';
 import type { SlotName } from '../plan/index.ts';
 import { type LoggedCheck, loggedCheck } from './logged-check.ts';
+import {
+  batchOf,
+  cutOf,
+  type Deed,
+  deedOn,
+  dishOf,
+  placeRead,
+  slotOf,
+  smokerOf,
+} from './logged-names.ts';
 import { type LoggedWho, loggedWho, nameOf } from './logged-who.ts';
-
-/** What was done to a task. */
-type Deed = { readonly title: Text; readonly batch: Text };
 
 export type Logged =
   | { readonly kind: 'plan'; readonly version: number; readonly takesBack: number | null }
@@ -29,7 +23,13 @@ export type Logged =
   | ({ readonly kind: 'counted'; readonly done: number; readonly pieces: number } & Deed)
   | ({ readonly kind: 'late'; readonly byS: Seconds } & Deed)
   | ({ readonly kind: 'given'; readonly to: string } & Deed)
-  | { readonly kind: 'read'; readonly where: Text; readonly tempC: Celsius }
+  | {
+      readonly kind: 'read';
+      readonly where: Text;
+      /** Where it lay then, of meat: loads of one batch are told apart by it. */
+      readonly slot: SlotName | null;
+      readonly tempC: Celsius;
+    }
   | {
       readonly kind: 'moved';
       readonly moves: readonly { readonly batch: Text; readonly to: SlotName }[];
@@ -124,7 +124,7 @@ export function logged(live: Live, told: Told): Logged {
     case 'taskGiven':
       return { kind: 'given', to: nameOf(live, told.hand), ...deedOn(live, told.task) };
     case 'temperatureRead':
-      return { kind: 'read', where: placeRead(live, told.where), tempC: told.tempC };
+      return { kind: 'read', ...placeRead(live, told), tempC: told.tempC };
     case 'slotsMoved':
       return {
         kind: 'moved',
@@ -223,26 +223,3 @@ const isByHand =
   ({ index }: Live) =>
   ({ activity }: { readonly activity: TaskId }) =>
     index.tasks.get(activity)?.work === 'hands';
-
-/** A task may be gone from the plan since; then its id must do. */
-function deedOn({ index }: Live, id: TaskId): Deed {
-  const task = index.tasks.get(id);
-  const batch = task && index.groups.get(task.batch)?.name;
-  return { title: task?.title ?? { en: id }, batch: batch ?? { en: id } };
-}
-
-function placeRead(live: Live, where: ReadingPlace): Text {
-  if (where.kind === 'core') return deedOn(live, where.stay).batch;
-  return smokerOf(live, where.smoker);
-}
-
-const smokerOf = ({ index }: Live, id: SmokerId): Text =>
-  index.plan.kitchen.smokers.find((smoker) => smoker.id === id)?.name ?? { en: id };
-const dishOf = ({ index }: Live, id: DishId): Text =>
-  index.plan.catalogue.dishes.find((dish) => dish.id === id)?.name ?? { en: id };
-const cutOf = ({ index }: Live, id: CutId): Text =>
-  index.plan.catalogue.cuts.find((cut) => cut.id === id)?.name ?? { en: id };
-const batchOf = ({ index }: Live, id: BatchId): Text => index.groups.get(id)?.name ?? { en: id };
-
-const slotOf = ({ index }: Live, slot: SlotId): SlotName =>
-  must(slotName(index.plan.kitchen, slot), slot);

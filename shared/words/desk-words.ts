@@ -1,3 +1,4 @@
+import type { LogKind } from '../view/index.ts';
 import type { Language } from './say.ts';
 
 /** The fixed words of the desk, which no other screen carries. */
@@ -8,6 +9,14 @@ export type DeskWords = {
   readonly allOver: string;
   readonly standing: StandingWords;
   forDay(day: string, plan: number): string;
+  readonly log: {
+    readonly newestFirst: string;
+    readonly look: string;
+    readonly all: string;
+    readonly kinds: Record<LogKind, string>;
+    readonly people: string;
+    readonly none: string;
+  };
 
   readonly dayChart: string;
   isOut(name: string): string;
@@ -103,6 +112,19 @@ const english: DeskWords = {
     planned: (inHand) => `if no cook runs long: ${inHand}`,
   },
   forDay: (day, plan) => `${day}, plan ${plan}`,
+  log: {
+    newestFirst: 'Newest first.',
+    look: 'show',
+    all: 'everything',
+    kinds: {
+      work: 'who did what',
+      readings: 'readings and checks',
+      food: 'what came in and went out',
+      house: 'plans and screens',
+    },
+    people: 'by whom',
+    none: 'None of that today.',
+  },
   dayChart: 'The day on ruled time: arrows move it, plus and minus bring it nearer and further',
   isOut: (name) => `${name} · out`,
   nearer: 'nearer',
@@ -161,6 +183,19 @@ const spanish: DeskWords = {
     planned: (inHand) => `si ninguna cocción se alarga: ${inHand}`,
   },
   forDay: (day, plan) => `${day}, plan ${plan}`,
+  log: {
+    newestFirst: 'Lo último va primero.',
+    look: 'ver',
+    all: 'todo',
+    kinds: {
+      work: 'quién hizo qué',
+      readings: 'lecturas y revisiones',
+      food: 'lo que entró y salió',
+      house: 'planes y pantallas',
+    },
+    people: 'por persona',
+    none: 'Hoy, nada de eso.',
+  },
   dayChart: 'El día en tiempo reglado: flechas lo mueven, más y menos lo acercan y alejan',
   isOut: (name) => `${name} · fuera`,
   nearer: 'más cerca',

@@ -15,7 +15,7 @@ export const logEnglish: LogPhrases = {
   counted: (task, done, pieces) => `${done} of ${pieces} done: ${task}`,
   late: (task, by) => `${by} later: ${task}`,
   given: (task, to) => `given to ${to}: ${task}`,
-  read: (where, temp) => `${where} read ${temp}`,
+  read: (where, slot, temp) => `${where}${slot ? ` (${slot})` : ''} read ${temp}`,
   moved: (batch, to) => `${batch} moved to ${to}`,
   mended: (tasks) => `the day mended: ${tasks} ${tasks === 1 ? 'task' : 'tasks'} otherwise`,
   note: (text, about) => (about ? `note on “${about}”: ${text}` : `note: ${text}`),
@@ -56,7 +56,7 @@ export const logEnglish: LogPhrases = {
     closed: (goesOn) => `day closed${goesOn ? `; goes on: ${goesOn}` : ''}`,
     undone: (what) => (what ? `undone: ${what}` : 'undone'),
   },
-  keptAt: (time) => `kept ${time}`,
+  sentAt: (time) => `offline, sent ${time}`,
   nothing: 'Nothing has happened yet.',
   news: {
     later: (task, by) => `${task} ${by} later`,

@@ -17,7 +17,7 @@ export type LogPhrases = {
   counted(task: string, done: number, pieces: number): string;
   late(task: string, by: string): string;
   given(task: string, to: string): string;
-  read(where: string, temp: string): string;
+  read(where: string, slot: string | null, temp: string): string;
   moved(batch: string, to: string): string;
   mended(tasks: number): string;
   note(text: string, about: string | null): string;
@@ -52,8 +52,8 @@ export type LogPhrases = {
     closed(goesOn: string | null): string;
     undone(what: string | null): string;
   };
-  /** Where a screen was alone: it was kept later than it happened. */
-  keptAt(time: string): string;
+  /** Where a screen was alone: it came later than it happened. */
+  sentAt(time: string): string;
   readonly nothing: string;
   /** What a decision moved. */
   readonly news: {

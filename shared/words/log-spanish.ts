@@ -16,7 +16,7 @@ export const logSpanish: LogPhrases = {
     `${done} de ${pieces} ${pieces === 1 ? 'hecha' : 'hechas'}: ${task}`,
   late: (task, by) => `${by} más tarde: ${task}`,
   given: (task, to) => `dada a ${to}: ${task}`,
-  read: (where, temp) => `${where}: se leyó ${temp}`,
+  read: (where, slot, temp) => `${where}${slot ? ` (${slot})` : ''}: se leyó ${temp}`,
   moved: (batch, to) => `${batch} pasa a ${to}`,
   mended: (tasks) => `el día arreglado: ${tasks} ${tasks === 1 ? 'tarea' : 'tareas'} de otro modo`,
   note: (text, about) => (about ? `nota sobre «${about}»: ${text}` : `nota: ${text}`),
@@ -57,7 +57,7 @@ export const logSpanish: LogPhrases = {
     closed: (goesOn) => `día cerrado${goesOn ? `; sigue: ${goesOn}` : ''}`,
     undone: (what) => (what ? `deshecho: ${what}` : 'deshecho'),
   },
-  keptAt: (time) => `anotado ${time}`,
+  sentAt: (time) => `sin conexión, enviado ${time}`,
   nothing: 'Todavía no ha pasado nada.',
   news: {
     later: (task, by) => `${task}: ${by} más tarde`,

@@ -34,7 +34,11 @@ export function sayLogged(said: Logged, say: Say): string {
     case 'given':
       return words.given(sayDeed(said, say), said.to);
     case 'read':
-      return words.read(textIn(said.where, say), temperature(said.tempC, say));
+      return words.read(
+        textIn(said.where, say),
+        said.slot && saySlot(said.slot, say),
+        temperature(said.tempC, say),
+      );
     case 'moved':
       return said.moves.map((move) => sayMove(move, words, say)).join('; ');
     case 'mended':

@@ -37,6 +37,32 @@ describe('the log of the day', () => {
     expect(lines[0]?.at).toBe(after(noon, minutes(5)));
   });
 
+  it('says when it was sent of what a screen kept while it was alone, and of nothing else', () => {
+    const telling = new Telling();
+    const late = { kind: 'helpAsked', task: first } as const;
+    telling.ask({ kind: 'start', task: first }, noon, person.id);
+    const sentAt = after(noon, minutes(7));
+    const kept = telling.keep(late, noon, person.id);
+    telling.state = fold(telling.state, { ...kept, seq: kept.seq + 1, keptAt: sentAt });
+    expect(logOf(telling).map((line) => line.sentAt)).toEqual([sentAt, null, null, null]);
+    // What the day began with was told of once there was a day to tell it of.
+    const before = after(plan.built.origin, minutes(-30));
+    telling.state = fold(telling.state, { ...kept, seq: kept.seq + 2, at: before });
+    expect(logOf(telling)[0]?.sentAt).toBeNull();
+  });
+
+  it('says of a core where the meat lay, so that two loads of a batch are told apart', () => {
+    const telling = new Telling();
+    const stays = plan.built.tasks.filter(({ work }) => work === 'place').slice(0, 2);
+    for (const { id } of stays) {
+      const where = { kind: 'core', stay: id } as const;
+      telling.keep({ kind: 'temperatureRead', where, tempC: celsius(80) }, noon, null);
+    }
+    const [one, other] = logOf(telling).map((line) => sayLogged(line.said, english));
+    expect(one).toMatch(/ \(.*, rack \d+\) read 176 °F$/);
+    expect(one).not.toBe(other);
+  });
+
   it('goes on over a new plan of the same day', () => {
     const telling = new Telling();
     telling.ask({ kind: 'start', task: first }, noon);

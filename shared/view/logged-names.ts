@@ -1,0 +1,42 @@
+import type { Live, Told } from '../day/index.ts';
+import { slotName, slotsOf } from '../day/index.ts';
+import type { BatchId, CutId, DishId, SlotId, SmokerId, TaskId, Text } from '../kernel/index.ts';
+import { must } from '../kernel/index.ts';
+import type { SlotName } from '../plan/index.ts';
+
+/** What was done to a task. */
+export type Deed = { readonly title: Text; readonly batch: Text };
+
+type ReadingTold = Extract<Told, { kind: 'temperatureRead' }>;
+
+/** A task may be gone from the plan since; then its id must do. */
+export function deedOn({ index }: Live, id: TaskId): Deed {
+  const task = index.tasks.get(id);
+  const batch = task && index.groups.get(task.batch)?.name;
+  return { title: task?.title ?? { en: id }, batch: batch ?? { en: id } };
+}
+
+/** What was read, and of meat where it lay then. */
+export function placeRead(live: Live, { where, at }: Pick<ReadingTold, 'where' | 'at'>) {
+  if (where.kind === 'air') return { where: smokerOf(live, where.smoker), slot: null };
+  const { state, index } = live;
+  const [lay] = index.placements.has(where.stay) ? slotsOf(state, index, where.stay, at) : [];
+  return { where: deedOn(live, where.stay).batch, slot: lay ? slotOf(live, lay.slot) : null };
+}
+
+/** What a smoker is called; by its id where the plan no longer has it. */
+export const smokerOf = ({ index }: Live, id: SmokerId): Text =>
+  index.plan.kitchen.smokers.find((smoker) => smoker.id === id)?.name ?? { en: id };
+/** The same of a dish. */
+export const dishOf = ({ index }: Live, id: DishId): Text =>
+  index.plan.catalogue.dishes.find((dish) => dish.id === id)?.name ?? { en: id };
+/** The same of a cut. */
+export const cutOf = ({ index }: Live, id: CutId): Text =>
+  index.plan.catalogue.cuts.find((cut) => cut.id === id)?.name ?? { en: id };
+/** The same of a batch. */
+export const batchOf = ({ index }: Live, id: BatchId): Text =>
+  index.groups.get(id)?.name ?? { en: id };
+
+/** A slot, with its smoker; no plan is without it. */
+export const slotOf = ({ index }: Live, slot: SlotId): SlotName =>
+  must(slotName(index.plan.kitchen, slot), slot);
