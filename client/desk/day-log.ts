@@ -24,7 +24,7 @@ export class DayLog extends Part {
       :host {
         display: block;
         --touch: 44px;
-        padding: 0 var(--edge) var(--edge);
+        padding: var(--gap) var(--edge) var(--edge);
       }
       .top {
         display: flex;

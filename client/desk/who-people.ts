@@ -1,4 +1,4 @@
-import { html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { PersonId } from '../../shared/kernel/index.ts';
@@ -14,7 +14,27 @@ import { whoStyle } from './who-style.ts';
 /** Who has a PIN, which an open hub asks nobody for, and what each reads. Tells `wish`. */
 @customElement('who-people')
 export class WhoPeople extends Part {
-  static override styles = [base, formStyle, whoStyle];
+  static override styles = [
+    base,
+    formStyle,
+    whoStyle,
+    css`
+      /* Read down a column as a list of names is. */
+      ul {
+        columns: 17em;
+        column-gap: calc(2 * var(--edge));
+      }
+      .asked {
+        columns: 32em;
+      }
+      li {
+        break-inside: avoid;
+      }
+      li > .name {
+        flex: 0 0 6em;
+      }
+    `,
+  ];
 
   @property({ attribute: false }) list!: WhoList;
   @state() private setting: PersonId | null = null;
@@ -27,7 +47,8 @@ export class WhoPeople extends Part {
     const { said } = this;
     return html`<section aria-label=${said.people}>
       <h2>${said.people}</h2>
-      <ul>
+      <p class="row soft">${said.whatEachReads}</p>
+      <ul class=${this.list.isOpen ? '' : 'asked'}>
         ${this.list.people.map((each) => this.#person(each))}
       </ul>
     </section>`;

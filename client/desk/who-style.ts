@@ -4,6 +4,8 @@ import { css } from 'lit';
 export const whoStyle = css`
   :host {
     display: block;
+    /* For a bare finger or a mouse, an arm's length off. */
+    --touch: 44px;
   }
   h2 {
     font-size: var(--strong);

@@ -16,12 +16,18 @@ export function deedOn({ index }: Live, id: TaskId): Deed {
   return { title: task?.title ?? { en: id }, batch: batch ?? { en: id } };
 }
 
-/** What was read, and of meat where it lay then. */
+/** What was read: of meat where it lay then, and which load, where its batch has several. */
 export function placeRead(live: Live, { where, at }: Pick<ReadingTold, 'where' | 'at'>) {
-  if (where.kind === 'air') return { where: smokerOf(live, where.smoker), slot: null };
+  if (where.kind === 'air') return { where: smokerOf(live, where.smoker), load: null, slot: null };
   const { state, index } = live;
+  const batch = index.tasks.get(where.stay)?.batch;
+  const loads = [...index.tasks.values()].filter((each) => {
+    return each.work === 'place' && each.batch === batch;
+  });
+  const load = loads.length > 1 ? loads.findIndex(({ id }) => id === where.stay) + 1 : null;
   const [lay] = index.placements.has(where.stay) ? slotsOf(state, index, where.stay, at) : [];
-  return { where: deedOn(live, where.stay).batch, slot: lay ? slotOf(live, lay.slot) : null };
+  const slot = lay ? slotOf(live, lay.slot) : null;
+  return { where: deedOn(live, where.stay).batch, load, slot };
 }
 
 /** What a smoker is called; by its id where the plan no longer has it. */

@@ -26,7 +26,9 @@ export type Logged =
   | {
       readonly kind: 'read';
       readonly where: Text;
-      /** Where it lay then, of meat: loads of one batch are told apart by it. */
+      /** Which of its batch, where that has several. */
+      readonly load: number | null;
+      /** Where it lay then, of meat. */
       readonly slot: SlotName | null;
       readonly tempC: Celsius;
     }

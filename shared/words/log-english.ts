@@ -15,6 +15,7 @@ export const logEnglish: LogPhrases = {
   counted: (task, done, pieces) => `${done} of ${pieces} done: ${task}`,
   late: (task, by) => `${by} later: ${task}`,
   given: (task, to) => `given to ${to}: ${task}`,
+  load: (batch, place) => `${batch}, load ${place}`,
   read: (where, slot, temp) => `${where}${slot ? ` (${slot})` : ''} read ${temp}`,
   moved: (batch, to) => `${batch} moved to ${to}`,
   mended: (tasks) => `the day mended: ${tasks} ${tasks === 1 ? 'task' : 'tasks'} otherwise`,

@@ -17,6 +17,7 @@ export type LogPhrases = {
   counted(task: string, done: number, pieces: number): string;
   late(task: string, by: string): string;
   given(task: string, to: string): string;
+  load(batch: string, place: number): string;
   read(where: string, slot: string | null, temp: string): string;
   moved(batch: string, to: string): string;
   mended(tasks: number): string;

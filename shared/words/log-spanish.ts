@@ -16,6 +16,7 @@ export const logSpanish: LogPhrases = {
     `${done} de ${pieces} ${pieces === 1 ? 'hecha' : 'hechas'}: ${task}`,
   late: (task, by) => `${by} más tarde: ${task}`,
   given: (task, to) => `dada a ${to}: ${task}`,
+  load: (batch, place) => `${batch}, carga ${place}`,
   read: (where, slot, temp) => `${where}${slot ? ` (${slot})` : ''}: se leyó ${temp}`,
   moved: (batch, to) => `${batch} pasa a ${to}`,
   mended: (tasks) => `el día arreglado: ${tasks} ${tasks === 1 ? 'tarea' : 'tareas'} de otro modo`,

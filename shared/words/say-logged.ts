@@ -35,7 +35,9 @@ export function sayLogged(said: Logged, say: Say): string {
       return words.given(sayDeed(said, say), said.to);
     case 'read':
       return words.read(
-        textIn(said.where, say),
+        said.load === null
+          ? textIn(said.where, say)
+          : words.load(textIn(said.where, say), said.load),
         said.slot && saySlot(said.slot, say),
         temperature(said.tempC, say),
       );

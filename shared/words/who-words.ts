@@ -50,6 +50,7 @@ export type WhoWords = {
   readonly answersForHub: string;
   readonly clearPin: string;
   readonly reads: string;
+  readonly whatEachReads: string;
   /** To who hears a screen. */
   whatReads(name: string): string;
   readonly asScreen: string;
@@ -70,8 +71,8 @@ const english: WhoWords = {
   hubAway: 'The hub does not answer. Still trying.',
   forgetful: 'This browser keeps nothing: leave the private window and ask again.',
   isOpen:
-    'This hub asks no screen who it is: whoever reaches it may do what the page they open may. ' +
-    'A kitchen of its own (--data) lets in only the screens that its desk has let in.',
+    'No screen is asked here who it is: whoever opens a page may do all that the page can. ' +
+    'In a kitchen of your own the desk lets in each screen here.',
   atTheDesk: 'At the desk',
   nobody: 'nobody',
   pin: 'PIN',
@@ -79,7 +80,7 @@ const english: WhoWords = {
   leave: 'leave',
   noOwner: 'Nobody has an owner’s PIN yet: any desk may change what is below. Set one.',
   asking: 'Asking to be let in',
-  nobodyAsks: 'No screen is asking. Open this hub’s address on one, and it shows a code.',
+  nobodyAsks: 'No screen is asking. Open this kitchen’s address on one, and it shows a code.',
   askedFrom: (address) => `from ${address}`,
   letIn: 'let it in',
   screens: 'Screens',
@@ -103,8 +104,9 @@ const english: WhoWords = {
   answersForHub: 'answers for screens and PINs',
   clearPin: 'take the PIN away',
   reads: 'reads',
+  whatEachReads: 'In which language their own page, and what a wall opens for them, is written.',
   whatReads: (name) => `${name} reads`,
-  asScreen: 'as the screen',
+  asScreen: 'like the screen',
 };
 
 const spanish: WhoWords = {
@@ -122,8 +124,8 @@ const spanish: WhoWords = {
   hubAway: 'El servidor no responde. Se sigue intentando.',
   forgetful: 'Este navegador no guarda nada: salga de la ventana privada y pida otra vez.',
   isOpen:
-    'Aquí no se pregunta a ninguna pantalla quién es: quien llega puede hacer lo que su página ' +
-    'permite. Una cocina propia (--data) solo admite las pantallas que admitió su escritorio.',
+    'Aquí no se pregunta a ninguna pantalla quién es: quien abre una página puede hacer todo lo ' +
+    'que la página permite. En su propia cocina el escritorio admite aquí cada pantalla.',
   atTheDesk: 'En el escritorio',
   nobody: 'nadie',
   pin: 'PIN',
@@ -133,7 +135,8 @@ const spanish: WhoWords = {
     'Nadie tiene aún un PIN de responsable: cualquier escritorio puede cambiar lo de abajo. ' +
     'Ponga uno.',
   asking: 'Piden entrar',
-  nobodyAsks: 'Ninguna pantalla pide entrar. Abra en ella la dirección y mostrará un código.',
+  nobodyAsks:
+    'Ninguna pantalla pide entrar. Abra en ella la dirección de esta cocina y mostrará un código.',
   askedFrom: (address) => `desde ${address}`,
   letIn: 'admitir',
   screens: 'Pantallas',
@@ -157,6 +160,7 @@ const spanish: WhoWords = {
   answersForHub: 'responde de pantallas y PIN',
   clearPin: 'quitar el PIN',
   reads: 'lee',
+  whatEachReads: 'En qué idioma está su propia página y lo que un tablero abre para esa persona.',
   whatReads: (name) => `${name} lee`,
   asScreen: 'como la pantalla',
 };

@@ -24,6 +24,7 @@ const lines: readonly LogLine[] = [
   told(3, after(noon, minutes(-5)), null, {
     kind: 'read',
     where: smoker,
+    load: null,
     slot: null,
     tempC: celsius(107.22),
   }),

@@ -254,7 +254,7 @@ describe('the section', () => {
 
   it('says of an open hub that it asks nobody, and lists no screens and PINs', async () => {
     const { element } = await desk({ isOpen: true, screens: [], asking: [] });
-    expect(said(element)).toContain('This hub asks no screen who it is');
+    expect(said(element)).toContain('No screen is asked here who it is');
     expect(all(element, 'who-screens')).toEqual([]);
     expect(said(element)).not.toContain('PIN');
     expect(all(element, 'select[aria-label$=" reads"]')).toHaveLength(2);
