@@ -1,4 +1,4 @@
-import { html } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { shownClock, typedClock } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
@@ -11,7 +11,18 @@ import { formStyle } from './form-style.ts';
  */
 @customElement('clock-field')
 export class ClockField extends Part {
-  static override styles = [base, formStyle];
+  static override styles = [
+    base,
+    formStyle,
+    css`
+      input {
+        width: 3.2em;
+      }
+      .half {
+        width: 5em;
+      }
+    `,
+  ];
 
   @property() label = '';
   @property() time = '';
@@ -22,7 +33,7 @@ export class ClockField extends Part {
     return html`<label>
       ${this.label}
       <input
-        size=${say.clock === '12 h' ? 9 : 5}
+        class=${say.clock === '12 h' ? 'half' : ''}
         .value=${typed ?? shownClock(time, say)}
         @input=${this.#type}
         @change=${this.#leave}

@@ -9,7 +9,7 @@ import { formStyle } from './form-style.ts';
  * A day, written as the desk writes every day; a tap opens the browser's own calendar over it, and
  * a keyboard types into its field. Tells `to-day` with another; one that may have no day says so in
  * the word of `none`, and tells an empty one where it is cleared. With `over` its name stands over
- * it.
+ * it; `large` is one that a page is about.
  */
 @customElement('day-field')
 export class DayField extends Part {
@@ -39,6 +39,23 @@ export class DayField extends Part {
       /* Which is the day and which the month of what is being typed, in words. */
       label:not(:focus-within) .typed {
         display: none;
+      }
+      :host([large]) .called {
+        position: absolute;
+        clip-path: inset(50%);
+      }
+      :host([large]) .field {
+        border-bottom: none;
+        font-size: var(--strong);
+        font-weight: 800;
+      }
+      :host([large]) .field > span {
+        text-decoration: underline var(--line);
+        text-underline-offset: 0.25em;
+      }
+      :host([large]) input[type='date'] {
+        width: 7.4em;
+        font-size: var(--body);
       }
       :host([over]) label {
         display: grid;

@@ -11,8 +11,12 @@ export const formStyle = css`
   input:not([type='checkbox']),
   select {
     min-height: var(--touch);
-    border-bottom: var(--line) solid var(--ink);
     font-weight: 700;
+    /* The line stands under the letters, wherever in its place to tap they are. */
+    background: linear-gradient(var(--ink), var(--ink)) 0 calc(50% + 0.78em) / 100% var(--line)
+      no-repeat;
+  }
+  option {
     background: var(--ground);
   }
   button {

@@ -1,16 +1,15 @@
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { PlanShown } from '../../shared/protocol/index.ts';
-import { planEditorWords, sayDay, sayKept } from '../../shared/words/index.ts';
+import { planEditorWords, sayDay } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
-import './day-field.ts';
 import { formStyle } from './form-style.ts';
 import { weekAfter } from './new-in-plan.ts';
 import { planStyle } from './plan-editor.css.ts';
 
 /**
- * For which day a plan is, and what days before kept for it. Tells `to-day` with another for it,
+ * The way from one day's plan to another's. Tells `to-day` with the day that it is wanted for too,
  * `from-day` with one to copy.
  */
 @customElement('plan-day')
@@ -19,27 +18,30 @@ export class PlanDay extends Part {
 
   @property() day = '';
   @property({ attribute: false }) days: PlanShown['days'] = [];
-  @property({ attribute: false }) kept: PlanShown['kept'] = [];
 
   protected override draw() {
     const { day, days, say } = this;
     const said = planEditorWords[say.language];
     const next = weekAfter(day);
     const others = days.filter((each) => each !== day);
-    return html`<div class="row">
-      <day-field .say=${say} .label=${said.day} .day=${day}></day-field>
+    return html`<div class="buttons">
       <button @click=${() => this.tell('to-day', next)}>
         ${said.copyTo} ${sayDay(next, say)}
       </button>
-      <label>
-        ${said.copyFrom}
-        <select ?disabled=${others.length === 0} @change=${this.#from}>
-          <option value="" selected>–</option>
-          ${others.map((each) => html`<option value=${each}>${sayDay(each, say)}</option>`)}
-        </select>
-      </label>
-    </div>
-    ${sayKept(this.kept, say).map((line) => html`<p>${line}</p>`)}`;
+      ${others.length > 0 ? this.#copied(others) : nothing}
+    </div>`;
+  }
+
+  #copied(others: readonly string[]) {
+    const { say } = this;
+    const said = planEditorWords[say.language];
+    return html`<label>
+      ${said.copyFrom}
+      <select @change=${this.#from}>
+        <option value="" selected>${said.anotherDay}</option>
+        ${others.map((each) => html`<option value=${each}>${sayDay(each, say)}</option>`)}
+      </select>
+    </label>`;
   }
 
   readonly #from = ({ target }: Event) => {

@@ -17,34 +17,32 @@ export const planStyle = css`
     min-width: 0;
   }
   .service {
-    border-bottom: var(--heavy) solid var(--ink);
     padding: var(--gap) 0;
   }
-  .row {
+  .heading {
     display: flex;
     flex-wrap: wrap;
     align-items: center;
-    gap: 0 1em;
-    min-height: var(--touch);
-    border-bottom: var(--hair) solid var(--pencil);
+    gap: 0 1.2em;
+    border-bottom: var(--heavy) solid var(--ink);
   }
-  .row > .name {
-    flex: 1 1 9em;
+  .heading .name {
+    flex: 1 1 8em;
+    max-width: 20em;
+  }
+  .heading .name input {
+    width: 100%;
+    font-size: var(--strong);
     font-weight: 800;
-  }
-  .deeper {
-    padding-left: 1.6em;
+    background: none;
   }
   .soft {
     color: var(--soft);
     font-size: var(--small);
   }
   input[type='number'] {
-    width: 4.5em;
+    width: 3.4em;
     text-align: right;
-  }
-  input[size] {
-    width: auto;
   }
   select {
     max-width: 100%;
@@ -54,17 +52,41 @@ export const planStyle = css`
     color: var(--soft);
     cursor: default;
   }
-  .verdict {
+  .buttons {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: var(--gap) 1em;
     padding: var(--gap) 0;
+  }
+  .verdict {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0 1.6em;
     background: var(--ground);
     border-bottom: var(--line) solid var(--ink);
     font-weight: 700;
   }
-  .buttons {
+  .verdict .buttons {
+    align-self: start;
+  }
+  .verdict [role='status'] {
+    flex: 1 1 18em;
+    padding-bottom: 0.2em;
+  }
+  .found {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(20em, 100%), 1fr));
+    gap: 0 1.6em;
+  }
+  summary {
     display: flex;
-    flex-wrap: wrap;
-    gap: var(--gap) 1em;
-    padding-bottom: var(--gap);
+    align-items: center;
+    min-height: var(--touch);
+    cursor: pointer;
+    text-decoration: underline;
+    text-underline-offset: 0.2em;
   }
   plan-verdict {
     position: sticky;
@@ -73,9 +95,12 @@ export const planStyle = css`
     display: block;
   }
   /* A browser's em: also where a reader has it write larger, little of the plan is left to see. */
-  @media (height < 34em) {
+  @media (height < 40em), (width < 52em) {
     plan-verdict {
       position: static;
+    }
+    .heading {
+      column-gap: 0.5em;
     }
   }
   .against {
@@ -91,6 +116,8 @@ export const planStyle = css`
 /** The editor itself, round its parts. */
 export const editorStyle = css`
   :host {
+    /* What is only read aloud stays in here, and makes no page longer. */
+    position: relative;
     padding: 0 var(--edge) var(--edge);
   }
 `;

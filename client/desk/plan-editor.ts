@@ -8,10 +8,11 @@ import type {
   PlanTried,
 } from '../../shared/protocol/index.ts';
 import type { Refusal } from '../../shared/view/index.ts';
-import { planEditorWords } from '../../shared/words/index.ts';
+import { planEditorWords, sayKept } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { readSettings } from '../shell/settings.ts';
 import { base } from '../theme/index.ts';
+import './day-field.ts';
 import { formStyle } from './form-style.ts';
 import { type Further, lookFurther, NOTHING_YET } from './look-further.ts';
 import { planOn, withNewService } from './new-in-plan.ts';
@@ -25,7 +26,6 @@ import { keepTyped, typedPlan } from './typed-plan.ts';
 
 /** Typing pauses so long before the hub is asked whether it fits. */
 const QUIET_MS = 350;
-
 type Service = CookPlan['services'][number];
 
 /**
@@ -82,61 +82,61 @@ export class PlanEditor extends Part {
   }
 
   #verdict() {
-    const { said, say, tried, phase, typed, shown } = this;
+    const { say, tried, phase, typed, shown, further } = this;
     return html`<plan-verdict
       .say=${say}
       .phase=${phase}
-      .tried=${this.further.better ?? tried}
+      .tried=${further.better ?? tried}
       .refusal=${this.refusal}
-      .further=${this.further}
-      @nearest=${() => this.further.nearest && this.#type(this.further.nearest.plan)}
+      .further=${further}
       ?changed=${typed !== null}
-    >
-      <button
-        class="takes"
-        ?disabled=${typed === null || tried?.fits !== true || phase !== 'still'}
-        @click=${() => this.#take()}
-      >
-        ${said.take}
-      </button>
-      ${
-        typed
-          ? html`<button class="leaves" @click=${() => this.#forget()}>${said.forget}</button>`
-          : nothing
-      }
-      ${
-        shown?.canUndo && !typed
-          ? html`<button @click=${this.#undo}>${said.undo}</button>`
-          : nothing
-      }
-    </plan-verdict>`;
+      ?fits=${typed !== null && tried?.fits === true}
+      ?undoable=${shown?.canUndo && !typed}
+      @nearest=${() => further.nearest && this.#type(further.nearest.plan)}
+      @take=${() => this.#take()}
+      @forget=${() => this.#forget()}
+      @undo=${this.#undo}
+      >${this.plan ? this.#day(this.plan) : nothing}</plan-verdict
+    >`;
   }
 
   #sheet(plan: CookPlan, shown: PlanShown) {
     const { said, say } = this;
-    const isRunning = plan.day === shown.runs;
-    return html`<plan-day
-        .say=${say}
-        .day=${plan.day}
-        .days=${shown.days}
-        .kept=${shown.kept}
-        @to-day=${({ detail }: CustomEvent<string>) => this.#type(planOn(plan, detail))}
-        @from-day=${({ detail }: CustomEvent<string>) => this.#copy(detail, plan.day)}
-      ></plan-day>
+    const batches = plan.day === shown.runs ? shown.batches : [];
+    return html`${sayKept(shown.kept, say).map((line) => html`<p>${line}</p>`)}
       ${plan.services.map(
         (service, place) => html`<plan-service
           .say=${say}
           .service=${service}
           .menu=${shown.menu}
-          .batches=${isRunning ? shown.batches.filter((each) => each.service === service.id) : []}
+          .batches=${batches.filter((each) => each.service === service.id)}
           @service-changed=${({ detail }: CustomEvent<Service | null>) =>
             this.#changeService(plan, place, detail)}
           @batch-edit=${({ detail }: CustomEvent<PlanEdit>) => this.#edit(plan, detail)}
         ></plan-service>`,
       )}
-      <button @click=${() => this.#type(withNewService(plan, shown.menu))}>
-        ${said.addService}
-      </button>`;
+      <div class="buttons">
+        <button @click=${() => this.#type(withNewService(plan, shown.menu))}>
+          ${said.addService}
+        </button>
+      </div>
+      <plan-day
+        .say=${say}
+        .day=${plan.day}
+        .days=${shown.days}
+        @to-day=${({ detail }: CustomEvent<string>) => this.#type(planOn(plan, detail))}
+        @from-day=${({ detail }: CustomEvent<string>) => this.#copy(detail, plan.day)}
+      ></plan-day>`;
+  }
+
+  #day(plan: CookPlan) {
+    return html`<day-field
+      large
+      .say=${this.say}
+      .label=${this.said.day}
+      .day=${plan.day}
+      @to-day=${({ detail }: CustomEvent<string>) => this.#type(planOn(plan, detail))}
+    ></day-field>`;
   }
 
   /** The plan of another day for this one; services keep their wall times. */

@@ -27,17 +27,15 @@ export class PlanService extends Part {
 
   protected override draw() {
     const { service, said, say, menu } = this;
+    const name = textIn(service.name, say);
     return html`<fieldset class="service">
-      <legend class="unseen">${said.service}</legend>
-      <div class="row">
+      <legend class="unseen">${name}</legend>
+      <div class="heading">
         <label class="name">
           <span class="unseen">${said.service}</span>
-          <input .value=${textIn(service.name, say)} @input=${this.#rename} />
+          <input .value=${name} @input=${this.#rename} />
         </label>
         ${this.#clock('opens')} ${this.#clock('closes')}
-        <button class="leaves" @click=${() => this.tell('service-changed', null)}>
-          ${said.drop}
-        </button>
       </div>
       ${service.dishes.map(
         (dish, place) => html`<plan-dish
@@ -49,7 +47,12 @@ export class PlanService extends Part {
           @batch-edit=${this.#inService}
         ></plan-dish>`,
       )}
-      ${this.#adding()}
+      <div class="buttons">
+        ${this.#adding()}
+        <button class="leaves" @click=${() => this.tell('service-changed', null)}>
+          ${said.dropNamed(name)}
+        </button>
+      </div>
     </fieldset>`;
   }
 
@@ -67,12 +70,10 @@ export class PlanService extends Part {
     const { service, menu, said, say } = this;
     const taken = new Set<string>(service.dishes.map(({ dish }) => dish));
     const left = menu.dishes.filter(({ id }) => !taken.has(id));
-    return html`<div class="row">
-      <select aria-label=${said.addDish} @change=${this.#add}>
-        <option value="" selected>${said.addDish}</option>
-        ${left.map(({ id, name }) => html`<option value=${id}>${textIn(name, say)}</option>`)}
-      </select>
-    </div>`;
+    return html`<select aria-label=${said.addDish} @change=${this.#add}>
+      <option value="" selected>${said.addDish}</option>
+      ${left.map(({ id, name }) => html`<option value=${id}>${textIn(name, say)}</option>`)}
+    </select>`;
   }
 
   readonly #add = ({ target }: Event) => {

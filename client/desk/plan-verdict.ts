@@ -12,10 +12,13 @@ import { planStyle } from './plan-editor.css.ts';
 /** How far the hub has come with what is typed. */
 export type Phase = 'still' | 'trying' | 'away';
 
+/** So many reasons are read at once; our choice. */
+const MOST_LINES = 2;
+
 /**
- * What a plan would do, or what does not fit and what would; the buttons are put in. They stand
- * first: what is found later makes the words longer, and moves no button away under a finger. Tells
- * `nearest` where what would fit is to be written instead.
+ * What a plan would do, or what does not fit and what would. The buttons stand first, behind the
+ * day that is put in: what is found later makes the words longer, and moves no button away under a
+ * finger. Tells `take`, `forget` and `undo`, and `nearest` where what would fit is to be written.
  */
 @customElement('plan-verdict')
 export class PlanVerdict extends Part {
@@ -26,6 +29,9 @@ export class PlanVerdict extends Part {
   @property({ attribute: false }) further: Further = NOTHING_YET;
   @property({ attribute: false }) refusal: Refusal | null = null;
   @property({ type: Boolean }) changed = false;
+  /** What is typed fits. */
+  @property({ type: Boolean }) fits = false;
+  @property({ type: Boolean }) undoable = false;
 
   protected override draw() {
     const { tried, phase, refusal, say } = this;
@@ -35,11 +41,7 @@ export class PlanVerdict extends Part {
     return html`<div class="verdict ${isAgainst ? 'against' : ''}">
       <div class="buttons">
         <slot></slot>
-        ${
-          nearest
-            ? html`<button @click=${() => this.tell('nearest', null)}>${said.useNearest}</button>`
-            : nothing
-        }
+        ${this.#buttons()}
       </div>
       <div role="status">
         ${refusal ? this.#refused(refusal) : nothing}
@@ -47,16 +49,48 @@ export class PlanVerdict extends Part {
         ${phase === 'trying' ? html`<p class="soft">${said.trying}</p>` : nothing}
         ${tried?.taken ? html`<strong>${said.taken}</strong>` : nothing}
         ${this.changed || tried ? nothing : html`<p class="soft">${said.unchanged}</p>`}
-        ${isAgainst ? html`<strong>${said.notFit}</strong>` : nothing}
-        <ul>
-          ${tried?.lines.map((line) => html`<li>${line}</li>`)}
-        </ul>
-        ${tried?.better ? html`<p>${tried.better.line}</p>` : nothing}
-        ${isBettering ? html`<p class="soft">${said.bettering}</p>` : nothing}
-        ${nearest ? html`<p>${nearest.line}</p>` : nothing}
-        ${conflict ? this.#conflict(conflict) : nothing}
+        <div class="found">
+          <div>
+            ${isAgainst ? html`<strong>${said.notFit}</strong>` : nothing}
+            ${tried ? this.#lines(tried.lines) : nothing}
+            ${tried?.better ? html`<p>${tried.better.line}</p>` : nothing}
+            ${isBettering ? html`<p class="soft">${said.bettering}</p>` : nothing}
+          </div>
+          ${nearest ? html`<p><strong>${said.wouldFit}</strong> ${nearest.line}</p>` : nothing}
+          ${conflict ? html`<div>${this.#conflict(conflict)}</div>` : nothing}
+        </div>
       </div>
     </div>`;
+  }
+
+  /** The first say what is wrong; the plan below is not to be pushed out of sight by all. */
+  #lines(lines: readonly string[]) {
+    const listed = (some: readonly string[]) =>
+      html`<ul>${some.map((line) => html`<li>${line}</li>`)}</ul>`;
+    const more = lines.length - MOST_LINES;
+    if (more <= 0) return listed(lines);
+    return html`${listed(lines.slice(0, MOST_LINES))}
+      <details>
+        <summary>${planEditorWords[this.say.language].moreLines(more)}</summary>
+        ${listed(lines.slice(MOST_LINES))}
+      </details>`;
+  }
+
+  #buttons() {
+    const { phase, say, fits, changed, undoable } = this;
+    const said = planEditorWords[say.language];
+    const box = (words: string, tells: string, kind = '') =>
+      html`<button class=${kind} @click=${() => this.tell(tells, null)}>${words}</button>`;
+    return html`<button
+        class="takes"
+        ?disabled=${!fits || phase !== 'still'}
+        @click=${() => this.tell('take', null)}
+      >
+        ${said.take}
+      </button>
+      ${changed ? box(said.forget, 'forget', 'leaves') : nothing}
+      ${undoable ? box(said.undo, 'undo') : nothing}
+      ${this.further.nearest ? box(said.useNearest, 'nearest') : nothing}`;
   }
 
   #conflict({ cannot, demands, advice }: NonNullable<PlanConflict['conflict']>) {

@@ -54,7 +54,7 @@ export {
   sayPlanFits,
   sayPlanOffer,
 } from './plan-desk.ts';
-export { type PlanEditorWords, planEditorWords } from './plan-editor-words.ts';
+export { type PlanEditorWords, planEditorWords, sayWays } from './plan-editor-words.ts';
 export { sayBecause, sayInHand, saySlot, saySlots } from './reasons.ts';
 export { recordDeskWords } from './record-desk-words.ts';
 export { sayRefusal } from './refusals.ts';

@@ -1,4 +1,6 @@
-import type { Language } from './say.ts';
+import type { Text } from '../view/index.ts';
+import type { Language, Say } from './say.ts';
+import { textIn } from './say.ts';
 
 /** The fixed words of the plan editor. */
 export type PlanEditorWords = {
@@ -9,16 +11,16 @@ export type PlanEditorWords = {
   readonly sells: string;
   readonly shapes: Readonly<Record<'even' | 'early' | 'middle' | 'late', string>>;
   readonly byQuarter: string;
-  readonly dish: string;
   readonly portions: string;
-  readonly usual: string;
-  readonly batches: string;
+  usual(way: string): string;
+  readonly details: string;
   batch(number: number): string;
   readonly ready: string;
   readonly addBatch: string;
   readonly split: string;
   readonly mergeNext: string;
   readonly drop: string;
+  dropNamed(name: string): string;
   readonly bySales: string;
   readonly slots: string;
   readonly anywhere: string;
@@ -32,12 +34,14 @@ export type PlanEditorWords = {
   readonly useNearest: string;
   readonly copyTo: string;
   readonly copyFrom: string;
-  readonly copy: string;
+  readonly anotherDay: string;
   readonly trying: string;
   readonly bettering: string;
   readonly unchanged: string;
   readonly taken: string;
   readonly notFit: string;
+  readonly wouldFit: string;
+  moreLines(lines: number): string;
   readonly away: string;
   readonly noPlan: string;
 };
@@ -47,24 +51,29 @@ const english: PlanEditorWords = {
   service: 'Service',
   opens: 'opens',
   closes: 'closes',
-  sells: 'sells most',
-  shapes: { even: 'evenly', early: 'early', middle: 'in the middle', late: 'late' },
-  byQuarter: 'counted by the quarter of an hour',
-  dish: 'Dish',
+  sells: 'when it sells',
+  shapes: {
+    even: 'evenly',
+    early: 'most early',
+    middle: 'most in the middle',
+    late: 'most late',
+  },
+  byQuarter: 'portions, by the quarter of an hour',
   portions: 'portions',
-  usual: 'usual',
-  batches: 'Batches',
+  usual: (way) => `usual (${way})`,
+  details: 'Details',
   batch: (number) => `Batch ${number}`,
   ready: 'ready at',
   addBatch: 'Add a batch',
   split: 'Split',
   mergeNext: 'Join with next',
   drop: 'Drop',
+  dropNamed: (name) => `Drop ${name}`,
   bySales: 'By the sales again',
   slots: 'only in',
   anywhere: 'wherever there is room',
   whoever: 'whoever can',
-  wishes: 'Wishes',
+  wishes: 'Which racks, whose hands',
   addDish: 'Add a dish',
   addService: 'Add a service',
   take: 'Take this plan',
@@ -72,13 +81,15 @@ const english: PlanEditorWords = {
   forget: 'Leave it as it was',
   useNearest: 'Write that instead',
   copyTo: 'Copy to',
-  copyFrom: 'as on',
-  copy: 'Copy',
+  copyFrom: 'Copy from',
+  anotherDay: 'another day',
   trying: 'Trying it …',
   bettering: 'Looking for a better plan; this one can be taken meanwhile.',
-  unchanged: 'As it runs.',
+  unchanged: 'As it runs. What you change is tried at once.',
   taken: 'Taken.',
   notFit: 'It does not fit:',
+  wouldFit: 'What would:',
+  moreLines: (lines) => `${lines} more that are in the way`,
   away: 'The hub does not answer. What is typed here stays.',
   noPlan: 'There is no plan for that day.',
 };
@@ -88,24 +99,29 @@ const spanish: PlanEditorWords = {
   service: 'Servicio',
   opens: 'abre',
   closes: 'cierra',
-  sells: 'vende más',
-  shapes: { even: 'parejo', early: 'al principio', middle: 'a la mitad', late: 'al final' },
-  byQuarter: 'contado por cuartos de hora',
-  dish: 'Plato',
+  sells: 'cuándo se vende',
+  shapes: {
+    even: 'parejo',
+    early: 'más al principio',
+    middle: 'más a la mitad',
+    late: 'más al final',
+  },
+  byQuarter: 'porciones, por cuartos de hora',
   portions: 'porciones',
-  usual: 'lo usual',
-  batches: 'Tandas',
+  usual: (way) => `lo usual (${way})`,
+  details: 'Detalles',
   batch: (number) => `Tanda ${number}`,
   ready: 'lista a las',
   addBatch: 'Añadir tanda',
   split: 'Dividir',
   mergeNext: 'Juntar con la siguiente',
   drop: 'Quitar',
+  dropNamed: (name) => `Quitar ${name}`,
   bySales: 'Otra vez según las ventas',
   slots: 'solo en',
   anywhere: 'donde haya lugar',
   whoever: 'quien pueda',
-  wishes: 'Deseos',
+  wishes: 'Qué parrillas, qué manos',
   addDish: 'Añadir plato',
   addService: 'Añadir servicio',
   take: 'Tomar este plan',
@@ -113,13 +129,15 @@ const spanish: PlanEditorWords = {
   forget: 'Dejarlo como estaba',
   useNearest: 'Escribir eso',
   copyTo: 'Copiar a',
-  copyFrom: 'como el',
-  copy: 'Copiar',
+  copyFrom: 'Copiar de',
+  anotherDay: 'otro día',
   trying: 'Probando …',
   bettering: 'Buscando un plan mejor; este ya se puede tomar.',
-  unchanged: 'Tal como corre.',
+  unchanged: 'Tal como corre. Lo que cambie se prueba enseguida.',
   taken: 'Tomado.',
   notFit: 'No cabe:',
+  wouldFit: 'Lo que sí:',
+  moreLines: (lines) => `${lines} más que lo impiden`,
   away: 'El centro no responde. Lo escrito aquí se queda.',
   noPlan: 'No hay plan para ese día.',
 };
@@ -128,3 +146,31 @@ export const planEditorWords: Readonly<Record<Language, PlanEditorWords>> = {
   en: english,
   es: spanish,
 };
+
+type Choice = {
+  readonly id: string;
+  readonly name: Text;
+  readonly usual: string;
+  readonly options: readonly { readonly id: string; readonly name: Text }[];
+};
+
+/** In which ways a dish is made: those that are not usual, and what usual is of the others. */
+export function sayWays(
+  choices: readonly Choice[],
+  chosen: Readonly<Record<string, string>>,
+  say: Say,
+) {
+  const ways = choices.map(({ id, name, usual, options }) => {
+    const is = chosen[id] ?? usual;
+    const option = options.find((each) => each.id === is);
+    const words = `${textIn(name, say)}: ${option ? textIn(option.name, say) : is}`;
+    return { words, isUsual: is === usual };
+  });
+  const named = (isUsual: boolean) =>
+    ways.flatMap((way) => (way.isUsual === isUsual ? [way.words] : [])).join(' · ');
+  const usual = named(true);
+  return {
+    otherwise: named(false),
+    usual: usual && planEditorWords[say.language].usual(usual),
+  };
+}

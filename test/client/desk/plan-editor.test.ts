@@ -235,6 +235,48 @@ describe('the plan editor', () => {
     ]);
   });
 
+  it('names in the row of a dish what is not made as usual, and what usual is', async () => {
+    const way = (id: string, name: string, usual: string, ...options: string[]) => ({
+      id,
+      name: { en: name },
+      usual,
+      options: options.map((each) => ({ id: each, name: { en: each }, reason: { en: 'why' } })),
+    });
+    const choices = [
+      way('set', 'Set', 'short', 'short', 'overnight'),
+      way('wrap', 'Wrap', 'paper', 'none', 'paper'),
+    ];
+    const [ribs] = shown.menu.dishes;
+    const plan = structuredClone(planOf(20)) as unknown as {
+      services: [{ dishes: [{ choices: object }] }];
+    };
+    plan.services[0].dishes[0].choices = { set: 'overnight' };
+    const menu = { ...shown.menu, dishes: [{ ...ribs, choices }] };
+    const { element, asked } = await editor({ show: { ok: true, ...shown, plan, menu } });
+    const [ways] = all(element, '.ways');
+    expect(ways?.textContent).toMatch(/Set: overnight\s+usual \(Wrap: paper\)/);
+    expect(all(element, 'plan-ways select')).toEqual([]);
+    await tap(element, /Details/);
+    const are = all(element, 'plan-ways option[selected]').map((each) => each.textContent?.trim());
+    expect(are.slice(0, 2)).toEqual(['overnight', 'usual (paper)']);
+    await tap(element, /Drop Ribs/);
+    await pause();
+    const drafted = asked.find(([door]) => door === 'draft')?.[1] as CookPlan;
+    expect(drafted.services[0]?.dishes).toEqual([]);
+  });
+
+  it('shows the first of many things in the way, and the others behind one tap', async () => {
+    const lines = ['First.', 'Second.', 'Third.', 'Fourth.'];
+    const { element } = await editor({ draft: { ok: true, fits: false, lines } });
+    await type(element, 'input[type=number]', '200');
+    await pause();
+    expect(all(element, 'summary').map((each) => each.textContent)).toEqual([
+      '2 more that are in the way',
+    ]);
+    const folded = all(element, 'details li').map((each) => each.textContent);
+    expect(folded).toEqual(['Third.', 'Fourth.']);
+  });
+
   it('says all of it in Spanish', async () => {
     const { element } = await editor(
       { draft: { ok: true, fits: false, lines: ['Lleno.'] }, take: null },
