@@ -26,15 +26,25 @@ export class DeskSmokers extends Part {
     base,
     css`
       :host {
+        --rack-least: calc(0.6 * var(--touch));
+        --rack-gap: calc(10px * var(--arcmin));
         display: grid;
         grid-template-rows: minmax(0, 1fr) auto;
         height: 100%;
       }
-      .smokers {
+      .page {
         display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 26em), 1fr));
+        grid-template-rows: minmax(0, 1fr) auto;
         overflow: auto;
         min-height: 0;
+      }
+      .smokers {
+        display: grid;
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 19em), 1fr));
+        min-height: 0;
+      }
+      :host([narrow]) .page {
+        grid-template-rows: max-content max-content;
       }
       :host([narrow]) .smokers {
         grid-auto-rows: max-content;
@@ -56,7 +66,6 @@ export class DeskSmokers extends Part {
         padding: var(--gap) var(--edge);
         font-size: var(--small);
         color: var(--soft);
-        border-top: var(--line) solid var(--ink);
       }
       move-foot {
         border-top: var(--heavy) solid var(--ink);
@@ -97,8 +106,11 @@ export class DeskSmokers extends Part {
   protected override draw() {
     const { view } = this;
     if (!view) return nothing;
-    return html`<div class="smokers">${this.#smokers(view)}</div>
-      ${this.reading ? this.#pad(this.reading, view) : this.#move(view)}`;
+    return html`<div class="page">
+        <div class="smokers">${this.#smokers(view)}</div>
+        ${this.#known(view)}
+      </div>
+      ${this.reading ? this.#pad(this.reading, view) : this.#move()}`;
   }
 
   #pad(reading: Reading, { endsAt }: DeskView) {
@@ -116,9 +128,9 @@ export class DeskSmokers extends Part {
     return html`<p class="known">${this.words.cooksOnRecord(cooks, enough)}</p>`;
   }
 
-  #move(view: DeskView) {
+  #move() {
     const { move } = this.#moving;
-    if (move.kind === 'none') return this.#known(view);
+    if (move.kind === 'none') return nothing;
     return html`<move-foot
       .say=${this.say}
       .move=${move}

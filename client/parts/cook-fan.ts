@@ -2,7 +2,7 @@ import { css, html, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
-import type { CookDrawing, CookLines } from '../../shared/view/index.ts';
+import type { CookDrawing, CookLines, PitRule } from '../../shared/view/index.ts';
 import { cookLines } from '../../shared/view/index.ts';
 import { temperature } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
@@ -81,6 +81,20 @@ export class CookFan extends Part {
         background: var(--ground);
         transform: translateY(-50%);
       }
+      /* Room over the highest line for its figure, which stands where the curve is not. */
+      :host([small]) div {
+        margin-top: 1.1em;
+      }
+      :host([small]) span {
+        font-size: var(--small);
+        transform: translateY(-100%);
+      }
+      :host([small]) .passed {
+        left: auto;
+        right: 0;
+        padding: 0;
+        background: none;
+      }
       small {
         font-size: 0.75em;
         font-weight: 700;
@@ -90,13 +104,15 @@ export class CookFan extends Part {
 
   @property({ attribute: false }) cook: CookDrawing | null = null;
   @property({ type: Number }) now: Instant = instant(0);
-  /** As small as in a rack: without words. */
+  /** Over the hours of a rack's rule, which has now and the times: its own are the temperatures. */
+  @property({ attribute: false }) rule: PitRule | null = null;
   @property({ type: Boolean, reflect: true }) small = false;
 
   protected override draw() {
     const { cook, words } = this;
     if (!cook) return nothing;
-    const lines = cookLines(cook, this.now);
+    const lines = cookLines(cook, this.now, this.small ? this.rule : null);
+    const shown = this.small ? apart(lines.targets) : lines.targets;
     const box = `0 0 ${WIDE} ${HIGH}`;
     return html`<div>
         <svg viewBox=${box} preserveAspectRatio="none" aria-hidden="true">
@@ -105,18 +121,31 @@ export class CookFan extends Part {
         ${lines.targets.map(targetLine)}
         ${lines.wrapped === null ? nothing : upright('wrapped', lines.wrapped)}
         ${lines.opened.map((x) => svg`<path class="opened" d=${notchAt(x)} />`)}
-        ${svg`<path class="core" d=${pathOf(lines.cores)} />`} ${upright('now', lines.now)}
+        ${svg`<path class="core" d=${pathOf(lines.cores)} />`}
+        ${this.small ? nothing : upright('now', lines.now)}
       </svg>
-      ${this.small ? nothing : lines.targets.map((target) => this.#label(target))}
+      ${shown.map((target) => this.#label(target))}
       </div>
       ${this.small || cook.isCalibrated ? nothing : html`<small>${words.notCalibrated}</small>`}`;
   }
 
-  #label({ y, tempC }: CookLines['targets'][number]) {
+  #label({ y, tempC, isPassed }: Target) {
     const top = `${(100 * y).toFixed(1)}%`;
-    return html`<span ${styled({ top })}>${temperature(tempC, this.say)}</span>`;
+    const said = temperature(tempC, this.say);
+    return html`<span class=${isPassed ? 'passed' : ''} ${styled({ top })}>${said}</span>`;
   }
 }
+
+type Target = CookLines['targets'][number];
+
+/** Of the height: figures nearer than this would stand in one another. */
+const APART = 0.4;
+
+/** What is still to come first; of what is too near to it the figure is left out. */
+const apart = (targets: readonly Target[]): Target[] =>
+  [...targets]
+    .sort((a, b) => Number(a.isPassed) - Number(b.isPassed))
+    .filter(({ y }, i, all) => all.slice(0, i).every((other) => Math.abs(other.y - y) > APART));
 
 const at = (x: number, y: number) => `${(x * WIDE).toFixed(1)} ${(y * HIGH).toFixed(1)}`;
 
@@ -130,7 +159,7 @@ const notchAt = (x: number) => `M${at(x, 1)}L${at(x, 0.9)}`;
 
 const strokeAt = (x: number, y: number) => `M${at(x, y - 0.05)}L${at(x, y + 0.05)}`;
 
-function targetLine({ y, low, mid, high }: CookLines['targets'][number]) {
+function targetLine({ y, low, mid, high }: Target) {
   const [from, to] = [low ?? 1, high ?? 1];
   return svg`<path class="target" d=${`M${at(0, y)}L${at(1, y)}`} />
     <path class="range" d=${`M${at(from, y)}L${at(to, y)}`} />

@@ -13,107 +13,119 @@ export const rackLaneStyles = css`
     font-weight: 800;
     align-self: center;
   }
+  .low {
+    align-self: end;
+    line-height: 1.1;
+    padding-bottom: calc(var(--heavy) + var(--rack-gap, calc(3px * var(--arcmin))));
+  }
   .lane {
     container: lane / inline-size;
     position: relative;
-    padding-bottom: calc(2px * var(--arcmin));
-    display: grid;
-    grid-template-rows: auto minmax(0, 1fr) auto;
+    padding-bottom: var(--rack-gap, calc(3px * var(--arcmin)));
+    display: flex;
+    flex-direction: column;
+    justify-content: flex-end;
     min-width: 0;
+    min-height: 0;
+  }
+  /* Words have their room first, then the hours, then what lies there, the rest is the curves'. */
+  .pieces {
+    flex: 1000 1 0;
+    min-height: calc(6px * var(--arcmin));
+    max-height: var(--natural);
+  }
+  .none > .pieces {
+    min-height: 0;
+  }
+  /* Of several each is tapped by itself: in the drawing, or on its words. */
+  .several > .pieces {
+    container: pieces / size;
+    position: relative;
+    min-height: calc(10px * var(--arcmin));
+  }
+  .kind {
+    display: contents;
+  }
+  .hours {
+    container: hours / size;
+    flex: 1000000 1 0;
+    min-height: 0;
+    max-height: 1.2em;
+    font-size: calc(10px * var(--arcmin));
   }
   .words {
     font-size: var(--small);
     font-weight: 700;
     line-height: 1.1;
     display: flex;
+    flex-wrap: wrap;
     justify-content: space-between;
-    gap: 0.5em;
-    white-space: nowrap;
-    overflow: hidden;
-  }
-  .words > :first-child {
-    font-weight: 800;
-    flex: 0 1 auto;
-    min-width: 0;
-    overflow: hidden;
-    text-overflow: ellipsis;
-  }
-  /* How many is always there; of what, and what comes then, where there is room for it. */
-  .here-now {
-    display: flex;
-    flex-wrap: wrap;
-    column-gap: 0.35em;
-    height: 1.1em;
-  }
-  .counts {
-    display: flex;
-    min-width: 0;
-  }
-  .figure {
     flex: none;
-    white-space: pre;
+    column-gap: 0.6em;
   }
-  /* A name leaves whole, into a line that is not seen. */
-  .name {
-    flex: 0 1 auto;
-    min-width: 0;
-    display: flex;
-    flex-wrap: wrap;
-    height: 1.1em;
-    margin-inline: 0.3em;
-    overflow: hidden;
-  }
-  /* Of two kinds both names leave: what one of them kept would stand as a gap between figures. */
-  .counts:has(> :nth-child(3)) > .name {
-    max-width: clamp(0px, (100cqi - var(--letters) * 0.55em) * 1000, 100%);
-  }
-  .name > i {
-    height: 1.1em;
-  }
-  .counts > :last-child {
-    margin-right: 0;
-  }
-  /* When is what counts: there is what for only where both have room. */
+  .what,
   .next {
     display: flex;
-    flex-flow: row-reverse wrap;
-    justify-content: flex-start;
-    flex: 1 0 calc(var(--letters) * 0.512em);
-    height: 1.1em;
-    column-gap: 0.3em;
-    overflow: hidden;
+    flex-wrap: wrap;
+    column-gap: 0.5em;
+    min-width: 0;
   }
-  .coming {
+  .what > :first-child {
+    font-weight: 800;
+  }
+  .next {
+    column-gap: 0.3em;
+  }
+  .when {
+    white-space: pre;
+  }
+  .core:empty {
+    display: none;
+  }
+  .to-come,
+  .spare {
     color: var(--soft);
     font-weight: 600;
   }
-  /* Till when it is free says no more than when that comes. */
-  .to-come {
-    flex-wrap: wrap;
-    height: 1.1em;
+  .bare {
+    border-top: var(--heavy) solid var(--ink);
   }
-  /* On so narrow a lane, in letters so large, words take the lines that they need. */
-  @container lane (max-width: 9em) {
-    .words,
-    .here-now,
-    .counts,
-    .name,
-    .next,
-    .to-come {
-      flex-wrap: wrap;
-      height: auto;
-      white-space: normal;
-    }
-    .name > i {
+  /* A narrow lane says what is there and what it is wanted for; a tap tells the rest. */
+  @container lane (max-width: 24em) {
+    .spare,
+    .half {
       display: none;
     }
-    .to-come > :last-child {
+  }
+  /* Over the hours of its rule, where there is room to read it. */
+  .curve {
+    container: curve / size;
+    flex: 1 1 0;
+    min-height: 0;
+    max-height: 8em;
+    font-size: var(--small);
+  }
+  cook-fan {
+    height: 100%;
+  }
+  @container curve (max-height: 3.4em) {
+    cook-fan {
       display: none;
     }
+  }
+  :host([narrow]) .pieces {
+    flex: none;
+    height: var(--natural);
+  }
+  :host([narrow]) .hours {
+    flex: none;
+    height: 1.2em;
+  }
+  :host([narrow]) .curve {
+    flex: none;
+    height: 4.6em;
   }
   svg {
-    grid-row: 2;
-    grid-column: 1;
     display: block;
     width: 100%;
     height: 100%;
@@ -156,18 +168,14 @@ export const rackLaneStyles = css`
   .here .outline {
     stroke-dasharray: 2 5;
   }
-  /* Beyond the end of the shelf: a whole lane leaves it this much of the lane. */
-  cook-fan {
-    grid-row: 2;
-    grid-column: 1;
-    justify-self: end;
-    width: 27%;
-    background: var(--ground);
-  }
   range-rule {
-    grid-row: 3;
     margin-top: calc(2px * var(--arcmin));
-    height: calc(11px * var(--arcmin));
+    height: calc(10px * var(--arcmin));
+  }
+  @container hours (max-height: 1.1em) {
+    range-rule {
+      display: none;
+    }
   }
   button {
     position: absolute;

@@ -4,6 +4,7 @@ import { classMap } from 'lit/directives/class-map.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type {
+  CookDrawing,
   LaidOut,
   LoadDrawing,
   Mark,
@@ -16,9 +17,6 @@ import {
   clockRange,
   clockTime,
   countPieces,
-  nearClock,
-  nearRange,
-  type Say,
   saySlot,
   temperature,
   textIn,
@@ -27,6 +25,7 @@ import { base } from '../theme/index.ts';
 import './cook-fan.ts';
 import { Part } from './part.ts';
 import { pieceOutline } from './piece-outline.ts';
+import { kindsOf, nameOf, nextOf, type RackKind } from './rack-kinds.ts';
 import { rackLaneStyles } from './rack-lane.css.ts';
 import './range-rule.ts';
 import { styled } from './styled.ts';
@@ -40,26 +39,14 @@ export type Picked = Pick<LoadDrawing, 'stay' | 'need'>;
 
 export const isSame = (a: Picked, b: Picked) => a.stay === b.stay && a.need === b.need;
 
-/** Of a lane, over the end of its shelf: as wide as its style has it. */
-const CURVE_SHARE = 0.27;
+/** How long the whole lane of a rack is, in metres of rack: the longest of them. */
+export const laneM = (smokers: readonly Pick<SmokerDrawing, 'racks'>[]): number =>
+  Math.max(0.1, ...smokers.flatMap(({ racks }) => racks.map(({ lengthM }) => lengthM)));
 
 /**
- * How long the whole lane of a rack is, in metres of rack: the longest of them, and room beside its
- * pieces for the curve of a cook where there is any.
- */
-export function laneM(smokers: readonly Pick<SmokerDrawing, 'racks'>[]): number {
-  const racks = smokers.flatMap((smoker) => smoker.racks);
-  const longestM = Math.max(0.1, ...racks.map(({ lengthM }) => lengthM));
-  const hasCurve = racks.some(({ loads }) => loads.some(({ here, cook }) => here && cook));
-  return hasCurve ? longestM / (1 - CURVE_SHARE) : longestM;
-}
-
-/** What a time takes in letters of a usual width: a figure is wider, and an m takes two. */
-const lettersOf = (when: string) => 1.15 * when.length + 1.5 * (when.match(/[ap]m/g)?.length ?? 0);
-
-/**
- * One rack as a shelf: its pieces at true scale where they lie, when each is next wanted, what
- * comes after. Tells `pick` with a load, and `goal` with the slot while one is picked.
+ * One rack as a shelf: its pieces at true scale where they lie; under it, for each kind of them,
+ * how many, how hot, what is next done to them when, and that on the hours which all racks share.
+ * Tells `pick` with a load, and `goal` with the slot while one is picked.
  */
 @customElement('rack-lane')
 export class RackLane extends Part {
@@ -74,84 +61,86 @@ export class RackLane extends Part {
   @property({ attribute: false }) picked: Picked | null = null;
   /** The picked load would go here. */
   @property({ type: Boolean }) asked = false;
+  /** The page is longer than the glass: everything is as high as it likes. */
+  @property({ type: Boolean, reflect: true }) narrow = false;
 
   protected override draw() {
-    const { rack } = this;
+    const { rack, now, say } = this;
     if (!rack) return nothing;
-    const laid = layOut(rack);
-    const here = rack.loads.filter((load) => load.here);
-    const ranges = here.flatMap(({ next }) => (next ? [next] : []));
-    return html`<span class="label">${rack.slot.rack}</span>
-      <div class="lane">
-        ${this.#words(rack)} ${this.#drawing(rack, laid)} ${this.#cook(here[0])}
-        <range-rule
-          .say=${this.say}
-          .rule=${rack.loads.length > 0 ? this.rule : null}
-          .ranges=${ranges}
-          .now=${this.now}
-        ></range-rule>
-        ${laid.map((each, i) => this.#button(each, laid[i + 1]))} ${this.#goal(rack)}
+    const kinds = kindsOf(rack.loads, now, say);
+    const isBare = rack.loads.length === 0;
+    return html`<span class=${isBare ? 'label low' : 'label'}>${rack.slot.rack}</span>
+      <div class=${classMap({ lane: true, several: kinds.length > 1, none: kinds.length === 0 })}>
+        ${isBare ? this.#free(rack) : this.#pieces(rack)}
+        ${kinds.map((kind, i) => this.#kind(kind, kinds.length - 1 - i))}
+        ${kinds.length === 0 ? this.#toCome(rack) : nothing} ${this.#goal(rack)}
       </div>`;
   }
 
-  #words({ loads }: RackDrawing) {
+  #free({ lengthM }: RackDrawing) {
+    const width = `${(100 * lengthM) / this.laneM}%`;
+    return html`<p class="words"><span class="what">${this.words.free}</span></p>
+      <i class="bare" ${styled({ width })}></i>`;
+  }
+
+  #toCome({ loads: [first] }: RackDrawing) {
     const { words, say } = this;
-    const [first, second] = loads;
-    if (!first) return html`<p class="words"><span>${words.free}</span></p>`;
-    if (!first.here) {
-      const at = clockTime(first.inAt, say);
-      return html`<p class="words to-come">
-        <span class="counts coming">${counted(`${at}: ${first.pieces}`, nameOf(first, say))}</span>
-        <span class="coming">${words.freeTill(at)}</span>
-      </p>`;
-    }
-    const then = second && {
-      many: countPieces(second.pieces, second.piece, say),
-      at: clockTime(second.inAt, say),
-    };
-    const { what, when } = this.#shortNext(first);
-    const counts = this.#counts(loads.filter(({ here }) => here));
-    const letters = lettersOf(when) + counts.flat().join(' ').length + 2;
-    return html`<p class="words">
-      <span class="here-now">
-        <span class="counts" ${styled({ '--letters': String(letters) })}>
-          ${counts.map(([sum, name]) => counted(sum, name))}
-        </span>
-        ${
-          then && !second.here
-            ? html`<span class="coming">${words.thenComes(then.many, then.at)}</span>`
-            : nothing
-        }
-      </span>
-      <span class="next" ${styled({ '--letters': String(lettersOf(when)) })}>
-        <span>${when}</span><span>${what}</span>
-      </span>
+    if (!first) return nothing;
+    const at = clockTime(first.inAt, say);
+    return html`<p class="words to-come">
+      <span>${at}: ${countPieces(first.pieces, first.piece, say)}</span>
+      <span class="spare">${words.freeTill(at)}</span>
     </p>`;
   }
 
-  /** How many of what lie beside each other: those of one name together. */
-  #counts(loads: readonly LoadDrawing[]): (readonly [string, string])[] {
-    const names = [...new Set(loads.map((load) => nameOf(load, this.say)))];
-    return names.map((name, i) => {
-      const many = loads.filter((load) => nameOf(load, this.say) === name);
-      const sum = many.map(({ pieces }) => pieces).join(' + ');
-      return [i === 0 ? sum : `+ ${sum}`, name];
-    });
+  #pieces(rack: RackDrawing) {
+    const laid = layOut(rack);
+    const natural = `${(100 * HIGH_MM) / (this.laneM * 1000)}cqi`;
+    return html`<div class="pieces" ${styled({ '--natural': natural })}>
+      ${this.#drawing(rack, laid)} ${laid.map((each, i) => this.#button(each, laid[i + 1]))}
+    </div>`;
   }
 
-  /** What is next done to a load, and between when and when. */
-  #next({ next, outAt }: LoadDrawing): { readonly what: string; readonly when: string } {
+  /** Where there are several, a finger on the words of one means that one. */
+  #kind({ load, pieces, core, what, when }: RackKind, after: number) {
+    const { say, rule, now } = this;
+    const pick = () => this.tell('pick', load);
+    const grasp = (event: PointerEvent) => this.tell('grasp', { load, event });
+    return html`<div class="kind" @click=${pick} @pointerdown=${grasp}>
+      <p class="words">
+        <span class="what">
+          <span>${pieces} ${nameOf({ pieces, piece: load.piece }, say)}</span>
+          <span class="core">${core}</span>
+          ${after === 0 ? this.#then() : nothing}
+        </span>
+        <span class="next"><span>${what}</span> ${range(when)}</span>
+      </p>
+      ${load.cook ? this.#cook(load.cook) : nothing}
+      <div class="hours">
+        <range-rule
+          .say=${say}
+          .rule=${rule}
+          .ranges=${load.next ? [load.next] : []}
+          .now=${now}
+        ></range-rule>
+      </div>
+    </div>`;
+  }
+
+  /** What comes when all that lies here is off. */
+  #then() {
     const { say, words } = this;
-    if (!next) return { what: words.off, when: clockTime(outAt, say) };
-    return { what: textIn(next.title, say), when: clockRange(next.lowAt, next.highAt, say) };
+    const next = this.rack?.loads.find(({ here }) => !here);
+    if (!next) return nothing;
+    const many = countPieces(next.pieces, next.piece, say);
+    return html`<span class="spare">${words.thenComes(many, clockTime(next.inAt, say))}</span>`;
   }
 
-  /** The same for the lane: the half of the day is said where it is not the one that is now. */
-  #shortNext(load: LoadDrawing): { readonly what: string; readonly when: string } {
-    const { now, say } = this;
-    const { next, outAt } = load;
-    const when = next ? nearRange([next.lowAt, next.highAt], now, say) : nearClock(outAt, now, say);
-    return { what: this.#next(load).what, when };
+  #cook(cook: CookDrawing) {
+    const { say, now, rule } = this;
+    return html`<div class="curve">
+      <cook-fan small .say=${say} .cook=${cook} .now=${now} .rule=${rule}></cook-fan>
+    </div>`;
   }
 
   #drawing(rack: RackDrawing, laid: readonly LaidOut[]) {
@@ -195,14 +184,11 @@ export class RackLane extends Part {
     })}</g>`;
   }
 
-  #cook(load: LoadDrawing | undefined) {
-    if (!load?.cook) return nothing;
-    return html`<cook-fan small .say=${this.say} .cook=${load.cook} .now=${this.now}></cook-fan>`;
-  }
-
   /** Over the pieces and their words; what follows on the rack begins the next one. */
   #button({ load, fromM }: LaidOut, next: LaidOut | undefined) {
-    const share = (lengthM: number) => `${(100 * lengthM) / this.laneM}%`;
+    // As wide as what is drawn, which is less than the lane where that is low.
+    const drawn = `min(100cqi, 100cqb * ${(this.laneM * 1000) / HIGH_MM})`;
+    const share = (lengthM: number) => `calc(${lengthM / this.laneM} * ${drawn})`;
     const toM = next && next.fromM > fromM ? next.fromM : this.laneM;
     const place = { left: share(fromM), width: share(toM - fromM) };
     return html`<button
@@ -217,8 +203,9 @@ export class RackLane extends Part {
   #nameOf(load: LoadDrawing): string {
     const { say, words, rack } = this;
     const core = load.lastCore && words.core(temperature(load.lastCore.tempC, say));
-    const { what, when: at } = this.#next(load);
-    const when = load.here ? `${what} ${at}` : words.comesAt('', clockTime(load.inAt, say));
+    const { next, outAt, inAt } = load;
+    const at = next ? clockRange(next.lowAt, next.highAt, say) : clockTime(outAt, say);
+    const when = load.here ? `${nextOf(load, say)} ${at}` : words.comesAt('', clockTime(inAt, say));
     const parts = [rack && saySlot(rack.slot, say), countPieces(load.pieces, load.piece, say)];
     return [...parts, textIn(load.batchName, say), when, core].filter(Boolean).join(', ');
   }
@@ -235,13 +222,11 @@ export class RackLane extends Part {
   }
 }
 
-/** A figure that stays, and what it counts, which leaves whole where it has no room. */
-const counted = (figure: string, name: string) =>
-  html`<span class="figure">${figure}</span><span class="name"><i></i><span>${name}</span></span>`;
-
-/** What its pieces are called, without how many. */
-const nameOf = ({ pieces, piece }: LoadDrawing, say: Say) =>
-  textIn(pieces === 1 ? piece.one : piece.many, say);
+/** A time, or from when to when; which half of the day leaves where the hours under it say so. */
+function range(when: string) {
+  const [, times = when, half] = /^([\d:]+–[\d:]+)( [ap]m)$/.exec(when) ?? [];
+  return html`<span class="when">${times}${half && html`<span class="half">${half}</span>`}</span>`;
+}
 
 /** What is to come is drawn first, so that what is there stands before it. */
 const fromBehind = (laid: readonly LaidOut[]) =>

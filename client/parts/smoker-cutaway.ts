@@ -14,17 +14,15 @@ import {
   textIn,
 } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
-import './clock-time.ts';
 import { Part } from './part.ts';
+import { agoWhereOld, kindsOf } from './rack-kinds.ts';
 import type { Picked } from './rack-lane.ts';
 import './rack-lane.ts';
 import './rule-hours.ts';
+import { styled } from './styled.ts';
 
 /** Less than this in an hour is the smoker's own breathing, not a trend. */
 const TREND_C_PER_HOUR = 8;
-/** A reading this old is shown with its time. */
-const OLD_MS = 40 * 60_000;
-
 /** One smoker cut open: its fire, its racks from top to bottom, where the heat comes from. */
 @customElement('smoker-cutaway')
 export class SmokerCutaway extends Part {
@@ -47,6 +45,7 @@ export class SmokerCutaway extends Part {
         column-gap: 0.2em;
         min-height: max(44px, calc(32px * var(--arcmin)));
         line-height: 1.15;
+        padding-bottom: calc(3px * var(--arcmin));
       }
       h2 {
         font-size: var(--body);
@@ -70,7 +69,7 @@ export class SmokerCutaway extends Part {
         font-size: var(--small);
         font-weight: 800;
       }
-      .air clock-time {
+      .ago {
         color: var(--soft);
         font-weight: 600;
       }
@@ -97,7 +96,8 @@ export class SmokerCutaway extends Part {
       }
       .racks {
         display: grid;
-        grid-auto-rows: minmax(var(--rack-least, var(--touch)), 1fr);
+        grid-template-rows: var(--rows);
+        align-content: start;
         min-height: 0;
         overflow: hidden auto;
       }
@@ -117,7 +117,7 @@ export class SmokerCutaway extends Part {
         stroke-width: 16;
       }
       :host([narrow]) .racks {
-        grid-auto-rows: max(var(--touch), calc(104px * var(--arcmin)));
+        grid-template-rows: none;
       }
     `,
   ];
@@ -142,7 +142,7 @@ export class SmokerCutaway extends Part {
         <span class="fire">${this.#fire(smoker)}</span>
         ${this.#order(smoker)}
       </button>
-      <div class="racks">
+      <div class="racks" ${styled({ '--rows': this.#rows(smoker) })}>
         ${repeat(
           smoker.racks,
           ({ slot }) => slot.id,
@@ -155,16 +155,27 @@ export class SmokerCutaway extends Part {
             .marks=${this.marks}
             .picked=${this.picked}
             ?asked=${this.askedSlot === rack.slot.id}
+            ?narrow=${this.narrow}
           ></rack-lane>`,
         )}
       </div>
       ${this.#hours(smoker)}`;
   }
 
+  /** Each rack has of the height what its words take, an empty one no more. */
+  #rows({ racks }: SmokerDrawing): string {
+    const rows = racks.map(({ loads }) => {
+      const kinds = kindsOf(loads, this.now, this.say).length;
+      if (loads.length === 0) return 'max-content';
+      return `minmax(min-content, ${kinds === 0 ? 2 : 1 + 3 * kinds}fr)`;
+    });
+    return rows.join(' ');
+  }
+
   /** Which hours the rules under the racks hold. */
   #hours({ racks }: SmokerDrawing) {
     const { rule, say } = this;
-    if (!rule || racks.every(({ loads }) => loads.length === 0)) return nothing;
+    if (!rule || racks.every(({ loads }) => loads.every(({ here }) => !here))) return nothing;
     return html`<rule-hours .say=${say} .rule=${rule}></rule-hours>`;
   }
 
@@ -174,11 +185,12 @@ export class SmokerCutaway extends Part {
     const fire = fireWords[say.language];
     if (!lastAir) return fire.noReading;
     const { trendCPerHour: trend, tempC, at } = lastAir;
-    const way = Math.abs(trend) < TREND_C_PER_HOUR ? '' : trend > 0 ? fire.rising : fire.falling;
+    const ago = agoWhereOld(at, this.now, say);
+    const isStill = ago !== '' || Math.abs(trend) < TREND_C_PER_HOUR;
+    const way = isStill ? '' : trend > 0 ? fire.rising : fire.falling;
     const is = [temperature(tempC, say), way].filter(Boolean).join(' ');
-    const isOld = this.now - at > OLD_MS;
     return html`<span class=${this.marks.has(id) ? 'here' : ''}>${is}</span>
-      ${isOld ? html`<clock-time .say=${say} .at=${at}></clock-time>` : nothing}`;
+      ${ago && html`<span class="ago">${ago}</span>`}`;
   }
 
   /** What it is set to, and what may have moved it from there. */
@@ -191,21 +203,15 @@ export class SmokerCutaway extends Part {
     return [set, door, fell].filter(Boolean).join(' · ');
   }
 
-  /** What is to be done about a fire that fails, and by whom; and where nobody knows how it is. */
-  #order({ spell, lastAir, racks }: SmokerDrawing) {
+  /** What is to be done about a fire that fails or that nobody has read, by whom and when. */
+  #order({ spell, unread }: SmokerDrawing) {
     const fire = fireWords[this.say.language];
-    const order = (what: string, pressing = '') =>
-      html`<span class="order ${pressing}"><span class="mind">${what}</span></span>`;
-    if (spell) {
-      const what = spell.kind === 'cold' ? fire.tendFire : fire.lightAgain;
-      const { call } = spell;
-      return order(
-        call ? fire.called(call.name, what, nearClock(call.byAt, this.now, this.say)) : what,
-        'pressing',
-      );
-    }
-    const isIn = racks.some(({ loads }) => loads.some(({ here }) => here));
-    return isIn && !lastAir ? order(fire.readAir) : nothing;
+    const asked = spell?.call ?? unread;
+    if (!spell && !unread) return nothing;
+    const what = !spell ? fire.readAir : spell.kind === 'cold' ? fire.tendFire : fire.lightAgain;
+    const by = asked && nearClock(asked.byAt, this.now, this.say);
+    const said = asked?.name && by ? fire.called(asked.name, what, by) : what;
+    return html`<span class="order pressing"><span class="mind">${said}</span></span>`;
   }
 
   #since({ kind, since, backAt }: NonNullable<SmokerDrawing['spell']>) {

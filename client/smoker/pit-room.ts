@@ -1,7 +1,9 @@
-import type { Side, TaskView } from '../../shared/view/index.ts';
+import type { Instant } from '../../shared/kernel/index.ts';
+import type { Side, SmokerDrawing, TaskView } from '../../shared/view/index.ts';
 import { type Say, textIn } from '../../shared/words/index.ts';
 import { isInTwoRows } from '../parts/line-amounts.ts';
 import { ROW_LETTER, secondLetters } from '../parts/line-second.ts';
+import { kindsOf } from '../parts/rack-kinds.ts';
 import type { SeenWall } from '../shell/seen-size.ts';
 
 /** In minutes of arc. */
@@ -24,8 +26,23 @@ const FOOT = 132;
 const THEN = 34;
 /** A rack in which its pieces can be told. */
 const RACK = 50;
+/** A free one is a line of words; each kind that lies has two, and its stretch of hours. */
+const FREE = 28;
+const TO_COME = 42;
+const LIES = 78;
+const KIND_MORE = 64;
 /** Between two places to tap. */
 const GAP_PX = 8;
+
+/** The racks of a smoker, counted by how high each is with what is said of it. */
+export function highAs({ racks }: SmokerDrawing, now: Instant, say: Say): number {
+  const heights = racks.map(({ loads }) => {
+    const kinds = kindsOf(loads, now, say).length;
+    if (kinds === 0) return loads.length === 0 ? FREE : TO_COME;
+    return LIES + (kinds - 1) * KIND_MORE;
+  });
+  return heights.reduce((sum, high) => sum + high, 0) / RACK;
+}
 
 /**
  * Whether so many racks can each be told and tapped with the list of what comes then under them;

@@ -31,7 +31,7 @@ import { base } from '../theme/index.ts';
 import { followDrag } from './drag.ts';
 import './move-foot.ts';
 import { MoveFlow } from './move-flow.ts';
-import { canShareFoot, hasHighLetters, hasThen, isNarrow, pitLines } from './pit-room.ts';
+import { canShareFoot, hasHighLetters, hasThen, highAs, isNarrow, pitLines } from './pit-room.ts';
 import type { Reading } from './reading.ts';
 import { airOf, coreOf, readingPad } from './reading.ts';
 import { smokerWallStyles } from './smoker-wall.css.ts';
@@ -108,9 +108,8 @@ export class SmokerWall extends Wall {
 
   #nothing() {
     const { blank } = this.sync.state;
-    const said = blank ? sayRefusal(blank, this.say) : this.words.looking;
     return html`${notice({ now: [] }, this)}
-      <p class="quiet">${said}</p>`;
+      <p class="quiet">${blank ? sayRefusal(blank, this.say) : this.words.looking}</p>`;
   }
 
   #page(drawn: Drawn<SmokerView>) {
@@ -125,12 +124,13 @@ export class SmokerWall extends Wall {
   }
 
   #then(page: StationPage, { smokers }: SmokerView) {
-    const racks = Math.max(0, ...smokers.map((smoker) => smoker.racks.length));
+    const now = this.sync.hubNow();
+    const racks = Math.max(0, ...smokers.map((each) => highAs(each, now, this.say)));
     if (!this.narrow && !hasThen(this.#size.seen, racks)) return nothing;
     return html`<then-foot
       .say=${this.say}
       .tasks=${[...page.next, ...page.further]}
-      .now=${this.sync.hubNow()}
+      .now=${now}
       .later=${page.laterCount}
       @pick=${({ detail }: CustomEvent<TaskId>) => this.#touched.picked(detail)}
     ></then-foot>`;

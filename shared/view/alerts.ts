@@ -60,6 +60,16 @@ export function fireCall(live: Live, smoker: SmokerId): Pick<Alert, 'name' | 'by
   return named(live, fires(live, smoker))[0] ?? null;
 }
 
+/** Whose turn it is at the pit, for what is asked of it and is no alert. */
+export function pitHand(live: Live): string | null {
+  const who = handAt(live, pitsOf(live));
+  const here = peopleOf(live).filter(({ onShift, isOut }) => onShift && !isOut);
+  return (here.find(({ id }) => id === who) ?? here[0])?.name ?? null;
+}
+
+const pitsOf = ({ index }: Live) =>
+  new Set(index.plan.kitchen.stations.filter(({ pit }) => pit).map(({ id }) => id));
+
 function named(live: Live, found: readonly Found[]): Alert[] {
   const here = peopleOf(live).filter(({ onShift, isOut }) => onShift && !isOut);
   const nameOf = new Map(here.map(({ id, name }) => [id, name]));
@@ -75,7 +85,7 @@ function named(live: Live, found: readonly Found[]): Alert[] {
 
 function fires(live: Live, only?: SmokerId): Found[] {
   const { kitchen } = live.index.plan;
-  const pits = new Set(kitchen.stations.filter(({ pit }) => pit).map(({ id }) => id));
+  const pits = pitsOf(live);
   return kitchen.smokers.flatMap(({ id, name }): Found[] => {
     const spell = only === undefined || id === only ? spellOf(live.state, id) : null;
     if (!spell) return [];

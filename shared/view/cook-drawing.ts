@@ -65,25 +65,40 @@ export type CookLines = {
     readonly low: number | null;
     readonly mid: number | null;
     readonly high: number | null;
+    /** The core has been as hot. */
+    readonly isPassed: boolean;
   }[];
   readonly wrapped: number | null;
   readonly opened: readonly number[];
   readonly now: number;
 };
 
+/** A stretch of time that is drawn. */
+type Hours = { readonly from: Instant; readonly to: Instant };
+
 /** Degrees that a picture leaves above the last target, and begins with. */
 const ROOM_K = 8;
 
-/** Where each line of a cook's picture runs: from when it went in until it is likely done. */
-export function cookLines(cook: CookDrawing, now: Instant): CookLines {
-  const { startedAt, cores, fan, stages } = cook;
+/**
+ * Where each line of a cook's picture runs: from when it went in until it is likely done, or over
+ * the hours that others share with it, where only the degrees from now on are of interest.
+ */
+export function cookLines(cook: CookDrawing, now: Instant, on: Hours | null = null): CookLines {
+  const { fan, stages } = cook;
+  const startedAt = on?.from ?? cook.startedAt;
   const ends = stages.map(({ p90At, p50At, p10At }) => p90At ?? p50At ?? p10At ?? now);
-  const last = Math.max(now, ...ends, ...cores.map(({ at }) => at));
-  const low = Math.min(0, ...cores.map(({ tempC }) => tempC));
-  const high = Math.max(...stages.map(({ tempC }) => tempC), ...cores.map(({ tempC }) => tempC));
+  const last = on?.to ?? Math.max(now, ...ends, ...cook.cores.map(({ at }) => at));
+  const isWithin = (at: Instant) => at >= startedAt && at <= last;
+  const cores = cook.cores.filter(({ at }) => isWithin(at));
+  const coldest = [...cores.map(({ tempC }) => tempC), ...fan.slice(0, 1).map(({ p10C }) => p10C)];
+  const low = on
+    ? Math.min(...coldest, ...stages.map(({ tempC }) => tempC))
+    : Math.min(0, ...coldest);
+  const hottest = Math.max(...cook.cores.map(({ tempC }) => tempC));
+  const high = Math.max(...stages.map(({ tempC }) => tempC), hottest);
   const x = (at: Instant) => Math.min(1, Math.max(0, (at - startedAt) / (last - startedAt)));
   const y = (tempC: number) => Math.max(0, 1 - (tempC - low) / (high + ROOM_K - low));
-  const seen = fan.filter(({ at }) => at <= last);
+  const seen = fan.filter(({ at }) => isWithin(at));
   const along = (of: 'p10C' | 'p50C' | 'p90C') =>
     seen.map((each): Point => [x(each.at), y(each[of])]);
   return {
@@ -91,13 +106,13 @@ export function cookLines(cook: CookDrawing, now: Instant): CookLines {
     fan: [...along('p90C'), ...along('p10C').reverse()],
     middle: along('p50C'),
     targets: stages.map(({ tempC, p10At, p50At, p90At }) => ({
-      ...{ y: y(tempC), tempC },
+      ...{ y: y(tempC), tempC, isPassed: hottest >= tempC },
       low: p10At && x(p10At),
       mid: p50At && x(p50At),
       high: p90At && x(p90At),
     })),
-    wrapped: cook.wrappedAt && x(cook.wrappedAt),
-    opened: cook.openedAt.map(x),
+    wrapped: cook.wrappedAt && isWithin(cook.wrappedAt) ? x(cook.wrappedAt) : null,
+    opened: cook.openedAt.filter(isWithin).map(x),
     now: x(now),
   };
 }

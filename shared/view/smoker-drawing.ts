@@ -10,9 +10,9 @@ import {
   spellOf,
 } from '../day/index.ts';
 import type { Instant, SlotId, SmokerId, TaskId } from '../kernel/index.ts';
-import { hours, instant, minutes, must } from '../kernel/index.ts';
+import { after, hours, instant, minutes, must } from '../kernel/index.ts';
 import type { Smoker } from '../kitchen/index.ts';
-import { fireCall } from './alerts.ts';
+import { fireCall, pitHand } from './alerts.ts';
 import { cookDrawing } from './cook-drawing.ts';
 import type { LoadDrawing, SmokerDrawing } from './view.ts';
 
@@ -27,6 +27,7 @@ export function smokerDrawing(live: Live, smoker: Smoker): SmokerDrawing {
     lastAir: lastAir(live, smoker.id),
     openedAt: lastOpened(live, smoker.id),
     ...unseenLately(live, smoker.id),
+    ...unreadLong(live, smoker),
     spell: spellDrawn(live, smoker.id),
     racks: smoker.racks.map((rack) => ({
       slot: must(slotName(kitchen, rack.slot), rack.slot),
@@ -55,6 +56,23 @@ function unseenLately({ state, now }: Live, smoker: SmokerId): Pick<SmokerDrawin
   const since = instant(minuteOf(now) - UNSEEN_SAID_MS);
   const unseen = lastUnseen(state, smoker, since);
   return unseen && unseen.to > since ? { unseen } : {};
+}
+
+/** Air is read so often while meat lies in it, and then within so long (judged; no source). */
+const READ_EVERY_S = hours(1);
+const READ_WITHIN_S = minutes(15);
+
+/** Since the meat went in where nobody has read it at all. */
+function unreadLong(live: Live, smoker: Smoker): Pick<SmokerDrawing, 'unread'> {
+  const loads = smoker.racks.flatMap(({ slot }) => loadsIn(live, slot)).filter(({ here }) => here);
+  if (loads.length === 0 || spellOf(live.state, smoker.id)) return {};
+  const last = lastAir(live, smoker.id);
+  const dueAt = last
+    ? after(last.at, READ_EVERY_S)
+    : instant(Math.min(...loads.map(({ inAt }) => inAt)));
+  if (minuteOf(live.now) < dueAt) return {};
+  const name = pitHand(live);
+  return { unread: { byAt: after(dueAt, READ_WITHIN_S), ...(name !== null && { name }) } };
 }
 
 function spellDrawn(live: Live, smoker: SmokerId): SmokerDrawing['spell'] {

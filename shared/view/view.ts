@@ -177,6 +177,8 @@ export type SmokerDrawing = {
   readonly openedAt: Instant | null;
   /** Between which readings its air fell while nobody read it; absent where it did not lately. */
   readonly unseen?: { readonly from: Instant; readonly to: Instant };
+  /** While meat lies in it whose air nobody has read for long: who is to, and by when. */
+  readonly unread?: { readonly byAt: Instant; readonly name?: string };
   /** While it is down, or runs cold: since when, and when somebody has it back. */
   readonly spell: {
     readonly kind: 'down' | 'cold';

@@ -24,6 +24,8 @@ type FireWords = {
   readonly lightAgain: string;
   readonly readAir: string;
   called(who: string, what: string, time: string): string;
+  /** Of a reading that is old: how old. */
+  ago(time: string): string;
 };
 
 const english: FireWords = {
@@ -46,6 +48,7 @@ const english: FireWords = {
   lightAgain: 'light it again or move the meat',
   readAir: 'read the air',
   called: (who, what, time) => `${who}: ${what} by ${time}`,
+  ago: (time) => `${time} ago`,
 };
 
 const spanish: FireWords = {
@@ -68,6 +71,7 @@ const spanish: FireWords = {
   lightAgain: 'encenderlo de nuevo o mover la carne',
   readAir: 'medir el aire',
   called: (who, what, time) => `${who}: ${what} para las ${time}`,
+  ago: (time) => `hace ${time}`,
 };
 
 export const fireWords: Readonly<Record<Language, FireWords>> = { en: english, es: spanish };

@@ -82,11 +82,11 @@ export const interfaceEnglish: Interface = {
   off: 'off',
   core: (temp) => `core ${temp}`,
   coreReading: 'core reading',
-  notCalibrated: 'not yet calibrated here',
+  notCalibrated: 'rough: few cooks finished here yet',
   cooksOnRecord: (cooks, enough) =>
     cooks < enough
-      ? `Forecasts of cooks are not yet calibrated here: ${cooks} of ${enough} cooks are on record.`
-      : `Forecasts of cooks are calibrated here, by the last ${lastOf(cooks)} on record.`,
+      ? `The times of cooks are rough until ${enough} have been finished here: ${cooks} so far.`
+      : `The times of cooks go by the last ${lastOf(cooks)} finished here.`,
   fireHotter: (by) => `if ${by} hotter`,
   wrapNow: 'if wrapped now',
   inEarlier: (by) => `if in ${by} earlier`,

@@ -84,11 +84,11 @@ export const interfaceSpanish: Interface = {
   off: 'sale',
   core: (temp) => `centro ${temp}`,
   coreReading: 'lectura del centro',
-  notCalibrated: 'aún sin calibrar aquí',
+  notCalibrated: 'aproximado: aún pocas cocciones aquí',
   cooksOnRecord: (cooks, enough) =>
     cooks < enough
-      ? `Las previsiones aún no están calibradas aquí: constan ${cooks} de ${enough} cocciones.`
-      : `Previsiones calibradas aquí con ${lastOf(cooks)}.`,
+      ? `Las horas de cocción son aproximadas hasta terminar ${enough} aquí: van ${cooks}.`
+      : `Las horas de cocción salen de ${lastOf(cooks)} de aquí.`,
   fireHotter: (by) => `si ${by} más caliente`,
   wrapNow: 'si se envuelve ya',
   inEarlier: (by) => `si entra ${by} antes`,

@@ -44,12 +44,9 @@ test('a stalled shoulder moves its wrap, an offer saves dinner, a cold fire is l
   await page.goto(`${hub.address}/smoker.html`);
   await expect(load(page, stalled)).toBeVisible();
   // What the night's thermometers sent has been gone through.
-  await expect(page.locator('cook-fan').first()).toBeVisible({ timeout: 20_000 });
-  await expect
-    .poll(() => load(page, brisket).locator('xpath=..').locator('cook-fan').count(), {
-      timeout: 20_000,
-    })
-    .toBeGreaterThan(0);
+  const lane = load(page, brisket).locator('xpath=../..');
+  await expect(lane).toContainText(/core \d+ °F/, { timeout: 20_000 });
+  await expect.poll(() => lane.locator('cook-fan').count(), { timeout: 20_000 }).toBeGreaterThan(0);
   const wrapBefore = await nameOf(page, stalled);
 
   await test.step('a core that stands still calls the wrap later; dinner is late', async () => {

@@ -10,6 +10,7 @@ async function drawn(isSmall: boolean) {
   const part = document.createElement('cook-fan') as CookFan;
   part.small = isSmall;
   part.now = at(4);
+  if (isSmall) part.rule = { from: at(3), to: at(12), hours: [] };
   part.cook = {
     startedAt: at(0),
     cores: [{ at: at(4), tempC: celsius(62) }],
@@ -33,10 +34,16 @@ it('draws the fan, the core, the targets, the wrap, an opened door and now', asy
   }
 });
 
-it('names its targets and its doubt where there is room for words', async () => {
+it('names its targets, and its doubt where there is room for words', async () => {
   const large = await drawn(false);
   expect(large?.textContent).toContain('96 °C');
-  expect(large?.textContent).toContain('not yet calibrated here');
+  expect(large?.textContent).toContain('few cooks finished here yet');
   const small = await drawn(true);
-  expect(small?.textContent?.trim()).toBe('');
+  expect(small?.textContent?.trim()).toBe('96 °C');
+});
+
+it('leaves now to the hours of the rack that it stands over', async () => {
+  const small = await drawn(true);
+  expect(small?.querySelector('path.now')).toBeNull();
+  expect(small?.querySelector('path.middle')).not.toBeNull();
 });

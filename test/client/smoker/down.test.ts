@@ -2,6 +2,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { DeskSmokers } from '../../../client/desk/desk-smokers.ts';
 import { SmokerWall } from '../../../client/smoker/smoker-wall.ts';
+import { celsius } from '../../../shared/kernel/index.ts';
 import type { DeskView, SmokerView } from '../../../shared/view/index.ts';
 import { buttonsOf, drawn, saidOn, tap, tapsWrittenDown } from '../fingers.ts';
 import { at, smokerView } from '../fixtures.ts';
@@ -79,10 +80,25 @@ describe('a smoker that goes down, at the wall of the pit', () => {
     expect(saidOn(element)).toContain('tend the fire');
   });
 
-  it('is to be read where meat lies in it and nobody knows how hot it is', async () => {
-    const unread = [a, b].map((each) => ({ ...each, lastAir: null }));
-    const { element } = await wall({ ...smokerView, smokers: unread });
+  it('is to be read by somebody, by when, where nobody has for long', async () => {
+    const unread = { name: 'Theo', byAt: at(10) };
+    const { element } = await wall({ ...smokerView, smokers: [{ ...a, unread }, b] });
     expect(saidOn(element).split('read the air')).toHaveLength(2);
+    expect(saidOn(element)).toContain('Theo: read the air by 10:52');
+    element.remove();
+    const nobody = { ...a, unread: { byAt: at(10) } };
+    const alone = await wall({ ...smokerView, smokers: [nobody, b] });
+    expect(saidOn(alone.element)).toContain('read the air');
+  });
+
+  it('says how old a reading is that is old, and not whether it rises', async () => {
+    const read = (min: number) => ({ tempC: celsius(107), at: at(min), trendCPerHour: 30 });
+    const { element } = await wall({ ...smokerView, smokers: [{ ...a, lastAir: read(-77) }] });
+    expect(saidOn(element)).toContain('225 °F 1 h 15 min ago');
+    element.remove();
+    const again = await wall({ ...smokerView, smokers: [{ ...a, lastAir: read(-7) }] });
+    expect(saidOn(again.element)).toContain('225 °F rising');
+    expect(saidOn(again.element)).not.toContain('ago');
   });
 
   it('is up again at once, with what it reads', async () => {
@@ -109,7 +125,7 @@ describe('the smokers at the desk', () => {
     const say = { language: 'en', ...smokerView } as const;
     const element = await shown(Object.assign(new DeskSmokers(), { sync, view, say }));
     // While nothing is asked it says how far forecasts may be believed.
-    expect(saidOn(element)).toContain('not yet calibrated here: 12 of 30 cooks are on record');
+    expect(saidOn(element)).toContain('rough until 30 have been finished here: 12 so far');
     await reads(element, 'Smoker A', '212');
     await tap(element, 'keep');
     expect(taps).toMatchObject([{ kind: 'reading', where: { smoker: a.id }, tempC: 100 }]);

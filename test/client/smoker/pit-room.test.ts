@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { hasThen } from '../../../client/smoker/pit-room.ts';
+import { hasThen, highAs } from '../../../client/smoker/pit-room.ts';
 import { assumedScale, touchPx } from '../../../client/theme/index.ts';
+import { must } from '../../../shared/kernel/index.ts';
+import type { LoadDrawing } from '../../../shared/view/index.ts';
+import { NOW, smokerView } from '../fixtures.ts';
+
+const say = { language: 'en', ...smokerView } as const;
 
 function seen(widthPx: number, heightPx: number) {
   const glass = { widthPx, heightPx };
@@ -18,5 +23,18 @@ describe('the room on the wall of the pit', () => {
   it('is for the racks where there are many of them, or the wall is low', () => {
     expect(hasThen(seen(1920, 1080), 9)).toBe(false);
     expect(hasThen(seen(1024, 600), 5)).toBe(false);
+  });
+
+  it('counts a free rack for less and one of two kinds for more', () => {
+    const [smoker] = smokerView.smokers;
+    const rack = must(smoker?.racks[0], 'a rack');
+    const load = must(rack.loads[0], 'a load');
+    const other = { ...load, piece: { one: { en: 'point' }, many: { en: 'points' } } };
+    const high = (...loads: LoadDrawing[]) =>
+      highAs({ ...must(smoker, 'a smoker'), racks: [{ ...rack, loads }] }, NOW, say);
+    expect(high()).toBeLessThan(high({ ...load, here: false }));
+    expect(high({ ...load, here: false })).toBeLessThan(high(load));
+    expect(high(load, load)).toBe(high(load));
+    expect(high(load, other)).toBeGreaterThan(high(load));
   });
 });

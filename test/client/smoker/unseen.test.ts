@@ -1,9 +1,9 @@
 // @vitest-environment happy-dom
-import { afterEach, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { SmokerCutaway } from '../../../client/parts/smoker-cutaway.ts';
 import { openLive } from '../../../shared/day/index.ts';
-import { after, celsius, minutes, must } from '../../../shared/kernel/index.ts';
-import { pitRule, viewOf } from '../../../shared/view/index.ts';
+import { after, celsius, type Instant, minutes, must } from '../../../shared/kernel/index.ts';
+import { pitRule, type SmokerView, viewOf } from '../../../shared/view/index.ts';
 import { noon } from '../../shared/day/demo.ts';
 import { atNoon } from '../../shared/day/demo-noon.ts';
 import { drawn, saidOn } from '../fingers.ts';
@@ -22,7 +22,11 @@ function smokerRead(...read: readonly (readonly [min: number, tempC: number])[])
   }
   const view = viewOf(openLive(day.state, now), { kind: 'smoker' });
   if (view.face !== 'smoker') throw new Error(view.face);
-  return { smoker: must(view.smokers[0], 'a smoker'), view, now };
+  const at = (later: Instant) => {
+    const then = viewOf(openLive(day.state, later), { kind: 'smoker' }) as SmokerView;
+    return must(then.smokers[0], 'a smoker');
+  };
+  return { smoker: must(view.smokers[0], 'a smoker'), view, now, at };
 }
 
 it('says from when to when nobody knows what the air did', async () => {
@@ -49,4 +53,22 @@ it('says it no longer once it is hours ago', () => {
   );
   expect(smokerRead(...read).smoker.unseen).toBeDefined();
   expect(smokerRead(...read, [255, 98] as const).smoker.unseen).toBeUndefined();
+});
+
+describe('air that nobody has read for long', () => {
+  it('is to be read by a hand at the pit, a quarter of an hour after an hour', () => {
+    const read = [[1, 121]] as const;
+    const later = (min: number) => smokerRead(...read).at(after(noon, minutes(min)));
+    expect(later(59).unread).toBeUndefined();
+    expect(later(62).unread?.byAt).toBe(after(noon, minutes(76)));
+    expect(later(62).unread?.name).toMatch(/^\p{Lu}\p{L}+$/u);
+  });
+
+  it('is asked for of no smoker in which nothing lies', () => {
+    const { smokers } = smokerRead([1, 121]).view;
+    const idle = smokers.filter(
+      ({ racks }) => !racks.some(({ loads }) => loads.some((l) => l.here)),
+    );
+    expect(idle.filter(({ unread }) => unread)).toEqual([]);
+  });
 });

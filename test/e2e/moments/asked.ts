@@ -64,19 +64,28 @@ function missingUnderNow(
   });
 }
 
-/** Of what lies in a smoker: how many, and between when and when it is wanted next. */
+/** Of what lies in a smoker: how many of what, and what is next done to it, from when to when. */
 function missingInSmokers(seen: SeenWall, { smokers }: SmokerView, say: Say): string[] {
   const racks = smokers.flatMap((smoker) => smoker.racks);
   const shown = linesOn(seen, 'rack-lane').map(wordsOf);
   return racks.flatMap(({ loads }, i) => {
-    const first = loads.find(({ here }) => here);
     const words = shown[i] ?? '';
-    if (!first) return [];
-    const by = first.next ? first.next.highAt : first.outAt;
-    return [
-      ...(words.includes(`${first.pieces}`) ? [] : [`how many ${first.piece.many.en}? ${words}`]),
-      ...(words.includes(onClock(by, say)) ? [] : [`till when? ${first.piece.many.en}: ${words}`]),
-    ];
+    const here = loads.filter((load) => load.here);
+    return here.flatMap(({ piece, next, outAt }) => {
+      const [one, many] = [piece.one, piece.many].map((name) => textIn(name, say));
+      const same = here.filter((load) => textIn(load.piece.many, say) === many);
+      const told = [...words.matchAll(new RegExp(`(\\d+)\\s+(?:${many}|${one})`, 'g'))];
+      const sum = told.reduce((all, [, figure]) => all + Number(figure), 0);
+      const lies = same.reduce((all, { pieces }) => all + pieces, 0);
+      const by = onClock(next ? next.highAt : outAt, say);
+      return [
+        ...(sum === lies ? [] : [`how many ${many}? ${lies}, not ${sum}: ${words}`]),
+        ...(words.includes(by) ? [] : [`till when? ${many}: ${words}`]),
+        ...(!next || words.includes(textIn(next.title, say))
+          ? []
+          : [`for what? ${many}: ${words}`]),
+      ];
+    });
   });
 }
 

@@ -77,7 +77,11 @@ export const marks: readonly Shown[] = [
     states: [
       { name: 'large', wide: 420, high: 190, given: { cook, now: NOW } },
       { name: 'calibrated', wide: 420, high: 190, given: { cook: calibrated(), now: NOW } },
-      { name: 'small', wide: 160, high: 60, given: { cook, now: NOW, small: true } },
+      {
+        name: 'over the hours of a rack',
+        ...{ wide: 420, high: 90 },
+        given: { cook, now: NOW, small: true, rule },
+      },
     ],
   },
   {

@@ -1,5 +1,5 @@
 import { laneM } from '../../../client/parts/rack-lane.ts';
-import type { SlotId } from '../../../shared/kernel/index.ts';
+import type { CutId, SlotId } from '../../../shared/kernel/index.ts';
 import { celsius, minutes, must } from '../../../shared/kernel/index.ts';
 import type { SmokerDrawing } from '../../../shared/view/index.ts';
 import { pitRule } from '../../../shared/view/index.ts';
@@ -13,6 +13,9 @@ const [a, b] = [must(smokers[0], 'smoker a'), must(smokers[1], 'smoker b')];
 const rackOf = (smoker: SmokerDrawing, place: number) => must(smoker.racks[place], 'a rack');
 const load = must(rackOf(a, 0).loads[0], 'a load');
 const cooked = { ...rackOf(a, 0), loads: [{ ...load, cook }] };
+const pointsOf = { one: { en: 'point', es: 'punta' }, many: { en: 'points', es: 'puntas' } };
+const points = { ...load, need: 1, piece: pointsOf, cut: 'brisket-point' as CutId };
+const two = { ...rackOf(a, 0), loads: [{ ...load, cook }, points] };
 const drawn = (smoker: SmokerDrawing) => ({ smoker, laneM: laneM([smoker]), rule, now: NOW });
 const lane = (rack: SmokerDrawing['racks'][number]) => ({
   rack,
@@ -58,7 +61,12 @@ export const pit: readonly Shown[] = [
       {
         name: 'meat in it, and no reading yet',
         ...{ wide: 460, high: 330 },
-        given: drawn({ ...a, lastAir: null }),
+        given: drawn({ ...a, lastAir: null, unread: { name: 'Theo', byAt: at(15) } }),
+      },
+      {
+        name: 'read long ago',
+        ...{ wide: 460, high: 330 },
+        given: drawn({ ...b, lastAir: { tempC: celsius(131), at: at(-75), trendCPerHour: 0 } }),
       },
       {
         name: 'a load is picked, a rack is asked about',
@@ -71,7 +79,9 @@ export const pit: readonly Shown[] = [
     part: 'rack-lane',
     states: [
       { name: 'pieces lie', wide: 460, high: 90, given: lane(rackOf(a, 0)) },
-      { name: 'with its cook', wide: 460, high: 90, given: lane(cooked) },
+      { name: 'with its cook', wide: 460, high: 190, given: lane(cooked) },
+      { name: 'two kinds', wide: 460, high: 180, given: lane(two) },
+      { name: 'two kinds, low and narrow', wide: 300, high: 130, given: lane(two) },
       { name: 'planned for here', wide: 460, high: 90, given: lane(rackOf(b, 1)) },
       { name: 'free', wide: 460, high: 90, given: lane(rackOf(a, 3)) },
       { name: 'picked', wide: 460, high: 90, given: { ...lane(rackOf(a, 0)), picked: load } },

@@ -52,6 +52,20 @@ describe('the picture of a cook', () => {
     }
   });
 
+  it('runs over the hours of a rack where it stands over them, and says what is passed', () => {
+    const over = cookLines({ ...cook, wrappedAt: at(1) }, at(4), { from: at(3), to: at(13) });
+    expect(over.cores).toEqual([[0.1, must(over.cores[0], 'a core')[1]]]);
+    expect(over.targets.map(({ mid }) => mid)).toEqual([0.3, 0.6]);
+    expect([over.wrapped, over.opened]).toEqual([null, []]);
+    expect(over.targets.map(({ isPassed }) => isPassed)).toEqual([false, false]);
+    const hot = { ...cook, cores: [{ at: at(4), tempC: celsius(72) }] };
+    expect(cookLines(hot, at(4)).targets.map(({ isPassed }) => isPassed)).toEqual([true, false]);
+    for (const [, y] of [...over.cores, ...over.fan]) {
+      expect(y).toBeGreaterThanOrEqual(0);
+      expect(y).toBeLessThanOrEqual(1);
+    }
+  });
+
   it('goes round the fan over its hot side and back under its cold one', () => {
     const half = lines.fan.length / 2;
     for (const [i, [x, y]] of lines.fan.slice(0, half).entries()) {
