@@ -37,12 +37,6 @@ export const rackLaneStyles = css`
   .none > .pieces {
     min-height: 0;
   }
-  /* Of several each is tapped by itself: in the drawing, or on its words. */
-  .several > .pieces {
-    container: pieces / size;
-    position: relative;
-    min-height: calc(10px * var(--arcmin));
-  }
   .kind {
     display: contents;
   }

@@ -70,7 +70,7 @@ export class RackLane extends Part {
     const kinds = kindsOf(rack.loads, now, say);
     const isBare = rack.loads.length === 0;
     return html`<span class=${isBare ? 'label low' : 'label'}>${rack.slot.rack}</span>
-      <div class=${classMap({ lane: true, several: kinds.length > 1, none: kinds.length === 0 })}>
+      <div class=${classMap({ lane: true, none: kinds.length === 0 })}>
         ${isBare ? this.#free(rack) : this.#pieces(rack)}
         ${kinds.map((kind, i) => this.#kind(kind, kinds.length - 1 - i))}
         ${kinds.length === 0 ? this.#toCome(rack) : nothing} ${this.#goal(rack)}
@@ -101,12 +101,9 @@ export class RackLane extends Part {
     </div>`;
   }
 
-  /** Where there are several, a finger on the words of one means that one. */
   #kind({ load, pieces, core, what, when }: RackKind, after: number) {
     const { say, rule, now } = this;
-    const pick = () => this.tell('pick', load);
-    const grasp = (event: PointerEvent) => this.tell('grasp', { load, event });
-    return html`<div class="kind" @click=${pick} @pointerdown=${grasp}>
+    return html`<div class="kind">
       <p class="words">
         <span class="what">
           <span>${pieces} ${nameOf({ pieces, piece: load.piece }, say)}</span>
@@ -186,9 +183,7 @@ export class RackLane extends Part {
 
   /** Over the pieces and their words; what follows on the rack begins the next one. */
   #button({ load, fromM }: LaidOut, next: LaidOut | undefined) {
-    // As wide as what is drawn, which is less than the lane where that is low.
-    const drawn = `min(100cqi, 100cqb * ${(this.laneM * 1000) / HIGH_MM})`;
-    const share = (lengthM: number) => `calc(${lengthM / this.laneM} * ${drawn})`;
+    const share = (lengthM: number) => `${(100 * lengthM) / this.laneM}%`;
     const toM = next && next.fromM > fromM ? next.fromM : this.laneM;
     const place = { left: share(fromM), width: share(toM - fromM) };
     return html`<button

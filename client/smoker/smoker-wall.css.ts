@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const smokerWallStyles = css`
   :host {
     position: relative;
-    --rack-least: calc(0.6 * var(--touch));
+    --rack-least: calc(0.8 * var(--touch));
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     grid-template-rows: auto auto minmax(0, 1fr) auto auto;

@@ -29,12 +29,6 @@ async function lane(...loads: LoadDrawing[]) {
   return part;
 }
 
-const picksOf = (part: RackLane) => {
-  const picked: LoadDrawing[] = [];
-  part.addEventListener('pick', (event) => picked.push((event as CustomEvent).detail));
-  return picked;
-};
-
 afterEach(() => document.body.replaceChildren());
 
 it('says of each kind in a rack how many of what, how hot, and what is next when', async () => {
@@ -62,17 +56,6 @@ it('says how old a core is that was read long ago', async () => {
   expect(saidOn(await lane(old))).toContain('core 144 °F, 1 h ago');
   const said = saidOn(await lane({ ...shoulders, lastCore: null }));
   expect(said).not.toContain('core');
-});
-
-it('is picked on the words of a kind, where there are several', async () => {
-  const part = await lane(shoulders, points);
-  const picked = picksOf(part);
-  const words = [
-    ...must(part.shadowRoot, 'its root').querySelectorAll<HTMLElement>('.kind .words'),
-  ];
-  words[1]?.click();
-  words[0]?.click();
-  expect(picked.map(({ stay }) => stay)).toEqual([points.stay, shoulders.stay]);
 });
 
 it('has a single word where nothing lies and nothing comes', async () => {
