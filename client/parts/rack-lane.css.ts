@@ -18,6 +18,10 @@ export const rackLaneStyles = css`
     line-height: 1.1;
     padding-bottom: calc(var(--heavy) + var(--rack-gap, calc(3px * var(--arcmin))));
   }
+  /* What lies on it is tapped there. */
+  .lane:not(.empty) {
+    min-height: var(--touch);
+  }
   .lane {
     container: lane / inline-size;
     position: relative;

@@ -70,7 +70,7 @@ export class RackLane extends Part {
     const kinds = kindsOf(rack.loads, now, say);
     const isBare = rack.loads.length === 0;
     return html`<span class=${isBare ? 'label low' : 'label'}>${rack.slot.rack}</span>
-      <div class=${classMap({ lane: true, none: kinds.length === 0 })}>
+      <div class=${classMap({ lane: true, none: kinds.length === 0, empty: isBare })}>
         ${isBare ? this.#free(rack) : this.#pieces(rack)}
         ${kinds.map((kind, i) => this.#kind(kind, kinds.length - 1 - i))}
         ${kinds.length === 0 ? this.#toCome(rack) : nothing} ${this.#goal(rack)}
