@@ -7,6 +7,7 @@ import {
   mendWords,
   sayMargin,
   sayOverlong,
+  sayStanding,
   textIn,
 } from '../../shared/words/index.ts';
 
@@ -26,6 +27,8 @@ export function needsOf(view: DeskView, say: Say): string[] {
   if (first && overlong.length === 1) lines.push(`${first.what}, ${first.batch}: ${first.by}.`);
   if (overlong.length > 1) lines.push(said.overlong(overlong.length));
   if (lines.length > 0) return lines;
+  const doubted = likelyLate(view, say);
+  if (doubted.length > 0) return [said.holdsByPlan, ...doubted];
   const [tightest] = services.toSorted((a, b) => a.inHandS - b.inHandS);
   if (!tightest) return [said.holds];
   const { name, opensAt, inHandS } = tightest;
@@ -33,6 +36,14 @@ export function needsOf(view: DeskView, say: Say): string[] {
   const margin = sayMargin(inHandS, say);
   return [said.holds, `${said.tightest(service, margin)}.${hangsOn(tightest, view, say)}`];
 }
+
+/** What the head says of a service that its cooks will likely make late. */
+const likelyLate = ({ standings, at }: DeskView, say: Say): string[] =>
+  standings.flatMap((standing) => {
+    const stood = sayStanding(standing, at, say);
+    if (!stood?.isLate) return [];
+    return [mendWords[say.language].likelyLate(stood.service, stood.stands)];
+  });
 
 /** The work that decides it, as a sentence of its own behind another. */
 function hangsOn({ hangsOn: task }: ServiceOutlook, { chart }: DeskView, say: Say): string {

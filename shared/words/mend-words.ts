@@ -26,6 +26,9 @@ export type MendWords = {
   thrownOut(at: string): string;
   next(task: string, at: string): string;
   readonly holds: string;
+  /** The same of a day whose cooks will likely make it late. */
+  readonly holdsByPlan: string;
+  likelyLate(service: string, stands: string): string;
   tightest(service: string, margin: string): string;
   hangsOn(task: string): string;
   readonly asItIs: string;
@@ -57,6 +60,8 @@ const english: MendWords = {
   thrownOut: (at) => `What is left at ${at} is thrown out.`,
   next: (task, at) => `Then ${task}, ${at}`,
   holds: 'The day holds: every service on time, no rest or hold too long.',
+  holdsByPlan: 'By the plan the day holds: every service on time, no rest or hold too long.',
+  likelyLate: (service, stands) => `${service}, ${stands}, for its cooks may run long.`,
   tightest: (service, margin) => `Tightest: ${service}, ${margin}`,
   hangsOn: (task) => `It hangs on: ${task}.`,
   asItIs: 'as it is',
@@ -94,6 +99,8 @@ const spanish: MendWords = {
   thrownOut: (at) => `Lo que quede a las ${at} se tira.`,
   next: (task, at) => `Después ${task}, ${at}`,
   holds: 'El día se cumple: cada servicio a tiempo, ningún reposo ni espera de más.',
+  holdsByPlan: 'Según el plan el día se cumple: todo a tiempo, ningún reposo ni espera de más.',
+  likelyLate: (service, stands) => `${service}, ${stands}, pues la carne puede tardar más.`,
   tightest: (service, margin) => `Lo más justo: ${service}, ${margin}`,
   hangsOn: (task) => `Depende de: ${task}.`,
   asItIs: 'como está',

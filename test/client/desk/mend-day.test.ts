@@ -32,6 +32,7 @@ const offer: MendOffer = {
 const dayAt = (arrangedSeq: number, news: CommandId | null = null) =>
   ({
     services: [],
+    standings: [],
     overlong: [],
     arrangedSeq,
     news: news && { command: news },
@@ -159,6 +160,18 @@ describe('what mend says before anybody asks', () => {
     expect(words).toContain(said.holds);
     expect(words).toContain('Tightest: Dinner 17:00, 11 min to spare.');
     expect(words).not.toContain('Lunch');
+  });
+
+  it('does not say that a day holds whose cooks will likely make it late', async () => {
+    const spread = { lowS: seconds(-8000), likelyS: seconds(-3300), highS: seconds(700) };
+    const [opensAt, closesAt] = [instant(0), instant(7_200_000)];
+    const dinner = { name: { en: 'Dinner' }, opensAt, closesAt, inHandS: seconds(1740), spread };
+    const services = [service('Dinner', 1740)];
+    const standings = [dinner] as never;
+    const words = await deskWith({ services, standings, at: instant(-1), chart: noChart });
+    expect(words).not.toContain(said.holds);
+    expect(words).toContain(said.holdsByPlan);
+    expect(words).toMatch(/Dinner 00:00, likely 55 min late, for its cooks may run long\./);
   });
 
   it('says of every late service by how much, and what it hangs on', async () => {

@@ -71,6 +71,8 @@ export function unfit(within: string | null): string[] {
       const text = node.data.replace(/\s+/g, ' ').trim();
       const holder = above(node);
       if (text === '' || !holder || holder.closest('style, script, option')) return;
+      // What is folded away has its boxes nevertheless.
+      if (!holder.checkVisibility()) return;
       const range = document.createRange();
       range.selectNodeContents(node);
       const sizePx = Number.parseFloat(getComputedStyle(holder).fontSize);
