@@ -11,7 +11,7 @@ import './spread-mark.ts';
 
 /**
  * How each service stands, a line for each: what is likely, between what it may come out, and where
- * there is room what is left if no cook runs long. Late is what is minded.
+ * there is room what is left if no cook runs long. Late is heavier, over a stroke of brick.
  */
 @customElement('service-standings')
 export class ServiceStandings extends Part {
@@ -51,9 +51,9 @@ export class ServiceStandings extends Part {
       }
       .late {
         font-weight: 800;
-        text-decoration: underline;
-        text-decoration-thickness: var(--line);
-        text-underline-offset: 0.15em;
+        text-decoration: underline var(--heavy) var(--brick);
+        text-decoration-skip-ink: none;
+        text-underline-offset: 0.12em;
       }
       spread-mark,
       .planned {

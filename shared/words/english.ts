@@ -11,6 +11,7 @@ export const english: Phrases = {
     inHand: (service, at, time) => `${service} ${at}: ${time} to spare`,
     short: (service, at, time) => `${service} ${at}: ${time} late`,
     onTime: (service, at) => `${service} ${at}: on time, nothing to spare`,
+    on: 'is on',
   },
   because: {
     after: (task, wait) => (wait ? `${wait} after ${task}` : `after ${task}`),

@@ -13,6 +13,8 @@ export type Phrases = {
     inHand(service: string, at: string, time: string): string;
     short(service: string, at: string, time: string): string;
     onTime(service: string, at: string): string;
+    /** In the place of when it opens, once it has. */
+    readonly on: string;
   };
   readonly because: {
     after(task: string, wait: string | null): string;

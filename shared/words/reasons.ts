@@ -29,7 +29,8 @@ export function sayInHand(outlook: ServiceOutlook, say: Say, now: Instant | null
   const { service } = phrasesOf(say);
   const name = textIn(outlook.name, say);
   const { opensAt } = outlook;
-  const at = now === null ? clockTime(opensAt, say) : clockAhead(opensAt, now, say);
+  const opens = now === null ? clockTime(opensAt, say) : clockAhead(opensAt, now, say);
+  const at = now !== null && opensAt <= now ? service.on : opens;
   const minutes = Math.floor(outlook.inHandS / 60);
   if (minutes === 0) return service.onTime(name, at);
   const time = durationWords(outlook.inHandS);

@@ -11,6 +11,7 @@ export const spanish: Phrases = {
     inHand: (service, at, time) => `${service} ${at}: ${time} de margen`,
     short: (service, at, time) => `${service} ${at}: ${time} de retraso`,
     onTime: (service, at) => `${service} ${at}: justo a tiempo, sin margen`,
+    on: 'en curso',
   },
   because: {
     after: (task, wait) => (wait ? `${wait} tras ${task}` : `tras ${task}`),

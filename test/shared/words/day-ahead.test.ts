@@ -34,4 +34,9 @@ describe('a time to come', () => {
     expect(sayInHand(lunch, english, at(20))).toContain('Sat 11:00 am');
     expect(sayInHand(lunch, english)).not.toContain('Sat');
   });
+
+  it('has no time of a service that has opened, which is on', () => {
+    const lunch = { name: { en: 'Lunch' }, opensAt: at(11), inHandS: 660 } as ServiceOutlook;
+    expect(sayInHand(lunch, english, at(12))).toBe('Lunch is on: 11 min to spare');
+  });
 });
