@@ -22,11 +22,12 @@ export function layReading<V extends WithSmokers>(
       load.stay === where.stay ? { ...load, lastCore: { tempC, at } } : load,
     );
   }
-  const smokers = view.smokers.map((smoker) =>
-    smoker.id === where.smoker
-      ? { ...smoker, lastAir: { tempC, at, trendCPerHour: smoker.lastAir?.trendCPerHour ?? 0 } }
-      : smoker,
-  );
+  const smokers = view.smokers.map((smoker) => {
+    if (smoker.id !== where.smoker) return smoker;
+    // Who has read it is not asked to.
+    const { unread: _, ...read } = smoker;
+    return { ...read, lastAir: { tempC, at, trendCPerHour: smoker.lastAir?.trendCPerHour ?? 0 } };
+  });
   return { ...view, smokers };
 }
 

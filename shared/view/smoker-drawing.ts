@@ -62,14 +62,13 @@ function unseenLately({ state, now }: Live, smoker: SmokerId): Pick<SmokerDrawin
 const READ_EVERY_S = hours(1);
 const READ_WITHIN_S = minutes(15);
 
-/** Since the meat went in where nobody has read it at all. */
+/** What was read before the meat went in says nothing of it. */
 function unreadLong(live: Live, smoker: Smoker): Pick<SmokerDrawing, 'unread'> {
   const loads = smoker.racks.flatMap(({ slot }) => loadsIn(live, slot)).filter(({ here }) => here);
   if (loads.length === 0 || spellOf(live.state, smoker.id)) return {};
   const last = lastAir(live, smoker.id);
-  const dueAt = last
-    ? after(last.at, READ_EVERY_S)
-    : instant(Math.min(...loads.map(({ inAt }) => inAt)));
+  const inAt = Math.min(...loads.map((load) => load.inAt));
+  const dueAt = instant(Math.max(inAt, last ? after(last.at, READ_EVERY_S) : inAt));
   if (minuteOf(live.now) < dueAt) return {};
   const name = pitHand(live);
   return { unread: { byAt: after(dueAt, READ_WITHIN_S), ...(name !== null && { name }) } };

@@ -1,10 +1,22 @@
 // @vitest-environment happy-dom
 import { afterEach, describe, expect, it } from 'vitest';
 import { SmokerCutaway } from '../../../client/parts/smoker-cutaway.ts';
-import { openLive } from '../../../shared/day/index.ts';
-import { after, celsius, type Instant, minutes, must } from '../../../shared/kernel/index.ts';
-import { pitRule, type SmokerView, viewOf } from '../../../shared/view/index.ts';
-import { noon } from '../../shared/day/demo.ts';
+import { type DayState, openLive } from '../../../shared/day/index.ts';
+import {
+  after,
+  celsius,
+  type Instant,
+  instant,
+  minutes,
+  must,
+} from '../../../shared/kernel/index.ts';
+import {
+  pitRule,
+  type SmokerDrawing,
+  type SmokerView,
+  viewOf,
+} from '../../../shared/view/index.ts';
+import { noon, plan, Telling } from '../../shared/day/demo.ts';
 import { atNoon } from '../../shared/day/demo-noon.ts';
 import { drawn, saidOn } from '../fingers.ts';
 
@@ -22,11 +34,13 @@ function smokerRead(...read: readonly (readonly [min: number, tempC: number])[])
   }
   const view = viewOf(openLive(day.state, now), { kind: 'smoker' });
   if (view.face !== 'smoker') throw new Error(view.face);
-  const at = (later: Instant) => {
-    const then = viewOf(openLive(day.state, later), { kind: 'smoker' }) as SmokerView;
-    return must(then.smokers[0], 'a smoker');
-  };
+  const at = (later: Instant) => firstAt(day.state, later);
   return { smoker: must(view.smokers[0], 'a smoker'), view, now, at };
+}
+
+function firstAt(state: DayState, now: Instant): SmokerDrawing {
+  const view = viewOf(openLive(state, now), { kind: 'smoker' }) as SmokerView;
+  return must(view.smokers[0], 'a smoker');
 }
 
 it('says from when to when nobody knows what the air did', async () => {
@@ -65,10 +79,23 @@ describe('air that nobody has read for long', () => {
   });
 
   it('is asked for of no smoker in which nothing lies', () => {
-    const { smokers } = smokerRead([1, 121]).view;
-    const idle = smokers.filter(
-      ({ racks }) => !racks.some(({ loads }) => loads.some((l) => l.here)),
-    );
-    expect(idle.filter(({ unread }) => unread)).toEqual([]);
+    const day = new Telling();
+    const { id: smoker } = must(plan.kitchen.smokers[0], 'a smoker');
+    const where = { kind: 'air', smoker } as const;
+    day.ask({ kind: 'reading', where, tempC: celsius(121) }, noon);
+    expect(firstAt(day.state, after(noon, minutes(180))).unread).toBeUndefined();
+  });
+
+  it.each([
+    ['was never read', []],
+    ['was last read while nothing lay in it', [after(noon, minutes(-600))]],
+  ])('is to be read from when meat went in, where it %s', (_how, times) => {
+    const { state } = atNoon();
+    const { id: smoker } = must(plan.kitchen.smokers[0], 'a smoker');
+    const where = { kind: 'air', smoker } as const;
+    const readings = times.map((at) => ({ where, at, tempC: celsius(121) }));
+    const { racks, unread } = firstAt({ ...state, readings }, noon);
+    const wentIn = racks.flatMap(({ loads }) => loads.flatMap((l) => (l.here ? l.inAt : [])));
+    expect(unread?.byAt).toBe(after(instant(Math.min(...wentIn)), minutes(15)));
   });
 });

@@ -145,8 +145,11 @@ describe('a tap laid over the smokers', () => {
     const smoker = smokerView.smokers[1]?.id ?? ('b' as never);
     const air = tap({ kind: 'reading', where: { kind: 'air', smoker }, tempC: celsius(130) });
     const core = tap({ kind: 'reading', where: { kind: 'core', stay }, tempC: celsius(70) });
-    const { view } = overlay(smokerView, [air, core]);
+    // Who has read it is not asked to any more.
+    const asked = smokerView.smokers.map((each) => ({ ...each, unread: { byAt: NOW } }));
+    const { view } = overlay({ ...smokerView, smokers: asked }, [air, core]);
     expect(view.smokers[1]?.lastAir).toMatchObject({ tempC: 130, at: NOW });
+    expect(view.smokers.map(({ unread }) => unread)).toEqual([{ byAt: NOW }, undefined]);
     expect(view.smokers[0]?.racks[0]?.loads[0]?.lastCore).toEqual({ tempC: 70, at: NOW });
   });
 });
