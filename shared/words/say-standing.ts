@@ -50,7 +50,8 @@ export function sayStanding(
   };
 }
 
-const minutesOf = (s: Seconds) => Math.floor(s / 60);
+/** Less than one either way is none: nobody is “0 min late”. */
+const minutesOf = (s: Seconds) => Math.trunc(s / 60);
 
 function sayInHandS(inHandS: Seconds, language: Language): string {
   const words = deskWords[language].standing;

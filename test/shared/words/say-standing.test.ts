@@ -46,7 +46,12 @@ describe('how a service stands, in words', () => {
       stands: '5 min late',
       isLate: true,
     });
-    expect(said({ ...sure, inHandS: seconds(20) })?.stands).toBe('nothing to spare');
+    // Less than a minute is none, to either side.
+    for (const s of [20, -20, -59]) {
+      const stood = said({ ...sure, inHandS: seconds(s) });
+      expect(stood).toMatchObject({ stands: 'nothing to spare', isLate: false });
+    }
+    expect(said({ ...sure, inHandS: seconds(-60) })?.stands).toBe('1 min late');
   });
 
   it('says of a service that is open till when it is, and how the rest of it stands', () => {
