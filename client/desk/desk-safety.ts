@@ -144,7 +144,10 @@ export class DeskSafety extends Part {
   #byPlace(own: readonly CheckView[]) {
     const { say } = this;
     const places = [...new Set(own.map(({ station }) => textIn(station, say)))];
-    return places.map(
+    // By its name: what is typed in one place stays where another comes to stand before it.
+    return repeat(
+      places,
+      (place) => place,
       (place) => html`<h3>${place}</h3>
         ${this.#lines(
           own.filter(({ station }) => textIn(station, say) === place),

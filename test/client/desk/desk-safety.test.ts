@@ -71,6 +71,22 @@ describe('what is to be looked at, at the desk', () => {
     expect(saidOn(part)).toMatch(/Pass .*Ribs .*Slaw .*Stove .*Beans/);
   });
 
+  it('keeps what is typed at one place where another comes to stand before it', async () => {
+    const stove = { ...ribs, key: 'stove', station: { en: 'Stove' }, thing: { en: 'Beans' } };
+    const part = await safety([ribs, { ...stove, lateAt: after(ribs.lateAt, minutes(5)) }]);
+    const rows = () => buttonsOf(part).filter(([name]) => /held hot/.test(name));
+    rows()[1]?.[1].click();
+    await drawn();
+    const pad = () => part.shadowRoot?.querySelector('check-pad');
+    const before = pad();
+    expect(before).not.toBeNull();
+    const sooner = { ...stove, lateAt: after(ribs.lateAt, minutes(-5)) };
+    part.view = { ...part.view, checks: [ribs, sooner] };
+    await drawn();
+    expect(saidOn(part)).toMatch(/Stove .*Beans.*Pass .*Ribs/);
+    expect(pad()).toBe(before);
+  });
+
   it('says what its limit asks, and its clause only once it is opened', async () => {
     const part = await safety([ribs]);
     expect(saidOn(part)).toContain('at least 135 °F');
