@@ -108,6 +108,7 @@ export class PanEndRow extends Part {
   }
 
   #below(pan: PanEnd) {
+    if (this.closed) return nothing;
     if (this.typed !== null) return this.#pad(pan, this.typed);
     return this.asks ? this.#meant(pan) : this.#choices(pan);
   }
@@ -128,7 +129,6 @@ export class PanEndRow extends Part {
   #choices(pan: PanEnd) {
     const { say } = this;
     const words = closingWords[say.language];
-    if (this.closed) return nothing;
     const box = (label: string, does: () => void, isUsual: boolean) =>
       html`<button
         class=${isUsual ? 'takes' : ''}

@@ -189,7 +189,7 @@ export function sayToSettle(
   now: Instant,
   say: Say,
 ): string {
-  const { settle, nothingOpen } = closingWords[say.language];
+  const { settle, nothingOpen, open } = closingWords[say.language];
   const pans = end.dishes.flatMap((dish) => dish.pans).filter(({ left }) => left > 0);
   const on = leftByService(end, now).flatMap(({ service }) => service ?? []);
   const out = people.filter(({ isOut }) => isOut);
@@ -202,7 +202,9 @@ export function sayToSettle(
     ...count(end.smokersDown, settle.smokers),
     ...count(out, settle.people),
   ];
-  return what.length === 0 ? nothingOpen : settle.first(what.join(', '));
+  if (what.length > 0) return settle.first(what.join(', '));
+  const never = end.neverBegan.map((name) => textIn(name, say));
+  return never.length > 0 ? open.neverBegan(someOf(never, say)) : nothingOpen;
 }
 
 /** What is left of a batch, or where it has gone, as one line. */

@@ -190,6 +190,22 @@ describe('closing the day', () => {
     expect(saidOn(element)).toContain('No queda nada abierto: se puede cerrar el día.');
   });
 
+  it('does not say of a day of which something never began that it can be closed', async () => {
+    const { element } = await desk({ ...quiet, neverBegan: open.neverBegan });
+    expect(saidOn(element)).not.toContain('can be closed');
+    const first = element.shadowRoot?.querySelector('.first p')?.textContent;
+    expect(first).toBe('Never began: Ribs 3, Ribs 4, Beans, Slaw, 2 more.');
+  });
+
+  it('asks nothing more of what is left once it is closed', async () => {
+    const { element } = await desk(left(sold));
+    await tap(element, 'throw out: Ribs 2');
+    const closed = { at: at(0), by: 'Ines', command: 'tap-9' as CommandId };
+    element.view = { ...element.view, closed };
+    await drawn();
+    expect(names(element)).not.toContain('throw out');
+  });
+
   it('takes a name and a second tap where nobody has a PIN', async () => {
     const { element, taps } = await desk(open, {}, english, noPins);
     await tap(element, 'Theo');
