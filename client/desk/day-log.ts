@@ -11,8 +11,9 @@ import { formStyle } from './form-style.ts';
 
 const KINDS: readonly LogKind[] = ['work', 'readings', 'food', 'house'];
 
+const BY = 'by ';
 /** What is looked for: all there is, what one person did, or one kind of thing. */
-type Wanted = 'all' | LogKind | `by ${string}`;
+type Wanted = 'all' | LogKind | `${typeof BY}${string}`;
 
 /** What has happened today, newest first, day by day, with who did it and on which screen. */
 @customElement('day-log')
@@ -99,12 +100,16 @@ export class DayLog extends Part {
   #isWanted({ person, said }: LogLine): boolean {
     const { wanted } = this;
     if (wanted === 'all') return true;
-    return logKind(said) === wanted || `by ${person}` === wanted;
+    return logKind(said) === wanted || `${BY}${person}` === wanted;
   }
 
   #choice() {
     const { kinds, all, look, people } = deskWords[this.say.language].log;
-    const names = [...new Set(this.lines.flatMap(({ person }) => person ?? []))].sort();
+    const { lines, wanted } = this;
+    // Who is looked for stays to be seen, also when all of theirs is older than what is shown.
+    const sought = wanted.startsWith(BY) ? wanted.slice(BY.length) : null;
+    const those = [...lines.map(({ person }) => person), sought];
+    const names = [...new Set(those.flatMap((name) => name ?? []))].sort();
     const choose = ({ target }: Event) => {
       this.wanted = (target as HTMLSelectElement).value as Wanted;
     };
@@ -117,7 +122,7 @@ export class DayLog extends Part {
           ${repeat(
             names,
             (name) => name,
-            (name) => html`<option value=${`by ${name}`}>${name}</option>`,
+            (name) => html`<option value=${`${BY}${name}`}>${name}</option>`,
           )}
         </optgroup>
       </select>

@@ -79,6 +79,15 @@ describe('the log at the desk', () => {
     expect(said()).toHaveLength(6);
   });
 
+  it('still shows who is looked for when all of theirs is older than what is listed', async () => {
+    const { element, said, choose, choices } = await log();
+    await choose('by Rosa');
+    element.lines = lines.slice(1);
+    await element.updateComplete;
+    expect(said()).toEqual(['None of that today.']);
+    expect(choices()).toContain('Rosa');
+  });
+
   it('says of what a screen kept while it was alone when it was sent', async () => {
     const [first] = lines;
     if (!first) throw new Error('a line');
