@@ -8,6 +8,8 @@ export type Weight = keyof typeof WEIGHT;
 
 const glass = document.createElement('canvas').getContext?.('2d') ?? null;
 const known = new Map<string, number>();
+/** Sentences with a time in them are never the same for long, and a desk stands open for weeks. */
+const MOST_KNOWN = 5_000;
 
 // What was measured before the letters came was measured in others.
 document.fonts?.addEventListener?.('loadingdone', () => known.clear());
@@ -18,6 +20,7 @@ export function wordsPx(words: string, letterPx: number, weight: Weight = 'word'
   const before = known.get(key);
   if (before !== undefined) return before;
   const px = measured(words, letterPx, weight);
+  if (known.size >= MOST_KNOWN) known.clear();
   known.set(key, px);
   return px;
 }

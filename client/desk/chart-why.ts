@@ -24,5 +24,5 @@ export function whyDrawing(
     ${sayWhy(bars, say, now).map((sentence) => html`<p>${sentence}</p>`)}`;
 }
 
-const chainOf = ({ chains }: DayChart, service: ServiceId | undefined): readonly TaskId[] =>
+const chainOf = ({ chains }: DayChart, service: ServiceId): readonly TaskId[] =>
   chains.find((chain) => chain.service === service)?.tasks ?? [];

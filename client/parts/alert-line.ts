@@ -8,8 +8,7 @@ import { Part } from './part.ts';
 
 /**
  * Who is wanted for what and by when, a row for each; and at the desk how often whom was called, if
- * anybody was.
- * There is nothing to tap: what is done is gone.
+ * anybody was. There is nothing to tap: what is done is gone.
  */
 @customElement('alert-line')
 export class AlertLine extends Part {
