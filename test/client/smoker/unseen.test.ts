@@ -93,7 +93,7 @@ describe('air that nobody has read for long', () => {
     const { state } = atNoon();
     const { id: smoker } = must(plan.kitchen.smokers[0], 'a smoker');
     const where = { kind: 'air', smoker } as const;
-    const readings = times.map((at) => ({ where, at, tempC: celsius(121) }));
+    const readings = times.map((at) => ({ where, at, by: null, tempC: celsius(121) }));
     const { racks, unread } = firstAt({ ...state, readings }, noon);
     const wentIn = racks.flatMap(({ loads }) => loads.flatMap((l) => (l.here ? l.inAt : [])));
     expect(unread?.byAt).toBe(after(instant(Math.min(...wentIn)), minutes(15)));
