@@ -136,7 +136,7 @@ const WALL = [
 const OTHERS = new RegExp(
   `/(?:${[
     ...['pass-page', 'runs-out', 'allergens', 'who-doors', 'just-done'],
-    ...['resolve-local', 'limits-held', 'clock-range'],
+    ...['resolve-local', 'limits-held', 'clock-range', 'clock-of-day', 'left-by-service'],
   ].join('|')})\\.ts$`,
 );
 const STANDARD = /\/client\/standard\/(?:standard-sheet|cut-\w+)\.ts$/;

@@ -36,6 +36,12 @@ export function durationWords(durationS: Seconds): string {
   return minutes === 0 ? `${hours} h` : `${hours} h ${minutes} min`;
 }
 
+/**
+ * Minutes of what is in hand: less than one to either side is none, and nobody is “0 min late”.
+ * @example wholeMinutes(seconds(-59)) === 0 //=> true
+ */
+export const wholeMinutes = (inHandS: Seconds): number => Math.trunc(inHandS / 60);
+
 /** @example temperature(celsius(107), { temperature: '°F' }) //=> '225 °F' */
 export function temperature(tempC: Celsius, say: Pick<Say, 'temperature'>): string {
   const shown = say.temperature === '°F' ? toFahrenheit(tempC) : tempC;

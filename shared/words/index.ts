@@ -9,6 +9,7 @@ export {
   durationWords,
   temperature,
   weight,
+  wholeMinutes,
 } from './amounts.ts';
 export {
   type CheckWords,
@@ -24,6 +25,7 @@ export {
 } from './check-band-words.ts';
 export { checkDeskWords, sayLast } from './check-desk-words.ts';
 export { sayFelt } from './check-words.ts';
+export { clockOfDay } from './clock-of-day.ts';
 export { clockRange, nearClock, nearRange, sinceClock } from './clock-range.ts';
 export { closingWords, sayClosed, sayPanEnd, sayStillOpen, sayToSettle } from './closing-words.ts';
 export { sayCookOffer } from './cook-offers.ts';
@@ -70,7 +72,7 @@ export { sayPaces } from './say-paces.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
 export { sayReadings } from './say-readings.ts';
 export { sayStanding } from './say-standing.ts';
-export { clockAhead, clockOfDay, HALF_DAY_MS, sayDayAhead, sayWhen } from './say-when.ts';
+export { clockAhead, HALF_DAY_MS, sayDayAhead, sayWhen } from './say-when.ts';
 export { sayBar, sayWhy } from './say-why.ts';
 export { scaleWeight } from './scale-weight.ts';
 export { handsTime, type StandardWords, standardWords } from './standard-words.ts';

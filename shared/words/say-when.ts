@@ -33,18 +33,6 @@ export function sayDayAhead(
   return new Intl.DateTimeFormat(language, { weekday: 'short', timeZone: zone }).format(at);
 }
 
-/**
- * A time that may be one of another day, before or after, and says so in one word.
- * @example clockOfDay(at, now, say) //=> 'Sat 5:56 pm'
- */
-export function clockOfDay(at: Instant, now: Instant, say: Say): string {
-  const { zone, language } = say;
-  const time = clockTime(at, say);
-  if (wallTime(at, zone).day === wallTime(now, zone).day) return time;
-  const day = new Intl.DateTimeFormat(language, { weekday: 'short', timeZone: zone }).format(at);
-  return `${day} ${time}`;
-}
-
 /** A time to come, with its day where that is in doubt. @example 'Fri 9:48 am' */
 export const clockAhead = (at: Instant, now: Instant, say: Say): string =>
   [sayDayAhead(at, now, say), clockTime(at, say)].filter(Boolean).join(' ');
