@@ -2,7 +2,7 @@ import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import type { ServiceOutlook } from '../../shared/view/index.ts';
-import { sayInHand } from '../../shared/words/index.ts';
+import { sayInHand, wholeMinutes } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import { isOtherMinute } from './clock-time.ts';
 import { Part } from './part.ts';
@@ -26,7 +26,7 @@ export class ServiceLine extends Part {
   protected override draw() {
     const { outlook, say, now } = this;
     if (!outlook) return null;
-    const isShort = outlook.inHandS < 0;
+    const isShort = wholeMinutes(outlook.inHandS) < 0;
     return html`<span class=${isShort ? 'short' : ''}>${sayInHand(outlook, say, now)}</span>`;
   }
 }

@@ -1,6 +1,6 @@
-import type { Seconds } from '../kernel/index.ts';
+import { type Seconds, seconds } from '../kernel/index.ts';
 import type { MoveOffer } from '../view/index.ts';
-import { clockTime, countPieces, durationWords } from './amounts.ts';
+import { clockTime, countPieces, durationWords, wholeMinutes } from './amounts.ts';
 import { phrasesOf } from './language.ts';
 import { saySlot } from './reasons.ts';
 import type { Say } from './say.ts';
@@ -37,5 +37,7 @@ export function sayOffer(offer: MoveOffer, say: Say): string[] {
 /** @example sayMargin(minutes(40), say) //=> '40 min to spare' */
 export function sayMargin(inHandS: Seconds, say: Say): string {
   const { inHand, short } = phrasesOf(say).offer;
-  return inHandS < 0 ? short(durationWords(inHandS)) : inHand(durationWords(inHandS));
+  const minutes = wholeMinutes(inHandS);
+  if (minutes === 0) return inHand(durationWords(seconds(0)));
+  return minutes < 0 ? short(durationWords(inHandS)) : inHand(durationWords(inHandS));
 }

@@ -1,7 +1,7 @@
 import type { Instant } from '../kernel/index.ts';
 import { unreachable } from '../kernel/index.ts';
 import type { Because, ServiceOutlook, SlotName, TaskName } from '../view/index.ts';
-import { clockTime, durationWords } from './amounts.ts';
+import { clockTime, durationWords, wholeMinutes } from './amounts.ts';
 import { checkPhrasesOf } from './check-words.ts';
 import { phrasesOf } from './language.ts';
 import type { Say } from './say.ts';
@@ -31,7 +31,7 @@ export function sayInHand(outlook: ServiceOutlook, say: Say, now: Instant | null
   const { opensAt } = outlook;
   const opens = now === null ? clockTime(opensAt, say) : clockAhead(opensAt, now, say);
   const at = now !== null && opensAt <= now ? service.on : opens;
-  const minutes = Math.floor(outlook.inHandS / 60);
+  const minutes = wholeMinutes(outlook.inHandS);
   if (minutes === 0) return service.onTime(name, at);
   const time = durationWords(outlook.inHandS);
   return minutes > 0 ? service.inHand(name, at, time) : service.short(name, at, time);

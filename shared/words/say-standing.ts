@@ -1,6 +1,6 @@
 import type { Instant, Seconds } from '../kernel/index.ts';
 import type { ServiceStanding, SpreadView } from '../view/index.ts';
-import { clockTime, durationWords } from './amounts.ts';
+import { clockTime, durationWords, wholeMinutes } from './amounts.ts';
 import { deskWords } from './desk-words.ts';
 import type { Language, Say } from './say.ts';
 import { textIn } from './say.ts';
@@ -46,16 +46,13 @@ export function sayStanding(
     stands: isOpen ? words.toCome(stands) : stands,
     between: spread && sayBetween(spread, say.language),
     planned: spread && words.planned(inHand(inHandS)),
-    isLate: likelyS === null || minutesOf(likelyS) < 0,
+    isLate: likelyS === null || wholeMinutes(likelyS) < 0,
   };
 }
 
-/** Less than one either way is none: nobody is “0 min late”. */
-const minutesOf = (s: Seconds) => Math.trunc(s / 60);
-
 function sayInHandS(inHandS: Seconds, language: Language): string {
   const words = deskWords[language].standing;
-  const minutes = minutesOf(inHandS);
+  const minutes = wholeMinutes(inHandS);
   if (minutes === 0) return words.nothing;
   return minutes > 0 ? words.inHand(durationWords(inHandS)) : words.short(durationWords(inHandS));
 }

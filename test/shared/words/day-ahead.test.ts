@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { instant } from '../../../shared/kernel/index.ts';
+import { instant, seconds } from '../../../shared/kernel/index.ts';
 import type { ServiceOutlook } from '../../../shared/view/index.ts';
 import type { Say } from '../../../shared/words/index.ts';
-import { clockAhead, sayDayAhead, sayInHand } from '../../../shared/words/index.ts';
+import { clockAhead, sayDayAhead, sayInHand, sayMargin } from '../../../shared/words/index.ts';
 
 /** On Friday, 27 November 2026, and the days after it, in a kitchen in Denver. */
 const at = (hour: number, minute = 0) => instant(Date.UTC(2026, 10, 27, hour + 7, minute));
@@ -38,5 +38,15 @@ describe('a time to come', () => {
   it('has no time of a service that has opened, which is on', () => {
     const lunch = { name: { en: 'Lunch' }, opensAt: at(11), inHandS: 660 } as ServiceOutlook;
     expect(sayInHand(lunch, english, at(12))).toBe('Lunch is on: 11 min to spare');
+  });
+
+  it.each([
+    [20, 'on time, nothing to spare', '0 min to spare'],
+    [-59, 'on time, nothing to spare', '0 min to spare'],
+    [-60, '1 min late', '1 min late'],
+  ])('with %s s in hand is said to be late only where it is by a minute', (s, said, margin) => {
+    const lunch = { name: { en: 'Lunch' }, opensAt: at(11), inHandS: s } as ServiceOutlook;
+    expect(sayInHand(lunch, english, at(12))).toBe(`Lunch is on: ${said}`);
+    expect(sayMargin(seconds(s), english)).toBe(margin);
   });
 });
