@@ -69,7 +69,7 @@ export class PassLine extends Part {
     const isCounted = sold > 0 && soldOutAt === null && !mustSetOut(line, this);
     const counted = `${outcome ? '· ' : ''}${saySold(line, this).said}`;
     return html`<div class="ready">
-        <b>${line.ready}</b> <small>${passWords[this.say.language].ready}</small>
+        <b>${line.ready}</b> <small>${saidReady(line, this.say)}</small>
       </div>
       <div class="pans">
         <p>
@@ -94,9 +94,9 @@ export class PassLine extends Part {
   #inShort(line: Line) {
     const said = sayInShort(line, this);
     const first = firstMinded(said);
-    const words = passWords[this.say.language];
+    const shown = hasReady(passWords[this.say.language]) ? '' : 'unseen';
     return html`<div class="ready">
-        <b>${line.ready}</b> <span class=${hasReady(words) ? '' : 'unseen'}>${words.ready}</span>
+        <b>${line.ready}</b> <span class=${shown}>${saidReady(line, this.say)}</span>
       </div>
       <div class="then" data-first=${said[0]?.said ?? ''}>
         <div class="rows">${said.map((each) => html`${spoken(each, first)} `)}</div>
@@ -133,6 +133,9 @@ export function nameFit({ dish }: Line, { say, short, wide }: Room): NameFit {
   const has = short || !bare ? bare : passWords[say.language].has(bare);
   return fitOf({ name, bare, has }, wide);
 }
+
+const saidReady = ({ ready }: Line, { language }: Say) =>
+  passWords[language][ready === 1 ? 'readyOne' : 'ready'];
 
 /** What may not go out is said where there is room for but one. */
 const barredFirst = ({ pans }: Line) =>

@@ -1,11 +1,12 @@
+import { las } from '../words/index.ts';
 import type { PaperWords } from './phrases.ts';
 
 export const spanish: PaperWords = {
   plan: (version) => `plan ${version}`,
-  asOf: (time) => `como estaba a las ${time}`,
+  asOf: (time) => `como estaba a ${las(time)}`,
   span: (from, to) => `de ${from} a ${to}`,
   to: (time) => `a ${time}`,
-  by: (time) => `para las ${time}`,
+  by: (time) => `para ${las(time)}`,
   ready: (low, high) => `entre ${low} y ${high}`,
   portions: (count) => (count === 1 ? '1 porción' : `${count} porciones`),
   doneWhen: (feel, core) => `Listo cuando: ${feel}${core ? `, ${core} o más` : ''}`,
@@ -13,7 +14,7 @@ export const spanish: PaperWords = {
   howTo:
     'Repase el trazo al empezar, crúcelo al acabar; una raya de cuenta por pieza. Escriba la ' +
     'hora, y la temperatura donde se pide.',
-  overruled: 'El código local y la autoridad competente prevalecen sobre lo aquí impreso.',
+  overruled: 'Los reglamentos locales y la autoridad competente mandan sobre lo impreso aquí.',
   nothing: 'Aquí no hay nada previsto hoy.',
 
   columns: { time: 'cuándo', what: 'qué, cuánto, en qué fijarse', write: 'quién, y lo escrito' },
@@ -30,7 +31,7 @@ export const spanish: PaperWords = {
     by: 'por',
   },
 
-  dayList: 'Lista de salida y mezclas',
+  dayList: 'Por sacar y mezclas',
   services: 'Servicios',
   pull: 'Sacar de la cámara',
   mixes: 'Mezclas',

@@ -1,5 +1,6 @@
 import type { Alert, AlertNotice, AlertRate } from '../view/index.ts';
 import { clockTime } from './amounts.ts';
+import { las } from './at-clock.ts';
 import { sayCheckKind } from './check-band-words.ts';
 import type { Language, Say } from './say.ts';
 import { textIn } from './say.ts';
@@ -33,16 +34,16 @@ const english: AlertWords = {
 };
 
 const spanish: AlertWords = {
-  check: (what) => `mirar ${what}`,
-  throwOut: (what) => `tirar ${what}: está fuera de tiempo`,
+  check: (what) => `revisar ${what}`,
+  throwOut: (what) => `tirar ${what}: ya se pasó de tiempo`,
   correct: (what) => `corregir y decir qué se hizo: ${what}`,
   help: (whom, task) => (whom ? `ayudar a ${whom} con: ${task}` : `ayudar con: ${task}`),
   down: (smoker) => `${smoker} está apagado: encenderlo o mover lo que tiene`,
-  cold: (smoker) => `${smoker} está frío: ver su fuego`,
-  late: (service, task) => `${service} llegará tarde: depende de ${task}`,
-  notice: (who, what, time) => `${who}: ${what}, antes de las ${time}.`,
+  cold: (smoker) => `${smoker} está frío: atender su fuego`,
+  late: (service, task) => `${service} saldrá tarde: depende de ${task}`,
+  notice: (who, what, time) => `${who}: ${what}, antes de ${las(time)}.`,
   more: (count) => `${count} más después.`,
-  rate: (name, lastHour, most) => `${name} ${lastHour} (${most} en diez minutos como mucho)`,
+  rate: (name, lastHour, most) => `${name} ${lastHour} (${most} máximo en diez minutos)`,
   rates: 'Llamadas en la última hora:',
 };
 

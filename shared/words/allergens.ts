@@ -8,7 +8,7 @@ const spanish: Readonly<Record<string, string>> = {
   egg: 'huevo',
   fish: 'pescado',
   'crustacean shellfish': 'crustáceos',
-  'tree nuts': 'frutos de cáscara',
+  'tree nuts': 'nueces de árbol',
   peanuts: 'cacahuate',
   wheat: 'trigo',
   soy: 'soya',

@@ -1,6 +1,7 @@
 import type { Instant } from '../kernel/index.ts';
 import { type CheckKind, type CheckView, howOpen, isTooOld } from '../view/index.ts';
 import { clockTime } from './amounts.ts';
+import { las } from './at-clock.ts';
 import { sayBreach } from './check-refusals.ts';
 import { checkPhrasesOf } from './check-words.ts';
 import type { Language, Say } from './say.ts';
@@ -109,14 +110,14 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
     toThrowOut: 'por tirar',
     throwOut: (portions) =>
       `tire${portions ? ` ${portions} ${portions === 1 ? 'porción' : 'porciones'}` : ''}`,
-    oldSince: (time) => `fuera de tiempo desde ${time}`,
-    by: (time) => `antes de ${time}`,
-    since: (time) => `era para antes de ${time}`,
-    atLeast: (asked) => `al menos ${asked}`,
-    atMost: (asked) => `a lo más ${asked}`,
-    offBy: (asked) => `desvío de ${asked} a lo más`,
+    oldSince: (time) => `se pasó de tiempo ${time}`,
+    by: (time) => `antes de ${las(time)}`,
+    since: (time) => `era antes de ${las(time)}`,
+    atLeast: (asked) => `mínimo ${asked}`,
+    atMost: (asked) => `máximo ${asked}`,
+    offBy: (asked) => `desvío máximo ${asked}`,
     foundBut: (found, asked) => `${found}, y se pide ${asked}`,
-    again: (time) => `otra vez antes de ${time}`,
+    again: (time) => `otra vez antes de ${las(time)}`,
     foundBy: (time, person) => `visto ${time}${person ? ` por ${person}` : ''}`,
     whatWasDone: '¿Qué se hizo?',
     whoLooked: '¿Quién?',
@@ -131,8 +132,8 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
     at: (station) => `en: ${station}`,
     nothingOpen: 'No hay nada que revisar en las próximas dos horas.',
     stands: {
-      failed: 'Incumplido, y nadie ha dicho qué se hizo',
-      missed: 'Sin mirar a tiempo',
+      failed: 'Fuera de límite, y nadie ha dicho qué se hizo',
+      missed: 'Sin revisar a tiempo',
       due: 'Para ahora',
       later: 'Después',
     },

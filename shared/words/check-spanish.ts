@@ -8,14 +8,14 @@ export const checkSpanish: CheckPhrases = {
     'cold-hold': 'mantener en frío',
     cooling: 'enfriado',
     reheat: 'recalentado',
-    'discard-time': 'tiempo que se mantiene',
+    'discard-time': 'tiempo en espera',
     'out-of-temperature': 'tiempo fuera del frío',
     thermometer: 'agua con hielo',
     clean: 'lavar y desinfectar',
   },
   action: {
     'keep-cooking': 'seguir cociendo',
-    'finish-at-full-temperature': 'terminar a temperatura plena',
+    'finish-at-full-temperature': 'terminar a temperatura completa',
     'reheat-at-once': 'recalentar ya',
     'chill-at-once': 'enfriar ya',
     'pan-shallower': 'en charolas menos hondas',
@@ -37,7 +37,7 @@ export const checkSpanish: CheckPhrases = {
   notYet: 'todavía no',
   corrected: (what, on, action) => `${what}, ${on}: ${action}`,
   refused: {
-    whoChecked: 'Una revisión lleva nombre: diga quién miró.',
+    whoChecked: 'Una revisión lleva nombre: diga quién revisó.',
     nothingToCheck: 'Hoy no hay nada así que revisar: mire la lista otra vez.',
     readingMissing: '¿Qué marcó el termómetro? Dé el número.',
     nothingToCorrect: 'Ahí ya no hay nada mal: mire la lista otra vez.',
@@ -46,7 +46,7 @@ export const checkSpanish: CheckPhrases = {
       failed: (batch, what, why) =>
         `${batch} no puede salir: ${what}${why && `. ${why}`}. Diga antes qué se hizo.`,
       missed: (batch, what, why) =>
-        `${batch} no puede salir: ${what}, sin mirar a tiempo${why && `. ${why}`}. Mire ya.`,
+        `${batch} no puede salir: ${what}, sin revisar a tiempo${why && `. ${why}`}. Revise ya.`,
       discarded: (batch) => `${batch} se tiró: nada de ello va al pase.`,
     },
     row: (what, found, asked, source) =>

@@ -2,6 +2,7 @@ import type { Instant, Text } from '../kernel/index.ts';
 import type { DayEnd, PanEnd, Person } from '../view/index.ts';
 import { leftByService } from '../view/index.ts';
 import { clockTime, weight } from './amounts.ts';
+import { las } from './at-clock.ts';
 import type { Language, Say } from './say.ts';
 import { textIn } from './say.ts';
 import { someOf } from './some-of.ts';
@@ -104,8 +105,8 @@ const english: ClosingWords = {
 
 const spanish: ClosingWords = {
   left: 'Lo que queda',
-  nothingLeft: 'No queda nada en bandejas ni gabinetes.',
-  stillOn: (service, till) => `${service}: se sirve hasta las ${till}`,
+  nothingLeft: 'No queda nada en charolas ni gabinetes.',
+  stillOn: (service, till) => `${service}: se sirve hasta ${las(till)}`,
   amount: (portions, amount) =>
     portions === 1 ? `1 porción, unos ${amount}` : `${portions} porciones, unos ${amount}`,
   heldTill: (time) => `se puede mantener hasta ${time}`,
@@ -123,10 +124,10 @@ const spanish: ClosingWords = {
   nothingOpen: 'No queda nada abierto: se puede cerrar el día.',
   settle: {
     first: (what) => `Antes de cerrar el día: ${what}.`,
-    on: (service, till) => `${service} hasta las ${till}`,
-    pans: (count) => `${count} ${count === 1 ? 'bandeja' : 'bandejas'} por apartar o tirar`,
+    on: (service, till) => `${service} hasta ${las(till)}`,
+    pans: (count) => `${count} ${count === 1 ? 'charola' : 'charolas'} por apartar o tirar`,
     tasks: (count) => `${count} ${count === 1 ? 'tarea' : 'tareas'} por acabar`,
-    smokers: (count) => (count === 1 ? '1 ahumador parado' : `${count} ahumadores parados`),
+    smokers: (count) => (count === 1 ? '1 ahumador apagado' : `${count} ahumadores apagados`),
     people: (count) => (count === 1 ? '1 persona fuera' : `${count} personas fuera`),
   },
   open: {
@@ -134,18 +135,17 @@ const spanish: ClosingWords = {
     down: (smokers) => `Apagado o frío: ${smokers}.`,
     out: (people) => `Aún fuera: ${people}.`,
     unsaid: (dishes) => `Queda, y nadie dijo adónde va: ${dishes}.`,
-    goesOn: (batches) => `Sigue al otro día: ${batches}.`,
+    goesOn: (batches) => `Sigue al día siguiente: ${batches}.`,
     neverBegan: (batches) => `No se empezó: ${batches}.`,
   },
   whoCloses: '¿Quién lo cierra?',
   typePin: (name) => `${name}: su PIN`,
   iAmHere: 'estoy aquí',
-  afterwards: (name) =>
-    `${name} cierra el día. Después no se toma nada más que deshacer el cierre.`,
+  afterwards: (name) => `${name} cierra el día. Después solo se puede deshacer el cierre.`,
   closeAs: (name) => `cerrarlo como ${name}`,
-  closedAt: (time, name) => `El día se cerró a las ${time}${name ? ` (${name})` : ''}.`,
+  closedAt: (time, name) => `El día se cerró a ${las(time)}${name ? ` (${name})` : ''}.`,
   openAgain: 'deshacer el cierre',
-  hubAway: 'La central no responde: ahora no se puede mirar un PIN.',
+  hubAway: 'La central no responde: ahora no se puede revisar un PIN.',
 };
 
 /** @example closingWords.en.throwOut //=> 'throw out' */

@@ -65,8 +65,8 @@ const spanish: DeliveryWords = {
   tooMuch: (most) => `no más de ${most}`,
   amount: (pieces, amount) => `${pieces === 1 ? '1 pieza' : `${pieces} piezas`} · ${amount}`,
   short: (pieces) => (pieces === 1 ? 'falta 1 pieza' : `faltan ${pieces} piezas`),
-  light: 'ligera',
-  heavy: 'pesada',
+  light: 'pesa menos',
+  heavy: 'pesa más',
   lost: (portions, batch) =>
     `${portions} ${portions === 1 ? 'porción' : 'porciones'} menos de ${batch}`,
   longer: (by) => `limpiar lleva ${by} más`,

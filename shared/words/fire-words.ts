@@ -1,3 +1,4 @@
+import { las } from './at-clock.ts';
 import type { Language } from './say.ts';
 
 /** How the fire of a smoker stands, and what is told of it, which no other screen carries. */
@@ -70,7 +71,7 @@ const spanish: FireWords = {
   tendFire: 'ver el fuego',
   lightAgain: 'encenderlo de nuevo o mover la carne',
   readAir: 'medir el aire',
-  called: (who, what, time) => `${who}: ${what} para las ${time}`,
+  called: (who, what, time) => `${who}: ${what} para ${las(time)}`,
   ago: (time) => `hace ${time}`,
 };
 

@@ -1,3 +1,5 @@
+export { las } from './at-clock.ts';
+
 import './both.ts';
 
 export { sayAlert, sayRates } from './alert-words.ts';

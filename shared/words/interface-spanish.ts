@@ -1,3 +1,4 @@
+import { las } from './at-clock.ts';
 import type { Interface } from './interface.ts';
 
 const lastOf = (cooks: number) =>
@@ -33,8 +34,8 @@ export const interfaceSpanish: Interface = {
   countOne: (piece, done, pieces) =>
     `contar una más (${piece}): ${done} de ${pieces} ${pieces === 1 ? 'hecha' : 'hechas'}`,
   countLess: (piece) => `una menos (${piece})`,
-  trayOf: (pieces) => `bandeja de ${pieces}`,
-  trays: (count) => (count === 1 ? '1 bandeja' : `${count} bandejas`),
+  trayOf: (pieces) => `charola de ${pieces}`,
+  trays: (count) => (count === 1 ? '1 charola' : `${count} charolas`),
   forThese: (count) => `para ${count}`,
   weigh: 'pesar',
   whichTub: (batch) => `${batch}: lo que marca la báscula; luego, qué tina`,
@@ -45,21 +46,21 @@ export const interfaceSpanish: Interface = {
   thenBand: 'Luego',
   later: (count) => `+${count} después`,
   nothingLeft: 'Aquí no queda nada por hacer hoy.',
-  nothingUntil: (time) => `Aquí no hay nada que hacer hasta las ${time}.`,
-  onlyLookUntil: (time) => `Aquí no hay trabajo hasta las ${time}, solo algo que revisar.`,
+  nothingUntil: (time) => `Aquí no hay nada que hacer hasta ${las(time)}.`,
+  onlyLookUntil: (time) => `Aquí no hay trabajo hasta ${las(time)}, solo algo que revisar.`,
   onlyLook: 'Aquí no queda más trabajo hoy, solo algo que revisar.',
   lookNext: (time) => `Aquí no queda más trabajo hoy. Lo próximo que revisar: ${time}.`,
   taskName: (title, who) => (who ? `${title}, ${who}` : title),
 
   dayClosed: (time, by) =>
-    `El día se cerró a las ${time}${by ? ` (${by})` : ''}: no se toma nada más.`,
-  aloneSince: (time) => `Sola desde las ${time}: no se oye la central.`,
+    `El día se cerró a ${las(time)}${by ? ` (${by})` : ''}: ya no se anota nada.`,
+  aloneSince: (time) => `Sola desde ${las(time)}: no se oye la central.`,
   keptHere: (taps) =>
     taps === 1 ? 'Aquí se guarda un toque para ella.' : `Aquí se guardan ${taps} toques para ella.`,
   notKept: 'Esta pantalla no puede guardar: déjela encendida hasta que la central lo tenga.',
   looking: 'Buscando la central …',
   broken: 'Esta parte no se pudo dibujar. Lo demás sigue.',
-  tapAt: (time) => `Toque de las ${time}`,
+  tapAt: (time) => `Toque de ${las(time)}`,
   refusedTap: (title, why) => `${title}: ${why}`,
 
   goesOut: (name) => `${name} sale`,

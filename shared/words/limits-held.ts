@@ -14,7 +14,7 @@ const words: Readonly<Record<Language, Words>> = {
   },
   es: {
     held: (name) => `Límites de este día: ${name}.`,
-    changed: (why) => `Cambiados desde como se entregaron: ${why}.`,
+    changed: (why) => `No son los que venían: ${why}.`,
   },
 };
 

@@ -31,7 +31,7 @@ export const logSpanish: LogPhrases = {
     pinCleared: (person) => `PIN quitado a ${person}`,
     languageSet: (person, language) =>
       language === null
-        ? `${person} lee lo que hable la pantalla`
+        ? `${person} lee el idioma de la pantalla`
         : `${person} lee ${{ en: 'inglés', es: 'español' }[language]}`,
   },
   happening: {

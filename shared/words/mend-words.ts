@@ -1,6 +1,7 @@
 import type { Seconds } from '../kernel/index.ts';
 import type { MendChange, MendOffer, Overlong, Text } from '../view/index.ts';
 import { clockTime, durationWords } from './amounts.ts';
+import { las } from './at-clock.ts';
 import { clockRange } from './clock-range.ts';
 import { sayMargin } from './offers.ts';
 import { saySlot } from './reasons.ts';
@@ -88,15 +89,15 @@ const spanish: MendWords = {
   take: 'Hacerlo así',
   leave: 'Dejarlo',
   taken: 'El día sigue así. Se puede deshacer en la línea de arriba.',
-  away: 'El centro no responde.',
+  away: 'La central no responde.',
   goneOn: 'El día ha seguido desde entonces. Pregunte otra vez.',
   people: 'Otras personas y lugares',
   times: (tasks) => `Otras horas: ${tasks}`,
   tooLong: 'Reposos y esperas de más',
   overlong: (waits) => `${waits} reposos y esperas durarán más de lo que pueden.`,
   longer: (by) => `${by} de más`,
-  most: (longest) => `${longest} como mucho`,
-  thrownOut: (at) => `Lo que quede a las ${at} se tira.`,
+  most: (longest) => `máximo ${longest}`,
+  thrownOut: (at) => `Lo que quede a ${las(at)} se tira.`,
   next: (task, at) => `Después ${task}, ${at}`,
   holds: 'El día se cumple: cada servicio a tiempo, ningún reposo ni espera de más.',
   holdsByPlan: 'Según el plan el día se cumple: todo a tiempo, ningún reposo ni espera de más.',
@@ -119,7 +120,7 @@ const spanish: MendWords = {
   helps: 'No todo se puede arreglar. Hecho así, menos se retrasa, o menos tiempo.',
   nothingLeft: 'nada que hacer',
   others: (tasks) => `Humo, reposos y esperas que se mueven con ello: ${tasks}.`,
-  willBeLate: (service, by) => `${service} irá ${by} tarde.`,
+  willBeLate: (service, by) => `${service} saldrá ${by} tarde.`,
 };
 
 /** @example mendWords.en.take //=> 'Do it so' */

@@ -17,6 +17,8 @@ const whyBarred = ({ why, check }: Bar, { failed, missed }: Bars): string =>
 export type PassWords = {
   readonly pass: string;
   readonly ready: string;
+  /** Of a single portion. */
+  readonly readyOne: string;
   /** Allergens of a dish. */
   has(allergens: string): string;
   /** Where there is no room to name them. */
@@ -77,6 +79,7 @@ const english: PassWords = {
   has: (allergens) => `has ${allergens}`,
   hasMany: (count) => `${count} ${count === 1 ? 'allergen' : 'allergens'}`,
   ready: 'ready',
+  readyOne: 'ready',
   undo: 'undo',
   barred: (portions, bar) => `${portions} barred: ${whyBarred(bar, englishBars)}`,
   held: (portions, till) => `${portions} held${till ? ` till ${till}` : ''}`,
@@ -126,6 +129,7 @@ const spanish: PassWords = {
   has: (allergens) => `lleva ${allergens}`,
   hasMany: (count) => `${count} ${count === 1 ? 'alérgeno' : 'alérgenos'}`,
   ready: 'listas',
+  readyOne: 'lista',
   undo: 'atrás',
   barred: (portions, bar) =>
     `${portions} no ${portions === 1 ? 'sale' : 'salen'}: ${whyBarred(bar, spanishBars)}`,
@@ -137,8 +141,8 @@ const spanish: PassWords = {
   first: (portions, when) => `${portions === 1 ? 'primera' : 'primeras'} ${portions}: ${when}`,
   noNext: 'no viene más',
   outTill: (time, next) => `acaba ${time}, sigue ${next}`,
-  shortFrom: (time, missing) => `faltan ${missing} desde ${time}`,
-  runsOut: (time, missing) => `se acaba ${time}, faltan ${missing}`,
+  shortFrom: (time, missing) => `${missing === 1 ? 'falta' : 'faltan'} ${missing} desde ${time}`,
+  runsOut: (time, missing) => `se acaba ${time}, ${missing === 1 ? 'falta' : 'faltan'} ${missing}`,
   lasts: 'alcanza hasta el cierre',
   soldOutSince: (time) => `agotado desde ${time}`,
   sold: (portions) => `${portions} ${portions === 1 ? 'vendida' : 'vendidas'}`,

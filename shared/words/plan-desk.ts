@@ -1,6 +1,7 @@
 import type { Instant, Kilograms, LocalDay, Seconds } from '../kernel/index.ts';
 import type { PlanOffer, Text } from '../view/index.ts';
 import { clockTime, durationWords, weight } from './amounts.ts';
+import { las } from './at-clock.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
 import { sayDay } from './say-day.ts';
@@ -57,7 +58,7 @@ const spanish: Phrases = {
   anew: (batches) => `Se planea de nuevo: ${batches}`,
   batch: (name, before, after) => {
     if (after === null) return `${name} se quita`;
-    if (before === null) return `${name} se añade, ${after} porciones`;
+    if (before === null) return `${name} se agrega, ${after} porciones`;
     return before === after ? name : `${name} ${before} → ${after} porciones`;
   },
   service: (name, before, after) => `${name}: ${before} → ${after}`,
@@ -70,14 +71,14 @@ const spanish: Phrases = {
   nothing: 'nada más se mueve',
   fits: 'Cabe.',
   kept: (dish, portions, weight, at) =>
-    `${dish}: se guardaron ${portions} porciones (${weight}), ${at}`,
+    `${dish}: se apartaron ${portions} porciones (${weight}), ${at}`,
   until: (day) => `úselas o tírelas antes de que acabe el ${day}`,
-  cools: 'Aún se enfría: no antes de guardar su revisión.',
+  cools: 'Aún se enfría: anote antes su revisión.',
   notCounted: 'Ningún plan cuenta con lo apartado: antes hay que recalentarlo.',
   nearest: (dishes) => `Lo más que se halló que cabe: ${dishes}.`,
   portions: (service, dish, portions) => `${service}, ${dish}: ${portions} porciones`,
   earliest: (services) => `Lo más temprano que se halló que cabe: ${services}.`,
-  opens: (service, at) => `${service} abre a las ${at}`,
+  opens: (service, at) => `${service} abre a ${las(at)}`,
 };
 
 const languages = { en: english, es: spanish } as const;

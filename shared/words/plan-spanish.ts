@@ -1,3 +1,4 @@
+import { las } from './at-clock.ts';
 import type { PlanPhrases } from './plan-phrases.ts';
 
 export const planSpanish: PlanPhrases = {
@@ -5,7 +6,7 @@ export const planSpanish: PlanPhrases = {
   unknownWord: (path, found, allowed) => `${path}: se encontró ${found}; se admite: ${allowed}.`,
   closesBeforeOpening: (service, opens, closes) =>
     [
-      `${service} abre a las ${opens} y cierra a las ${closes}, que es antes:`,
+      `${service} abre a ${las(opens)} y cierra a ${las(closes)}, que es antes:`,
       'una hora después de medianoche se escribe 25:00 o 1:00 am +1.',
     ].join(' '),
   salesAfterClosing: (of, counted, open) =>
@@ -33,18 +34,18 @@ export const planSpanish: PlanPhrases = {
   noSkill: (of, step, skill, needs, has) =>
     [
       `${of}, «${step}» pide ${needs} con la destreza «${skill}»;`,
-      `el equipo tiene ${has}: faltan ${needs - has}.`,
+      `en el personal hay ${has}: faltan ${needs - has}.`,
     ].join(' '),
   handLacksSkill: (of, step, hand, skill) =>
     `${of}, «${step}» se dio a ${hand}, a quien no se le ha enseñado «${skill}».`,
   nobodyThere: (eve, day) =>
-    `Nadie del equipo trabaja el ${eve} ni el ${day}: póngale turnos en esos días o fechas.`,
+    `Nadie del personal trabaja el ${eve} ni el ${day}: póngale turnos en esos días o fechas.`,
   noShift: (of, step, needs, longest) =>
     longest === null
       ? `${of}, «${step}»: nadie que sepa hacerlo trabaja ese día ni el anterior.`
       : [
           `${of}, «${step}» dura ${needs} por pieza; quien`,
-          `sabe hacerlo está como mucho ${longest} seguidas.`,
+          `sabe hacerlo está máximo ${longest} seguidas.`,
         ].join(' '),
   noStation: (of, step, bench) =>
     `${of}, «${step}» pide un puesto de «${bench}»; ninguna estación lo tiene.`,
@@ -52,17 +53,17 @@ export const planSpanish: PlanPhrases = {
     cooler: (of, step, needs, has) =>
       `${of}, «${step}» pide ${needs} cm² de repisa de la cámara; hay ${has}.`,
     pans: (of, step, needs, has) =>
-      `${of}, «${step}» pide ${needs} lugares de bandeja en los armarios; hay ${has}.`,
+      `${of}, «${step}» pide ${needs} lugares de charola en los gabinetes; hay ${has}.`,
     whole: (of, step, needs, has) =>
-      `${of}, «${step}» pide ${needs} lugares para piezas enteras en los armarios; hay ${has}.`,
+      `${of}, «${step}» pide ${needs} lugares para piezas enteras en los gabinetes; hay ${has}.`,
   },
   limitTooShort: (of, from, to, needs, allowed) =>
     [
       `${of}: de «${from}» a «${to}» pasan ${needs} aun`,
-      `con una pieza; se admite como mucho ${allowed}.`,
+      `con una pieza; se admite máximo ${allowed}.`,
     ].join(' '),
   serviceTooEarly: (of, opens, needs, has, can) =>
-    `${of} pide ${needs} antes de abrir a las ${opens} y hay ${has}: puede abrir a las ${can}.`,
+    `${of} pide ${needs} antes de abrir a ${las(opens)} y hay ${has}: puede abrir a ${las(can)}.`,
   batchTooLarge: (of, number, pieces, most, portions) =>
     [
       `${of}: la tanda ${number} es de ${pieces} piezas y de una vez caben`,

@@ -6,6 +6,7 @@ type Words = Readonly<Record<Exclude<ReadingFound, 'sound'>, (count: number) => 
 };
 
 const s = (count: number) => (count === 1 ? '' : 's');
+const son = (count: number) => (count === 1 ? 'es' : 'son');
 const is = (count: number) => (count === 1 ? 'is' : 'are');
 
 const english: Words = {
@@ -23,15 +24,16 @@ const english: Words = {
 
 const spanish: Words = {
   kept: (n) => `${n} ${n === 1 ? 'lectura guardada' : 'lecturas guardadas'}.`,
-  'out-of-order': (n) => `${n} llegó tras una más tardía; se guarda en su lugar.`,
+  'out-of-order': (n) =>
+    `${n} ${n === 1 ? 'llegó' : 'llegaron'} tras una más tardía; van en su lugar.`,
   'fell-out': (n) =>
-    `${n} que ningún centro marca tan poco después: la sonda se salió. Guardada, sin creerla.`,
-  duplicate: (n) => `${n} ya estaba guardada.`,
-  'from-the-future': (n) => `${n} es de una hora por venir: ajuste el reloj de quien envía.`,
-  'before-the-day': (n) => `${n} es de antes de este día.`,
+    `${n} que ningún centro marca tan poco después: la sonda se salió. No se toma en cuenta.`,
+  duplicate: (n) => `${n} ya ${n === 1 ? 'estaba guardada' : 'estaban guardadas'}.`,
+  'from-the-future': (n) => `${n} ${son(n)} de una hora por venir: ajuste el reloj de quien envía.`,
+  'before-the-day': (n) => `${n} ${son(n)} de antes de este día.`,
   impossible: (n) => `${n} que ningún termómetro sano marca.`,
-  'unknown-place': (n) => `${n} es de un ahumador o una carga que este día no tiene.`,
-  'no-plan': (n) => `${n} llegó antes de que haya un plan.`,
+  'unknown-place': (n) => `${n} ${son(n)} de un ahumador o una carga que este día no tiene.`,
+  'no-plan': (n) => `${n} ${n === 1 ? 'llegó' : 'llegaron'} antes de que hubiera un plan.`,
 };
 
 const languages = { en: english, es: spanish } as const satisfies Record<string, Words>;

@@ -1,3 +1,4 @@
+import { las } from './at-clock.ts';
 import type { Phrases, Whose } from './phrases.ts';
 
 const by = (person: string | null) => (person ? ` por ${person}` : '');
@@ -18,9 +19,9 @@ export const spanish: Phrases = {
     hand: (person) => `espera a ${person}`,
     place: (slot, until) => `${slot} ocupado hasta ${until}`,
     fire: (smoker, until) => `${smoker} cambia el fuego hasta ${until}`,
-    room: (task, until) => `sin sitio hasta ${until}: ${task}`,
+    room: (task, until) => `sin lugar hasta ${until}: ${task}`,
     shift: (person, from) => `${person} está desde ${from}`,
-    plan: (at) => `previsto a las ${at}`,
+    plan: (at) => `previsto a ${las(at)}`,
     now: 'puede empezar',
     down: (smoker, back) => `${smoker} apagado${back ? ` hasta ≈ ${back}` : ''}`,
     barred: (check) => `no puede salir: ${check}`,
@@ -33,8 +34,8 @@ export const spanish: Phrases = {
     tasksChange: (count) =>
       count === 1 ? '1 tarea cambia de hora' : `${count} tareas cambian de hora`,
     insteadOf: (then, now) => `${then}, ahora ${now}`,
-    goesIn: (at) => `Se carga desde las ${at}`,
-    begins: (task, at) => `para eso, «${task}» desde las ${at}`,
+    goesIn: (at) => `Se carga desde ${las(at)}`,
+    begins: (task, at) => `para eso, «${task}» desde ${las(at)}`,
     nothingElse: 'nada más se mueve',
     fatDown: 'allí con la grasa abajo',
     fatUp: 'allí con la grasa arriba',
@@ -46,8 +47,8 @@ export const spanish: Phrases = {
   refusal: {
     noPlan: 'Todavía no hay plan para hoy: hágalo en el escritorio.',
     unknownTask: 'Esta tarea ya no está en el plan: mire otra vez la lista.',
-    alreadyStarted: (at, who) => `Ya empezada${whose(who)} a las ${at}.`,
-    alreadyDone: (at, who) => `Ya hecha${whose(who)} a las ${at}.`,
+    alreadyStarted: (at, who) => `Ya empezada${whose(who)} a ${las(at)}.`,
+    alreadyDone: (at, who) => `Ya hecha${whose(who)} a ${las(at)}.`,
     notStarted: 'Aún no ha empezado: toque primero empezar.',
     notByHand: (task) => `«${task}» no se toca: empieza y acaba con el trabajo de las manos.`,
     waitsFor: (before) => `«${before}» va antes y no está hecha.`,
@@ -72,22 +73,22 @@ export const spanish: Phrases = {
     fireDiffers: (slot, need, is) =>
       `${slot} está a ${is} y esta carga se cocina a ${need}: elija una parrilla con su calor.`,
     offAlready: 'Esa carga ya salió: elija una que esté en un ahumador.',
-    inAlready: (at) => `Esa carga entró a las ${at}: ya no puede entrar antes.`,
+    inAlready: (at) => `Esa carga entró a ${las(at)}: ya no puede entrar antes.`,
     notSoEarly: (most, before) => {
       const why = before === null ? '' : `: va después de ${before}`;
       return most === null
         ? `No puede entrar antes de lo previsto${why}.`
-        : `Puede entrar ${most} antes como mucho${why}.`;
+        : `Puede entrar máximo ${most} antes${why}.`;
     },
     nothingForeseen: 'De esa carga no se prevé nada: tome antes la lectura del centro.',
     outOfDate: 'El plan ha cambiado: mire qué hace ahora el cambio.',
     nothingMoves: 'Esa carga ya está ahí: elija otra parrilla.',
     readOnly: (atSeq) =>
       [
-        'No se puede guardar nada: el registro está dañado tras',
+        'No se puede guardar nada: la bitácora está dañada tras',
         `la entrada ${atSeq}. Avise al jefe y anote en papel.`,
       ].join(' '),
-    hubFault: 'El centro falló en esto y anotó por qué: avise a quien lo cuida.',
+    hubFault: 'La central falló en esto y anotó por qué: avise a quien la cuida.',
     badMessage: (where, what) => `No se entiende en ${where}: ${what}.`,
   },
 };

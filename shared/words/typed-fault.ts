@@ -51,7 +51,7 @@ const languages: Readonly<Record<Language, Phrases>> = {
     day: 'un día del calendario',
     count: (least) => `un número entero, ${least} o más`,
     some: 'al menos uno',
-    once: 'cada plato una vez en un servicio',
+    once: 'cada platillo una vez en un servicio',
     oneOf: (words) => `uno de: ${words}`,
   },
 };

@@ -112,7 +112,7 @@ const english: WhoWords = {
 const spanish: WhoWords = {
   letThisIn: 'Admitir esta pantalla',
   showAtDesk: 'En el escritorio, en «Quién», admita la pantalla que muestra este código.',
-  orScan: 'O escanee esto con un teléfono que sea escritorio.',
+  orScan: 'O escanee esto con un celular que sea escritorio.',
   codeLasts: (minutes) => (minutes === 1 ? 'Vale un minuto más.' : `Vale ${minutes} minutos más.`),
   unclaimed:
     'Esta cocina aún no tiene escritorio. Escriba el código de responsable de la terminal.',
@@ -121,7 +121,7 @@ const spanish: WhoWords = {
   nameOfScreen: 'Nombre de esta pantalla',
   deskName: 'Escritorio',
   claim: 'que sea el escritorio',
-  hubAway: 'El servidor no responde. Se sigue intentando.',
+  hubAway: 'La central no responde. Se sigue intentando.',
   forgetful: 'Este navegador no guarda nada: salga de la ventana privada y pida otra vez.',
   isOpen:
     'Aquí no se pregunta a ninguna pantalla quién es: quien abre una página puede hacer todo lo ' +

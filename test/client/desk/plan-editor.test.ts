@@ -286,7 +286,7 @@ describe('the plan editor', () => {
     await pause();
     expect(said(element)).toContain('No cabe:');
     const buttons = all(element, 'button').map((each) => each.textContent?.trim());
-    expect(buttons).toContain('Tomar este plan');
+    expect(buttons).toContain('Usar este plan');
     expect(buttons).toContain('Copiar a mié, 2 dic');
   });
 });

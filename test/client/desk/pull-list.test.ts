@@ -172,7 +172,7 @@ describe('what came, at the pull list', () => {
     expect(saidOn(element)).toContain('9 pieces · 36 lb');
     const heavy = came({ pieces: 12, weightKg: fromPounds(60) }, { lost: [], longerS: minutes(9) });
     const { element: other } = await list(heavy, { ...english, language: 'es' });
-    expect(saidOn(other)).toContain('pesada; limpiar lleva 9 min más');
+    expect(saidOn(other)).toContain('pesa más; limpiar lleva 9 min más');
   });
 
   it('says that it is as listed where a scale is off by a little', async () => {

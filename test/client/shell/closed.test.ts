@@ -22,7 +22,7 @@ it.each([
     const { sync } = tapsWrittenDown({ view: { ...view, closed } });
     for (const [language, said] of [
       ['en', 'The day was closed at 10:37 by Ines: nothing more is taken.'],
-      ['es', 'El día se cerró a las 10:37 (Ines): no se toma nada más.'],
+      ['es', 'El día se cerró a las 10:37 (Ines): ya no se anota nada.'],
     ] as const) {
       const element = Object.assign(new Wall(), { sync, language });
       document.body.append(element);

@@ -80,7 +80,7 @@ describe('what a day keeps for another', () => {
     expect(line).toContain(`by the end of ${sayDay(on(6), say)}.`);
     expect(rule).toBe('No plan counts on what was kept: it has to be heated again first.');
     const [spanish] = sayKept(kept, { ...say, language: 'es' });
-    expect(spanish).toContain('se guardaron 12 porciones');
+    expect(spanish).toContain('se apartaron 12 porciones');
     expect(sayKept([], say)).toEqual([]);
   });
 });

@@ -77,7 +77,7 @@ describe('a fault of a plan that is typed', () => {
     [
       'a dish twice',
       (of: Service) => ({ dishes: [...of.dishes, ...of.dishes.slice(0, 1)] }),
-      'se admite: cada plato una vez en un servicio.',
+      'se admite: cada platillo una vez en un servicio.',
     ],
     ['a service with no dish', () => ({ dishes: [] }), 'se encontró []; se admite: al menos uno.'],
     ['no name', () => ({ name: { en: '' } }), 'se encontró nada; se admite: al menos uno.'],

@@ -20,7 +20,7 @@ it('says to whoever knows neither the place nor the trade what to do, by when an
   expect(sayToDo(ribs, NOW, say)).toBe('probe what is held hot · Ribs');
   expect(when({})).toMatch(/^by \d\d:\d\d, at least 135 °F$/);
   expect(sayToDo(ribs, NOW, inSpanish)).toMatch(/^sondee lo que está caliente · /);
-  expect(when({}, NOW, inSpanish)).toMatch(/^antes de \d\d:\d\d, al menos 135 °F$/);
+  expect(when({}, NOW, inSpanish)).toMatch(/^antes de las? \d\d:\d\d, mínimo 135 °F$/);
 });
 
 it('says which way a limit binds: so warm at most, so long at most, off by so much', () => {

@@ -53,8 +53,8 @@ it('says which few things cannot all be kept, in the language of the reader', ()
     [
       'Esto no se puede cumplir todo, se planee como se planee:',
       '“ribs (es)” necesita su persona o su lugar; “wings (es)” necesita su persona o su lugar;',
-      'como mucho 30 min entre “ribs (es)” y “table (es)”;',
-      'como mucho 30 min entre “wings (es)” y “table (es)”.',
+      'máximo 30 min entre “ribs (es)” y “table (es)”;',
+      'máximo 30 min entre “wings (es)” y “table (es)”.',
       'Ceda en una de estas cosas.',
     ].join(' '),
   );

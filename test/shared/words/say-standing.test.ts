@@ -76,6 +76,7 @@ describe('how a service stands, in words', () => {
       stands: 'likely 40 min late',
       between: 'at best nothing to spare, and it may never be ready',
     });
+    expect(said({ spread: some }, before, es)?.between).toMatch(/^en el mejor caso sin margen/);
     expect(said({ spread: { ...some, likelyS: null, highS: null } }, before, es)).toMatchObject({
       stands: 'probable: nunca listo',
       between: null,

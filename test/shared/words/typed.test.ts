@@ -81,7 +81,7 @@ describe('what is wrong with a typed field', () => {
       'X: se encontró nada; se admite: un día del calendario.',
       'X: se encontró nada; se admite: un número entero, 1 o más.',
       'X: se encontró nada; se admite: al menos uno.',
-      'X: se encontró nada; se admite: cada plato una vez en un servicio.',
+      'X: se encontró nada; se admite: cada platillo una vez en un servicio.',
       'X: se encontró nada; se admite: uno de: a/1, a/2.',
     ]);
   });
