@@ -7,6 +7,7 @@ import { base } from '../theme/index.ts';
 import './clock-field.ts';
 import { formStyle } from './form-style.ts';
 import { planStyle } from './plan-editor.css.ts';
+import { numberIn } from './typed-in.ts';
 
 /** The batches of a dish. Tells `dish-changed` with it, or `batch-edit` for the hub to make. */
 @customElement('plan-batches')
@@ -115,5 +116,3 @@ export class PlanBatches extends Part {
     this.tell('batch-edit', { dish: this.dish.dish, ...edit });
   }
 }
-
-const numberIn = (event: Event) => Math.round(Number((event.target as HTMLInputElement).value));

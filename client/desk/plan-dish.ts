@@ -9,6 +9,7 @@ import './plan-batches.ts';
 import { dishStyle } from './plan-dish.css.ts';
 import { planStyle } from './plan-editor.css.ts';
 import './plan-ways.ts';
+import { numberIn, valueIn } from './typed-in.ts';
 
 /**
  * A dish of a service in one row; all that is seldom changed opens under it. Tells `dish-changed`
@@ -104,6 +105,3 @@ export class PlanDish extends Part {
     this.tell('dish-changed', { ...dish, sales: { ...dish.sales, ...changed } });
   }
 }
-
-const valueIn = (event: Event) => (event.target as HTMLInputElement).value;
-const numberIn = (event: Event) => Math.round(Number(valueIn(event)));

@@ -6,6 +6,7 @@ import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import { formStyle } from './form-style.ts';
 import { planStyle } from './plan-editor.css.ts';
+import { valueIn } from './typed-in.ts';
 
 /**
  * In which ways a dish is made, and why one would; by whom and on which racks it is wished. Tells
@@ -143,5 +144,3 @@ export class PlanWays extends Part {
     this.tell('dish-changed', { ...this.dish, ...changed });
   }
 }
-
-const valueIn = (event: Event) => (event.target as HTMLInputElement).value;
