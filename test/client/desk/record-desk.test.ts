@@ -297,7 +297,7 @@ describe('a lot', () => {
   it('that no day knows is said in a sentence', async () => {
     const { element } = await desk('es');
     await send(element, 'record-trace', { lot: two });
-    expect(saidOn(element)).toContain('Ningún día conoce eso');
+    expect(saidOn(element)).toContain('Eso no está en ningún día');
   });
 
   it('is found against the clock in a drill, which is written down', async () => {
