@@ -41,7 +41,7 @@ export const labelWords: Readonly<Record<Language, LabelWords>> = {
     useBy: 'Usar hasta',
     heldUntil: 'Mantener hasta',
     forService: 'Para',
-    code: 'su código',
+    code: 'código del proveedor',
     pieces: (count) => (count === 1 ? '1 pieza' : `${count} piezas`),
   },
 };

@@ -13,7 +13,7 @@ export const recordSpanish: RecordWords = {
   pieces: 'piezas',
   weight: 'peso',
   supplier: 'proveedor',
-  code: 'código de ellos',
+  code: 'código del proveedor',
   useBy: 'caduca',
   came: 'llegó',
   temp: 'temperatura',

@@ -169,7 +169,7 @@ const spanish: RecordDeskWords = {
   supplier: 'proveedor',
   temp: 'pieza más caliente',
   useBy: 'caduca',
-  code: 'código de ellos',
+  code: 'código del proveedor',
   noDay: 'sin fecha',
   cameIn: (amount) => `llegaron ${amount}`,
   itCame: 'anotarla',
