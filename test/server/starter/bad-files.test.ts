@@ -130,7 +130,7 @@ describe('what cannot be done', () => {
       expect.stringContaining('Nobody of the crew works on Wed, Nov 25 or Thu, Nov 26'),
     ]);
     expect(told(Object.fromEntries(shifts), 'es')).toEqual([
-      expect.stringContaining('Nadie del equipo trabaja el mié, 25 nov ni el jue, 26 nov'),
+      expect.stringContaining('Nadie del personal trabaja el mié, 25 nov ni el jue, 26 nov'),
     ]);
   });
 
