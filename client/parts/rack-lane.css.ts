@@ -38,6 +38,17 @@ export const rackLaneStyles = css`
     min-height: calc(6px * var(--arcmin));
     max-height: var(--natural);
   }
+  .drawn {
+    container: drawn / size;
+    height: 100%;
+    font-size: calc(10px * var(--arcmin));
+  }
+  /* So low it could not be told from a stroke. */
+  @container drawn (max-height: 0.8em) {
+    .drawn > svg {
+      display: none;
+    }
+  }
   .none > .pieces {
     min-height: 0;
   }

@@ -97,7 +97,8 @@ export class RackLane extends Part {
     const laid = layOut(rack);
     const natural = `${(100 * HIGH_MM) / (this.laneM * 1000)}cqi`;
     return html`<div class="pieces" ${styled({ '--natural': natural })}>
-      ${this.#drawing(rack, laid)} ${laid.map((each, i) => this.#button(each, laid[i + 1]))}
+      <div class="drawn">${this.#drawing(rack, laid)}</div>
+      ${laid.map((each, i) => this.#button(each, laid[i + 1]))}
     </div>`;
   }
 
