@@ -52,7 +52,10 @@ export function kindsOf(loads: readonly LoadDrawing[], now: Instant, say: Say): 
 const coreOf = ({ lastCore }: LoadDrawing) => lastCore?.tempC ?? Number.POSITIVE_INFINITY;
 
 function whenOf({ next, outAt }: LoadDrawing, now: Instant, say: Say): string {
-  return next ? nearRange([next.lowAt, next.highAt], now, say) : nearClock(outAt, now, say);
+  if (!next) return nearClock(outAt, now, say);
+  // That it may be now is more than a time that goes on with the clock.
+  if (next.lowAt > now || next.highAt <= now) return nearRange([next.lowAt, next.highAt], now, say);
+  return `${ui[say.language].already}–${nearClock(next.highAt, now, say)}`;
 }
 
 /** Of the coolest of them, and how old it is where it is old. */

@@ -35,7 +35,7 @@ export const rackLaneStyles = css`
   /* Words have their room first, then the hours, then what lies there, the rest is the curves'. */
   .pieces {
     flex: 1000 1 0;
-    min-height: calc(6px * var(--arcmin));
+    min-height: 0;
     max-height: var(--natural);
   }
   .drawn {

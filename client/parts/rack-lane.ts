@@ -220,7 +220,7 @@ export class RackLane extends Part {
 
 /** A time, or from when to when; which half of the day leaves where the hours under it say so. */
 function range(when: string) {
-  const [, times = when, half] = /^([\d:]+–[\d:]+)( [ap]m)$/.exec(when) ?? [];
+  const [, times = when, half] = /^(\S+–[\d:]+)( [ap]m)$/.exec(when) ?? [];
   return html`<span class="when">${times}${half && html`<span class="half">${half}</span>`}</span>`;
 }
 

@@ -109,7 +109,8 @@ export class PassLine extends Part {
     const bare = bareOf(allergens, say, this.fit === 'long' && short);
     if (!bare) return nothing;
     const isBare = short || this.fit !== 'has';
-    return html`<small class="soft">${isBare ? bare : passWords[say.language].has(bare)}</small>`;
+    const said = isBare ? `(${bare})` : passWords[say.language].has(bare);
+    return html`<small class="soft">${said}</small>`;
   }
 }
 
@@ -129,8 +130,9 @@ type Room = { readonly say: Say; readonly short: boolean; readonly wide: number 
 /** How its name has room with what is in it, all of it by name. */
 export function nameFit({ dish }: Line, { say, short, wide }: Room): NameFit {
   const name = textIn(dish.name, say);
-  const bare = bareOf(dish.allergens, say, false);
-  const has = short || !bare ? bare : passWords[say.language].has(bare);
+  const allergens = bareOf(dish.allergens, say, false);
+  const bare = allergens && `(${allergens})`;
+  const has = short || !bare ? bare : passWords[say.language].has(allergens);
   return fitOf({ name, bare, has }, wide);
 }
 

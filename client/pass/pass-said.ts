@@ -59,6 +59,8 @@ export function sayOutcome(line: PassLine, seen: Seen): Said | null {
   const { dish, runsOut, empty } = line;
   if (dish.soldOutAt !== null) return minded(words.soldOutSince(clock(dish.soldOutAt, seen)));
   if (mustSetOut(line, seen)) return minded(textIn(firstHeld(line).setOut, seen.say));
+  // Before it opens what is held waits for that.
+  if (!runsOut && isToSetOut(line)) return soft(textIn(firstHeld(line).setOut, seen.say));
   if (!runsOut) return empty ? null : soft(words.lasts);
   const { at, missing } = runsOut;
   return minded((empty ? words.shortFrom : words.runsOut)(clock(at, seen), missing));
@@ -88,11 +90,19 @@ export function sayInShort(line: PassLine, seen: Seen): Said[] {
   return [
     barred && sayPan(barred, seen),
     presses && (gap ?? sayOutcome(line, seen)),
-    first && sayPan(first, seen),
+    first && sayFirst(line, first, seen),
     !gap && (next || empty === 'after') && sayNext(line, seen),
     ...others.slice(0, 1).map((left) => sayPan(left, seen)),
     dish.sold > 0 && saySold(line, seen),
   ].filter((each) => !!each);
+}
+
+/** Of several that stand ready the one that goes first is not all there is. */
+function sayFirst({ ready }: PassLine, first: LeftInPan, seen: Seen): Said {
+  const said = sayPan(first, seen);
+  const { pan, left } = first;
+  if (said.how !== 'soft' || left >= ready || pan.heldUntil === null) return said;
+  return soft(wordsOf(seen).goesFirst(left, clock(pan.heldUntil, seen)));
 }
 
 /** That it runs out, and when there is some again, in the room of one of them. */
@@ -113,10 +123,11 @@ const firstHeld = ({ pans }: PassLine): PassPan =>
     'a pan that is held',
   ).pan;
 
-export const mustSetOut = (
-  { ready, held, dish }: PassLine,
-  { open }: Pick<Seen, 'open'>,
-): boolean => open && ready === 0 && held > 0 && dish.soldOutAt === null;
+const isToSetOut = ({ ready, held, dish }: PassLine): boolean =>
+  ready === 0 && held > 0 && dish.soldOutAt === null;
+
+export const mustSetOut = (line: PassLine, { open }: Pick<Seen, 'open'>): boolean =>
+  open && isToSetOut(line);
 
 export const isOver = ({ pans }: PassLine, { now }: Pick<Seen, 'now'>): boolean =>
   pans.some(

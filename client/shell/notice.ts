@@ -3,7 +3,7 @@ import type { CommandId, PersonId } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { CheckView, Intent, PendingTap, StationPage, View } from '../../shared/view/index.ts';
 import { checksDue, layChecked } from '../../shared/view/index.ts';
-import { clockTime, type Say, ui } from '../../shared/words/index.ts';
+import { clockAhead, clockTime, type Say, ui } from '../../shared/words/index.ts';
 import '../parts/check-band.ts';
 import '../parts/news-line.ts';
 import '../parts/wall-notice.ts';
@@ -79,18 +79,24 @@ export function toLookAt({ state: { view, pending } }: Sync): readonly CheckView
   return view && view.face !== 'desk' ? openOf(view, pending) : [];
 }
 
-/** Said in the place of lines where there are none: not that all is done while something is not. */
-export function nothingToDo({ nextAt }: Pick<StationPage, 'nextAt'>, { sync, say }: Shown): string {
+/**
+ * Said in the place of lines where there are none: not that all is done while something is not.
+ * `isAsked`: something is called for elsewhere on the screen.
+ */
+export function nothingToDo(
+  { nextAt }: Pick<StationPage, 'nextAt'>,
+  { sync, say }: Shown,
+  isAsked = false,
+): string {
   const words = ui[say.language];
   const checks = toLookAt(sync);
+  const isLookedFor = isAsked || checksDue(checks, sync.hubNow()).length > 0;
   if (nextAt !== null) {
-    const at = clockTime(nextAt, say);
-    return checksDue(checks, sync.hubNow()).length > 0
-      ? words.onlyLookUntil(at)
-      : words.nothingUntil(at);
+    const at = clockAhead(nextAt, sync.hubNow(), say);
+    return isLookedFor ? words.onlyLookUntil(at) : words.nothingUntil(at);
   }
+  if (isLookedFor) return words.onlyLook;
   if (checks.length === 0) return words.nothingLeft;
-  if (checksDue(checks, sync.hubNow()).length > 0) return words.onlyLook;
   const next = instant(Math.min(...checks.map(({ dueAt }) => dueAt)));
   return words.lookNext(clockTime(next, say));
 }

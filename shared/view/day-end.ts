@@ -56,14 +56,17 @@ export function dayEnd(live: Live): DayEnd {
     const passage = passages.get(id);
     return passage?.startedAt != null && passage.finishedAt === null;
   };
+  const dishes = [...new Set(batches.map(({ dish }) => dish))]
+    .map((dish) => dishEnd(live, dish))
+    .filter(({ pans }) => pans.length > 0);
+  // What somebody has to say the end of, or has, does not go on by itself.
+  const settled = new Set(dishes.flatMap(({ pans }) => pans.map(({ batch }) => batch)));
   return {
-    dishes: [...new Set(batches.map(({ dish }) => dish))]
-      .map((dish) => dishEnd(live, dish))
-      .filter(({ pans }) => pans.length > 0),
+    dishes,
     running: tasks
       .filter(({ id, work }) => work === 'hands' && isRunning(id))
       .map(({ title, batch }) => ({ title, batch: nameOf(batch) })),
-    goesOn: goesOn.map(nameOf),
+    goesOn: goesOn.filter((id) => !settled.has(id)).map(nameOf),
     neverBegan: left.map(nameOf),
     smokersDown: index.plan.kitchen.smokers
       .filter(({ id }) => spellOf(state, id) !== null)

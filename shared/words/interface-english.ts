@@ -43,6 +43,7 @@ export const interfaceEnglish: Interface = {
   thenBand: 'Then',
   later: (count) => `+${count} later`,
   nothingLeft: 'Nothing more to do here today.',
+  already: 'now',
   nothingUntil: (time) => `Nothing to do here until ${time}.`,
   onlyLookUntil: (time) => `No work here until ${time}, only something to look at.`,
   onlyLook: 'No more work here today, only something to look at.',

@@ -46,6 +46,7 @@ export const interfaceSpanish: Interface = {
   thenBand: 'Luego',
   later: (count) => `+${count} después`,
   nothingLeft: 'Aquí no queda nada por hacer hoy.',
+  already: 'ya',
   nothingUntil: (time) => `Aquí no hay nada que hacer hasta ${las(time)}.`,
   onlyLookUntil: (time) => `Aquí no hay trabajo hasta ${las(time)}, solo algo que revisar.`,
   onlyLook: 'Aquí no queda más trabajo hoy, solo algo que revisar.',

@@ -48,6 +48,8 @@ export type Interface = {
   readonly nothingLeft: string;
   /** The same where something is still to be looked at: now, or at a time. */
   /** Where the next work here is a good while off. */
+  /** In the place of a range's first time, once that is over. */
+  readonly already: string;
   nothingUntil(time: string): string;
   onlyLookUntil(time: string): string;
   readonly onlyLook: string;

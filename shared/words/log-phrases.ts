@@ -61,6 +61,8 @@ export type LogPhrases = {
     later(task: string, by: string): string;
     earlier(task: string, by: string): string;
     more(count: number): string;
+    /** Of whatever moves, where one of it was named. */
+    andMore(count: number): string;
     gains(service: string, by: string): string;
     loses(service: string, by: string): string;
     lost(batch: string, portions: number): string;

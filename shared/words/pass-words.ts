@@ -32,6 +32,8 @@ export type PassWords = {
   /** Ready, and till when. */
   readyTill(portions: number, time: string): string;
   readyFree(portions: number): string;
+  /** Of more that are ready the first to go, and till when. */
+  goesFirst(portions: number, time: string): string;
   holdOver(portions: number): string;
   next(portions: number, when: string): string;
   /** The same of the first of a dish. */
@@ -84,6 +86,7 @@ const english: PassWords = {
   barred: (portions, bar) => `${portions} barred: ${whyBarred(bar, englishBars)}`,
   held: (portions, till) => `${portions} held${till ? ` till ${till}` : ''}`,
   readyTill: (portions, time) => `${portions} till ${time}`,
+  goesFirst: (portions, time) => `${portions} first, till ${time}`,
   readyFree: (portions) => `${portions} without a limit`,
   holdOver: (portions) => `${portions} too long: check`,
   next: (portions, when) => `next ${portions} at ${when}`,
@@ -135,6 +138,7 @@ const spanish: PassWords = {
     `${portions} no ${portions === 1 ? 'sale' : 'salen'}: ${whyBarred(bar, spanishBars)}`,
   held: (portions, till) => `${portions} en espera${till ? ` hasta ${till}` : ''}`,
   readyTill: (portions, time) => `${portions} hasta ${time}`,
+  goesFirst: (portions, time) => `${portions} primero, hasta ${time}`,
   readyFree: (portions) => `${portions} sin límite`,
   holdOver: (portions) => `${portions} ${portions === 1 ? 'pasada' : 'pasadas'}: revise`,
   next: (portions, when) => `luego ${portions}: ${when}`,

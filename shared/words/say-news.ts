@@ -24,9 +24,10 @@ export function sayNews(news: NewsLine, say: Say): string {
 export function sayNewsInShort(news: NewsLine, say: Say): readonly [told: string, moved: string] {
   const [most, ...others] = movesOf(news, say);
   const more = others.length - (news.more > 0 ? 1 : 0) + news.more;
+  const words = logWords[say.language].news;
   return [
     toldOf(news, say),
-    movedBy(news, most ? [more > 0 ? `${most} … +${more}` : most] : [], say),
+    movedBy(news, most ? [more > 0 ? `${most}, ${words.andMore(more)}` : most] : [], say),
   ];
 }
 

@@ -128,6 +128,23 @@ describe('the wall of the pass', () => {
     expect(lines[1]).not.toMatch(/short/);
   });
 
+  it('says before it opens what brings to the board what is held', async () => {
+    const early = { opensAt: at(60), closesAt: at(120) };
+    const service = { id: dinner, name: { en: 'Dinner' }, ...early };
+    const { element } = await wall([dish('Whole', { stage: 'held', heldUntil: at(200) })], {
+      service,
+    });
+    expect(saidOn(element)).toMatch(/0 ready +24 held till .*Slice Whole +no more to come/);
+  });
+
+  it('says in two columns of several pans that one is only the first to go', async () => {
+    const two = { ...dish('Two'), perQuarter: [0, 0, 0, 0] };
+    const pans = [...two.pans, pan('Two', { heldUntil: at(150), batch: 'two-2' as BatchId })];
+    const { element } = await wall([{ ...two, pans }, ...thirteen.slice(1)]);
+    const [line] = [...(element.shadowRoot?.querySelectorAll('pass-line') ?? [])].map(saidOn);
+    expect(line).toMatch(/48 ready +24 first, till 12:12/);
+  });
+
   it('says the half of the day once of pans beside each other', async () => {
     const two = dish('Two');
     const pans = [...two.pans, pan('Two', { stage: 'held', heldUntil: at(150) })];

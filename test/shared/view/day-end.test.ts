@@ -52,6 +52,13 @@ const panOf = ({ end }: DeskView) =>
   end.dishes.flatMap(({ pans }) => pans).find((pan) => pan.batch === batch.id);
 
 describe('the end of a day', () => {
+  it('does not say of what somebody has to settle that it goes on by itself', () => {
+    const { end } = deskOf(served(), noon);
+    expect(panOf(deskOf(served(), noon))).toBeDefined();
+    const ownName = built.batches.find(({ id }) => id === batch.id)?.name;
+    expect(end.goesOn).not.toContainEqual(ownName);
+  });
+
   it('has of each batch the portions that the pass has not sold, and their weight', () => {
     const telling = served();
     const all = must(panOf(deskOf(telling)), batch.id);
