@@ -19,8 +19,7 @@ export function openSync(
   const { screenId, token, personId, ground, fill } = settings;
   // A face has an outbox of its own: the hub takes a tap only over a link of the face it was
   // made on.
-  const of = face.kind === 'station' ? `station ${stationsOf(face).join(',')}` : face.kind;
-  const name = `coalface ${of}`;
+  const name = `coalface ${face.kind === 'station' ? stationNamed(face) : face.kind}`;
   const sync = createSync({
     openLink: over(socketLink({ onWake })),
     outbox: indexedOutbox(name),
@@ -45,3 +44,6 @@ export function openSync(
   standSoon(sync, { isDesk: face.kind === 'desk', ground, fill });
   return sync;
 }
+
+const stationNamed = (face: Extract<Face, { kind: 'station' }>) =>
+  [`station ${stationsOf(face).join(',')}`, ...(face.hand ? [`of ${face.hand}`] : [])].join(' ');

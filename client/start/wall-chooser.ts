@@ -41,10 +41,12 @@ export class WallChooser extends Part {
   /** Those who may have a phone of their own here; null: the screen is nobody's own. */
   @property({ attribute: false }) people: readonly Named[] | null = null;
   @state() private person: string | null = null;
-  @state() private chosen: readonly string[] = [];
+  /** Null as long as none was tapped: what is one person's own shows them wherever they work. */
+  @state() private chosen: readonly string[] | null = null;
 
   protected override draw() {
-    const { say, people, stations, chosen, person } = this;
+    const { say, people, stations, person } = this;
+    const chosen = this.chosen ?? (people ? stations.map(stationOf) : []);
     const said = startWords[say.language];
     const names = people?.map(
       ({ id, name }): Choice => ({

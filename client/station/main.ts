@@ -11,12 +11,15 @@ const [station, ...beside] = stationsIn(address.get('station'));
 if (station === undefined) {
   location.replace('/');
 } else {
-  const face: Face = { kind: 'station', station, ...(beside.length > 0 && { beside }) };
+  const { personId } = settings;
+  const also = { ...(beside.length > 0 && { beside }), ...(personId && { hand: personId }) };
+  const face: Face = { kind: 'station', station, ...also };
   const sync = openSync(face, settings);
   reloadWhenDue(sync);
   const wall = new StationWall();
   wall.sync = sync;
   wall.language = settings.language;
   wall.side = settings.side;
+  wall.own = personId;
   document.body.append(wall);
 }

@@ -2,7 +2,7 @@ import type { PropertyValues } from 'lit';
 import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { TaskId } from '../../shared/kernel/index.ts';
+import type { PersonId, TaskId } from '../../shared/kernel/index.ts';
 import type { Drawn, Side, StationPage, StationView, View } from '../../shared/view/index.ts';
 import { stationPage } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
@@ -71,6 +71,8 @@ export class StationWall extends Wall {
   @property({ attribute: false }) sync!: Sync;
   @property() language: Language = 'en';
   @property({ attribute: false }) side: Side | null = null;
+  /** Whose it is, if it is anybody's own. */
+  @property({ attribute: false }) own: PersonId | null = null;
   @property({ type: Boolean, reflect: true }) narrow = false;
 
   readonly #size = new SeenSize(this);
@@ -104,7 +106,9 @@ export class StationWall extends Wall {
   #head(drawn: Drawn<StationView> | null) {
     const { say, narrow } = this;
     const named = drawn?.view.stations ?? [];
-    const name = named.map((station) => textIn(station.name, say)).join(' · ');
+    const places = named.map((station) => textIn(station.name, say)).join(' · ');
+    const owner = drawn?.view.people.find(({ id }) => id === this.own);
+    const name = owner?.name ?? places;
     const crew = this.#crew.offer(drawn?.view ?? null, this.sync, say);
     return html`<wall-head
       .say=${say}

@@ -44,6 +44,7 @@ function helloSchema(): z.ZodType<Hello> {
       kind: z.literal('station'),
       station: name<StationId>(),
       beside: z.array(name<StationId>()).max(STATIONS_MAX).optional(),
+      hand: name<PersonId>().optional(),
     }),
     z.strictObject({ kind: z.literal('smoker') }),
     z.strictObject({ kind: z.literal('pass') }),

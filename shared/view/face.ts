@@ -1,4 +1,4 @@
-import type { StationId } from '../kernel/index.ts';
+import type { PersonId, StationId } from '../kernel/index.ts';
 
 /** What a screen shows. */
 export type Face =
@@ -7,6 +7,8 @@ export type Face =
       readonly station: StationId;
       /** Others on the same wall. */
       readonly beside?: readonly StationId[] | undefined;
+      /** Whose work alone is shown: a phone of their own. */
+      readonly hand?: PersonId | undefined;
     }
   | { readonly kind: 'smoker' }
   | { readonly kind: 'pass' }

@@ -1,6 +1,6 @@
 import type { Live, ServiceSpread } from '../day/index.ts';
-import { isDiscarded, passagesOf } from '../day/index.ts';
-import type { StationId, TaskId } from '../kernel/index.ts';
+import { currentHand, isDiscarded, passagesOf } from '../day/index.ts';
+import type { PersonId, StationId, TaskId } from '../kernel/index.ts';
 import { minutes, must, unreachable } from '../kernel/index.ts';
 import type { Task } from '../plan/index.ts';
 import { deskView } from './desk-view.ts';
@@ -25,7 +25,7 @@ const KEPT_DONE_S = minutes(10);
 export function viewOf(live: Live, face: Face, spreads: readonly ServiceSpread[] = []): View {
   switch (face.kind) {
     case 'station':
-      return stationView(live, stationsOf(face));
+      return stationView(live, stationsOf(face), face.hand);
     case 'smoker':
       return smokerView(live);
     case 'pass':
@@ -37,13 +37,15 @@ export function viewOf(live: Live, face: Face, spreads: readonly ServiceSpread[]
   }
 }
 
-function stationView(live: Live, ids: readonly StationId[]): StationView {
+function stationView(live: Live, ids: readonly StationId[], own?: PersonId): StationView {
   const { stations: known } = live.index.plan.kitchen;
   const stations = ids.map((id) => {
     const station = known.find((candidate) => candidate.id === id);
     return { id, name: must(station, id).name };
   });
-  const page = tasksShown(live, (task) => task.station !== null && ids.includes(task.station));
+  const isIts = ({ id }: Task) =>
+    own === undefined || currentHand(live.state, live.index, id) === own;
+  const page = tasksShown(live, (task) => ids.includes(task.station) && isIts(task));
   return { face: 'station', ...viewHead(live, new Set(ids)), stations, ...page };
 }
 
