@@ -43,7 +43,7 @@ const spanish: AlertWords = {
   late: (service, task) => `${service} saldrá tarde: depende de ${task}`,
   notice: (who, what, time) => `${who}: ${what}, antes de ${las(time)}.`,
   more: (count) => `${count} más después.`,
-  rate: (name, lastHour, most) => `${name} ${lastHour} (${most} máximo en diez minutos)`,
+  rate: (name, lastHour, most) => `${name} ${lastHour} (máximo ${most} en diez minutos)`,
   rates: 'Llamadas en la última hora:',
 };
 
