@@ -40,10 +40,6 @@ export class DayField extends Part {
       label:not(:focus-within) .typed {
         display: none;
       }
-      :host([large]) .called {
-        position: absolute;
-        clip-path: inset(50%);
-      }
       :host([large]) .field {
         border-bottom: none;
         font-size: var(--strong);
@@ -83,7 +79,7 @@ export class DayField extends Part {
   protected override draw() {
     const { day, say, none, min, max } = this;
     return html`<label>
-      <span class="called">
+      <span class=${this.hasAttribute('large') ? 'unseen' : 'called'}>
         ${this.label}<span class="typed" aria-hidden="true"> · ${sayDay(day, say)}</span>
       </span>
       <span class="field">

@@ -79,18 +79,15 @@ export function toLookAt({ state: { view, pending } }: Sync): readonly CheckView
   return view && view.face !== 'desk' ? openOf(view, pending) : [];
 }
 
-/**
- * Said in the place of lines where there are none: not that all is done while something is not.
- * `isAsked`: something is called for elsewhere on the screen.
- */
-export function nothingToDo(
-  { nextAt }: Pick<StationPage, 'nextAt'>,
-  { sync, say }: Shown,
-  isAsked = false,
-): string {
+/** A fire is to be seen to, or its air to be read: its smoker says by whom. */
+const isFireCalled = ({ state: { view } }: Sync): boolean =>
+  view?.face === 'smoker' && view.smokers.some(({ spell, unread }) => spell || unread);
+
+/** Said in the place of lines where there are none: not that all is done while something is not. */
+export function nothingToDo({ nextAt }: Pick<StationPage, 'nextAt'>, { sync, say }: Shown): string {
   const words = ui[say.language];
   const checks = toLookAt(sync);
-  const isLookedFor = isAsked || checksDue(checks, sync.hubNow()).length > 0;
+  const isLookedFor = isFireCalled(sync) || checksDue(checks, sync.hubNow()).length > 0;
   if (nextAt !== null) {
     const at = clockAhead(nextAt, sync.hubNow(), say);
     return isLookedFor ? words.onlyLookUntil(at) : words.nothingUntil(at);

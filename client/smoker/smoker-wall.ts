@@ -207,10 +207,7 @@ export class SmokerWall extends Wall {
         }}
       ></move-foot>`;
     }
-    if (page.now.length === 0) {
-      const isAsked = drawn.view.smokers.some(({ spell, unread }) => spell || unread);
-      return html`<p class="quiet">${nothingToDo(page, this, isAsked)}</p>`;
-    }
+    if (page.now.length === 0) return html`<p class="quiet">${nothingToDo(page, this)}</p>`;
     const { seen } = this.#size;
     const isAlone = page.now.length === 1 && !this.#mustLook;
     const isHigh = isAlone && page.now.every(({ task }) => hasHighLetters(task, seen, this));
