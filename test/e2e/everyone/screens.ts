@@ -62,7 +62,7 @@ export const SCREENS: readonly Screen[] = [
   },
   { path: 'station.html?station=trim,mix', drawn: 'now-line', isWall: true },
   { path: 'station.html?station=trim,mix,stove,pit,pass', drawn: 'now-line', isWall: true },
-  { path: 'station.html?station=trim&person=rosa', drawn: 'now-line', isWall: true },
+  { path: 'station.html?station=trim,mix,stove,pass&person=joon', drawn: 'now-line', isWall: true },
   {
     path: 'smoker.html',
     drawn: 'rack-lane',
