@@ -38,14 +38,14 @@ export class PassLine extends Part {
   @property({ type: Boolean, reflect: true }) short = false;
   /** Minutes of arc that a name has, with what is in it. */
   @property({ type: Number }) wide = Number.POSITIVE_INFINITY;
-  @property({ reflect: true }) fit: NameFit = 'has';
+  @property({ reflect: true }) fit: NameFit = 'one';
   /** Its name in small letters, as others of its page have to have theirs. */
   @property({ type: Boolean, reflect: true }) lean = false;
   @property({ type: Boolean, reflect: true }) due = false;
 
   protected override willUpdate(): void {
     const { line } = this;
-    this.fit = line ? nameFit(line, this) : 'has';
+    this.fit = line ? nameFit(line, this) : 'one';
     this.due = line !== null && (mustSetOut(line, this) || isOver(line, this));
   }
 
@@ -103,14 +103,11 @@ export class PassLine extends Part {
       </div>`;
   }
 
-  /** What somebody who asks must be told of it; bare where there is little room. */
+  /** What somebody who asks must be told of it. */
   #named({ dish: { allergens } }: Line) {
     const { short, say } = this;
-    const bare = bareOf(allergens, say, this.fit === 'long' && short);
-    if (!bare) return nothing;
-    const isBare = short || this.fit !== 'has';
-    const said = isBare ? `(${bare})` : passWords[say.language].has(bare);
-    return html`<small class="soft">${said}</small>`;
+    const named = allergensOf(allergens, say, this.fit === 'long' && short);
+    return named ? html`<small class="soft">(${named})</small>` : nothing;
   }
 }
 
@@ -118,22 +115,19 @@ export class PassLine extends Part {
 const MOST_NAMED = 2;
 
 /** By name, or counted where there are several and no room. */
-function bareOf(allergens: readonly string[], say: Say, isFull: boolean): string {
+function allergensOf(allergens: readonly string[], say: Say, isFull: boolean): string {
   if (isFull && allergens.length > MOST_NAMED) {
     return passWords[say.language].hasMany(allergens.length);
   }
   return allergens.map((each) => sayAllergen(each, say)).join(', ');
 }
 
-type Room = { readonly say: Say; readonly short: boolean; readonly wide: number };
+type Room = { readonly say: Say; readonly wide: number };
 
 /** How its name has room with what is in it, all of it by name. */
-export function nameFit({ dish }: Line, { say, short, wide }: Room): NameFit {
-  const name = textIn(dish.name, say);
-  const allergens = bareOf(dish.allergens, say, false);
-  const bare = allergens && `(${allergens})`;
-  const has = short || !bare ? bare : passWords[say.language].has(allergens);
-  return fitOf({ name, bare, has }, wide);
+export function nameFit({ dish }: Line, { say, wide }: Room): NameFit {
+  const allergens = allergensOf(dish.allergens, say, false);
+  return fitOf({ name: textIn(dish.name, say), allergens }, wide);
 }
 
 const saidReady = ({ ready }: Line, { language }: Say) =>

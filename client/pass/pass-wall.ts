@@ -164,9 +164,7 @@ export class PassWall extends Part {
       const line = passLine(dish, service, now);
       return { line, wide: nameWidth(this.#size.seen, columns, line.ready, words) };
     });
-    const lean = page.some(({ line, wide }) =>
-      isLean(nameFit(line, { say: this.say, short, wide })),
-    );
+    const lean = page.some(({ line, wide }) => isLean(nameFit(line, { say: this.say, wide })));
     return repeat(
       page,
       ({ line }) => line.dish.dish,
