@@ -87,11 +87,14 @@ export function sayInShort(line: PassLine, seen: Seen): Said[] {
   const barred = pans.find(({ pan }) => pan.barred);
   const first = pans.find(({ pan }) => !pan.barred);
   const others = pans.filter((each) => each !== barred && each !== first);
+  const held = first ? sayFirst(line, first, seen) : null;
+  const lands = !gap && (next || empty === 'after') ? sayNext(line, seen) : null;
+  // Of what runs out, when there is more is wanted sooner than till when the last may be held.
+  const isNextFirst = runsOut !== null && held?.how !== 'mind';
   return [
     barred && sayPan(barred, seen),
     presses && (gap ?? sayOutcome(line, seen)),
-    first && sayFirst(line, first, seen),
-    !gap && (next || empty === 'after') && sayNext(line, seen),
+    ...(isNextFirst ? [lands, held] : [held, lands]),
     ...others.slice(0, 1).map((left) => sayPan(left, seen)),
     dish.sold > 0 && saySold(line, seen),
   ].filter((each) => !!each);

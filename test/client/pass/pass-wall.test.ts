@@ -145,6 +145,16 @@ describe('the wall of the pass', () => {
     expect(line).toMatch(/48 ready +24 first, till 12:12/);
   });
 
+  it('says in two columns of what runs out first when more lands, then its hold', async () => {
+    const later = { ...coming, ...soon, portions: 2, batch: 'later' as BatchId };
+    const few = dish('Few', { portions: 3 });
+    const lands = { ...later, readyAt: at(0), readyLowAt: at(-5), readyHighAt: at(5) };
+    const short = { ...few, perQuarter: [9, 9, 9, 9], pans: [...few.pans, pan('Few', lands)] };
+    const { element } = await wall([short, ...thirteen.slice(1)]);
+    const [line] = [...(element.shadowRoot?.querySelectorAll('pass-line') ?? [])].map(saidOn);
+    expect(line).toMatch(/out at \S+ \d+ short .*next 2 at \S+ .*3 till/);
+  });
+
   it('says the half of the day once of pans beside each other', async () => {
     const two = dish('Two');
     const pans = [...two.pans, pan('Two', { stage: 'held', heldUntil: at(150) })];
