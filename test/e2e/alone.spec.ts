@@ -167,7 +167,8 @@ test('a page that the browser kept whole shows the day as it is once somebody go
   await page.evaluate(() => addEventListener('pageshow', () => document.body.append('kept')));
   const { port } = hub;
   await hub.kill();
-  await expect(page.getByText(/Alone since/).first()).toBeVisible();
+  // A link that is only slow is given some seconds.
+  await expect(page.getByText(/Alone since/).first()).toBeVisible({ timeout: 20_000 });
   await page.goto(`${hub.address}/standards.html`);
   hub = await startHub({ folder, port });
   const other = await openWall(context, ALL);
