@@ -186,8 +186,10 @@ export const rackLaneStyles = css`
       display: none;
     }
   }
+  /* Over all that is drawn and said there. */
   button {
     position: absolute;
+    z-index: 1;
     top: 0;
     bottom: 0;
     min-width: 0;
