@@ -52,6 +52,15 @@ export class NewsLinePart extends Part {
         overflow: hidden;
         text-overflow: ellipsis;
       }
+      /* A phone has no room for both beside each other. */
+      @media (width < 600px) {
+        p button {
+          flex-wrap: wrap;
+        }
+        .told {
+          max-width: 100%;
+        }
+      }
       [aria-expanded='true'] {
         white-space: normal;
         /* A line too long breaks in its middle: a lone figure on the second says nothing. */
