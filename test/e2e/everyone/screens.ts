@@ -139,7 +139,8 @@ export async function settled(page: Page): Promise<void> {
 /** Goes to a screen, or to another part of the one that stands there already. */
 export async function open(page: Page, origin: string, { path, drawn, answers = {} }: Screen) {
   // Who is heard again at the door goes in by itself, wherever the page is sent meanwhile.
-  if (new URL(page.url(), origin).pathname === '/pair.html') await page.goto('about:blank');
+  if (new URL(page.url(), origin).pathname === '/pair.html')
+    await page.goto(`${origin}/standards.html`);
   await page.unrouteAll({ behavior: 'ignoreErrors' });
   for (const [door, json] of Object.entries(answers)) {
     await page.route(`${origin}/api/${door}`, (route) => route.fulfill({ json }));
