@@ -7,7 +7,7 @@ import '../parts/choice-strip.ts';
 import { Part } from '../parts/part.ts';
 import '../parts/qr-code.ts';
 import { Spoken } from '../shell/spoken.ts';
-import { base } from '../theme/index.ts';
+import { base, pageHead } from '../theme/index.ts';
 import { deviceKind } from './device-kind.ts';
 import { installStyle } from './install-style.ts';
 import { installFacts, isTrusted, overTls, type Trust } from './trust.ts';
@@ -32,7 +32,7 @@ type Said = { readonly title: string; readonly how: string };
  */
 @customElement('install-page')
 export class InstallPage extends Part {
-  static override styles = [base, installStyle];
+  static override styles = [base, pageHead, installStyle];
 
   @property() language: Language = 'en';
   /** Where the device wanted to go. */

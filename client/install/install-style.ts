@@ -8,15 +8,6 @@ export const installStyle = css`
     font-size: var(--body);
     line-height: 1.25;
   }
-  header {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: center;
-    justify-content: space-between;
-    gap: var(--gap) 1em;
-    padding-bottom: var(--gap);
-    border-bottom: var(--heavy) solid var(--ink);
-  }
   h1 {
     font-size: var(--figure);
     font-weight: 800;

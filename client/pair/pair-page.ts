@@ -7,7 +7,7 @@ import '../parts/choice-strip.ts';
 import { Part } from '../parts/part.ts';
 import { Spoken } from '../shell/spoken.ts';
 import type { WhoDoors } from '../shell/who-doors.ts';
-import { base } from '../theme/index.ts';
+import { base, pageHead } from '../theme/index.ts';
 import type { ComingIn } from './coming-in.ts';
 import { comeIn, take } from './coming-in.ts';
 
@@ -16,6 +16,7 @@ import { comeIn, take } from './coming-in.ts';
 export class PairPage extends Part {
   static override styles = [
     base,
+    pageHead,
     css`
       :host {
         display: grid;
@@ -24,15 +25,6 @@ export class PairPage extends Part {
         min-height: 100dvh;
         padding: var(--gap) var(--edge) var(--edge);
         background: var(--ground);
-      }
-      header {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        justify-content: space-between;
-        gap: var(--gap) 1em;
-        padding-bottom: var(--gap);
-        border-bottom: var(--heavy) solid var(--ink);
       }
       h1 {
         font-size: var(--strong);

@@ -6,7 +6,7 @@ import { Part } from '../parts/part.ts';
 import type { Settings } from '../shell/settings.ts';
 import { Spoken } from '../shell/spoken.ts';
 import type { WhoDoors } from '../shell/who-doors.ts';
-import { base } from '../theme/index.ts';
+import { base, pageHead } from '../theme/index.ts';
 import './screen-list.ts';
 import './screen-settings.ts';
 
@@ -18,20 +18,12 @@ const LEFT_MS = 180_000;
 export class StartPage extends Part {
   static override styles = [
     base,
+    pageHead,
     css`
       :host {
         display: block;
         padding: var(--gap) var(--edge) var(--edge);
         line-height: 1.25;
-      }
-      header {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        justify-content: space-between;
-        gap: var(--gap) 1em;
-        padding-bottom: var(--gap);
-        border-bottom: var(--heavy) solid var(--ink);
       }
       h1 {
         font-size: var(--figure);
