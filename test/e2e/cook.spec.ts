@@ -75,6 +75,10 @@ test('a stalled shoulder moves its wrap, an offer saves dinner, a cold fire is l
     const dinner = desk.locator('desk-head li').filter({ has: desk.locator('spread-mark') });
     await expect(dinner).toHaveCount(1, { timeout: 20_000 });
     await expect(dinner).toContainText(/Dinner .* likely .*(late|to spare).*(late|to spare) to /);
+    // Where there is room for it the way of each cook is drawn.
+    await desk.setViewportSize({ width: 1920, height: 1080 });
+    await desk.goto(`${hub.address}/desk.html#smokers`);
+    await expect(desk.locator('cook-fan').first()).toBeVisible({ timeout: 20_000 });
     await desk.close();
   });
 
