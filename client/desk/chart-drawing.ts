@@ -15,7 +15,7 @@ import {
   rangesShown,
 } from './chart-paper.ts';
 
-/** What is in view of the rows: strokes, the chain behind the bars, now, and the names over all. */
+/** What moves with time: strokes, the chain behind the bars, now, and the names over all. */
 export function sheetDrawing(
   paper: Paper,
   {
@@ -28,34 +28,36 @@ export function sheetDrawing(
     readonly heightPx: number;
   },
 ) {
-  const { widthPx, lanePx, headPx, now } = paper;
-  const racks = shown.find(isOfRacks);
-  const nowPx = acrossPx(paper, now);
-  const each = (draw: (paper: Paper, row: LaidRow) => unknown) =>
-    repeat(
-      shown,
-      ({ row }) => row,
-      (row) => draw(paper, row),
-    );
+  const nowPx = acrossPx(paper, paper.now);
+  const each = (draw: (paper: Paper, row: LaidRow) => unknown) => eachRow(shown, paper, draw);
   return svg`<defs>
       <pattern id="gone" width="9" height="9" patternUnits="userSpaceOnUse"
         patternTransform="rotate(25)"><path class="hatch" d="M1 0V9" /></pattern>
       <pattern id="range" width="7" height="7" patternUnits="userSpaceOnUse"
         patternTransform="rotate(25)"><path class="strong" d="M1 0V7" /></pattern>
-      <clipPath id="time"><rect x=${headPx} width=${widthPx} height=${heightPx} /></clipPath>
     </defs>
-    ${each(strokeDrawing)}
-    ${racks ? svg`<path class="half" d="M0 ${racks.top * lanePx}H${widthPx}" />` : nothing}
-    <g clip-path="url(#time)">
-      ${links.map((link) => linkDrawing(paper, link))}
-      ${each(barsDrawing)}
-      <path class="now" d="M${nowPx} 0V${heightPx}" />
-      ${each(wordsDrawing)}
-    </g>
-    ${each(headOnce)}`;
+    ${strokesDrawing(paper, shown, paper.drawnPx)}
+    ${links.map((link) => linkDrawing(paper, link))}
+    ${each(barsDrawing)}
+    <path class="now" d="M${nowPx} 0V${heightPx}" />
+    ${each(wordsDrawing)}`;
 }
 
-/** What stands at the left stays while the chart is moved. */
+/** What stands still at the left while time is moved. */
+export const headsDrawing = (paper: Paper, shown: readonly LaidRow[]) =>
+  svg`${strokesDrawing(paper, shown, paper.headPx)}${eachRow(shown, paper, headOnce)}`;
+
+const eachRow = (
+  shown: readonly LaidRow[],
+  paper: Paper,
+  draw: (paper: Paper, row: LaidRow) => unknown,
+) =>
+  repeat(
+    shown,
+    ({ row }) => row,
+    (row) => draw(paper, row),
+  );
+
 const headOnce = (paper: Paper, row: LaidRow) => {
   const { headPx, doingPx, lanePx, letterPx, widthPx, now, say } = paper;
   const sizes = [headPx, doingPx, lanePx, letterPx, widthPx, row.top];
@@ -66,9 +68,14 @@ const headOnce = (paper: Paper, row: LaidRow) => {
 export const isOfRacks = ({ row }: LaidRow): boolean =>
   row.kind === 'rack' || row.kind === 'idleRacks';
 
-/** The stroke under a row. */
-function strokeDrawing({ lanePx, widthPx }: Paper, { top, lanes }: LaidRow) {
-  return svg`<path class="row" d="M0 ${(top + lanes) * lanePx}H${widthPx}" />`;
+/** The strokes under the rows, and the one between crew and smokers. */
+function strokesDrawing({ lanePx }: Paper, shown: readonly LaidRow[], widePx: number) {
+  const racks = shown.find(isOfRacks);
+  const under = shown.map(
+    ({ top, lanes }) => svg`<path class="row" d="M0 ${(top + lanes) * lanePx}H${widePx}" />`,
+  );
+  return svg`${under}
+    ${racks ? svg`<path class="half" d="M0 ${racks.top * lanePx}H${widePx}" />` : nothing}`;
 }
 
 const barsDrawing = (paper: Paper, { top, bars }: LaidRow) =>

@@ -4,8 +4,8 @@ const DRAG_PX = 8;
 export type GestureListener = {
   /** Moved by so much to the right. */
   pan(byPx: number): void;
-  /** Fingers came so many times closer together, about a place. */
-  zoom(factor: number, aboutPx: number): void;
+  /** Fingers came so many times closer together, about a place, which moved by so much. */
+  zoom(factor: number, aboutPx: number, byPx: number): void;
 };
 
 /**
@@ -60,7 +60,7 @@ export class ChartGestures {
   wheel(event: WheelEvent, aboutPx: number): void {
     if (event.ctrlKey || event.metaKey) {
       event.preventDefault();
-      this.#listener.zoom(Math.exp(event.deltaY / 300), aboutPx);
+      this.#listener.zoom(Math.exp(event.deltaY / 300), aboutPx, 0);
     } else if (event.shiftKey || Math.abs(event.deltaX) > Math.abs(event.deltaY)) {
       event.preventDefault();
       this.#listener.pan(-(event.deltaX || event.deltaY));
@@ -69,7 +69,7 @@ export class ChartGestures {
 
   #pinch(wasPx: number, isPx: number, otherPx: number): void {
     const [wasApart, isApart] = [wasPx, isPx].map((px) => Math.max(20, Math.abs(px - otherPx)));
-    this.#listener.zoom((wasApart ?? 1) / (isApart ?? 1), (isPx + otherPx) / 2);
-    this.#listener.pan((isPx - wasPx) / 2);
+    const factor = (wasApart ?? 1) / (isApart ?? 1);
+    this.#listener.zoom(factor, (isPx + otherPx) / 2, (isPx - wasPx) / 2);
   }
 }

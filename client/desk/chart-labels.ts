@@ -44,9 +44,12 @@ export function labelsOf(paper: Paper, { top, lanes, bars }: LaidRow): Label[] {
 }
 
 function itemOf(paper: Paper, bar: ChartBar): Item {
-  // What began before the window has its word at the window's edge.
-  const x = Math.max(paper.headPx, acrossPx(paper, bar.startAt));
-  const end = Math.min(paper.widthPx, acrossPx(paper, bar.endAt));
+  const { seenPx, drawnPx } = paper;
+  const [startPx, endPx] = [acrossPx(paper, bar.startAt), acrossPx(paper, bar.endAt)];
+  const isAcross = (edgePx: number) => startPx < edgePx && endPx > edgePx;
+  // What began before what is seen has its word at the edge of that.
+  const x = isAcross(seenPx[0]) ? seenPx[0] : Math.max(0, startPx);
+  const end = isAcross(seenPx[1]) ? seenPx[1] : Math.min(drawnPx, endPx);
   const titles = shorter(titleOf(paper, bar));
   return { bar, x, end, titles, held: fitting(titles, end - x - 2 * GAP_PX, paper.letterPx) };
 }
@@ -86,13 +89,13 @@ function runFrom({ chained }: Paper, items: readonly Item[], from: number): Item
 
 function runLabel(paper: Paper, run: readonly Item[], next: Item | undefined): OnLane | null {
   const [first, last] = [run[0], run.at(-1)];
-  if (!first || !last || last.end <= paper.headPx) return null;
+  if (!first || !last || last.end <= 0) return null;
   const { bar, x, held } = first;
   const isLone = run.length === 1;
   if (held !== undefined) return { words: held, x: x + GAP_PX, bar, isLone, isInside: true };
   const titles = isLone ? first.titles : namesOf(run);
   const beside = Math.max(last.end, ...farEnds(paper, last.bar)) + GAP_PX;
-  const until = next ? next.x - CLEAR_PX : paper.widthPx - GAP_PX;
+  const until = next ? next.x - CLEAR_PX : paper.drawnPx - GAP_PX;
   const outside = fitting(titles, until - beside, paper.letterPx);
   const over =
     isLone || bar.state === 'done'

@@ -2,6 +2,7 @@ import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { DayChart, LaidRow } from '../../shared/view/index.ts';
 import { layRows } from '../../shared/view/index.ts';
+import { kept } from './kept.ts';
 
 /** Rows are ordered by what is left of the day, anew after so long: not in every frame. */
 const STEP_MS = 15 * 60_000;
@@ -12,20 +13,12 @@ const stepBefore = (atMs: number): Instant => instant(Math.floor(atMs / STEP_MS)
 
 /** The rows of a chart as they were laid last, while nothing is otherwise. */
 export class LaidChart {
-  #of: DayChart | null = null;
-  #key = '';
-  #rows: readonly LaidRow[] = [];
+  readonly #rows = kept<readonly LaidRow[]>();
 
   /** `sight`: from when on the chart is looked at. */
   rowsOf(chart: DayChart, now: Instant, sight: Instant): readonly LaidRow[] {
     const since = stepBefore(now - JUST_ENDED_MS);
-    const from = Math.min(since, stepBefore(sight));
-    const key = `${since} ${from}`;
-    if (this.#of !== chart || this.#key !== key) {
-      this.#of = chart;
-      this.#key = key;
-      this.#rows = layRows(chart, since, instant(from));
-    }
-    return this.#rows;
+    const from = instant(Math.min(since, stepBefore(sight)));
+    return this.#rows([chart, since, from], () => layRows(chart, since, from));
   }
 }

@@ -4,17 +4,25 @@ import { placeIn } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
 import { textIn } from '../../shared/words/index.ts';
 
-/** Where everything lies on the paper, in pixels. */
-export type Paper = {
-  readonly window: ChartWindow;
-  /** Of what stands at the left: who, and what they do. */
-  readonly headPx: number;
-  /** Where in it stands what they do: beside the names, or at nought under them. */
-  readonly doingPx: number;
+/** Of the glass and what is written on it, in pixels. */
+export type Sizes = {
   readonly widthPx: number;
   readonly lanePx: number;
   /** How high the letters are. */
   readonly letterPx: number;
+  /** Of what stands at the left: who, and what they do. */
+  readonly headPx: number;
+  /** Where in it stands what they do: beside the names, or at nought under them. */
+  readonly doingPx: number;
+};
+
+/** Where everything lies on the paper, in pixels. */
+export type Paper = Sizes & {
+  /** What is drawn of the day, beside the heads, and how wide it is. */
+  readonly window: ChartWindow;
+  readonly drawnPx: number;
+  /** From where to where of that is seen: while it is moved, more is drawn. */
+  readonly seenPx: readonly [fromPx: number, toPx: number];
   readonly now: Instant;
   /** What any service hangs on. */
   readonly chained: ReadonlySet<TaskId>;
@@ -23,15 +31,29 @@ export type Paper = {
   readonly say: Say;
 };
 
+/** The paper on which `window` is drawn, of which `seen` fills the glass beside the heads. */
+export function paperOf(
+  { chains, batches }: DayChart,
+  { window, seen }: { readonly window: ChartWindow; readonly seen: ChartWindow },
+  given: Sizes & Pick<Paper, 'now' | 'picked' | 'say'>,
+): Paper {
+  const seenPx = Math.max(1, given.widthPx - given.headPx);
+  const drawnPx = (seenPx * (window.to - window.from)) / (seen.to - seen.from);
+  const fromPx = placeIn(window, seen.from) * drawnPx;
+  const chained = new Set(chains.flatMap(({ tasks }) => tasks));
+  return { ...given, window, drawnPx, seenPx: [fromPx, fromPx + seenPx], chained, batches };
+}
+
 /** Of a lane's height. */
 export const BAR_SHARE = 0.72;
 
-export const acrossPx = ({ window, headPx, widthPx }: Paper, at: Instant): number =>
-  headPx + placeIn(window, at) * (widthPx - headPx);
+/** From where the drawn part of the day begins. */
+export const acrossPx = ({ window, drawnPx }: Paper, at: Instant): number =>
+  placeIn(window, at) * drawnPx;
 
 /** Bars reach a little over the edges, not for hours: some engines draw long strokes badly. */
-const clamped = (paper: Paper, px: number): number =>
-  Math.min(paper.widthPx + 20, Math.max(paper.headPx - 20, px));
+const clamped = ({ drawnPx }: Paper, px: number): number =>
+  Math.min(drawnPx + 20, Math.max(-20, px));
 
 export const clampedPx = (paper: Paper, at: Instant): number => clamped(paper, acrossPx(paper, at));
 

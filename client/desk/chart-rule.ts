@@ -12,11 +12,10 @@ const APART_LETTERS = 1.4;
 
 /** The hours over the chart, each whole and well apart from the next. */
 export function ruleDrawing(paper: Paper, chart: DayChart, zone: string) {
-  const { widthPx, headPx, letterPx, window, now, say } = paper;
+  const { drawnPx, letterPx, window, now, say } = paper;
   const highPx = RULE_LETTERS * letterPx;
-  const timePx = widthPx - headPx;
   const stepFor = (labelPx: number) =>
-    ruleStepMin(window, timePx, labelPx + APART_LETTERS * letterPx);
+    ruleStepMin(window, drawnPx, labelPx + APART_LETTERS * letterPx);
   const [hourPx, betweenPx] = labelWidths(chart, zone, paper);
   // Times between the hours are longer: where they have no room, the hours alone may.
   const between = stepFor(betweenPx);
@@ -25,7 +24,7 @@ export function ruleDrawing(paper: Paper, chart: DayChart, zone: string) {
   const strokes = ruleOf(window, stepMin, zone);
   const shown = strokes.filter((at) => at >= window.from && at <= window.to);
   // A time that would be cut off at an edge is not written there.
-  const hasRoom = (x: number) => x > headPx + halfPx && x < widthPx - halfPx;
+  const hasRoom = (x: number) => x > halfPx && x < drawnPx - halfPx;
   const nowPx = acrossPx(paper, now);
   return svg`${shown.map((at) => {
     const x = acrossPx(paper, at);
@@ -34,7 +33,7 @@ export function ruleDrawing(paper: Paper, chart: DayChart, zone: string) {
     </text>`;
     return svg`<path d="M${x} ${highPx * 0.76}V${highPx}" />${hasRoom(x) ? word : nothing}`;
   })}
-  ${nowPx > headPx ? svg`<path class="now" d="M${nowPx} ${highPx * 0.76}V${highPx}" />` : nothing}`;
+  <path class="now" d="M${nowPx} ${highPx * 0.76}V${highPx}" />`;
 }
 
 type Widths = readonly [hourPx: number, betweenPx: number];

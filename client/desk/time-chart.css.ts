@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const timeChartStyles = css`
   :host {
     display: grid;
-    grid-template-rows: auto minmax(0, 1fr) auto;
+    grid-template-rows: minmax(0, 1fr) auto;
     grid-template-columns: minmax(0, 1fr);
     height: 100%;
     min-height: 0;
@@ -12,9 +12,17 @@ export const timeChartStyles = css`
   svg {
     display: block;
   }
+  .day {
+    display: grid;
+    grid-template-rows: auto minmax(0, 1fr);
+    grid-template-columns: minmax(0, 1fr);
+    min-height: 0;
+  }
+  .sheet {
+    position: relative;
+  }
   .rule,
-  .rows {
-    width: 100%;
+  .sheet {
     touch-action: pan-y;
     user-select: none;
     cursor: grab;
@@ -23,6 +31,21 @@ export const timeChartStyles = css`
     border-bottom: var(--line) solid var(--ink);
     font-weight: 600;
   }
+  /* What moves has a layer of its own: to shift it nothing is drawn. */
+  .time {
+    overflow: hidden;
+  }
+  .time svg {
+    will-change: transform;
+  }
+  .heads {
+    position: absolute;
+    inset: 0 auto auto 0;
+    pointer-events: none;
+  }
+  .heads g {
+    pointer-events: auto;
+  }
   .scroll {
     overflow: hidden auto;
     min-height: 0;
@@ -30,7 +53,7 @@ export const timeChartStyles = css`
   text {
     fill: var(--ink);
   }
-  .rows text {
+  .sheet text {
     font-weight: 600;
   }
   /* Where a name stands over a line, the line is interrupted. */
@@ -49,7 +72,7 @@ export const timeChartStyles = css`
   text.done {
     fill: var(--soft);
   }
-  .rows .name {
+  .heads .name {
     font-weight: 800;
   }
   .names {

@@ -1,5 +1,6 @@
 import { html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
 import type { Instant, TaskId } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { ChartWindow, DayChart, DeskView, LaidRow } from '../../shared/view/index.ts';
@@ -8,6 +9,7 @@ import {
   chainLinks,
   lanesOf,
   panned,
+  placeIn,
   rowsInView,
   showing,
   stepFrom,
@@ -15,25 +17,27 @@ import {
   zoomed,
 } from '../../shared/view/index.ts';
 import { deskWords } from '../../shared/words/index.ts';
-import type { Choice } from '../parts/choice-strip.ts';
-import '../parts/choice-strip.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
-import { isOfRacks, sheetDrawing } from './chart-drawing.ts';
+import { timeArea } from './chart-area.ts';
+import { headsDrawing, sheetDrawing } from './chart-drawing.ts';
+import { footDrawing } from './chart-foot.ts';
 import { ChartGestures } from './chart-gestures.ts';
 import { headSizes } from './chart-heads.ts';
+import { keyDeed } from './chart-keys.ts';
 import { LaidChart } from './chart-laid.ts';
-import type { Paper } from './chart-paper.ts';
+import { type Paper, paperOf, type Sizes } from './chart-paper.ts';
 import { RULE_LETTERS, ruleDrawing } from './chart-rule.ts';
+import { ChartShift } from './chart-shift.ts';
 import { whyDrawing } from './chart-why.ts';
+import { kept } from './kept.ts';
 import { SeenChart } from './seen-chart.ts';
 import { timeChartStyles } from './time-chart.css.ts';
 
-type Sizes = Pick<Paper, 'widthPx' | 'lanePx' | 'letterPx' | 'headPx' | 'doingPx'>;
-
-const ZOOM = 1.5;
 /** So near to a bar a finger still means it. */
 const FINGER_PX = 40;
+/** Now goes a pixel or two in so long. */
+const STEP_MS = 15_000;
 
 /**
  * The day on ruled time: a row for each hand and each rack, with what it is at or does next at its
@@ -52,22 +56,33 @@ export class TimeChart extends Part {
   @state() private picked: TaskId | null = null;
 
   readonly #seen = new SeenChart(this, () => this.renderRoot.querySelector<HTMLElement>('.scroll'));
+  readonly #shift = new ChartShift(this);
   readonly #gestures = new ChartGestures({
-    pan: (byPx) => this.#look((window, day) => panned(window, -byPx / this.#timePx, day)),
-    zoom: (factor, aboutPx) =>
-      this.#look((window, day) => zoomed(window, factor, this.#shareAt(aboutPx), day)),
+    pan: (byPx) => {
+      this.#shift.move();
+      this.#pan(-byPx / this.#timePx);
+    },
+    zoom: (factor, aboutPx, byPx) => {
+      this.#zoom(factor, this.#shareAt(aboutPx));
+      this.#pan(-byPx / this.#timePx);
+    },
   });
   readonly #laid = new LaidChart();
+  readonly #paper = kept<Paper>();
   #shown: TaskId | null = null;
   /** Measured once before each drawing. */
   #sizes: Sizes = { widthPx: 1, lanePx: 1, letterPx: 1, headPx: 0, doingPx: 0 };
+  #lanes: readonly [first: number, last: number] = [0, 0];
 
   protected override willUpdate(): void {
+    // To measure is to have the page laid out: not while it moves.
+    if (this.#shift.isMoving) return;
     const { widthPx, lanePx, letterPx, isNarrow } = this.#seen;
     const rows = this.view?.chart.rows ?? [];
     const head = headSizes(rows, { widthPx, letterPx, say: this.say }, isNarrow);
     this.narrow = isNarrow;
     this.#sizes = { widthPx, lanePx, letterPx, ...head };
+    this.#lanes = this.#seen.lanesInView;
   }
 
   protected override updated(): void {
@@ -82,93 +97,73 @@ export class TimeChart extends Part {
   protected override draw() {
     const { view, say } = this;
     if (!view) return null;
-    const paper = this.#paper(view.chart);
     const rows = this.#rows(view.chart);
-    return html`<svg
-        class="rule"
-        height=${RULE_LETTERS * paper.letterPx}
-        width=${paper.widthPx}
-        aria-hidden="true"
+    const seen = this.#window(view.chart);
+    const paper = this.#paperFor(seen, view.chart);
+    const fromPx = placeIn(paper.window, seen.from) * paper.drawnPx;
+    const rule = { fromPx, heightPx: RULE_LETTERS * paper.letterPx };
+    return html`<div
+        class="day"
         @pointerdown=${this.#down}
         @pointermove=${this.#move}
         @pointerup=${this.#up}
         @pointercancel=${this.#up}
         @wheel=${this.#wheel}
       >
-        ${ruleDrawing(paper, view.chart, view.zone)}
-      </svg>
-      <div
-        class="scroll"
-        tabindex="0"
-        role="group"
-        aria-label=${deskWords[say.language].dayChart}
-        @scroll=${() => this.requestUpdate()}
-        @keydown=${this.#key}
-      >
-        ${this.#sheet(paper, rows, view.chart)}
+        <div class="rule" aria-hidden="true">
+          ${timeArea(paper, rule, [paper], () => ruleDrawing(paper, view.chart, view.zone))}
+        </div>
+        <div
+          class="scroll"
+          tabindex="0"
+          role="group"
+          aria-label=${deskWords[say.language].dayChart}
+          @scroll=${() => this.requestUpdate()}
+          @keydown=${this.#key}
+        >
+          ${this.#sheet(paper, rows, view.chart, fromPx)}
+        </div>
       </div>
-      <div class="foot">
-        <div class="why" role="status">${whyDrawing(view, this.picked, say, this.now)}</div>
-        ${this.#strip(rows)}
-      </div>`;
+      <div class="foot">${this.#foot(view, rows)}</div>`;
   }
 
-  #paper(chart: DayChart): Paper {
-    return {
-      window: this.#window(chart),
-      ...this.#sizes,
-      now: this.now,
-      chained: new Set(chart.chains.flatMap(({ tasks }) => tasks)),
-      picked: this.picked,
-      batches: chart.batches,
-      say: this.say,
-    };
+  /** The same paper for as long as what is drawn need not be otherwise. */
+  #paperFor(seen: ChartWindow, chart: DayChart): Paper {
+    const window = this.#shift.drawnFor(seen);
+    const { picked, say } = this;
+    const now = stepBefore(this.now);
+    const of = [chart, window.from, window.to, now, picked, say, ...Object.values(this.#sizes)];
+    return this.#paper(of, () =>
+      paperOf(chart, { window, seen }, { now, picked, say, ...this.#sizes }),
+    );
   }
 
-  #sheet(paper: Paper, rows: readonly LaidRow[], chart: DayChart) {
-    const shown = rowsInView(rows, paper.window, this.#seen.lanesInView);
-    const links = chart.chains.flatMap(({ tasks }) => chainLinks(rows, tasks));
+  #sheet(paper: Paper, rows: readonly LaidRow[], chart: DayChart, fromPx: number) {
+    const lanes = this.#lanes;
     const heightPx = lanesOf(rows) * paper.lanePx;
-    return html`<svg
-      class="rows"
-      height=${heightPx}
-      width=${paper.widthPx}
-      aria-hidden="true"
-      @pointerdown=${this.#down}
-      @pointermove=${this.#move}
-      @pointerup=${this.#up}
-      @pointercancel=${this.#up}
-      @wheel=${this.#wheel}
-      @click=${this.#tap}
-    >
-      ${sheetDrawing(paper, { shown, links, heightPx })}
-    </svg>`;
+    const of = [paper, rows, ...lanes];
+    const shown = () => rowsInView(rows, paper.window, lanes);
+    return html`<div class="sheet" aria-hidden="true" @click=${this.#tap}>
+      ${timeArea(paper, { fromPx, heightPx }, of, () => {
+        const links = chart.chains.flatMap(({ tasks }) => chainLinks(rows, tasks));
+        return sheetDrawing(paper, { shown: shown(), links, heightPx });
+      })}
+      <svg class="heads" width=${paper.widthPx} height=${heightPx}>
+        ${guard(of, () => headsDrawing(paper, shown()))}
+      </svg>
+    </div>`;
   }
 
-  #strip(rows: readonly LaidRow[]) {
-    const words = deskWords[this.say.language];
-    const toNow = { label: words.toNow, choose: this.#toNow };
-    const choices: Choice[] = [
-      { label: '−', name: words.further, choose: () => this.#zoom(ZOOM) },
-      { label: '+', name: words.nearer, choose: () => this.#zoom(1 / ZOOM) },
-      // On a phone it has room only while it is of use.
-      ...(this.narrow && !this.held ? [] : [toNow]),
-      ...this.#otherHalf(rows),
-    ];
-    const { dayChart: name } = words;
-    return html`<choice-strip .say=${this.say} .name=${name} .choices=${choices}></choice-strip>`;
-  }
-
-  /** To the racks where none is in sight, and back. */
-  #otherHalf(rows: readonly LaidRow[]): Choice[] {
-    const words = deskWords[this.say.language];
-    const [first, last] = this.#seen.lanesInView;
-    if (lanesOf(rows) <= last - first) return [];
-    const top = rows.find(isOfRacks)?.top ?? 0;
-    if (top > last - 1.5) {
-      return [{ label: words.toSmokers, choose: () => this.#seen.scrollUp(top) }];
-    }
-    return first > 0.5 ? [{ label: words.toCrew, choose: () => this.#seen.scrollUp(0) }] : [];
+  #foot(view: DeskView, rows: readonly LaidRow[]) {
+    const { picked, say, narrow, now } = this;
+    const isFollowing = this.held === null;
+    const minute = Math.floor(now / 60_000);
+    const of = [view, rows, picked, say, narrow, isFollowing, minute, ...this.#lanes];
+    return guard(of, () => {
+      const sight = { rows, lanesInView: this.#lanes, isNarrow: narrow, isFollowing };
+      return html`<div class="why" role="status">${whyDrawing(view, picked, say, now)}</div>
+        ${footDrawing(sight, this.#deeds, say)}`;
+    });
   }
 
   #rows(chart: DayChart): readonly LaidRow[] {
@@ -185,19 +180,34 @@ export class TimeChart extends Part {
   }
 
   #window(chart: DayChart): ChartWindow {
-    return this.held ?? windowAt(this.now, chart, this.#seen.opensMs(this.#timePx));
+    return this.held ?? windowAt(stepBefore(this.now), chart, this.#seen.opensMs(this.#timePx));
   }
 
   #look(at: (window: ChartWindow, day: DayChart) => ChartWindow): void {
     if (this.view) this.held = at(this.#window(this.view.chart), this.view.chart);
   }
 
-  #zoom(factor: number): void {
-    this.#look((window, day) => zoomed(window, factor, 0.5, day));
+  #pan(byShare: number): void {
+    this.#look((window, day) => panned(window, byShare, day));
   }
 
-  readonly #toNow = () => {
-    this.held = null;
+  #zoom(factor: number, aboutShare = 0.5): void {
+    this.#shift.rest();
+    this.#look((window, day) => zoomed(window, factor, aboutShare, day));
+  }
+
+  readonly #deeds = {
+    pan: (byShare: number) => this.#pan(byShare),
+    zoom: (factor: number) => this.#zoom(factor),
+    toNow: () => {
+      this.#shift.rest();
+      this.held = null;
+    },
+    step: (by: 1 | -1) => this.#step(by),
+    unpick: () => {
+      this.picked = null;
+    },
+    scrollUp: (lane: number) => this.#seen.scrollUp(lane),
   };
 
   readonly #down = (event: PointerEvent) => this.#gestures.down(event);
@@ -218,19 +228,7 @@ export class TimeChart extends Part {
   }
 
   #key(event: KeyboardEvent): void {
-    const deeds: Readonly<Record<string, () => void>> = {
-      ArrowLeft: () => this.#look((window, day) => panned(window, -0.15, day)),
-      ArrowRight: () => this.#look((window, day) => panned(window, 0.15, day)),
-      ArrowUp: () => this.#step(-1),
-      ArrowDown: () => this.#step(1),
-      '+': () => this.#zoom(1 / ZOOM),
-      '-': () => this.#zoom(ZOOM),
-      Home: this.#toNow,
-      Escape: () => {
-        this.picked = null;
-      },
-    };
-    const deed = deeds[event.key];
+    const deed = keyDeed(event.key, this.#deeds);
     if (!deed) return;
     event.preventDefault();
     deed();
@@ -243,6 +241,8 @@ export class TimeChart extends Part {
     this.#look((window, day) => showing(window, bar.startAt, day));
   }
 }
+
+const stepBefore = (now: Instant): Instant => instant(Math.floor(now / STEP_MS) * STEP_MS);
 
 const holds = (bars: LaidRow['bars'], task: TaskId | null): boolean =>
   bars.some(({ bar }) => bar.id === task);

@@ -1,6 +1,6 @@
 import type { PropertyValues } from 'lit';
 import { css, html, svg } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import type { Mark } from '../../shared/view/index.ts';
 import { base } from '../theme/index.ts';
 import { inkFirst } from './ink.ts';
@@ -48,11 +48,29 @@ export class TapRing extends Part {
         line-height: 1;
         text-align: center;
       }
-      svg {
+      .ring {
+        position: relative;
         height: min(52cqh, calc(78px * var(--arcmin)));
         flex: none;
+        aspect-ratio: 1;
+      }
+      svg {
+        position: absolute;
+        inset: 0;
         fill: none;
         stroke: var(--ink);
+      }
+      /* Both are on the glass: at a tap nothing is drawn, one is seen for the other. */
+      .is,
+      .ink {
+        will-change: opacity;
+      }
+      .ink,
+      :host([inked]) .is {
+        opacity: 0;
+      }
+      :host([inked]) .ink {
+        opacity: 1;
       }
       small {
         font-size: var(--small);
@@ -69,9 +87,6 @@ export class TapRing extends Part {
   @property() under = '';
   /** What a screen reader says of the whole place. */
   @property() name = '';
-  /** Tapped, and its line has not said yet what came of it. */
-  @state() private isInked = false;
-
   #tappedAtMs = Number.NEGATIVE_INFINITY;
   #drying: ReturnType<typeof setTimeout> | undefined;
 
@@ -82,14 +97,16 @@ export class TapRing extends Part {
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
-    if (changed.has('ring') || changed.has('word')) this.isInked = false;
+    if (changed.has('ring') || changed.has('word')) this.removeAttribute('inked');
   }
 
   protected override draw() {
-    const ring = this.isInked ? 'tapped' : this.ring;
     const letters = styled({ '--letters': String(Math.max(5, this.word.length)) });
     return html`<button aria-label=${this.name} @click=${this.#tap} ${letters}>
-      <svg viewBox="0 0 100 100" aria-hidden="true">${drawing(ring)}</svg>
+      <span class="ring" aria-hidden="true">
+        <svg class="is" viewBox="0 0 100 100">${drawing(this.ring)}</svg>
+        <svg class="ink" viewBox="0 0 100 100">${drawing('tapped')}</svg>
+      </span>
       <span>${this.word}</span>
       ${this.under ? html`<small>${this.under}</small>` : null}
     </button>`;
@@ -103,13 +120,14 @@ export class TapRing extends Part {
     this.tell('tap', null);
   }
 
+  /** Until its line has said what came of it. */
   #ink(): void {
-    this.isInked = true;
+    this.setAttribute('inked', '');
     inkFirst();
     clearTimeout(this.#drying);
     // A tap that comes to nothing leaves no ink.
     this.#drying = setTimeout(() => {
-      this.isInked = false;
+      this.removeAttribute('inked');
     }, TWICE_MS);
   }
 }

@@ -60,6 +60,16 @@ function within(fromMs: number, lengthMs: number, day: Day): ChartWindow {
   return { from: instant(from), to: instant(from + Math.round(lengthMs)) };
 }
 
+/** The window with so much more at each side, as a share of its own length. */
+export function widened({ from, to }: ChartWindow, byShare: number): ChartWindow {
+  const byMs = Math.round((to - from) * byShare);
+  return { from: instant(from - byMs), to: instant(to + byMs) };
+}
+
+/** Whether all of `inner` lies in it. */
+export const holdsWindow = ({ from, to }: ChartWindow, inner: ChartWindow): boolean =>
+  from <= inner.from && inner.to <= to;
+
 /** Where an instant lies in a window: 0 at its beginning, 1 at its end, beyond for what is off. */
 export const placeIn = ({ from, to }: ChartWindow, at: Instant): number =>
   (at - from) / (to - from);

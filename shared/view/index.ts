@@ -44,11 +44,13 @@ export {
 } from './chart-lanes.ts';
 export {
   type ChartWindow,
+  holdsWindow,
   panned,
   placeIn,
   ruleOf,
   ruleStepMin,
   showing,
+  widened,
   windowAt,
   zoomed,
 } from './chart-window.ts';

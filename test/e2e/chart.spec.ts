@@ -56,6 +56,48 @@ test('a tap on a name, and on who does it, says why the task is when it is', asy
   await close();
 });
 
+test('under a finger it goes where the finger goes, further than was drawn, and stays there', async ({
+  browser,
+}) => {
+  const { page, close } = await chartOn(browser, WALL);
+  const sheet = page.locator('time-chart .sheet');
+  const { x, y } = (await sheet.boundingBox()) ?? { x: 0, y: 0 };
+  const places = () =>
+    page.locator('time-chart .bar').evaluateAll((all) =>
+      all.map((bar) => {
+        const { left } = bar.querySelector('.edge')?.getBoundingClientRect() ?? { left: 0 };
+        return [bar.getAttribute('data-task'), Math.round(left)] as const;
+      }),
+    );
+  const before = new Map(await places());
+  const byPx = [-300, -700, -1_000];
+  await page.mouse.move(x + 1_600, y + 20);
+  await page.mouse.down();
+  for (const px of byPx) {
+    await page.mouse.move(x + 1_600 + px, y + 20, { steps: 12 });
+    // Its first pixels only tell that it is no tap.
+    const slackPx = 20;
+    await expect(async () => {
+      const moved = (await places()).filter(([task]) => before.has(task));
+      const inSight = moved.filter(([, left]) => left > 500 && left < 1_900);
+      expect(inSight.length).toBeGreaterThan(0);
+      for (const [task, left] of inSight) {
+        expect(Math.abs(left - (before.get(task) ?? 0) - px), task ?? '').toBeLessThan(slackPx);
+      }
+    }).toPass({ timeout: 2_000 });
+  }
+  await page.mouse.up();
+  const inMotion = new Map(await places());
+  // Longer than it takes to come to rest, and be drawn anew.
+  await page.waitForTimeout(800);
+  const atRest = (await places()).filter(([, left]) => left > 500 && left < 1_900);
+  expect(atRest.length).toBeGreaterThan(0);
+  for (const [task, left] of atRest) {
+    expect(Math.abs(left - (inMotion.get(task) ?? 0)), task ?? '').toBeLessThan(3);
+  }
+  await close();
+});
+
 for (const language of ['en', 'es']) {
   test(`no name on the chart lies over another or beyond its glass: ${language}`, async ({
     browser,

@@ -9,7 +9,7 @@ declare global {
 
 /**
  * Goes into the page before its own scripts. From the finger's lift to the end of the first frame
- * in which the ring under it is drawn otherwise than before.
+ * in which the ring under it has its ink.
  */
 export function watchInk(): void {
   window.written = { inkMs: [], frameMs: [] };
@@ -21,10 +21,8 @@ export function watchInk(): void {
     'pointerup',
     (event) => {
       const ring = ringUnder(event);
-      const drawn = () => ring?.shadowRoot?.querySelector('svg')?.innerHTML;
-      const before = drawn();
       const look = () => {
-        if (drawn() === before) {
+        if (!ring?.hasAttribute('inked')) {
           if (performance.now() - event.timeStamp < 2_000) requestAnimationFrame(look);
           return;
         }
@@ -39,19 +37,19 @@ export function watchInk(): void {
   );
 }
 
-/** Moves the chart by a few pixels in each frame; resolves when it has. */
+/** Moves the chart by a few pixels in each frame, far off and back; resolves when it has. */
 export function panChart(frames: number): Promise<void> {
   const deep = (root: ParentNode): Element[] =>
     [...root.querySelectorAll('*')].flatMap((each) => [
       each,
       ...(each.shadowRoot ? deep(each.shadowRoot) : []),
     ]);
-  const chart = deep(document).find((each) => each.matches('svg.rows'));
+  const chart = deep(document).find((each) => each.matches('.sheet'));
   if (!chart) throw new Error('no chart');
   return new Promise((resolve) => {
     const step = (left: number) => {
       const from = performance.now();
-      const deltaX = left % 120 < 60 ? 9 : -9;
+      const deltaX = left > frames / 2 ? 9 : -9;
       chart.dispatchEvent(new WheelEvent('wheel', { deltaX, bubbles: true, cancelable: true }));
       const { port1, port2 } = new MessageChannel();
       port1.onmessage = () => {

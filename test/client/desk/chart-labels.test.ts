@@ -11,6 +11,7 @@ const { zone, clock, temperature, weight, people } = stationView;
 /** Ten pixels a minute. */
 const paper: Paper = {
   window: { from: at(0), to: at(120) },
+  ...{ drawnPx: 1200, seenPx: [0, 1200] },
   ...{ headPx: 0, doingPx: 0, widthPx: 1200, lanePx: 30, letterPx: 16 },
   now: NOW,
   chained: new Set(),

@@ -17,6 +17,7 @@ const rows = people.map((person): ChartRow => {
 function paperIn(language: Language, over: Partial<Paper> = {}): Paper {
   return {
     window: { from: at(-60), to: at(60) },
+    ...{ drawnPx: 740, seenPx: [0, 740] },
     ...{ headPx: 460, doingPx: 120, widthPx: 1200, lanePx: 30, letterPx: 16 },
     now: NOW,
     chained: new Set(),

@@ -2,11 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hours, instant, resolveLocal, wallTime } from '../../../shared/kernel/index.ts';
 import {
+  holdsWindow,
   panned,
   placeIn,
   ruleOf,
   ruleStepMin,
   showing,
+  widened,
   windowAt,
   zoomed,
 } from '../../../shared/view/index.ts';
@@ -19,6 +21,17 @@ const length = ({ from: a, to: b }: typeof day) => b - a;
 describe('the window of a chart', () => {
   it('follows the clock with most of it still to come', () => {
     expect(placeIn(windowAt(now, day), now)).toBeCloseTo(0.2, 6);
+  });
+
+  it('has room at both sides where it is to be moved, and holds all that it held', () => {
+    const window = windowAt(now, day);
+    const wide = widened(window, 0.5);
+    expect(length(wide)).toBe(2 * length(window));
+    expect(placeIn(wide, now)).toBeCloseTo(0.25 + 0.2 / 2, 6);
+    expect(holdsWindow(wide, window)).toBe(true);
+    expect(holdsWindow(wide, panned(window, 0.4, day))).toBe(true);
+    expect(holdsWindow(wide, panned(window, 0.6, day))).toBe(false);
+    expect(holdsWindow(window, wide)).toBe(false);
   });
 
   it('keeps what is under the fingers where it is when it is brought nearer', () => {
