@@ -2,7 +2,7 @@ import { nothing, svg } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Instant } from '../../shared/kernel/index.ts';
-import type { ChainLink, ChartBar, ChartRange, LaidRow } from '../../shared/view/index.ts';
+import type { ChainLink, ChartBar, ChartRange, LaidBar, LaidRow } from '../../shared/view/index.ts';
 import { headDrawing } from './chart-heads.ts';
 import { type Label, labelsOf } from './chart-labels.ts';
 import {
@@ -33,6 +33,8 @@ export function sheetDrawing(
   return svg`<defs>
       <pattern id="gone" width="9" height="9" patternUnits="userSpaceOnUse"
         patternTransform="rotate(25)"><path class="hatch" d="M1 0V9" /></pattern>
+      <pattern id="instead" width="7" height="7" patternUnits="userSpaceOnUse"
+        patternTransform="rotate(-40)"><path class="hatch" d="M1 0V7" /></pattern>
       <pattern id="range" width="7" height="7" patternUnits="userSpaceOnUse"
         patternTransform="rotate(25)"><path class="strong" d="M1 0V7" /></pattern>
     </defs>
@@ -79,21 +81,22 @@ function strokesDrawing({ lanePx }: Paper, shown: readonly LaidRow[], widePx: nu
 }
 
 const barsDrawing = (paper: Paper, { top, bars }: LaidRow) =>
-  svg`<g>${bars.map(({ bar, lane }) => barDrawing(paper, bar, top + lane))}</g>`;
+  svg`<g>${bars.map((laid) => barDrawing(paper, laid, top))}</g>`;
 
-function barDrawing(paper: Paper, bar: ChartBar, lane: number) {
-  const place = placeOf(paper, bar, lane);
+function barDrawing(paper: Paper, { bar, lane, isWouldBe }: LaidBar, top: number) {
+  const place = placeOf(paper, bar, top + lane);
   const { x, y, wide, high } = place;
   const kind = [
     'bar',
     bar.work,
     bar.state,
-    paper.chained.has(bar.id) ? 'chain' : '',
+    paper.chained.has(bar.id) && !isWouldBe ? 'chain' : '',
+    isWouldBe ? 'would-be' : '',
     paper.picked === bar.id ? 'picked' : '',
   ].join(' ');
   return svg`<g class=${kind} data-task=${bar.id}>
     <rect class="paper" x=${x} y=${y} width=${wide} height=${high} />
-    ${goneDrawing(paper, bar, place)}
+    ${isWouldBe ? hatched('instead', place) : goneDrawing(paper, bar, place)}
     <rect class="edge" x=${x} y=${y} width=${wide} height=${high} />
     ${rangesShown(paper, bar).map((range) => rangeDrawing(paper, range, place))}
   </g>`;
@@ -104,8 +107,11 @@ function goneDrawing(paper: Paper, { state, endAt }: ChartBar, { x, y, wide, hig
   if (state === 'waiting') return nothing;
   const till = state === 'done' ? endAt : Math.min(endAt, paper.now);
   const gone = Math.min(wide, Math.max(0, acrossPx(paper, till as Instant) - x));
-  return svg`<rect class="gone" x=${x} y=${y} width=${gone} height=${high} />`;
+  return hatched('gone', { x, y, wide: gone, high });
 }
+
+const hatched = (kind: 'gone' | 'instead', { x, y, wide, high }: Place) =>
+  svg`<rect class=${kind} x=${x} y=${y} width=${wide} height=${high} />`;
 
 /** Hatched from P10 to P90, heavy at P50. */
 function rangeDrawing(

@@ -1,7 +1,7 @@
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
-import type { DayChart, LaidRow } from '../../shared/view/index.ts';
-import { layRows } from '../../shared/view/index.ts';
+import type { DayChart, LaidRow, WouldBe } from '../../shared/view/index.ts';
+import { layRows, wouldBeBars } from '../../shared/view/index.ts';
 import { kept } from './kept.ts';
 
 /** Rows are ordered by what is left of the day, anew after so long: not in every frame. */
@@ -16,9 +16,16 @@ export class LaidChart {
   readonly #rows = kept<readonly LaidRow[]>();
 
   /** `sight`: from when on the chart is looked at. */
-  rowsOf(chart: DayChart, now: Instant, sight: Instant): readonly LaidRow[] {
+  rowsOf(
+    chart: DayChart,
+    now: Instant,
+    sight: Instant,
+    wouldBe: readonly WouldBe[],
+  ): readonly LaidRow[] {
     const since = stepBefore(now - JUST_ENDED_MS);
     const from = instant(Math.min(since, stepBefore(sight)));
-    return this.#rows([chart, since, from], () => layRows(chart, since, from));
+    return this.#rows([chart, since, from, wouldBe], () =>
+      layRows(chart, since, from, wouldBeBars(chart, wouldBe)),
+    );
   }
 }

@@ -67,6 +67,10 @@ export const mendStyle = css`
   .what {
     font-weight: 600;
   }
+  time-chart {
+    height: clamp(20em, 75vh, 60em);
+    border-bottom: var(--line) solid var(--ink);
+  }
   @media (width < 62em) {
     .waits li,
     .changes li {

@@ -1,7 +1,8 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { CommandId } from '../../shared/kernel/index.ts';
+import type { CommandId, Instant } from '../../shared/kernel/index.ts';
+import { instant } from '../../shared/kernel/index.ts';
 import type { MendShown, MendTaken, PlanAnswer } from '../../shared/protocol/index.ts';
 import type { DeskView, MendChange, MendOffer, Refusal } from '../../shared/view/index.ts';
 import {
@@ -20,6 +21,7 @@ import { formStyle } from './form-style.ts';
 import { mendStyle } from './mend-day.css.ts';
 import { needsOf, tooLong } from './mend-needs.ts';
 import { type PlanDoors, planDoors } from './plan-doors.ts';
+import './time-chart.ts';
 
 type Doors = Pick<PlanDoors, 'mend' | 'takeMend'>;
 type Proposed = NonNullable<MendShown['mend']>;
@@ -33,6 +35,7 @@ export class MendDay extends Part {
   static override styles = [base, formStyle, mendStyle];
 
   @property({ attribute: false }) view!: DeskView;
+  @property({ type: Number }) now: Instant = instant(0);
   /** Left out: those of the hub that this page came from, with this device's own token. */
   @property({ attribute: false }) doors: Doors = planDoors({
     token: readSettings(new URLSearchParams()).token,
@@ -126,7 +129,14 @@ export class MendDay extends Part {
     const times = offer.changes.filter((each) => !people.includes(each));
     return html`${people.length > 0 ? html`<h2>${said.people}</h2>${this.#rows(people)}` : nothing}
       ${times.length > 0 ? this.#times(times, people.length === 0) : nothing}
-      ${offer.others > 0 ? html`<p class="soft">${said.others(offer.others)}</p>` : nothing}`;
+      ${offer.others > 0 ? html`<p class="soft">${said.others(offer.others)}</p>` : nothing}
+      ${offer.wouldBe.length > 0 ? this.#chart(offer) : nothing}`;
+  }
+
+  #chart({ wouldBe }: MendOffer) {
+    const { said, view, say, now } = this;
+    return html`<h2>${said.onChart}</h2>
+      <time-chart .view=${view} .wouldBe=${wouldBe} .say=${say} .now=${now}></time-chart>`;
   }
 
   #times(times: MendOffer['changes'], isOpen: boolean) {

@@ -62,7 +62,8 @@ export const sections: readonly Section[] = [
   },
   {
     name: 'mend',
-    draw: ({ view, say }) => html`<mend-day .view=${view} .say=${say}></mend-day>`,
+    draw: ({ sync, view, say }) =>
+      html`<mend-day .view=${view} .say=${say} .now=${sync.hubNow()}></mend-day>`,
   },
   {
     name: 'plan',

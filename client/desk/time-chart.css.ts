@@ -108,6 +108,12 @@ export const timeChartStyles = css`
   .running .edge {
     stroke-width: 2.6;
   }
+  .would-be .edge {
+    stroke-dasharray: 6 4;
+  }
+  .instead {
+    fill: url(#instead);
+  }
   .done .edge {
     stroke: var(--pencil);
   }

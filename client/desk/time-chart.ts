@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { guard } from 'lit/directives/guard.js';
 import type { Instant, TaskId } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
-import type { ChartWindow, DayChart, DeskView, LaidRow } from '../../shared/view/index.ts';
+import type { ChartWindow, DayChart, DeskView, LaidRow, WouldBe } from '../../shared/view/index.ts';
 import {
   barUnder,
   chainLinks,
@@ -49,6 +49,8 @@ export class TimeChart extends Part {
   static override styles = [base, timeChartStyles];
 
   @property({ attribute: false }) view: DeskView | null = null;
+  /** What would stand elsewhere, if something were done that is thought of. */
+  @property({ attribute: false }) wouldBe: readonly WouldBe[] = [];
   @property({ type: Number }) now: Instant = instant(0);
   @property({ type: Boolean, reflect: true }) narrow = false;
   /** Null while it follows the clock. */
@@ -167,7 +169,7 @@ export class TimeChart extends Part {
   }
 
   #rows(chart: DayChart): readonly LaidRow[] {
-    return this.#laid.rowsOf(chart, this.now, this.#window(chart).from);
+    return this.#laid.rowsOf(chart, this.now, this.#window(chart).from, this.wouldBe);
   }
 
   get #timePx(): number {

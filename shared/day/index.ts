@@ -102,3 +102,4 @@ export {
 } from './who.ts';
 export type { WhoRefusal } from './who-refusal.ts';
 export { slotsWorkedAt } from './worked-at.ts';
+export { ownersOf, type WouldBe } from './would-be.ts';

@@ -7,6 +7,7 @@ import type { Live } from './live.ts';
 import { overlongIn } from './overlong.ts';
 import { personName, slotName } from './plan-index.ts';
 import { servicesIn } from './plan-offer.ts';
+import { type WouldBe, wouldBeIn } from './would-be.ts';
 
 /** What would mend the day, before a person takes it: who does what instead, where and when. */
 export type MendOffer = {
@@ -33,6 +34,8 @@ export type MendOffer = {
   readonly changes: readonly MendChange[];
   /** What goes on without hands, or is moved by less than a minute, is only counted. */
   readonly others: number;
+  /** All that would have another place on the chart. */
+  readonly wouldBe: readonly WouldBe[];
 };
 
 export type MendChange = {
@@ -72,6 +75,7 @@ export function mendOffer(live: Live, next: Live, rung: Rung): MendOffer {
     overlong: { before: overlongIn(live).length, after: overlongIn(next).length },
     changes: shown.sort((a, b) => startOf(next, a) - startOf(next, b)),
     others: moved - isMoved,
+    wouldBe: wouldBeIn(live, next),
   };
 }
 

@@ -13,7 +13,12 @@ export type LaidRow = {
   readonly doing: readonly (ChartBar | null)[];
 };
 
-export type LaidBar = { readonly bar: ChartBar; readonly lane: number };
+export type LaidBar = {
+  readonly bar: ChartBar;
+  readonly lane: number;
+  /** Not where it is: where it would be. */
+  readonly isWouldBe?: true;
+};
 
 /** Who, or which racks, have nothing in sight: one line for all, behind the others. */
 export type IdleRow = {
@@ -23,19 +28,23 @@ export type IdleRow = {
 
 /**
  * The rows one under the other, hands before racks; what overlaps in a row lies in lanes of its
- * own. What ended before the sooner of `since` and `sight` is left out. Who has nothing after
- * `since` comes behind those who have, and with nothing at all is only named: so no row of one who
- * still works moves to another place when older hours come into sight.
+ * own, and under them in others what would be there. What ended before the sooner of `since` and
+ * `sight` is left out. Who has nothing after `since` comes behind those who have, and with nothing
+ * at all is only named: so no row of one who still works moves to another place when older hours
+ * come into sight.
  */
 export function layRows(
   { rows, bars }: Pick<DayChart, 'rows' | 'bars'>,
   since: Instant = instant(Number.NEGATIVE_INFINITY),
   sight: Instant = since,
+  wouldBe: readonly ChartBar[] = [],
 ): LaidRow[] {
   const from = Math.min(since, sight);
   const filled = rows.map((row, place) => {
-    const own = bars.filter((bar) => bar.rows.includes(place) && farEnd(bar) > from);
-    return { row, own, lastAt: Math.max(Number.NEGATIVE_INFINITY, ...own.map(farEnd)) };
+    const isHere = (bar: ChartBar) => bar.rows.includes(place) && farEnd(bar) > from;
+    const [own, instead] = [bars.filter(isHere), wouldBe.filter(isHere)];
+    const lastAt = Math.max(Number.NEGATIVE_INFINITY, ...[...own, ...instead].map(farEnd));
+    return { row, own, instead, lastAt };
   });
   const ordered = (['hand', 'rack'] as const).flatMap((kind) => {
     const all = filled.filter(({ row }) => row.kind === kind);
@@ -43,8 +52,8 @@ export function layRows(
     const shown = all.filter((each) => !idle.includes(each));
     const isBusy = ({ lastAt }: { lastAt: number }) => lastAt > since;
     return [
-      ...[...shown.filter(isBusy), ...shown.filter((each) => !isBusy(each))].map(({ row, own }) =>
-        laidRow(row, layLanes(own)),
+      ...[...shown.filter(isBusy), ...shown.filter((each) => !isBusy(each))].map(
+        ({ row, own, instead }) => laidRow(row, layLanes(own), layLanes(instead)),
       ),
       ...(idle.length > 0 ? [idleRow(kind, idle)] : []),
     ];
@@ -65,13 +74,20 @@ export const lanesOf = (rows: readonly LaidRow[]): number => {
 
 type Unplaced = Omit<LaidRow, 'top'>;
 
-function laidRow(row: ChartRow, bars: readonly LaidBar[]): Unplaced {
-  const lanes = 1 + Math.max(0, ...bars.map(({ lane }) => lane));
+function laidRow(row: ChartRow, bars: readonly LaidBar[], instead: readonly LaidBar[]): Unplaced {
+  const lanes = lanesIn(bars);
   const doing = Array.from({ length: lanes }, (_, lane) =>
     doingOf(bars.flatMap((laid) => (laid.lane === lane ? laid.bar : []))),
   );
-  return { row, lanes, bars, doing };
+  if (instead.length === 0) return { row, lanes, bars, doing };
+  const under = instead.map(
+    ({ bar, lane }): LaidBar => ({ bar, lane: lanes + lane, isWouldBe: true }),
+  );
+  return { row, lanes: lanes + lanesIn(instead), bars: [...bars, ...under], doing };
 }
+
+const lanesIn = (bars: readonly LaidBar[]): number =>
+  1 + Math.max(0, ...bars.map(({ lane }) => lane));
 
 const idleRow = (
   kind: ChartRow['kind'],
@@ -150,8 +166,8 @@ type LaidAt = { readonly bar: ChartBar; readonly lane: number };
 export function chainLinks(rows: readonly LaidRow[], chain: readonly TaskId[]): ChainLink[] {
   const laid = new Map<TaskId, LaidAt>();
   for (const { top, bars } of rows) {
-    for (const { bar, lane } of bars) {
-      if (!laid.has(bar.id)) laid.set(bar.id, { bar, lane: top + lane });
+    for (const { bar, lane, isWouldBe } of bars) {
+      if (!isWouldBe && !laid.has(bar.id)) laid.set(bar.id, { bar, lane: top + lane });
     }
   }
   const drawn = chain.flatMap((id) => laid.get(id) ?? []);

@@ -1,14 +1,5 @@
 import type { Because, Live, PlanIndex } from '../day/index.ts';
-import {
-  because,
-  currentHands,
-  factsOf,
-  groupBy,
-  loadsOf,
-  passagesOf,
-  placementOf,
-  slotName,
-} from '../day/index.ts';
+import { because, groupBy, ownersOf, passagesOf, placementOf, slotName } from '../day/index.ts';
 import type { BatchId, Instant, ServiceId, TaskId, Text } from '../kernel/index.ts';
 import { instant, must } from '../kernel/index.ts';
 import type { SlotName, Task, Work } from '../plan/index.ts';
@@ -140,7 +131,7 @@ function chartBar(live: Live, task: Task, frame: Frame): ChartBar {
   const isMoved = Math.abs(startS - plannedS) >= MINUTE_S;
   return {
     id,
-    rows: rowsOf(live, task).flatMap((row) => frame.rows.get(row) ?? []),
+    rows: ownersOf(live, id).flatMap((row) => frame.rows.get(row) ?? []),
     work: task.work,
     title: task.title,
     ...must(frame.fixed.get(id), id),
@@ -152,14 +143,6 @@ function chartBar(live: Live, task: Task, frame: Frame): ChartBar {
     ranges: rangesOf(live, task, frame),
     because: because(live, id),
   };
-}
-
-function rowsOf({ state, index }: Live, { id, work }: Task): readonly string[] {
-  if (work === 'place') return loadsOf(state, index, id).map(({ slot }) => slot);
-  if (work !== 'hands') return [];
-  const planned = currentHands(state, index, id);
-  const { hand } = factsOf(state, id);
-  return hand === null || planned.includes(hand) ? planned : [hand];
 }
 
 function stateOf(live: Live, id: TaskId): TaskState {

@@ -14,6 +14,7 @@ export type {
   Overlong,
   PlanOffer,
   Refusal,
+  WouldBe,
 } from '../day/index.ts';
 export type { Text } from '../kernel/index.ts';
 export type { Breach, PersonName, SlotName, SmokerName, TaskName } from '../plan/index.ts';
@@ -111,3 +112,4 @@ export { taskView } from './task-view.ts';
 export type * from './view.ts';
 export { viewOf } from './view-of.ts';
 export { isWork, type View, type WorkView } from './views.ts';
+export { wouldBeBars } from './would-be-bars.ts';

@@ -34,6 +34,8 @@ export type MendWords = {
   hangsOn(task: string): string;
   readonly asItIs: string;
   readonly doneSo: string;
+  /** Over the chart of both. */
+  readonly onChart: string;
   /** What to do with it, before anybody has asked. */
   readonly about: string;
   readonly rungs: Readonly<Record<MendOffer['rung'], string>>;
@@ -67,6 +69,7 @@ const english: MendWords = {
   hangsOn: (task) => `It hangs on: ${task}.`,
   asItIs: 'as it is',
   doneSo: 'done so',
+  onChart: 'The day as it is; hatched under it, done so',
   about: 'Times move by themselves. Who does what, and where, changes here when you say so.',
   rungs: {
     times: 'The day holds as it is. Nothing needs to be mended.',
@@ -106,6 +109,7 @@ const spanish: MendWords = {
   hangsOn: (task) => `Depende de: ${task}.`,
   asItIs: 'como está',
   doneSo: 'hecho así',
+  onChart: 'El día como está; rayado, abajo, hecho así',
   about: 'Las horas se mueven solas. Quién hace qué, y dónde, cambia aquí cuando usted lo dice.',
   rungs: {
     times: 'El día se cumple como está. No hay nada que arreglar.',

@@ -56,7 +56,7 @@ test('a tap on a name, and on who does it, says why the task is when it is', asy
   await close();
 });
 
-test('under a finger it goes where the finger goes, further than was drawn, and stays there', async ({
+test('it goes where a finger goes, further than was drawn, and stays there', async ({
   browser,
 }) => {
   const { page, close } = await chartOn(browser, WALL);

@@ -42,6 +42,8 @@ test('the desk shows what mends a day with a smoker down, takes it, takes it bac
   // Each row says what becomes otherwise: who, where or when, from and to.
   for (const row of await changes.all()) await expect(row).toContainText('→');
   await expect(mend.locator('.services')).toContainText('→');
+  // The day as it is on ruled time, and under it, hatched, what would be.
+  await expect(mend.locator('time-chart .bar.would-be').first()).toBeVisible();
 
   await box(page, 'Do it so').click();
   await expect(mend.getByText('The day goes on like this.')).toBeVisible();

@@ -26,6 +26,7 @@ const offer: MendOffer = {
   overlong: { before: 0, after: 0 },
   changes: [],
   others: 0,
+  wouldBe: [],
 };
 
 /** The day as the hub tells it: arranged by so manieth event, with the news of a command. */

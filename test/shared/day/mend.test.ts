@@ -6,6 +6,7 @@ import {
   type MendFact,
   mendOf,
   openLive,
+  ownersOf,
   stillMends,
   whyNotMended,
 } from '../../../shared/day/index.ts';
@@ -71,6 +72,25 @@ describe('a smoker that is out for an hour', () => {
     expect(offer.services.map(({ afterS }) => afterS)).toEqual(inHand(next));
     for (const { task, start } of offer.changes) {
       if (start) expect(next.instantOf(next.timesOf(task).startS)).toBe(start.to);
+    }
+  });
+
+  it('is drawn where it would stand: all that gets another hand, rack or time, and no more', () => {
+    const drawn = new Map(offer.wouldBe.map((each) => [each.task, each]));
+    const start = must(offer.changes.find((each) => each.start)?.task, 'a task that moves');
+    expect(drawn.has(start)).toBe(true);
+    const [was, is] = [before, next].map((live) => new Map(timesOf(live).map((t) => [t.id, t])));
+    for (const { id } of plan.built.tasks) {
+      const [old, anew] = [must(was?.get(id), id), must(is?.get(id), id)];
+      const seen = drawn.get(id);
+      if (seen) {
+        expect(seen.startAt).toBe(next.instantOf(anew.startS));
+        expect(seen.endAt).toBe(next.instantOf(anew.endS));
+        expect(seen.owners).toEqual(ownersOf(next, id));
+      } else if (ownersOf(next, id).length > 0) {
+        expect(Math.abs(anew.startS - old.startS)).toBeLessThan(60);
+        expect(ownersOf(next, id)).toEqual(ownersOf(before, id));
+      }
     }
   });
 

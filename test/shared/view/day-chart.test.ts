@@ -10,6 +10,7 @@ import {
   rowsInView,
   viewOf,
   whyOf,
+  wouldBeBars,
 } from '../../../shared/view/index.ts';
 import { noon, plan, Telling } from '../day/demo.ts';
 
@@ -99,6 +100,48 @@ describe('what is drawn of it', () => {
     const links = chainLinks(rows, drawn);
     expect(links).toHaveLength(drawn.length - 1);
     for (const { from, to } of links) expect(from.bar.startAt).toBeLessThanOrEqual(to.bar.startAt);
+  });
+});
+
+describe('what would be, beside what is', () => {
+  const [one, two] = chart.bars.filter(({ work }) => work === 'hands');
+  const [trim, coat] = [must(one, 'a task'), must(two, 'another')];
+  const otherRow = trim.rows[0] === 0 ? 1 : 0;
+  const other = must(chart.rows[otherRow], 'a hand');
+  const owners = other.kind === 'hand' ? [other.person.id] : [];
+  const times = {
+    startAt: after(trim.startAt, minutes(20)),
+    endAt: after(trim.endAt, minutes(20)),
+  };
+  const instead = wouldBeBars(chart, [{ task: trim.id, owners, ...times }]);
+  const was = layRows(chart);
+  const rows = layRows(chart, undefined, undefined, instead);
+
+  it('lies in lanes of its own, under all that is, in the row of who would do it', () => {
+    const under = rows.flatMap(({ row, bars }) =>
+      bars.flatMap((laid) => (laid.isWouldBe ? [{ row, bars, ...laid }] : [])),
+    );
+    expect(under.map(({ bar, row }) => ({ id: bar.id, row }))).toEqual([
+      { id: trim.id, row: other },
+    ]);
+    const [laid] = under;
+    expect(laid?.bar).toMatchObject(times);
+    const lanes = laid?.bars.flatMap((each) => (each.isWouldBe ? [] : each.lane)) ?? [];
+    expect(laid?.lane).toBe(1 + Math.max(...lanes));
+    expect(lanesOf(rows)).toBe(lanesOf(was) + 1);
+  });
+
+  it('leaves all that is where it is, and the chain on that', () => {
+    const isOf = (laid: typeof rows) =>
+      laid.map(({ row, bars }) => ({ row, bars: bars.filter(({ isWouldBe }) => !isWouldBe) }));
+    expect(isOf(rows)).toEqual(isOf(was));
+    const links = chainLinks(rows, [trim.id, coat.id]);
+    expect(links[0]?.from.bar).toBe(trim);
+  });
+
+  it('is not drawn of what has begun meanwhile', () => {
+    const bars = chart.bars.map((bar) => ({ ...bar, state: 'running' as const }));
+    expect(wouldBeBars({ ...chart, bars }, [{ task: trim.id, owners, ...times }])).toEqual([]);
   });
 });
 
