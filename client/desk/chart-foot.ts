@@ -37,7 +37,8 @@ export function footDrawing(sight: ChartSight, deeds: Deeds, say: Say) {
     ...otherHalf(sight, deeds, say),
   ];
   const { dayChart: name } = words;
-  return html`<choice-strip .say=${say} .name=${name} .choices=${choices}></choice-strip>`;
+  return html`<slot name="foot"></slot>
+    <choice-strip .say=${say} .name=${name} .choices=${choices}></choice-strip>`;
 }
 
 /** To the racks where none is in sight, and back. */

@@ -8,6 +8,7 @@ import type {
   PlanNearest,
   PlanShown,
   PlanTried,
+  SheetMade,
 } from '../../shared/protocol/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { HubAway } from '../shell/who-doors.ts';
@@ -26,6 +27,8 @@ export type PlanDoors = {
   undo(): Promise<PlanAnswer<PlanTried>>;
   mend(): Promise<PlanAnswer<MendShown>>;
   takeMend(id: string): Promise<PlanAnswer<MendTaken>>;
+  /** The day that runs, on sheets to print. */
+  paper(): Promise<PlanAnswer<SheetMade>>;
 };
 
 type Device = { readonly token: string | null; readonly language: () => Language };
@@ -58,6 +61,7 @@ export function planDoors({ token, language }: Device, ask: typeof fetch = fetch
     undo: () => at('undo', { language: language() }),
     mend: () => at('mend', {}),
     takeMend: (id) => at('mend/take', { id }),
+    paper: () => at('paper', { language: language() }),
   };
   return doors;
 }

@@ -15,7 +15,8 @@ import {
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import './day-field.ts';
-import { keepFile, type RecordDoors } from './record-doors.ts';
+import { keepFile } from './keep-file.ts';
+import type { RecordDoors } from './record-doors.ts';
 import { recordStyle } from './record-style.ts';
 
 /** Days above these are asked for by their dates. */

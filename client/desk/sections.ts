@@ -4,6 +4,7 @@ import type { DeskSectionName, Say } from '../../shared/words/index.ts';
 import type { Sync } from '../sync/index.ts';
 import './day-close.ts';
 import './day-log.ts';
+import './day-paper.ts';
 import './desk-safety.ts';
 import './desk-smokers.ts';
 import './mend-day.ts';
@@ -37,7 +38,9 @@ export const sections: readonly Section[] = [
   {
     name: 'day',
     draw: ({ sync, view, say }) =>
-      html`<time-chart .view=${view} .say=${say} .now=${sync.hubNow()}></time-chart>`,
+      html`<time-chart .view=${view} .say=${say} .now=${sync.hubNow()}>
+        <day-paper slot="foot" .say=${say}></day-paper>
+      </time-chart>`,
   },
   {
     name: 'smokers',

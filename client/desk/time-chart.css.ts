@@ -187,6 +187,10 @@ export const timeChartStyles = css`
     flex-direction: column;
     align-items: stretch;
   }
+  /* Nobody prints from a phone. */
+  :host([narrow]) slot {
+    display: none;
+  }
   :host([narrow]) choice-strip {
     flex-wrap: wrap;
   }

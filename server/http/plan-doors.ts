@@ -16,7 +16,7 @@ type Run = (by: Entitled, body: unknown) => Promise<object | null> | object | nu
 /** The doors under /api/plan: the desk looks at a plan, tries a change of it, and takes it. */
 export function planDoors({ desk, entitled }: PlanDoorParts): Router {
   const router = express.Router();
-  const { show, draft, better, take, edit, undo, mend, takeMend } = planSchemas();
+  const { show, draft, better, take, edit, undo, mend, takeMend, paper } = planSchemas();
   router.use(express.json({ limit: LONGEST, strict: true, type: 'application/json' }));
 
   function door(path: string, deed: DeskDeed, run: Run) {
@@ -73,6 +73,10 @@ export function planDoors({ desk, entitled }: PlanDoorParts): Router {
   door('/mend/take', 'takePlan', (by, body) => {
     const asked = takeMend.safeParse(body);
     return asked.success ? desk.takeMend(by, asked.data.id) : null;
+  });
+  door('/paper', 'draftPlan', (_by, body) => {
+    const asked = paper.safeParse(body);
+    return asked.success ? desk.paper(asked.data.language) : null;
   });
   return router;
 }

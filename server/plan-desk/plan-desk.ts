@@ -1,11 +1,19 @@
-import { type DayState, heldTo, isUnsettled, type Refusal } from '../../shared/day/index.ts';
+import {
+  type DayState,
+  heldTo,
+  isUnsettled,
+  openLive,
+  type Refusal,
+} from '../../shared/day/index.ts';
 import type { Instant } from '../../shared/kernel/index.ts';
+import { paperOf, paperPage } from '../../shared/paper/index.ts';
 import { type CookPlan, edited, type PlanEdit, writtenOut } from '../../shared/plan/index.ts';
 import type {
   PlanConflict,
   PlanNearest,
   PlanShown,
   PlanTried,
+  SheetMade,
 } from '../../shared/protocol/index.ts';
 import {
   type Language,
@@ -18,6 +26,7 @@ import { adoption } from '../adopt.ts';
 import type { DayFiles } from '../day-files.ts';
 import { writePlan } from '../folder/index.ts';
 import type { Hub } from '../hub/index.ts';
+import { lettersAddress } from '../letters.ts';
 import type { Entitled } from '../who/index.ts';
 import { sayIn } from '../why-not-planned.ts';
 import type { Drafted } from './draft.ts';
@@ -50,6 +59,8 @@ export type PlanDesk = {
   take(by: Entitled, plan: unknown, language: Language, steps?: number): Promise<Taken>;
   /** Takes back what was taken last on the day that runs: the plan before is the next version. */
   undo(by: Entitled, language: Language): Promise<Taken>;
+  /** The day that runs, as it stands, on sheets of paper. */
+  paper(language: Language): SheetMade | { readonly refusal: Refusal };
 } & MendDesk;
 
 type Taken = PlanTried | { readonly refusal: Refusal };
@@ -130,6 +141,13 @@ export function createPlanDesk(parts: Parts): PlanDesk {
       const read = sources.read(before, language);
       if (!read.ok) return { fits: false, lines: read.lines };
       return takeUp(parts, { by, files: read.files, language, isUndoing: true });
+    },
+    paper(language) {
+      const { plan } = hub.state;
+      if (!plan) return { refusal: { rule: 'no-plan' } };
+      const paper = paperOf(openLive(hub.state, parts.now()), language);
+      const text = paperPage(paper, lettersAddress());
+      return { name: `coalface-${plan.built.day}.html`, type: 'text/html', text };
     },
   };
 }

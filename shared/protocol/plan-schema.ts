@@ -15,6 +15,7 @@ export function planSchemas() {
     }),
     edit: z.strictObject({ plan: z.unknown(), edit: editSchema(), language }),
     undo: z.strictObject({ language }),
+    paper: z.strictObject({ language }),
     mend: z.strictObject({}),
     takeMend: z.strictObject({ id: z.string().max(40) }),
   };

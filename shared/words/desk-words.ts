@@ -25,6 +25,8 @@ export type DeskWords = {
   readonly toNow: string;
   readonly toSmokers: string;
   readonly toCrew: string;
+  readonly onPaper: string;
+  paperKept(file: string): string;
   /** What somebody is at, and what comes next. */
   till(what: string, time: string): string;
   next(time: string, what: string): string;
@@ -132,6 +134,8 @@ const english: DeskWords = {
   toNow: 'to now',
   toSmokers: 'to the smokers',
   toCrew: 'to the crew',
+  onPaper: 'on paper',
+  paperKept: (file) => `${file} is among the downloads: open it and print it.`,
   till: (what, time) => `${what} till ${time}`,
   next: (time, what) => `${time} ${what}`,
   nothingMore: 'nothing more planned',
@@ -203,6 +207,8 @@ const spanish: DeskWords = {
   toNow: 'ver ahora',
   toSmokers: 'a los ahumadores',
   toCrew: 'al personal',
+  onPaper: 'en papel',
+  paperKept: (file) => `${file} está entre las descargas: ábralo e imprímalo.`,
   till: (what, time) => `${what} hasta ${time}`,
   next: (time, what) => `${time} ${what}`,
   nothingMore: 'nada más previsto',

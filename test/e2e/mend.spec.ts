@@ -20,6 +20,19 @@ test.afterEach(async () => {
   rmSync(folder, { recursive: true });
 });
 
+test('the day is taken away on paper from the desk', async ({ page }) => {
+  await page.setViewportSize({ width: 1920, height: 1080 });
+  await page.goto(`${hub.address}/desk.html?language=es`);
+  const coming = page.waitForEvent('download');
+  await box(page, 'en papel').click();
+  const download = await coming;
+  expect(download.suggestedFilename()).toMatch(/^coalface-\d{4}-\d\d-\d\d\.html$/);
+  await expect(page.getByText('ábralo e imprímalo')).toBeVisible();
+  const sheets = await page.context().newPage();
+  await sheets.goto(`file://${await download.path()}`);
+  await expect(sheets.locator('body')).toContainText('Recorte');
+});
+
 const box = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first();
 
 test('the desk shows what mends a day with a smoker down, takes it, takes it back', async ({

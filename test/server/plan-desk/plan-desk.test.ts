@@ -57,6 +57,21 @@ async function open(epoch: string) {
   desk = createPlanDesk({ hub, folder, drafts, now });
 }
 
+describe('the day on paper', () => {
+  it('has a sheet for each station of the day that runs, in the language that is asked for', () => {
+    const plan = must(hub.state.plan, 'a plan');
+    for (const [language, of] of [
+      ['en', (station: { en: string }) => station.en],
+      ['es', (station: { en: string; es?: string }) => station.es ?? station.en],
+    ] as const) {
+      const sheets = desk.paper(language);
+      if ('refusal' in sheets) throw new Error(sheets.refusal.rule);
+      expect(sheets.name).toBe(`coalface-${plan.built.day}.html`);
+      for (const { name } of plan.kitchen.stations) expect(sheets.text).toContain(of(name));
+    }
+  });
+});
+
 const nobody = { personId: null, screenId: null } as const;
 const office: Entitled = {
   personId: 'ines' as PersonId,
