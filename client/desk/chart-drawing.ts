@@ -47,7 +47,7 @@ export function sheetDrawing(
 
 /** What stands still at the left while time is moved. */
 export const headsDrawing = (paper: Paper, shown: readonly LaidRow[]) =>
-  svg`${strokesDrawing(paper, shown, paper.headPx)}${eachRow(shown, paper, headOnce)}`;
+  svg`${strokesDrawing(paper, shown, paper.headPx + 1)}${eachRow(shown, paper, headOnce)}`;
 
 const eachRow = (
   shown: readonly LaidRow[],

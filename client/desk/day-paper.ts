@@ -1,6 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { deskWords, recordDeskWords, sayRefusal } from '../../shared/words/index.ts';
+import '../parts/choice-strip.ts';
 import { Part } from '../parts/part.ts';
 import { readSettings } from '../shell/settings.ts';
 import { base } from '../theme/index.ts';
@@ -21,12 +22,9 @@ export class DayPaper extends Part {
       p {
         max-width: 16em;
       }
-      button {
-        min-width: var(--touch);
-        min-height: var(--touch);
-        padding: 0 0.6em;
-        border: var(--hair) solid var(--ink);
-        font-weight: 700;
+      choice-strip {
+        font-size: var(--body);
+        white-space: nowrap;
       }
     `,
   ];
@@ -39,9 +37,11 @@ export class DayPaper extends Part {
   @state() private said: string | null = null;
 
   protected override draw() {
-    const { said } = this;
+    const { said, say } = this;
+    const { onPaper } = deskWords[say.language];
+    const choices = [{ label: onPaper, choose: () => void this.#take() }];
     return html`<p role="status">${said ?? nothing}</p>
-      <button @click=${() => void this.#take()}>${deskWords[this.say.language].onPaper}</button>`;
+      <choice-strip .say=${say} .name=${onPaper} .choices=${choices}></choice-strip>`;
   }
 
   async #take(): Promise<void> {

@@ -179,7 +179,8 @@ export const timeChartStyles = css`
   }
   /* On low glass a row more is worth more than a box as high as a gloved finger is wide. */
   @media (height < 700px) {
-    choice-strip {
+    choice-strip,
+    ::slotted(*) {
       --touch: 60px;
     }
   }
