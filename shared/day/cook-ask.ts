@@ -5,6 +5,7 @@ import { after, celsius, minutes, must, seconds, since } from '../kernel/index.t
 import { findSlot } from '../kitchen/index.ts';
 import { type Cooking, cookingOf } from './cooking.ts';
 import { readAir, toldDoors } from './doors.ts';
+import { slotEver } from './former.ts';
 import { spellOf } from './happened-to.ts';
 import type { PlanIndex } from './plan-index.ts';
 import { indexOf } from './plan-index.ts';
@@ -37,7 +38,9 @@ export function cookAskOf(
   now: Instant,
 ): CookAsk | null {
   const cooking = cookingOf(state, index, stay);
-  if (!cooking || cooking.stages.every(({ finishedAt }) => finishedAt !== null)) return null;
+  // Of a rack that no kitchen of this day has had nothing is known that a cook could go by.
+  if (!cooking?.slots.every(({ slot }) => slotEver({ state, index }, slot))) return null;
+  if (cooking.stages.every(({ finishedAt }) => finishedAt !== null)) return null;
   const readings = readingsOf(state, cooking);
   const here = must(cooking.slots.at(-1), stay).slot;
   const smoker = findSlot(index.plan.kitchen, here)?.smoker;
@@ -132,7 +135,7 @@ export function smokerFor(
 
 /** The air about a rack: as the smoker's thermometer was read, and as the rack differs from it. */
 function smokerAt(state: DayState, index: PlanIndex, cooking: Cooking, slot: SlotId): Smoker {
-  const { smoker, rack } = must(findSlot(index.plan.kitchen, slot), slot);
+  const { smoker, rack } = must(slotEver({ state, index }, slot), slot);
   const { startedAt, setC } = cooking;
   const spells = state.happened.spells.filter((spell) => spell.smoker === smoker.id);
   const log: readonly AirPoint[] = [

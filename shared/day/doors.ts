@@ -1,10 +1,10 @@
 import { type Opening, openingsOf, seenIn, unseenFalls } from '../cook/index.ts';
 import type { Instant, SmokerId, TaskId } from '../kernel/index.ts';
 import { after, hours, must, seconds, since } from '../kernel/index.ts';
-import { findSlot } from '../kitchen/index.ts';
 import type { Decision } from './decision.ts';
 import { happen, refuse } from './decision.ts';
 import type { DoorIntent } from './door.ts';
+import { slotEver } from './former.ts';
 import type { PlanIndex } from './plan-index.ts';
 import { smokerName } from './plan-index.ts';
 import type { DayState } from './state.ts';
@@ -64,7 +64,8 @@ export function openedOn(
 ): Instant[] {
   const slots = slotsOf(state, index, stay, startedAt);
   return slots.flatMap(({ at, slot }, i) => {
-    const { smoker } = must(findSlot(index.plan.kitchen, slot), slot);
+    const smoker = slotEver({ state, index }, slot)?.smoker;
+    if (!smoker) return [];
     const untilAt = slots[i + 1]?.at ?? Number.POSITIVE_INFINITY;
     const opened = doorsOf(state, smoker.id, startedAt);
     return opened.filter((openedAt) => at <= openedAt && openedAt < untilAt);

@@ -1,5 +1,7 @@
 import type { TaskId } from '../kernel/index.ts';
 import { assert, kilograms, must, seconds, unreachable } from '../kernel/index.ts';
+import type { Kitchen } from '../kitchen/index.ts';
+import type { AdoptedPlan } from './adopted-plan.ts';
 import { type CheckEntry, type CheckFact, isCheckFact } from './check-event.ts';
 import { recordAfter } from './cook-record.ts';
 import { lotsLeft } from './draws.ts';
@@ -89,8 +91,10 @@ function happen(state: DayState, event: TaskFact & EventHead): DayState {
       };
       const before = event.day === state.day ? state : { ...emptyDay(), ...next };
       const replaced = event.day === state.day ? replacedAfter(state, event) : [];
+      const kitchens = event.day === state.day ? kitchensAfter(state, event.plan) : [];
       const arranged: DayState['arranged'] = new Map();
-      return { ...before, plan: event.plan, replaced, arranged, arrangedSeq: event.seq };
+      const anew = { plan: event.plan, replaced, kitchens, arranged, arrangedSeq: event.seq };
+      return { ...before, ...anew };
     }
     case 'taskStarted':
       return withTask(state, event.task, { started: tapped, finished: null, hand: event.hand });
@@ -144,6 +148,12 @@ function replacedAfter(
   if (takesBack !== undefined) return replaced.slice(0, -1);
   if (!before || before.hashes.cookPlan === plan.hashes.cookPlan) return replaced;
   return [...replaced, before.cookPlan];
+}
+
+/** What happened to a rack or a hand is told by name after they have left the kitchen, too. */
+function kitchensAfter({ kitchens, plan: before }: DayState, plan: AdoptedPlan): Kitchen[] {
+  const isSame = !before || before.hashes.kitchen === plan.hashes.kitchen;
+  return isSame ? [...kitchens] : [...kitchens, before.kitchen];
 }
 
 /** Who throws a batch out leaves nothing of it for the pass. */

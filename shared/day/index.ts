@@ -42,6 +42,7 @@ export * from './event.ts';
 export { type FeelAsked, feelAsked } from './feel-asked.ts';
 export { fold } from './fold.ts';
 export { forecastOf } from './foreseen.ts';
+export { everIn, slotNamedEver } from './former.ts';
 export { handTimesAfter, pacesOf } from './hands-record.ts';
 export type { Delivery, Spell } from './happened.ts';
 export { emptiedAt, isDown, isUnsettled, soldAt, soldOutAt, spellOf } from './happened-to.ts';

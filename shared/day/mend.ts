@@ -123,7 +123,7 @@ function coldSlots({ state, index }: Live): Set<ResourceId> {
   return new Set(
     cold.flatMap(({ smoker: id }) => {
       const smoker = index.plan.kitchen.smokers.find((each) => each.id === id);
-      return must(smoker, id).racks.map(({ slot }) => resourceId({ kind: 'slot', slot }));
+      return smoker?.racks.map(({ slot }) => resourceId({ kind: 'slot', slot })) ?? [];
     }),
   );
 }

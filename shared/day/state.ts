@@ -9,6 +9,7 @@ import type {
   TaskId,
 } from '../kernel/index.ts';
 import { instant } from '../kernel/index.ts';
+import type { Kitchen } from '../kitchen/index.ts';
 import type { CookPlan, HandTimes } from '../plan/index.ts';
 import type { HeldTo } from '../safety/index.ts';
 import type { Placement } from '../schedule/index.ts';
@@ -32,6 +33,8 @@ export type DayState = {
   readonly plan: AdoptedPlan | null;
   /** The plans of this day that were changed into others, the last one last: to go back to. */
   readonly replaced: readonly CookPlan[];
+  /** The kitchens that this day's plans were made for and no longer are, to name what is gone. */
+  readonly kitchens: readonly Kitchen[];
   /** What the days before kept for others; how long it is good the limits say. */
   readonly kept: readonly KeptFood[];
   /** What they kept and what is still to be looked at of it: it was cooling when they ended. */
@@ -113,6 +116,7 @@ export function emptyDay(): DayState {
     day: null,
     plan: null,
     replaced: [],
+    kitchens: [],
     kept: [],
     leftovers: [],
     heldBefore: null,

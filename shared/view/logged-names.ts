@@ -1,7 +1,6 @@
 import type { Live, Told } from '../day/index.ts';
-import { slotName, slotsOf } from '../day/index.ts';
+import { everIn, slotNamedEver, slotsOf } from '../day/index.ts';
 import type { BatchId, CutId, DishId, SlotId, SmokerId, TaskId, Text } from '../kernel/index.ts';
-import { must } from '../kernel/index.ts';
 import type { SlotName } from '../plan/index.ts';
 
 /** What was done to a task. */
@@ -30,10 +29,10 @@ export function placeRead(live: Live, { where, at }: Pick<ReadingTold, 'where' |
   return { where: deedOn(live, where.stay).batch, load, slot };
 }
 
-/** What a smoker is called; by its id where the plan no longer has it. */
-export const smokerOf = ({ index }: Live, id: SmokerId): Text =>
-  index.plan.kitchen.smokers.find((smoker) => smoker.id === id)?.name ?? { en: id };
-/** The same of a dish. */
+/** What a smoker is called, or was; by its id where no kitchen of this day has had it. */
+export const smokerOf = (live: Live, id: SmokerId): Text =>
+  everIn(live, ({ smokers }) => smokers.find((smoker) => smoker.id === id))?.name ?? { en: id };
+/** What a dish is called; by its id where the plan no longer has it. */
 export const dishOf = ({ index }: Live, id: DishId): Text =>
   index.plan.catalogue.dishes.find((dish) => dish.id === id)?.name ?? { en: id };
 /** The same of a cut. */
@@ -43,6 +42,5 @@ export const cutOf = ({ index }: Live, id: CutId): Text =>
 export const batchOf = ({ index }: Live, id: BatchId): Text =>
   index.groups.get(id)?.name ?? { en: id };
 
-/** A slot, with its smoker; no plan is without it. */
-export const slotOf = ({ index }: Live, slot: SlotId): SlotName =>
-  must(slotName(index.plan.kitchen, slot), slot);
+/** A slot with its smoker, also one that was taken away since. */
+export const slotOf = (live: Live, slot: SlotId): SlotName => slotNamedEver(live, slot);

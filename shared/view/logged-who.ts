@@ -1,4 +1,5 @@
 import type { CrewLanguage, Live, Role, WhoFact } from '../day/index.ts';
+import { everIn } from '../day/index.ts';
 import type { PersonId, ScreenId, StationId, Text } from '../kernel/index.ts';
 import { unreachable } from '../kernel/index.ts';
 
@@ -59,10 +60,10 @@ export function loggedWho(live: Live, told: WhoFact): LoggedWho {
   }
 }
 
-const stationOf = ({ index }: Live, id: StationId): Text =>
-  index.plan.kitchen.stations.find((station) => station.id === id)?.name ?? { en: id };
+const stationOf = (live: Live, id: StationId): Text =>
+  everIn(live, ({ stations }) => stations.find((station) => station.id === id))?.name ?? { en: id };
 const screenOf = ({ state }: Live, id: ScreenId): string => state.who.screens.get(id)?.name ?? id;
 
-/** How the crew list calls somebody; by their id where they have left it. */
-export const nameOf = ({ index }: Live, id: PersonId): string =>
-  index.plan.kitchen.crew.find((person) => person.id === id)?.name ?? id;
+/** How the crew list calls somebody, or did before they left it; else by their id. */
+export const nameOf = (live: Live, id: PersonId): string =>
+  everIn(live, ({ crew }) => crew.find((person) => person.id === id))?.name ?? id;

@@ -1,7 +1,7 @@
 import type { Happening, LimitsFact, Live, Told } from '../day/index.ts';
 import { cureOf, isCheckFact, isWhoFact } from '../day/index.ts';
 import type { Celsius, Instant, Kilograms, LotId, Seconds, TaskId, Text } from '../kernel/index.ts';
-import { must, unreachable } from '../kernel/index.ts';
+import { unreachable } from '../kernel/index.ts';
 import type { SlotName } from '../plan/index.ts';
 import { type LoggedCheck, loggedCheck } from './logged-check.ts';
 import {
@@ -192,7 +192,7 @@ function happened(live: Live, told: Happened): Logged {
     }
     case 'cureWeighed': {
       const mix = cureOf(live.index, told.task)?.mix ?? { en: told.task };
-      const batch = batchOf(live, must(live.index.tasks.get(told.task), told.task).batch);
+      const { batch } = deedOn(live, told.task);
       const [first, second] = [nameOf(live, told.first), nameOf(live, told.second)];
       return { kind: told.kind, mix, batch, weightKg: told.weightKg, first, second };
     }
