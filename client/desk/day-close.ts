@@ -7,6 +7,7 @@ import { leftByService } from '../../shared/view/index.ts';
 import {
   clockTime,
   closingWords,
+  sayAllTheSame,
   sayClosed,
   sayStillOpen,
   sayToSettle,
@@ -218,6 +219,7 @@ export class DayClose extends Part {
       .say=${this.say}
       .doors=${this.doors}
       .people=${this.view.people}
+      .question=${() => sayAllTheSame(this.view.standings, this.sync.hubNow(), this.say)}
       @close-day=${close}
     ></who-closes>`;
   }

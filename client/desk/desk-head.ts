@@ -3,18 +3,16 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { DeskView } from '../../shared/view/index.ts';
+import { isLate } from '../../shared/view/index.ts';
 import { deskWords, mendWords, sayDay } from '../../shared/words/index.ts';
 import '../parts/clock-time.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import './service-standings.ts';
 
-/** A service that will be later than this is offered to be mended. */
-const LATE_S = 120;
-
 /** Whether there is something that a change of the day may put right. */
 export const wantsMending = ({ services, overlong }: DeskView): boolean =>
-  overlong.length > 0 || services.some(({ inHandS }) => inHandS < -LATE_S);
+  overlong.length > 0 || services.some(({ inHandS }) => isLate(inHandS));
 
 /** The head of the desk: for which day, the time, and how every service stands. */
 @customElement('desk-head')

@@ -19,6 +19,7 @@ import '../parts/check-pad.ts';
 import { Part } from '../parts/part.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
+import { KeepsFocus } from './keeps-focus.ts';
 
 const GROUPS = ['failed', 'missed', 'due', 'later'] as const;
 type HowOpen = (typeof GROUPS)[number];
@@ -115,6 +116,11 @@ export class DeskSafety extends Part {
   @property({ attribute: false }) view!: DeskView;
   /** A check stays where it was opened, though its time is over: what is typed into it does too. */
   @state() private opened: { readonly key: string; readonly how: HowOpen } | null = null;
+
+  constructor() {
+    super();
+    new KeepsFocus(this, 'li');
+  }
 
   protected override draw() {
     const words = checkWords[this.say.language];

@@ -9,6 +9,7 @@ import {
   deskWords,
   mendWords,
   sayMendChange,
+  sayMendLater,
   sayMendRung,
   sayMendServices,
   sayRefusal,
@@ -82,7 +83,7 @@ export class MendDay extends Part {
         ${phase === 'away' ? html`<p>${said.away}</p>` : nothing}
         ${isNews ? html`<p class="strong">${said.taken}</p>` : nothing}
         ${refusal ? this.#refused(refusal) : nothing}
-        ${proposed ? html`<p class="strong">${sayMendRung(proposed.offer, this.say)}</p>` : nothing}
+        ${proposed ? this.#inWords(proposed.offer).map((line) => html`<p class="strong">${line}</p>`) : nothing}
         ${isOld ? html`<p class="strong">${said.goneOn}</p>` : nothing}
       </div>
       ${proposed?.id ? this.#offer(proposed.offer) : nothing}
@@ -105,6 +106,10 @@ export class MendDay extends Part {
         ${this.said.take}
       </button>
       <button class="leaves" @click=${() => this.#leave()}>${this.said.leave}</button>`;
+  }
+
+  #inWords(offer: MendOffer): string[] {
+    return [sayMendRung(offer, this.say), ...sayMendLater(offer, this.say)];
   }
 
   #services(offer: MendOffer) {

@@ -1,5 +1,6 @@
 import { html } from 'lit';
 import type { DeskView, ServiceOutlook } from '../../shared/view/index.ts';
+import { isLate } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
 import {
   clockTime,
@@ -11,14 +12,11 @@ import {
   textIn,
 } from '../../shared/words/index.ts';
 
-/** Less than this and a service is on time. */
-const LATE_S = 60;
-
 /** What speaks for asking, in a sentence each; else that nothing does, and what is tightest. */
 export function needsOf(view: DeskView, say: Say): string[] {
   const said = mendWords[say.language];
   const { services, overlong } = view;
-  const late = services.filter(({ inHandS }) => inHandS <= -LATE_S);
+  const late = services.filter(({ inHandS }) => isLate(inHandS));
   const lines = late.map((service) => {
     const by = durationWords(service.inHandS);
     return said.willBeLate(textIn(service.name, say), by) + hangsOn(service, view, say);

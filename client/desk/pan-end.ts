@@ -8,6 +8,7 @@ import '../parts/choice-strip.ts';
 import '../parts/digit-keys.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
+import { KeepsFocus } from './keeps-focus.ts';
 
 /**
  * What is left of one batch, and where it goes: kept for another day at a weight, or thrown out.
@@ -97,6 +98,11 @@ export class PanEndRow extends Part {
   /** Null while nothing is weighed. */
   @state() private typed: string | null = null;
   @state() private asks = false;
+
+  constructor() {
+    super();
+    new KeepsFocus(this);
+  }
 
   protected override draw() {
     const { pan, say } = this;

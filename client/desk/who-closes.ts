@@ -10,6 +10,7 @@ import '../parts/digit-keys.ts';
 import { Part } from '../parts/part.ts';
 import type { WhoDoors } from '../shell/who-doors.ts';
 import { base } from '../theme/index.ts';
+import { KeepsFocus } from './keeps-focus.ts';
 
 const MOST_DIGITS = 12;
 
@@ -49,11 +50,19 @@ export class WhoCloses extends Part {
 
   @property({ attribute: false }) doors!: WhoDoors;
   @property({ attribute: false }) people: readonly Person[] = [];
+  /** What is asked once more when it is to be closed; null where nothing is. */
+  @property({ attribute: false }) question: () => string | null = () => null;
   @state() private closer: Person | null = null;
   @state() private pin: string | null = null;
+  @state() private asks: string | null = null;
   @state() private wrong: Refusal | 'away' | null = null;
   /** Null where nobody can be asked: then the hub says what it lacks when it hears the tap. */
   @state() private who: WhoList | null = null;
+
+  constructor() {
+    super();
+    new KeepsFocus(this);
+  }
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -92,15 +101,25 @@ export class WhoCloses extends Part {
 
   #meant(closer: Person) {
     const words = closingWords[this.say.language];
-    const close = () => {
-      this.tell('close-day', closer.id);
-      this.#leave();
+    const leave = { label: this.words.leaveIt, choose: () => this.#leave(), leaves: true };
+    const label = words.closeAs(closer.name);
+    if (this.asks !== null) {
+      const close = { label, choose: () => this.#close(closer), takes: true };
+      // A finger that taps twice by a slip leaves it.
+      return html`<p role="alert">${this.asks}</p>
+        ${this.#strip(this.asks, [leave, close])}`;
+    }
+    const ask = () => {
+      this.asks = this.question();
+      if (this.asks === null) this.#close(closer);
     };
     return html`<p>${words.afterwards(closer.name)}</p>
-      ${this.#strip(words.closing, [
-        { label: words.closeAs(closer.name), choose: close, takes: true },
-        { label: this.words.leaveIt, choose: () => this.#leave(), leaves: true },
-      ])}`;
+      ${this.#strip(words.closing, [{ label, choose: ask, takes: true }, leave])}`;
+  }
+
+  #close(closer: Person): void {
+    this.tell('close-day', closer.id);
+    this.#leave();
   }
 
   #pinPad(closer: Person, pin: string) {
@@ -168,6 +187,7 @@ export class WhoCloses extends Part {
 
   #leave(): void {
     this.closer = null;
+    this.asks = null;
     this.pin = null;
     this.wrong = null;
   }

@@ -55,6 +55,7 @@ export { idleRound } from './idle-round.ts';
 export { type IfMoved, ifMoved } from './if-moved.ts';
 export { keptBy } from './kept-food.ts';
 export { type LabelFacts, labelFacts } from './label-facts.ts';
+export { isLate, laterS } from './later.ts';
 export { isStillCooling } from './leftovers.ts';
 export { type LimitAt, limitAt } from './limit-at.ts';
 export type { LimitsFact } from './limits-fact.ts';

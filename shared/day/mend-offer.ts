@@ -3,6 +3,7 @@ import { minutes, must, seconds } from '../kernel/index.ts';
 import { kitchenResource, type SlotName } from '../plan/index.ts';
 import type { Goal, Placement, ResourceId, Rung } from '../schedule/index.ts';
 import { placementOf } from './arrangement.ts';
+import { isLate } from './later.ts';
 import type { Live } from './live.ts';
 import { overlongIn } from './overlong.ts';
 import { personName, slotName } from './plan-index.ts';
@@ -86,8 +87,8 @@ function batchesIn(live: Live, next: Live): MendOffer['batches'] {
     const [beforeS, afterS] = [live, next].map(({ timeline }) => aheadS(timeline, goal));
     const name = groups.get(`${goal.id}` as BatchId)?.name;
     if (beforeS === undefined || afterS === undefined || !name) return [];
-    const isLate = Math.min(beforeS, afterS) <= -SHOWN_S;
-    return isLate && Math.abs(afterS - beforeS) >= SHOWN_S ? [{ name, beforeS, afterS }] : [];
+    const isEitherLate = isLate(Math.min(beforeS, afterS));
+    return isEitherLate && Math.abs(afterS - beforeS) >= SHOWN_S ? [{ name, beforeS, afterS }] : [];
   });
   return batches.sort((a, b) => b.afterS - b.beforeS - (a.afterS - a.beforeS));
 }

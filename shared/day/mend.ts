@@ -1,5 +1,5 @@
 import type { CommandId, DayId, Seconds, TaskId } from '../kernel/index.ts';
-import { minutes, must, since } from '../kernel/index.ts';
+import { minutes, since } from '../kernel/index.ts';
 import { resourceId, type Shut, withShut } from '../plan/index.ts';
 import {
   type Activity,
@@ -10,17 +10,21 @@ import {
   type ResourceId,
   repair,
   savedS,
+  type Timeline,
   troubleOf,
 } from '../schedule/index.ts';
 import { placementOf } from './arrangement.ts';
 import { EVENT_VERSION } from './event.ts';
 import { heldUntil, holdsOf } from './held.ts';
+import { mayBeOffered } from './later.ts';
 import { Live } from './live.ts';
 import type { MendFact } from './mend-fact.ts';
 import { type MendOffer, mendOffer } from './mend-offer.ts';
 import { afterMend } from './mended.ts';
+import { promisesOn } from './outlook.ts';
 import { passagesOf } from './passage.ts';
 import { personName } from './plan-index.ts';
+import { servicesIn } from './plan-offer.ts';
 import type { Refusal } from './refusal.ts';
 import { shutIn } from './shut.ts';
 import type { DayState } from './state.ts';
@@ -39,10 +43,23 @@ export function mendOf(live: Live): Mend {
     nearS: NEAR_S,
     problem: withoutLost(live),
     heldIf: (placements) => heldIf(live, placements),
+    refuses: refusalOf(live),
   });
   const fact = factOf(live, repaired);
-  const next = fact ? mended(live, fact) : live;
-  return { offer: mendOffer(live, next, repaired.rung), fact };
+  const offer = mendOffer(live, fact ? mended(live, fact) : live, repaired.rung);
+  if (mayBeOffered(offer.services)) return { offer, fact };
+  return { offer: mendOffer(live, live, 'as-it-is'), fact: null };
+}
+
+/** Of days that were tried, those that make a service later and let no late one hold. */
+function refusalOf({ timeline, index }: Live): (tried: Timeline) => boolean {
+  const promised = [...promisesOn(timeline, index).values()];
+  const standing = (day: Timeline) => promised.map((goals) => day.inHand(goals).inHandS);
+  const before = standing(timeline);
+  return (tried) => {
+    const after = standing(tried);
+    return !mayBeOffered(before.map((beforeS, i) => ({ beforeS, afterS: after[i] ?? null })));
+  };
 }
 
 function factOf({ timeline }: Live, { differences, schedule }: Repair): MendFact | null {
@@ -89,10 +106,9 @@ export function whyNotMended(state: DayState, fact: MendFact, basedOnSeq: number
 /** Whether a day is still less in trouble with that than without. */
 export function stillMends(live: Live, fact: MendFact): boolean {
   const { goals } = live.index.plan.built.problem;
-  const [without, with_] = [live, mended(live, fact)].map(({ timeline }) => {
-    return troubleOf(timeline, goals);
-  });
-  return savedS(must(without, 'as it is'), must(with_, 'as it would be')) > 0;
+  const next = mended(live, fact);
+  if (!mayBeOffered(servicesIn(live, next))) return false;
+  return savedS(troubleOf(live.timeline, goals), troubleOf(next.timeline, goals)) > 0;
 }
 
 /** What people and smokers that are away would hold, if the day were done so. */

@@ -44,8 +44,8 @@ const HELP_S = minutes(5);
 const FIRE_S = minutes(15);
 /** So long before a check is missed somebody is told (judged). */
 const AHEAD_S = minutes(5);
-/** A service that will be later than this is late; the desk offers to mend it from then on. */
-const LATE_S = 120;
+/** For a service that will be later than this somebody is called; it counts as late before. */
+const CALLED_LATE_S = 120;
 
 /** All that needs a hand now, in the order of its times; none where nobody is there to do it. */
 export function alertsIn(live: Live): Alert[] {
@@ -129,7 +129,7 @@ function lateServices(live: Live, ill: ReadonlyMap<BatchId, string>): Found[] {
   return index.plan.built.services.flatMap(({ id, name, opensAt }): Found[] => {
     const { inHandS = 0, hangsOn = null } = live.outlookOf(id) ?? {};
     const task = hangsOn && index.tasks.get(hangsOn);
-    if (inHandS >= -LATE_S || !task) return [];
+    if (inHandS >= -CALLED_LATE_S || !task) return [];
     const who = currentHand(state, index, task.id) ?? handAt(live, new Set([task.station]));
     const asks = { kind: 'late', service: name, task: task.title } as const;
     const cause = ill.get(task.batch) ?? `service ${id}`;

@@ -1,5 +1,5 @@
 import type { Instant, Text } from '../kernel/index.ts';
-import type { DayEnd, PanEnd, Person } from '../view/index.ts';
+import type { DayEnd, DeskView, PanEnd, Person } from '../view/index.ts';
 import { leftByService } from '../view/index.ts';
 import { clockTime, weight } from './amounts.ts';
 import { las } from './at-clock.ts';
@@ -51,6 +51,9 @@ export type ClosingWords = {
   readonly iAmHere: string;
   afterwards(name: string): string;
   closeAs(name: string): string;
+  /** Asked once more while a service is still to come. */
+  allTheSame(services: string): string;
+  opens(service: string, at: string): string;
   closedAt(time: string, name: string | null): string;
   readonly openAgain: string;
   readonly hubAway: string;
@@ -98,6 +101,8 @@ const english: ClosingWords = {
   afterwards: (name) =>
     `${name} closes the day. After it nothing is taken but taking the closing back.`,
   closeAs: (name) => `close it as ${name}`,
+  allTheSame: (services) => `Still to be served: ${services}. Close the day all the same?`,
+  opens: (service, at) => `${service} from ${at}`,
   closedAt: (time, name) => `The day was closed at ${time}${name ? ` by ${name}` : ''}.`,
   openAgain: 'take the closing back',
   hubAway: 'The hub does not answer: a PIN cannot be looked at now.',
@@ -143,6 +148,8 @@ const spanish: ClosingWords = {
   iAmHere: 'estoy aquí',
   afterwards: (name) => `${name} cierra el día. Después solo se puede deshacer el cierre.`,
   closeAs: (name) => `cerrarlo como ${name}`,
+  allTheSame: (services) => `Falta por servir: ${services}. ¿Cerrar el día de todos modos?`,
+  opens: (service, at) => `${service} desde ${las(at)}`,
   closedAt: (time, name) => `El día se cerró a ${las(time)}${name ? ` (${name})` : ''}.`,
   openAgain: 'deshacer el cierre',
   hubAway: 'La central no responde: ahora no se puede revisar un PIN.',
@@ -205,6 +212,24 @@ export function sayToSettle(
   if (what.length > 0) return settle.first(what.join(', '));
   const never = end.neverBegan.map((name) => textIn(name, say));
   return never.length > 0 ? open.neverBegan(someOf(never, say)) : nothingOpen;
+}
+
+/** What is asked before a day is closed that has a service on or still to come; null where none. */
+export function sayAllTheSame(
+  standings: DeskView['standings'],
+  now: Instant,
+  say: Say,
+): string | null {
+  const words = closingWords[say.language];
+  const services = standings
+    .filter(({ closesAt }) => closesAt > now)
+    .map(({ name, opensAt, closesAt }) => {
+      const called = textIn(name, say);
+      return opensAt > now
+        ? words.opens(called, clockTime(opensAt, say))
+        : words.settle.on(called, clockTime(closesAt, say));
+    });
+  return services.length === 0 ? null : words.allTheSame(services.join(', '));
 }
 
 /** What is left of a batch, or where it has gone, as one line. */

@@ -29,7 +29,14 @@ export { checkDeskWords, sayLast } from './check-desk-words.ts';
 export { sayFelt } from './check-words.ts';
 export { clockOfDay } from './clock-of-day.ts';
 export { clockRange, nearClock, nearRange, sinceClock } from './clock-range.ts';
-export { closingWords, sayClosed, sayPanEnd, sayStillOpen, sayToSettle } from './closing-words.ts';
+export {
+  closingWords,
+  sayAllTheSame,
+  sayClosed,
+  sayPanEnd,
+  sayStillOpen,
+  sayToSettle,
+} from './closing-words.ts';
 export { sayCookOffer } from './cook-offers.ts';
 export { cureWords } from './cure-words.ts';
 export { deliveryWords, sayAmount, sayCame, sayOut } from './delivery-words.ts';
@@ -45,6 +52,7 @@ export { logWords } from './log-words.ts';
 export {
   mendWords,
   sayMendChange,
+  sayMendLater,
   sayMendRung,
   sayMendServices,
   sayOverlong,

@@ -1,5 +1,6 @@
 import type { Seconds } from '../kernel/index.ts';
 import type { MendChange, MendOffer, Overlong, Text } from '../view/index.ts';
+import { isLate, laterS } from '../view/index.ts';
 import { clockTime, durationWords } from './amounts.ts';
 import { las } from './at-clock.ts';
 import { clockRange } from './clock-range.ts';
@@ -41,6 +42,8 @@ export type MendWords = {
   readonly rungs: Readonly<Record<MendOffer['rung'], string>>;
   /** Of what leaves a service late. */
   readonly helps: string;
+  /** Of what is the price of it. */
+  later(service: string, by: string, stands: string): string;
   readonly nothingLeft: string;
   others(tasks: number): string;
   willBeLate(service: string, by: string): string;
@@ -81,6 +84,7 @@ const english: MendWords = {
     'as-it-is': 'Nothing that was tried helps by two minutes or more.',
   },
   helps: 'Not all of it can be mended. Done so, less is late, or by less.',
+  later: (service, by, stands) => `But it makes ${service} ${by} later: ${stands}.`,
   nothingLeft: 'nothing to do',
   others: (tasks) => `Smoke, rests and holds that move with it: ${tasks}.`,
   willBeLate: (service, by) => `${service} will be ${by} late.`,
@@ -122,6 +126,7 @@ const spanish: MendWords = {
     'as-it-is': 'Nada de lo probado ayuda en dos minutos o más.',
   },
   helps: 'No todo se puede arreglar. Hecho así, menos se retrasa, o menos tiempo.',
+  later: (service, by, stands) => `Pero ${service} saldría ${by} más tarde: ${stands}.`,
   nothingLeft: 'nada que hacer',
   others: (tasks) => `Humo, reposos y esperas que se mueven con ello: ${tasks}.`,
   willBeLate: (service, by) => `${service} saldrá ${by} tarde.`,
@@ -149,9 +154,19 @@ type MendRow = { readonly name: string; readonly before: string; readonly after:
 /** What an offer is, in a sentence or two; where it leaves a service late, that. */
 export function sayMendRung({ rung, services }: MendOffer, say: Say): string {
   const { rungs, helps } = mendWords[say.language];
-  const isLate = services.some(({ afterS }) => (afterS ?? 0) <= -60);
-  if (!isLate || rung === 'as-it-is') return rungs[rung];
+  const staysLate = services.some(({ afterS }) => isLate(afterS ?? 0));
+  if (!staysLate || rung === 'as-it-is') return rungs[rung];
   return rung === 'order' || rung === 'elsewhere' ? helps : `${helps} ${rungs[rung]}`;
+}
+
+/** What an offer makes later than leaving the day be, and by how much: a sentence each. */
+export function sayMendLater({ services }: Pick<MendOffer, 'services'>, say: Say): string[] {
+  return services.flatMap((each) => {
+    const byS = laterS(each);
+    if (byS === 0 || each.afterS === null) return [];
+    const { later } = mendWords[say.language];
+    return [later(textIn(each.name, say), durationWords(byS), sayMargin(each.afterS, say))];
+  });
 }
 
 /** Of one task, what is otherwise, from and to: who, where and when; empty where that stays. */

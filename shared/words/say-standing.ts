@@ -1,5 +1,6 @@
 import type { Instant, Seconds } from '../kernel/index.ts';
 import type { ServiceStanding, SpreadView } from '../view/index.ts';
+import { isLate } from '../view/index.ts';
 import { clockTime, durationWords, wholeMinutes } from './amounts.ts';
 import { deskWords } from './desk-words.ts';
 import type { Language, Say } from './say.ts';
@@ -46,7 +47,7 @@ export function sayStanding(
     stands: isOpen ? words.toCome(stands) : stands,
     between: spread && sayBetween(spread, say.language),
     planned: spread && words.planned(inHand(inHandS)),
-    isLate: likelyS === null || wholeMinutes(likelyS) < 0,
+    isLate: likelyS === null || isLate(likelyS),
   };
 }
 

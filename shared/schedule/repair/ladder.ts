@@ -43,6 +43,8 @@ export type RepairOptions = {
    * out: what it holds now.
    */
   readonly heldIf?: (placements: readonly Placement[]) => ReadonlyMap<ActivityId, Seconds>;
+  /** Whether nobody is to be asked for a day like that, whatever it saves; left out: for any. */
+  readonly refuses?: (tried: Timeline) => boolean;
 };
 
 /** The usual least gain; our choice. */
@@ -147,13 +149,14 @@ function leastTaxed(
   tries: readonly LiveTimeline[],
   { schedule: stands }: LiveTimeline,
   nearUntilS: number,
-  { heldIf }: RepairOptions,
+  { heldIf, refuses }: RepairOptions,
 ) {
   return tries
-    .map((mended) => {
+    .flatMap((mended) => {
       if (heldIf) mended.held(heldIf(mended.schedule.placements));
+      if (refuses?.(mended)) return [];
       const asked = taxS(differencesBetween(stands, mended.schedule), nearUntilS);
-      return { timeline: mended, taxS: asked };
+      return [{ timeline: mended, taxS: asked }];
     })
     .sort((a, b) => a.taxS - b.taxS);
 }

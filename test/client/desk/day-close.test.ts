@@ -4,7 +4,7 @@ import { DayClose } from '../../../client/desk/day-close.ts';
 import type { PanEndRow } from '../../../client/desk/pan-end.ts';
 import { HubAway, type WhoDoors } from '../../../client/shell/who-doors.ts';
 import type { BatchId, CommandId, DishId, ServiceId } from '../../../shared/kernel/index.ts';
-import { fromPounds, kilograms } from '../../../shared/kernel/index.ts';
+import { fromPounds, kilograms, must } from '../../../shared/kernel/index.ts';
 import type { WhoList } from '../../../shared/protocol/index.ts';
 import type { DayEnd, DeskView, PanEnd } from '../../../shared/view/index.ts';
 import type { Say } from '../../../shared/words/index.ts';
@@ -50,7 +50,7 @@ async function desk(end: DayEnd, more: Partial<DeskView> = {}, say = english, wh
       return isRight ? { ok: true, forS: 300 } : { ok: false, refusal: { rule: 'wrong-pin' } };
     },
   } as unknown as WhoDoors;
-  const view = { people, closed: null, ...more, end } as unknown as DeskView;
+  const view = { people, closed: null, standings: [], ...more, end } as unknown as DeskView;
   const element = Object.assign(new DayClose(), { sync, view, say, doors });
   document.body.append(element);
   await drawn();
@@ -67,7 +67,40 @@ const names = (element: Element) => buttonsOf(element).map(([name]) => name);
 
 afterEach(() => document.body.replaceChildren());
 
+/** What has the keyboard, through every shadow root. */
+function keyboardOn(): string {
+  let on = document.activeElement;
+  while (on?.shadowRoot?.activeElement) on = on.shadowRoot.activeElement;
+  return on?.textContent?.trim() ?? '';
+}
+
+async function press(element: Element, name: string) {
+  const [, box] = must(
+    buttonsOf(element).find(([each]) => each.startsWith(name)),
+    name,
+  );
+  box.focus();
+  box.click();
+  await drawn();
+}
+
 describe('what is left at the end', () => {
+  it('leaves the keyboard where the next thing is, and never nowhere', async () => {
+    const { element } = await desk(left(pan));
+    await press(element, 'throw out');
+    expect(keyboardOn()).toBe('undo');
+    await press(element, 'undo');
+    expect(keyboardOn()).toBe('throw out');
+  });
+
+  it('of what may yet be sold puts the keyboard on what leaves it', async () => {
+    const { element } = await desk(left(sold));
+    await press(element, 'throw out');
+    expect(keyboardOn()).toBe('leave it');
+    await press(element, 'leave it');
+    expect(keyboardOn()).toBe('throw out');
+  });
+
   it('stands by dish, in portions and weight, and till when it may be held', async () => {
     const { element } = await desk(left(pan));
     expect(saidOn(element)).toMatch(/Ribs 2 14 portions, about 12 lb · may be held till 11:27/);
@@ -250,6 +283,25 @@ describe('closing the day', () => {
     await tap(element, 'Ines');
     await tap(element, 'close it as Ines');
     expect(taps).toMatchObject([{ kind: 'closeDay', by: ines }]);
+  });
+
+  it('asks once more while a service is to come or is on, and says which', async () => {
+    const dinner = { name: { en: 'Dinner' }, opensAt: at(60), closesAt: at(300) };
+    const lunch = { name: { en: 'Lunch' }, opensAt: at(-60), closesAt: at(20) };
+    const standings = [lunch, dinner] as unknown as DeskView['standings'];
+    const { element, taps } = await desk(open, { standings }, english, noPins);
+    await tap(element, 'Theo');
+    await tap(element, 'close it as Theo');
+    expect(taps).toEqual([]);
+    expect(saidOn(element)).toContain(
+      'Still to be served: Lunch till 11:02, Dinner from 11:42. Close the day all the same?',
+    );
+    await tap(element, 'leave it');
+    expect(taps).toEqual([]);
+    await tap(element, 'Theo');
+    await tap(element, 'close it as Theo');
+    await tap(element, 'close it as Theo');
+    expect(taps).toEqual([{ kind: 'closeDay', by: theo }]);
   });
 
   it('is left as it is with one tap', async () => {

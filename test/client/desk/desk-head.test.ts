@@ -2,7 +2,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { DeskHead } from '../../../client/desk/desk-head.ts';
 import { openLive } from '../../../shared/day/index.ts';
-import { after, hours, minutes } from '../../../shared/kernel/index.ts';
+import { after, hours, minutes, seconds } from '../../../shared/kernel/index.ts';
 import type { DeskView } from '../../../shared/view/index.ts';
 import { viewOf } from '../../../shared/view/index.ts';
 import type { Say } from '../../../shared/words/index.ts';
@@ -47,6 +47,25 @@ describe('the head of the desk', () => {
   it('offers to mend a day that will be late, but not beside the box that does', async () => {
     expect((await head(late)).said).toContain('What would mend it?');
     expect((await head(late, { mending: true })).said).not.toContain('What would mend it?');
+  });
+
+  it('offers it from the first minute, as soon as it says late', async () => {
+    const by = (inHandS: number): DeskView => ({
+      ...late,
+      overlong: [],
+      services: day.services.map((each) => ({ ...each, inHandS: seconds(inHandS) })),
+      standings: day.standings.map((each) => ({
+        ...each,
+        spread: null,
+        inHandS: seconds(inHandS),
+      })),
+    });
+    for (const inHandS of [-59, -60, -119, -121]) {
+      const { said, services } = await head(by(inHandS));
+      expect(said.includes('What would mend it?')).toBe(/min late/.test(services));
+      document.body.replaceChildren();
+    }
+    expect((await head(by(-60))).services).toContain('1 min late');
   });
 
   it('says that nothing is to come once the services are over', async () => {

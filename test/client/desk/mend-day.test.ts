@@ -210,6 +210,17 @@ describe('what mend says before anybody asks', () => {
   });
 });
 
+/** All that the desk says of it, once it was asked for. */
+async function offeredWords(better: MendOffer): Promise<string> {
+  const doors = { mend: async () => ({ ok: true as const, mend: { id: 'it', offer: better } }) };
+  const desk = Object.assign(new MendDay(), { doors, say: english, view: dayAt(7) });
+  document.body.append(desk);
+  await desk.updateComplete;
+  desk.shadowRoot?.querySelector('button')?.click();
+  await settled(desk);
+  return (desk.shadowRoot?.textContent ?? '').replace(/\s+/g, ' ');
+}
+
 describe('what mends a day, when it is offered', () => {
   it('stands beside how the day goes as it is, service by service', async () => {
     const id = 'dinner' as ServiceId;
@@ -232,6 +243,16 @@ describe('what mends a day, when it is offered', () => {
       'Spare ribs18 min late→ 4 min late',
       'Rests and holds too long2→ 0',
     ]);
+  });
+
+  it('says before it is taken which service it makes later and by how much', async () => {
+    const of = (name: string, beforeS: number, afterS: number) => {
+      return { id: name as ServiceId, name: { en: name }, beforeS, afterS } as never;
+    };
+    const services = [of('Dinner', -1080, 300), of('Lunch', -120, -720)];
+    const words = await offeredWords({ ...offer, services });
+    expect(words).toContain('But it makes Lunch 10 min later: 12 min late.');
+    expect(words).not.toContain('makes Dinner');
   });
 
   it('does not call it enough where a service stays late', () => {

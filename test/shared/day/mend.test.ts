@@ -10,6 +10,7 @@ import {
   stillMends,
   whyNotMended,
 } from '../../../shared/day/index.ts';
+import { mayBeOffered } from '../../../shared/day/later.ts';
 import { after, celsius, hours, must, type SmokerId } from '../../../shared/kernel/index.ts';
 import { check, type Violation } from '../../../shared/schedule/index.ts';
 import { noon, plan, Telling } from './demo.ts';
@@ -66,6 +67,10 @@ describe('a smoker that is out for an hour', () => {
     expect(must(late.afterS, 'what is in hand')).toBeGreaterThan(must(late.beforeS, 'x') + 3_000);
     expect(offer.changes.length).toBeGreaterThan(0);
     expect(stillMends(before, taken)).toBe(true);
+  });
+
+  it('makes no service later than leaving it be, but for what lets a late one hold', () => {
+    expect(mayBeOffered(offer.services)).toBe(true);
   });
 
   it('goes on as it was offered, to the second', () => {

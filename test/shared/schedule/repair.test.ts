@@ -2,7 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { minutes, seconds } from '../../../shared/kernel/index.ts';
 import { chain } from '../../../shared/schedule/chain.ts';
-import { check, construct, type Placement, type Problem } from '../../../shared/schedule/index.ts';
+import {
+  check,
+  construct,
+  type Placement,
+  type Problem,
+  type Timeline,
+} from '../../../shared/schedule/index.ts';
 import { type Repair, repair, savedS, troubleOf } from '../../../shared/schedule/repair/index.ts';
 import { liveTimeline } from '../../../shared/schedule/timeline.ts';
 import { put } from './live-days.ts';
@@ -127,6 +133,21 @@ describe('a day that will be late', () => {
     const before = (weight: number) => ({ lateS: weight * 300 + 900 });
     expect(of(1)).toMatchObject({ rung: 'order', before: before(1), after: { lateS: 900 } });
     expect(of(10)).toMatchObject({ rung: 'as-it-is', before: before(10), after: before(10) });
+  });
+
+  it('is given no way that is refused, however much it would save', () => {
+    const timeline = oneHand(['ana', 'ben']);
+    timeline.lengthIs(activityId('rub'), seconds(2_400));
+    expect(repair(timeline, options).rung).toBe('order');
+    const rub = activityId('rub');
+    const was = timeline.times(rub).endS;
+    const refuses = (tried: Timeline) => tried.times(rub).endS > was;
+    const mended = repair(timeline, { ...options, refuses });
+    expect(mended.rung).toBe('elsewhere');
+    expect(repair(timeline, { ...options, refuses: () => true })).toMatchObject({
+      rung: 'as-it-is',
+      differences: [],
+    });
   });
 
   it('is worse where one waits long than where as many minutes are shared by several', () => {
