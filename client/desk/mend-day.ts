@@ -83,7 +83,7 @@ export class MendDay extends Part {
         ${phase === 'away' ? html`<p>${said.away}</p>` : nothing}
         ${isNews ? html`<p class="strong">${said.taken}</p>` : nothing}
         ${refusal ? this.#refused(refusal) : nothing}
-        ${proposed ? this.#inWords(proposed.offer).map((line) => html`<p class="strong">${line}</p>`) : nothing}
+        ${proposed ? this.#inWords(proposed.offer) : nothing}
         ${isOld ? html`<p class="strong">${said.goneOn}</p>` : nothing}
       </div>
       ${proposed?.id ? this.#offer(proposed.offer) : nothing}
@@ -108,8 +108,9 @@ export class MendDay extends Part {
       <button class="leaves" @click=${() => this.#leave()}>${this.said.leave}</button>`;
   }
 
-  #inWords(offer: MendOffer): string[] {
-    return [sayMendRung(offer, this.say), ...sayMendLater(offer, this.say)];
+  #inWords(offer: MendOffer) {
+    const lines = [sayMendRung(offer, this.say), ...sayMendLater(offer, this.say)];
+    return lines.map((line) => html`<p class="strong">${line}</p>`);
   }
 
   #services(offer: MendOffer) {
