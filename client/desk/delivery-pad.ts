@@ -2,15 +2,24 @@ import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Kilograms } from '../../shared/kernel/index.ts';
 import { fromPounds, kilograms } from '../../shared/kernel/index.ts';
-import type { PullRow } from '../../shared/view/index.ts';
+import type { Came, PullRow } from '../../shared/view/index.ts';
 import { deliveryTyped } from '../../shared/view/index.ts';
-import { deliveryWords, textIn, weight } from '../../shared/words/index.ts';
+import {
+  deliveryWords,
+  oddWords,
+  sayOdd,
+  sayOddWeight,
+  textIn,
+  weight,
+} from '../../shared/words/index.ts';
 import '../parts/choice-strip.ts';
 import '../parts/digit-keys.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 
 type Field = 'pieces' | 'weight';
+
+type Amount = Pick<Came, 'pieces' | 'weightKg'>;
 
 /** The hub takes no more of one cut. */
 const MOST_PIECES = 10_000;
@@ -71,6 +80,8 @@ export class DeliveryPad extends Part {
 
   @property({ attribute: false }) row!: PullRow;
   @state() private field: Field = 'pieces';
+  /** What is asked once more of what was typed: it is seldom so. */
+  @state() private odd: string | null = null;
   @state() private typed: Readonly<Record<Field, string>> = { pieces: '', weight: '' };
 
   override connectedCallback(): void {
@@ -90,15 +101,22 @@ export class DeliveryPad extends Part {
   protected override draw() {
     const { say, row } = this;
     const words = deliveryWords[say.language];
-    const wrong = this.#wrong();
-    const choices = [
-      { label: words.keepIt, choose: () => this.#keep(), takes: true },
-      { label: this.words.leaveIt, choose: () => this.tell('close', null), leaves: true },
-    ];
+    const wrong = this.#wrong() ?? this.odd;
+    const leave = {
+      label: this.words.leaveIt,
+      choose: () => this.tell('close', null),
+      leaves: true,
+    };
+    const take = (label: string) => ({ label, choose: () => this.#keep(), takes: true });
+    // A finger that taps twice by a slip leaves it.
+    const choices =
+      this.odd === null
+        ? [take(words.keepIt), leave]
+        : [leave, take(oddWords[say.language].itIsSo)];
     return html`<div class="fields">
         ${this.#field('pieces', words.pieces, `${this.#came.pieces}`)}
         ${this.#field('weight', words.weight, weight(this.#came.weightKg, say))}
-        <p class=${wrong ? 'wrong' : ''}>
+        <p class=${wrong ? 'wrong' : ''} role="status">
           ${wrong ?? words.asListed(row.pieces, weight(row.weightKg, say))}
         </p>
       </div>
@@ -149,9 +167,20 @@ export class DeliveryPad extends Part {
 
   #type(typed: string): void {
     this.typed = { ...this.typed, [this.field]: typed };
+    this.odd = null;
   }
 
   #keep(): void {
-    if (this.#wrong() === null) this.tell('came', this.#came);
+    if (this.#wrong() !== null) return;
+    const isAsked = this.odd !== null;
+    this.odd = isAsked ? null : this.#oddIn(this.#came);
+    if (this.odd === null) this.tell('came', this.#came);
+  }
+
+  /** What is seldom so of what came, in words. */
+  #oddIn(came: Amount): string | null {
+    const { say, row } = this;
+    if (came.pieces === 0) return sayOdd([oddWords[say.language].nothing(textIn(row.name, say))]);
+    return sayOdd([sayOddWeight(came, row.weightKg / row.pieces, say)]);
   }
 }

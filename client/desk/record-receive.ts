@@ -10,16 +10,26 @@ import {
 } from '../../shared/kernel/index.ts';
 import type { CutShown } from '../../shared/protocol/index.ts';
 import type { CheckView } from '../../shared/view/index.ts';
-import { checkWords, recordDeskWords, sayCheckRow, textIn } from '../../shared/words/index.ts';
+import {
+  checkWords,
+  oddWords,
+  recordDeskWords,
+  sayCheckRow,
+  textIn,
+} from '../../shared/words/index.ts';
+import '../parts/choice-strip.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import './day-field.ts';
+import { KeepsFocus } from './keeps-focus.ts';
+import { oddLot } from './odd-lot.ts';
 import { recordStyle } from './record-style.ts';
-import { typedLot } from './typed-lot.ts';
+import { type TypedLot, typedLot } from './typed-lot.ts';
 
 /**
  * What is written down of a lot as it comes. Tells `came` with it; a field that cannot be so is
- * said, and what was typed stays. What came too warm is said until somebody says what was done.
+ * said, and what was typed stays; what is seldom so is taken once somebody says that it is. What
+ * came too warm is said until somebody says what was done.
  */
 @customElement('record-receive')
 export class RecordReceive extends Part {
@@ -34,13 +44,27 @@ export class RecordReceive extends Part {
   @state() private useBy = '';
   @state() private wrong: { readonly field: string; readonly why: string } | null = null;
 
+  /** What is asked once more before it is taken. */
+  @state() private odd: { readonly lot: Lot; readonly why: string } | null = null;
+
+  constructor() {
+    super();
+    new KeepsFocus(this);
+  }
+
   protected override draw() {
     const { say, closed } = this;
     const words = recordDeskWords[say.language];
     const field = (label: string, name: string, input: unknown) =>
       html`<label for=${name}><span class="called">${label}</span> ${input}</label>`;
     return html`<h2>${words.receive}</h2>
-      <form class="fields" novalidate @submit=${this.#keep}>
+      <form
+        class="fields"
+        novalidate
+        @submit=${this.#keep}
+        @input=${this.#typeOn}
+        @change=${this.#typeOn}
+      >
         ${field(
           words.cut,
           'cut',
@@ -61,12 +85,14 @@ export class RecordReceive extends Part {
           .day=${this.useBy}
           @to-day=${({ detail }: CustomEvent<string>) => {
             this.useBy = detail;
+            this.#typeOn();
           }}
         ></day-field>
         ${field(words.code, 'code', text('code'))}
         <button class="takes" ?disabled=${closed}>${words.itCame}</button>
       </form>
       ${this.wrong ? html`<p class="wrong" role="alert">${this.wrong.why}</p>` : nothing}
+      ${this.odd ? this.#asks(this.odd) : nothing}
       ${this.broken.map((check) => this.#broken(check))}`;
   }
 
@@ -76,6 +102,27 @@ export class RecordReceive extends Part {
     return html`<optgroup label=${label}>
       ${own.map(({ cut, name }) => html`<option value=${cut}>${textIn(name, this.say)}</option>`)}
     </optgroup>`;
+  }
+
+  #asks({ lot, why }: NonNullable<RecordReceive['odd']>) {
+    const choices = [
+      { label: this.words.leaveIt, choose: this.#typeOn, leaves: true },
+      { label: oddWords[this.say.language].itIsSo, choose: () => this.#came(lot), takes: true },
+    ];
+    return html`<p class="wrong" role="alert">${why}</p>
+      <choice-strip .say=${this.say} .name=${why} .choices=${choices}></choice-strip>`;
+  }
+
+  /** What was asked about is no longer what stands there. */
+  readonly #typeOn = (): void => {
+    this.odd = null;
+  };
+
+  #came(lot: Lot): void {
+    this.tell('came', lot);
+    this.renderRoot.querySelector('form')?.reset();
+    this.useBy = '';
+    this.odd = null;
   }
 
   #broken(check: CheckView) {
@@ -101,16 +148,20 @@ export class RecordReceive extends Part {
       ),
     });
     this.wrong = typed.ok ? null : typed;
+    this.odd = null;
     if (typed.ok) {
-      this.tell('came', typed.lot);
-      form.reset();
-      this.useBy = '';
+      const { lot } = typed;
+      const why = oddLot(lot, this.cuts, say);
+      if (why === null) this.#came(lot);
+      else this.odd = { lot, why };
     } else {
       const { field } = typed;
       form.querySelector<HTMLElement>(`[name="${field}"], [data-name="${field}"]`)?.focus();
     }
   };
 }
+
+type Lot = Extract<TypedLot, { ok: true }>['lot'];
 
 /** A point or a comma before its tenths, and either sign for below zero. */
 const inUnit =

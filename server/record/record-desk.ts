@@ -86,7 +86,9 @@ function stockOf(state: DayState): Pick<RecordShown, 'lots' | 'pulls' | 'cuts' |
   const draws = drawsOf(state);
   const pulled = new Set(built.pull.map(({ cut }) => cut));
   const bought = catalogue.cuts.filter(({ takenFrom, boughtAs }) => !takenFrom && !boughtAs);
-  const cuts = bought.map(({ id, name }) => ({ cut: id, name, isPulled: pulled.has(id) }));
+  const cuts = bought.map(({ id, name, weightKg }) => {
+    return { cut: id, name, isPulled: pulled.has(id), usualKg: weightKg.typical };
+  });
   return {
     trim: trimOf(state),
     cuts: cuts.toSorted((a, b) => Number(b.isPulled) - Number(a.isPulled)),

@@ -41,6 +41,8 @@ export type CutShown = {
   readonly cut: CutId;
   readonly name: Text;
   readonly isPulled: boolean;
+  /** What a piece of it weighs as it comes, by the catalogue. */
+  readonly usualKg: Kilograms;
 };
 
 export type DayShown = {

@@ -16,6 +16,7 @@ export type DeliveryWords = {
   asListed(pieces: number, weight: string): string;
   readonly keepIt: string;
   tooMuch(most: string): string;
+  count(pieces: number): string;
   amount(pieces: number, weight: string): string;
   short(pieces: number): string;
   readonly light: string;
@@ -39,7 +40,8 @@ const english: DeliveryWords = {
   asListed: (pieces, amount) => `listed: ${pieces} ${pieces === 1 ? 'piece' : 'pieces'}, ${amount}`,
   keepIt: 'this came',
   tooMuch: (most) => `no more than ${most}`,
-  amount: (pieces, amount) => `${pieces === 1 ? '1 piece' : `${pieces} pieces`} · ${amount}`,
+  count: (pieces) => (pieces === 1 ? '1 piece' : `${pieces} pieces`),
+  amount: (pieces, amount) => `${english.count(pieces)} · ${amount}`,
   short: (pieces) => (pieces === 1 ? '1 piece short' : `${pieces} pieces short`),
   light: 'light',
   heavy: 'heavy',
@@ -63,7 +65,8 @@ const spanish: DeliveryWords = {
     `en la lista: ${pieces} ${pieces === 1 ? 'pieza' : 'piezas'}, ${amount}`,
   keepIt: 'llegó esto',
   tooMuch: (most) => `no más de ${most}`,
-  amount: (pieces, amount) => `${pieces === 1 ? '1 pieza' : `${pieces} piezas`} · ${amount}`,
+  count: (pieces) => (pieces === 1 ? '1 pieza' : `${pieces} piezas`),
+  amount: (pieces, amount) => `${spanish.count(pieces)} · ${amount}`,
   short: (pieces) => (pieces === 1 ? 'falta 1 pieza' : `faltan ${pieces} piezas`),
   light: 'pesa menos',
   heavy: 'pesa más',

@@ -131,7 +131,27 @@ describe('what came, at the pull list', () => {
     await tap(element, 'say what came of Spare ribs');
     await tap(element, '0');
     await tap(element, 'this came');
+    expect(taps).toEqual([]);
+    expect(saidOn(element)).toContain(
+      'Nothing came of Spare ribs, and what is planned of it cannot be made.',
+    );
+    await tap(element, 'it is so');
     expect(taps).toMatchObject([{ pieces: 0, weightKg: 0 }]);
+  });
+
+  it('of a weight that no piece has is asked once more, and again once another is typed', async () => {
+    const { element, taps } = await list();
+    await tap(element, 'say what came of Spare ribs');
+    await tap(element, 'weight');
+    for (const key of ['9', '0', '0']) await tap(element, key);
+    await tap(element, 'this came');
+    expect(taps).toEqual([]);
+    expect(saidOn(element)).toContain('900 lb for 12 pieces is 75 lb apiece, where 4 lb is usual.');
+    await tap(element, '1');
+    await tap(element, 'this came');
+    expect(taps).toEqual([]);
+    await tap(element, 'it is so');
+    expect(taps).toMatchObject([{ pieces: 12, weightKg: fromPounds(9001) }]);
   });
 
   it('is not taken where no cooler holds so many, and says so', async () => {

@@ -39,8 +39,8 @@ const shown: RecordShown = {
     },
   ],
   cuts: [
-    { cut: 'spare-ribs' as CutId, name: ribs, isPulled: true },
-    { cut: 'belly' as CutId, name: { en: 'Belly' }, isPulled: false },
+    { cut: 'spare-ribs' as CutId, name: ribs, isPulled: true, usualKg: kg(2) },
+    { cut: 'belly' as CutId, name: { en: 'Belly' }, isPulled: false, usualKg: kg(5) },
   ],
 };
 
@@ -129,6 +129,7 @@ describe('a lot that comes', () => {
     const { element, taps } = await desk();
     const typed = { cut: 'spare-ribs', pieces: '8', weight: '16.5', supplier: ' Elm Meats ' };
     await send(element, 'record-receive', typed);
+    await tap(element, 'it is so');
     expect(taps).toEqual([
       expect.objectContaining({
         ...{ kind: 'receive', cut: 'spare-ribs', pieces: 8, weightKg: 16.5 },
@@ -138,11 +139,52 @@ describe('a lot that comes', () => {
   });
 });
 
+describe('a lot that came as it seldom comes', () => {
+  const usual = {
+    ...{ cut: 'spare-ribs', pieces: '8', weight: '16.5', supplier: 'Elm Meats' },
+    ...{ temp: '3', useBy: '2030-01-01' },
+  };
+
+  it.each([
+    ['weight', '1650', '1650 kg for 8 pieces is 206 kg apiece, where 2 kg is usual.'],
+    ['weight', '5', '5 kg for 8 pieces is 0.6 kg apiece, where 2 kg is usual.'],
+    ['temp', '', 'Nobody measured its temperature.'],
+    ['useBy', '', 'No use-by day is on it.'],
+  ])('is asked about with %s “%s”, and taken once somebody says so', async (field, typed, why) => {
+    const { element, taps } = await desk();
+    await send(element, 'record-receive', { ...usual, [field]: typed });
+    expect(saidOn(element)).toContain(why);
+    // Sent again by a slip it is asked again.
+    await send(element, 'record-receive', { ...usual, [field]: typed });
+    expect(taps).toEqual([]);
+    await tap(element, 'it is so');
+    expect(taps).toHaveLength(1);
+    expect(saidOn(element)).not.toContain(why);
+  });
+
+  it('is taken at once where nothing is odd', async () => {
+    const { element, taps } = await desk();
+    await send(element, 'record-receive', usual);
+    expect(taps).toHaveLength(1);
+  });
+
+  it('says all that is odd in one sentence, and is put right where it is', async () => {
+    const { element, taps } = await desk('es');
+    const odd = { ...usual, weight: '1650', temp: '', useBy: '' };
+    await send(element, 'record-receive', odd);
+    expect(saidOn(element)).toContain(
+      '1650 kg para 8 piezas son 206 kg por pieza, y lo normal son 2 kg; nadie midió su temperatura; no trae fecha de caducidad.',
+    );
+    await send(element, 'record-receive', usual);
+    expect(taps).toHaveLength(1);
+  });
+});
+
 describe('a lot that comes frozen', () => {
   it.each(['-18.5', '−18,5'])('is kept as it was read, typed as %s', async (temp) => {
     const { element, taps } = await desk();
     const lot = { cut: 'spare-ribs', pieces: '8', weight: '16.5', supplier: 'Elm Meats' };
-    await send(element, 'record-receive', { ...lot, temp });
+    await send(element, 'record-receive', { ...lot, temp, useBy: '2030-01-01' });
     expect(taps).toEqual([expect.objectContaining({ kind: 'receive', tempC: -18.5 })]);
   });
 });
@@ -166,7 +208,8 @@ describe('what is shown of the record', () => {
 });
 
 describe('a lot of which something cannot be', () => {
-  const sound = { cut: 'spare-ribs', pieces: '8', weight: '16.5', supplier: 'Elm Meats' };
+  const whole = { cut: 'spare-ribs', pieces: '8', weight: '16.5', supplier: 'Elm Meats' };
+  const sound = { ...whole, temp: '3', useBy: '2030-01-01' };
 
   it.each([
     ['pieces', '', 'Pieces: count them; a whole number from 1 to 10,000.'],
@@ -205,7 +248,14 @@ describe('a cut that is not on the pull list', () => {
       ['on the pull list', ['Spare ribs']],
       ['not for today', ['Belly']],
     ]);
-    const typed = { cut: 'belly', pieces: '2', weight: '9', supplier: 'Elm Meats', temp: '3.5' };
+    const typed = {
+      cut: 'belly',
+      pieces: '2',
+      weight: '9',
+      supplier: 'Elm Meats',
+      temp: '3.5',
+      temp: '3',
+    };
     await send(element, 'record-receive', { ...typed, useBy: '2026-12-05' });
     expect(taps).toEqual([
       expect.objectContaining({ kind: 'receive', cut: 'belly', tempC: 3.5, useBy: '2026-12-05' }),
