@@ -7,7 +7,7 @@ import type { Language, Say } from './say.ts';
 /** What is asked once more of what is typed in, since it is seldom so. */
 export type OddWords = {
   readonly itIsSo: string;
-  heavy(amount: string, pieces: string, each: string, usual: string): string;
+  heavy(amount: string, counted: string, each: string, usual: string): string;
   readonly noTemp: string;
   readonly noUseBy: string;
   /** Of what came, where nothing did. */
@@ -16,8 +16,8 @@ export type OddWords = {
 
 const english: OddWords = {
   itIsSo: 'it is so',
-  heavy: (amount, pieces, each, usual) =>
-    `${amount} for ${pieces} is ${each} apiece, where ${usual} is usual`,
+  heavy: (amount, counted, each, usual) =>
+    `${amount} for ${counted} is ${each} apiece, where ${usual} is usual`,
   noTemp: 'nobody measured its temperature',
   noUseBy: 'no use-by day is on it',
   nothing: (cut) => `nothing came of ${cut}, and what is planned of it cannot be made`,
@@ -25,8 +25,8 @@ const english: OddWords = {
 
 const spanish: OddWords = {
   itIsSo: 'así es',
-  heavy: (amount, pieces, each, usual) =>
-    `${amount} para ${pieces} son ${each} por pieza, y lo normal son ${usual}`,
+  heavy: (amount, counted, each, usual) =>
+    `${amount} para ${counted} son ${each} por pieza, y lo normal son ${usual}`,
   noTemp: 'nadie midió su temperatura',
   noUseBy: 'no trae fecha de caducidad',
   nothing: (cut) => `no llegó nada de ${cut}, y lo planeado con eso no se puede hacer`,

@@ -139,7 +139,7 @@ describe('what came, at the pull list', () => {
     expect(taps).toMatchObject([{ pieces: 0, weightKg: 0 }]);
   });
 
-  it('of a weight that no piece has is asked once more, and again once another is typed', async () => {
+  it('of a weight that no piece has is asked once more, and anew of another', async () => {
     const { element, taps } = await list();
     await tap(element, 'say what came of Spare ribs');
     await tap(element, 'weight');
