@@ -91,6 +91,7 @@ export class DayField extends Part {
           .value=${day}
           @change=${this.#pick}
           @click=${this.#open}
+          @keydown=${this.#send}
         />
       </span>
     </label>`;
@@ -98,6 +99,16 @@ export class DayField extends Part {
 
   readonly #open = ({ target }: Event) => {
     (target as HTMLInputElement).showPicker();
+  };
+
+  /** A browser sends a form from its own fields alone, and not from one inside a part. */
+  readonly #send = (event: KeyboardEvent) => {
+    const form = this.closest('form');
+    if (event.key !== 'Enter' || !form) return;
+    event.preventDefault();
+    if ((event.target as HTMLInputElement).value !== this.day) this.#pick(event);
+    const box = form.querySelector<HTMLButtonElement>('button:not([type="button"])');
+    if (!box?.disabled) form.requestSubmit(box);
   };
 
   readonly #pick = ({ target }: Event) => {

@@ -108,7 +108,7 @@ export class CutStandardSheet extends Part {
     if (!standard) return nothing;
     const said = standardWords[say.language];
     return html`<div class="sheet">
-      <h2>${said.standard(textIn(standard.name, say))}</h2>
+      <h2 tabindex="-1">${said.standard(textIn(standard.name, say))}</h2>
       <div>
         <cut-drawing .say=${say} .standard=${standard}></cut-drawing>
         ${this.#amounts(standard)}

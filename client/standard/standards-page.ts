@@ -108,7 +108,7 @@ export class StandardsPage extends Part {
       this.only === null ? off.length > 0 : cut === this.only,
     );
     return html`<header>
-        <h1>${said.standards}</h1>
+        <h1 tabindex="-1">${said.standards}</h1>
         <choice-strip
           .say=${say}
           .name=${this.#spoken.name}
@@ -146,14 +146,17 @@ export class StandardsPage extends Part {
       }`;
   }
 
-  /** The browser finds no place by its name in a part. */
+  /** The browser finds no place by its name in a part, and takes no keyboard there. */
   readonly #show = (event: Event): void => {
     event.preventDefault();
     const { hash = '' } = event.currentTarget as HTMLAnchorElement;
     history.replaceState(null, '', hash || location.pathname + location.search);
     const { renderRoot } = this;
-    const at = hash === '' ? this : (renderRoot as ShadowRoot).getElementById(hash.slice(1));
+    const cut = hash.slice(1);
+    const at = cut === '' ? this : (renderRoot as ShadowRoot).getElementById(cut);
     at?.scrollIntoView();
+    const heading = at?.shadowRoot?.querySelector<HTMLElement>('h1, h2');
+    heading?.focus({ preventScroll: true });
   };
 
   async #load(): Promise<void> {

@@ -280,6 +280,22 @@ describe('the use-by of a lot', () => {
     expect(field(element)).toContain(said);
   });
 
+  it('sends what was typed with Enter, like every other field', async () => {
+    const { element, taps } = await desk();
+    const typed = { cut: 'belly', pieces: '2', weight: '9', supplier: 'Elm Meats', temp: '3' };
+    const inside = element.shadowRoot?.querySelector('record-receive')?.shadowRoot;
+    for (const [name, value] of Object.entries(typed)) {
+      Object.assign(inside?.querySelector(`[name="${name}"]`) ?? {}, { value });
+    }
+    const day = inside?.querySelector('day-field')?.shadowRoot?.querySelector('input');
+    Object.assign(day ?? {}, { value: '2026-12-05' });
+    day?.dispatchEvent(new KeyboardEvent('keydown', { key: 'Tab' }));
+    expect(taps).toEqual([]);
+    day?.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter' }));
+    await drawn();
+    expect(taps).toMatchObject([{ kind: 'receive', cut: 'belly', useBy: '2026-12-05' }]);
+  });
+
   it('is empty again for the next lot', async () => {
     const { element } = await desk();
     const typed = { cut: 'belly', pieces: '2', weight: '9', supplier: 'Elm Meats', temp: '3' };
