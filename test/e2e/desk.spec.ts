@@ -115,7 +115,11 @@ test('what happens to a day is said at one wall, heard on all, and closed at the
     const [name] = await closing.getByRole('button').allTextContents();
     const who = (name ?? '').trim();
     await closing.getByRole('button', { name: who }).click();
-    await closing.getByRole('button', { name: `close it as ${who}` }).click();
+    const close = closing.getByRole('button', { name: `close it as ${who}` });
+    await close.click();
+    // Dinner is still to come: the day goes on till somebody says that it is meant.
+    await expect(closing).toContainText(/Still to be served: .*Dinner from .*all the same\?/);
+    await close.click();
     for (const wall of walls) {
       await expect(notice(wall)).toContainText(new RegExp(`The day was closed at .* by ${who}`));
     }
