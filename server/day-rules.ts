@@ -28,6 +28,7 @@ export const guardedRules = (guard: Guard): DayRules<DayState> => ({
   dayOf: (state, fact) => {
     return fact.kind === 'planAdopted' ? (fact.plan.built.day as DayId) : state.day;
   },
+  today: ({ day }) => day,
   run: (state, now) => runningDay(openLive(state, now)),
 });
 

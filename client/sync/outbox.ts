@@ -1,10 +1,11 @@
 import type { CommandId } from '../../shared/kernel/index.ts';
-import type { Command, Refusal } from '../../shared/view/index.ts';
+import type { CommandMessage } from '../../shared/protocol/index.ts';
+import type { Refusal } from '../../shared/view/index.ts';
 
 /**
  * A tap as the device keeps it: waiting for the hub's word, or refused and not yet read by anyone.
  */
-export type KeptTap = { readonly command: Command; readonly refusal: Refusal | null };
+export type KeptTap = { readonly command: CommandMessage; readonly refusal: Refusal | null };
 
 /**
  * Where a device keeps its taps until the hub has them. Every promise rejects where the store

@@ -90,7 +90,8 @@ class ScreenSync implements Sync {
   tap(intent: Intent, personId: PersonId | null = this.#ports.personId ?? null): Command {
     const { newId, screenId, drainer } = this.#ports;
     const id = newId() as CommandId;
-    const command = { ...intent, id, personId, screenId, tappedAt: this.hubNow() };
+    const { of } = this.#newest.shown ?? {};
+    const command = { ...intent, id, personId, screenId, tappedAt: this.hubNow(), of };
     const written = this.#taps.add(command);
     this.#changed();
     void written.then(() => (drainer.isMine ? this.#drain.run() : drainer.tell({ kind: 'added' })));
@@ -166,15 +167,15 @@ class ScreenSync implements Sync {
     if (!this.#newest.take(message)) return;
     if ('view' in message) this.#keeper?.shown(message);
     else this.#keeper?.forget();
-    this.#taps.shown(message.seq);
-    this.#changed();
+    this.#taps.shown(message);
+    void this.#drain.run();
   }
 
   /** What this device was last shown stands until the hub says more. */
   async #recall(): Promise<void> {
     const day = await this.#keeper?.recall();
     if (!day || this.#isClosed || !this.#newest.recall(day.message)) return;
-    this.#changed();
+    this.#taps.shown(day.message);
     this.#recalledAt = day.heard.hubAt;
     this.#ports.timers.after(LOOKING_MS, () => {
       if (!this.#isUp) this.#fellSilent();
@@ -211,9 +212,8 @@ class ScreenSync implements Sync {
 
   #settled(command: Command, answer: Answer): void {
     this.#pulse.heard();
-    this.#taps.shown(this.#newest.shown?.seq ?? 0);
+    this.#taps.shown(this.#newest.shown ?? { seq: 0 });
     this.#ports.drainer.tell({ kind: 'settled', id: command.id, answer });
-    this.#changed();
   }
 
   #hear(news: OutboxNews): void {

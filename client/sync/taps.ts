@@ -1,17 +1,20 @@
 import type { CommandId } from '../../shared/kernel/index.ts';
-import type { Answer } from '../../shared/protocol/index.ts';
+import type { Answer, CommandMessage } from '../../shared/protocol/index.ts';
 import type { Command, PendingTap, Refusal } from '../../shared/view/index.ts';
+import type { Shown } from './newest.ts';
 import type { KeptTap, Outbox } from './outbox.ts';
 
 /** A tap that the hub refused, until somebody has read why. */
 export type RefusedTap = { readonly command: Command; readonly refusal: Refusal };
 
 export type Entry = {
-  readonly command: Command;
+  readonly command: CommandMessage;
   /** Whether it is on this device's disk. */
   stored: boolean;
   /** The disk would not have it: it lives in this page alone. */
   missed: boolean;
+  /** The hub has not the day that it was tapped on. */
+  isApart: boolean;
   /** Resolves, and never rejects, once the outbox has it or has failed to keep it. */
   written: Promise<void>;
   /** The hub's last event for it; it stays laid over the view until the view has come that far. */
@@ -33,6 +36,8 @@ export class Taps {
   /** Writes go one after another, so that the outbox keeps the order of the finger. */
   #writes: Promise<unknown> = Promise.resolve();
   #isFailing = false;
+  /** The log of the day that is shown. */
+  #log: string | undefined;
 
   constructor(outbox: Outbox, changed: () => void) {
     this.#outbox = outbox;
@@ -40,15 +45,33 @@ export class Taps {
   }
 
   get pending(): readonly PendingTap[] {
-    return this.#entries.map(({ command, stored }) => ({
+    return this.#entries.filter(this.#isHere).map(({ command, stored }) => ({
       command,
       mark: stored ? 'here' : 'tapped',
     }));
   }
 
+  /**
+   * Those of another day count as one, which hangs on no line: the work that has its name here is
+   * not what was tapped.
+   */
   get refused(): readonly RefusedTap[] {
-    return this.#refused;
+    const apart = this.#apart;
+    const [first] = apart;
+    if (!first) return this.#refused;
+    const command = { ...first.command, kind: 'note', task: null, text: '' } as const;
+    const refusal = { rule: 'another-day', taps: apart.length } as const;
+    return [{ command, refusal }, ...this.#refused];
   }
+
+  /** What waits for a hub that has its day, or till somebody has read of it. */
+  get #apart(): readonly Entry[] {
+    return this.#entries.filter((entry) => !this.#isHere(entry));
+  }
+
+  /** Another log may have tasks of the same names, and the hub knows of days. */
+  readonly #isHere = ({ isApart, command: { of } }: Entry): boolean =>
+    !isApart && (!of || !this.#log || of.log === this.#log);
 
   /** The outbox fails, or did, and a tap lives in this page alone since. */
   get isFailing(): boolean {
@@ -61,7 +84,7 @@ export class Taps {
   }
 
   next(): Entry | undefined {
-    return this.#entries.find(({ answeredSeq }) => answeredSeq === null);
+    return this.#entries.find((entry) => entry.answeredSeq === null && this.#isHere(entry));
   }
 
   /** The furthest event that the hub promised and the view at `seq` does not show. */
@@ -71,7 +94,7 @@ export class Taps {
     return furthest > seq ? furthest : null;
   }
 
-  add(command: Command): Promise<void> {
+  add(command: CommandMessage): Promise<void> {
     const entry = entryOf(command, false);
     entry.written = this.#write(() => this.#keep(entry)).then((kept) => {
       entry.missed = !kept;
@@ -110,6 +133,9 @@ export class Taps {
     const { command } = entry;
     if (answer.ok) {
       entry.answeredSeq = answer.seq;
+    } else if (answer.refusal.rule === 'another-day') {
+      entry.isApart = true;
+      return this.#changed();
     } else {
       this.#entries = this.#entries.filter((other) => other !== entry);
       this.#refused = [...this.#refused, { command, refusal: answer.refusal }];
@@ -123,24 +149,32 @@ export class Taps {
     if (oldest && this.#refused.length > MOST_REFUSED) await this.seen(oldest.command.id);
   }
 
-  /** Somebody has read why it was refused. */
+  /** Somebody has read why it was refused; of one of another day, why all of them were. */
   async seen(id: CommandId, { remember = true } = {}): Promise<void> {
-    this.#forget(id);
-    if (remember) await this.#write(() => this.#outbox.remove(id));
+    const apart = this.#apart.map(({ command }) => command.id);
+    const read = apart.includes(id) ? apart : [id];
+    this.#forget(read);
+    if (remember) await Promise.all(read.map((one) => this.#write(() => this.#outbox.remove(one))));
     // It may have been read from the disk again meanwhile.
-    this.#forget(id);
+    this.#forget(read);
   }
 
-  #forget(id: CommandId): void {
-    this.#refused = this.#refused.filter(({ command }) => command.id !== id);
+  #forget(ids: readonly CommandId[]): void {
+    const isLeft = ({ command }: RefusedTap | Entry) => !ids.includes(command.id);
+    this.#refused = this.#refused.filter(isLeft);
+    this.#entries = this.#entries.filter(isLeft);
     this.#changed();
   }
 
-  /** The view has come to `seq`: what it holds need not be laid over it any longer. */
-  shown(seq: number): void {
+  /** The view has come so far: what it holds need not be laid over it any longer. */
+  shown({ seq, of }: Pick<Shown, 'seq' | 'of'>): void {
+    // The next hub is asked again.
+    if (of?.log !== this.#log) for (const entry of this.#entries) entry.isApart = false;
+    this.#log = of?.log;
     this.#entries = this.#entries.filter(
-      ({ answeredSeq }) => answeredSeq === null || answeredSeq > seq,
+      (entry) => entry.answeredSeq === null || (entry.answeredSeq > seq && this.#isHere(entry)),
     );
+    this.#changed();
   }
 
   #merge(kept: readonly KeptTap[]): void {
@@ -175,10 +209,11 @@ export class Taps {
   }
 }
 
-const entryOf = (command: Command, stored: boolean): Entry => ({
+const entryOf = (command: CommandMessage, stored: boolean): Entry => ({
   command,
   stored,
   missed: false,
+  isApart: false,
   written: Promise.resolve(),
   answeredSeq: null,
 });

@@ -1,7 +1,7 @@
 import type { Instant } from '../../shared/kernel/index.ts';
-import type { ScreenLink, ScreenLinkListener } from '../../shared/protocol/index.ts';
+import type { OfDay, ScreenLink, ScreenLinkListener } from '../../shared/protocol/index.ts';
 import { guarded, type Report } from '../report.ts';
-import { askOf } from './ask.ts';
+import { askOf, onlyOn } from './ask.ts';
 import type { Desk } from './desk.ts';
 import type { Guests } from './guests.ts';
 import type { DayRules } from './rules.ts';
@@ -15,6 +15,8 @@ export type Reception<State> = {
   readonly walls: Walls;
   readonly guests: Guests;
   readonly desk: Desk<State>;
+  /** Whether this is the day that the log has come to. */
+  readonly isOurs: (of: OfDay, state: State) => boolean;
   readonly now: () => Instant;
   /** What each beat brings besides the time. */
   readonly tell: () => { readonly seq: number; readonly speed: number | undefined };
@@ -24,7 +26,7 @@ export type Reception<State> = {
 /** Takes a screen in: shows it its face, or why not, and hears what it asks. */
 export function acceptLink<State>(
   link: ScreenLink,
-  { rules, stage, walls, guests, desk, now, tell, report }: Reception<State>,
+  { rules, stage, walls, guests, desk, isOurs, now, tell, report }: Reception<State>,
 ): ScreenLinkListener {
   const { screenId } = link.hello;
   const running = () => stage.running;
@@ -41,9 +43,10 @@ export function acceptLink<State>(
   if (desk.readOnly) link.readOnly(desk.readOnly);
   return {
     // Which screen it is, the link knows; a message cannot say otherwise.
-    command: (message) => {
+    command: ({ of, ...message }) => {
       const personId = message.personId ?? rules.personAt(screenId);
-      return desk.put(askOf({ ...message, screenId, personId }, known));
+      const ask = askOf({ ...message, screenId, personId }, known);
+      return desk.put(of ? onlyOn(ask, (state) => isOurs(of, state)) : ask);
     },
     question: (question) => (refusal ? { ok: false, refusal } : stage.ifMoved(question)),
     beat: () => {

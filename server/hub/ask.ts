@@ -43,6 +43,20 @@ export function askOf<State>(
   };
 }
 
+/**
+ * What was tapped on one day and is decided on that alone: a task of another may have its name, and
+ * what somebody read would get a time at which nobody did.
+ */
+export function onlyOn<State>(ask: Ask<State>, isThat: (state: State) => boolean): Ask<State> {
+  return {
+    ...ask,
+    decide: (state, now) =>
+      isThat(state)
+        ? ask.decide(state, now)
+        : { ok: false, refusal: { rule: 'another-day', taps: 1 } },
+  };
+}
+
 /** Facts that are not for the day to decide, such as the plan it follows. */
 export type Brought = {
   /** The same facts come under the same id, so that bringing them twice keeps them once. */

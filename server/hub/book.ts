@@ -13,12 +13,14 @@ import {
 } from '../store/index.ts';
 import type { Ask } from './ask.ts';
 import { type Draft, draft } from './draft.ts';
+import { nameOf } from './of-day.ts';
 import type { DayRules, Kept } from './rules.ts';
 
 /** The log, and the day folded from it so far. One writer at a time. */
 export type Book<State> = {
   readonly state: State;
   readonly seq: number;
+  readonly logName: string;
   /** Entries up to here were not read at its opening: what they come to was vouched for. */
   readonly openedFrom: Mark | null;
   /** When the last entry was kept that was true at its opening. */
@@ -73,6 +75,7 @@ export async function openBook<State>(parts: BookParts<State>): Promise<Book<Sta
   };
   const walked = await walk(log, read, start?.mark);
   let { seq } = walked;
+  const named = await nameOf(log);
   if (walked.broken === null) {
     const head = await log.claim(epoch);
     assert(head.seq === seq, `the log moved to ${head.seq} while it was read to ${seq}`);
@@ -89,15 +92,6 @@ export async function openBook<State>(parts: BookParts<State>): Promise<Book<Sta
     }
   }
 
-  async function answersTo(asks: readonly Ask<State>[]): Promise<Map<CommandId, Answer>> {
-    const known = new Map<CommandId, Answer>();
-    for (const { id } of asks) {
-      const answer = await log.answerTo(id);
-      if (answer) known.set(id, answer);
-    }
-    return known;
-  }
-
   async function append({ entries, answers }: Draft<State>): Promise<Appended | null> {
     try {
       return await log.append({ expectedSeq: seq, epoch, entries, answers });
@@ -109,13 +103,14 @@ export async function openBook<State>(parts: BookParts<State>): Promise<Book<Sta
 
   async function write(asks: readonly Ask<State>[], now: Instant): Promise<readonly Answer[]> {
     for (let attempt = 1; attempt <= TRIES; attempt++) {
-      const known = await answersTo(asks);
+      const known = await answersTo(log, asks);
       const drafted = draft({ rules, state, seq, now, known, report }, asks);
       if (drafted.answers.length === 0) return drafted.replies;
       const appended = await append(drafted);
       if (appended?.ok) {
         ({ state } = drafted);
         ({ seq } = appended.head);
+        await named.learn();
         if (drafted.kept.length > 0) onKept(drafted.kept);
         return drafted.replies;
       }
@@ -132,9 +127,24 @@ export async function openBook<State>(parts: BookParts<State>): Promise<Book<Sta
     get seq() {
       return seq;
     },
+    get logName() {
+      return named.name;
+    },
     openedFrom: start?.mark ?? null,
     openedAt: walked.keptAt ?? start?.keptAt ?? null,
     broken: walked.broken,
     write,
   };
+}
+
+async function answersTo<State>(
+  log: EventLog,
+  asks: readonly Ask<State>[],
+): Promise<Map<CommandId, Answer>> {
+  const known = new Map<CommandId, Answer>();
+  for (const { id } of asks) {
+    const answer = await log.answerTo(id);
+    if (answer) known.set(id, answer);
+  }
+  return known;
 }

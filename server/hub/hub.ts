@@ -14,6 +14,7 @@ import { type Ask, askOf, askToKeep, type Brought } from './ask.ts';
 import { type Book, openBook, type Start } from './book.ts';
 import { createDesk } from './desk.ts';
 import { type Attending, createGuests } from './guests.ts';
+import { ofDays } from './of-day.ts';
 import type { DayRules, Kept, RunningDay } from './rules.ts';
 import { createStage } from './stage.ts';
 import { Walls } from './walls.ts';
@@ -89,12 +90,14 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
       for (const listen of listeners) guarded(report, 'a listener stumbled', listen);
     },
   });
+  const { of, isOurs } = ofDays(book, rules);
   const now = steady(clock, book.openedAt, report);
   const stage = createStage({ rules, state: () => book.state, now, report });
   const running = () => stage.running;
   const walls = new Walls({
     epoch,
     seq: () => book.seq,
+    of,
     now,
     show: stage.show,
     soon: (run) => clock.after(0, run),
@@ -103,21 +106,16 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
   const guests = createGuests({
     mayShow: (hello) => rules.mayShow(book.state, hello),
     placeOf: ({ screenId }) => rules.placeOf(book.state, screenId),
-    turnAway: (link, refusal) => link.blank({ epoch, seq: book.seq, refusal }),
+    turnAway: (link, refusal) => link.blank({ epoch, seq: book.seq, of: of(), refusal }),
     report,
   });
   const stopTicking = clock.every(TICK_MS, () => {
     if (stage.tick()) walls.showChanged();
   });
-  const desk = createDesk({
-    book,
-    clock,
-    now,
-    onReadOnly: (readOnly) => walls.tellAll(readOnly),
-    report,
-  });
+  const keeping = { book, clock, now, report };
+  const desk = createDesk({ ...keeping, onReadOnly: (readOnly) => walls.tellAll(readOnly) });
   const tell = () => ({ seq: book.seq, speed: clock.speed });
-  const reception = { rules, stage, walls, guests, desk, now, tell, report };
+  const reception = { rules, stage, walls, guests, desk, isOurs, now, tell, report };
   return {
     get state() {
       return book.state;

@@ -28,6 +28,8 @@ export type DayRules<State> = {
   changedAt(state: State, command: Command): Instant;
   /** The working day a fact belongs to; null before there is one. */
   dayOf(state: State, fact: Fact): DayId | null;
+  /** The working day that runs; null before there is one. */
+  today(state: State): DayId | null;
   run(state: State, now: Instant): RunningDay<State>;
 };
 

@@ -1,5 +1,11 @@
 import { canonical, type Instant } from '../../shared/kernel/index.ts';
-import type { Blank, ReadOnly, ScreenLink, ViewMessage } from '../../shared/protocol/index.ts';
+import type {
+  Blank,
+  OfDay,
+  ReadOnly,
+  ScreenLink,
+  ViewMessage,
+} from '../../shared/protocol/index.ts';
 import type { Face } from '../../shared/view/index.ts';
 import { guarded, type Report } from '../report.ts';
 import type { Shown } from './rules.ts';
@@ -7,6 +13,7 @@ import type { Shown } from './rules.ts';
 export type WallParts = {
   readonly epoch: string;
   readonly seq: () => number;
+  readonly of: () => OfDay;
   readonly now: () => Instant;
   readonly show: (face: Face, now: Instant) => Shown;
   /** Runs something in a turn of its own. */
@@ -119,11 +126,12 @@ export class Walls {
   }
 
   #draw(face: Face): Sheet {
-    const { epoch, seq, show, now } = this.#parts;
+    const { epoch, seq, of, show, now } = this.#parts;
+    const head = { epoch, seq: seq(), of: of() };
     const shown = show(face, now());
     return shown.ok
-      ? { kind: 'view', message: { epoch, seq: seq(), view: shown.view } }
-      : { kind: 'blank', message: { epoch, seq: seq(), refusal: shown.refusal } };
+      ? { kind: 'view', message: { ...head, view: shown.view } }
+      : { kind: 'blank', message: { ...head, refusal: shown.refusal } };
   }
 
   #send(link: ScreenLink, sheet: Sheet): void {

@@ -17,6 +17,8 @@ export type Refusal =
   | HappeningRefusal
   | CheckRefusal
   | { readonly rule: 'no-plan' }
+  /** So many taps were made on another day than the hub has, or on one of another log. */
+  | { readonly rule: 'another-day'; readonly taps: number }
   | { readonly rule: 'unknown-task' }
   | ({ readonly rule: 'already-started' } & DoneBefore)
   | ({ readonly rule: 'already-done' } & DoneBefore)

@@ -22,16 +22,24 @@ export type Hello = {
 };
 
 /**
+ * Which day it is, and in which log: another log may hold the same tasks. A log goes by the hash of
+ * its first entry; nothing, before it has one.
+ */
+export type OfDay = { readonly log: string; readonly day: string | null };
+
+/**
  * The whole view after a change. A screen keeps the newest (epoch, seq) and drops what is older.
  */
 export type ViewMessage = {
   /** Made anew each time the hub opens its log. */
   readonly epoch: string;
   readonly seq: number;
+  readonly of?: OfDay | undefined;
   readonly view: View;
 };
 
-export type CommandMessage = Command;
+/** `of`: the day that the screen showed when it was tapped. */
+export type CommandMessage = Command & { readonly of?: OfDay | undefined };
 
 /**
  * The hub's word on a command, the same however often it is asked. `seq` is the last event it made.
@@ -75,7 +83,12 @@ export type LogBreak = 'altered' | 'missing' | 'unreadable' | 'newer';
 export type ReadOnly = { readonly atSeq: number; readonly why: LogBreak | 'taken' };
 
 /** There is nothing for this face to show, and why. A view follows as soon as there is. */
-export type Blank = { readonly epoch: string; readonly seq: number; readonly refusal: Refusal };
+export type Blank = {
+  readonly epoch: string;
+  readonly seq: number;
+  readonly of?: OfDay | undefined;
+  readonly refusal: Refusal;
+};
 
 /**
  * Who is wanted for what. Told to a desk and to what is put up to sound: when it comes, and as soon

@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import type { Command } from '../day/index.ts';
 import type {
   Celsius,
   CommandId,
@@ -16,7 +15,7 @@ import { type Face, NOTE_MAX, noteFault } from '../view/index.ts';
 import { checks } from './check-schema.ts';
 import { NAME_MAX, name, number, whole } from './fields.ts';
 import { happenings } from './happening-schema.ts';
-import type { Beat, Hello, Question } from './messages.ts';
+import type { Beat, CommandMessage, Hello, Question } from './messages.ts';
 
 /** Most stations on one wall besides the first; nobody reads more. */
 const STATIONS_MAX = 20;
@@ -70,8 +69,10 @@ function questionSchema(): z.ZodType<Question> {
   });
 }
 
-function commandSchema(): z.ZodType<Command> {
+function commandSchema(): z.ZodType<CommandMessage> {
+  const log = z.string().max(NAME_MAX);
   const head = {
+    of: z.strictObject({ log, day: z.string().max(NAME_MAX).nullable() }).optional(),
     id: name<CommandId>(),
     personId: name<PersonId>().nullable(),
     screenId: name<ScreenId>().nullable(),

@@ -47,6 +47,8 @@ export const english: Phrases = {
     unknownTask: 'This task is no longer in the plan: look at the list again.',
     alreadyStarted: (at, who) => `Already started${whose(who)} at ${at}.`,
     alreadyDone: (at, who) => `Already done${whose(who)} at ${at}.`,
+    anotherDay: (taps) =>
+      `${taps > 1 ? `${taps} taps were` : 'this was'} for another day than the hub’s: not done.`,
     notStarted: 'Not started yet: tap start first.',
     notByHand: (task) =>
       `“${task}” is not tapped: it begins and ends with the hands' work round it.`,

@@ -49,6 +49,7 @@ export type Phrases = {
     readonly unknownTask: string;
     alreadyStarted(at: string, by: Whose): string;
     alreadyDone(at: string, by: Whose): string;
+    anotherDay(taps: number): string;
     readonly notStarted: string;
     notByHand(task: string): string;
     waitsFor(before: string): string;

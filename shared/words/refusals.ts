@@ -18,6 +18,8 @@ export function sayRefusal(refusal: Refusal, say: Say): string {
   switch (refusal.rule) {
     case 'no-plan':
       return words.noPlan;
+    case 'another-day':
+      return words.anotherDay(refusal.taps);
     case 'unknown-task':
       return words.unknownTask;
     case 'already-started':

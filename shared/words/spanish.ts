@@ -49,6 +49,8 @@ export const spanish: Phrases = {
     unknownTask: 'Esta tarea ya no está en el plan: mire otra vez la lista.',
     alreadyStarted: (at, who) => `Ya empezada${whose(who)} a ${las(at)}.`,
     alreadyDone: (at, who) => `Ya hecha${whose(who)} a ${las(at)}.`,
+    anotherDay: (taps) =>
+      `${taps > 1 ? `${taps} toques eran` : 'era'} de otro día, no del de la central: sin hacer.`,
     notStarted: 'Aún no ha empezado: toque primero empezar.',
     notByHand: (task) => `«${task}» no se toca: empieza y acaba con el trabajo de las manos.`,
     waitsFor: (before) => `«${before}» va antes y no está hecha.`,

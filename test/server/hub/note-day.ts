@@ -43,6 +43,9 @@ export const noteRules: DayRules<NoteDay> = {
   personAt: (screen) => (screen === 'with-mara' ? ('mara' as PersonId) : null),
   changedAt: (state) => state.notes.at(-1)?.at ?? instant(0),
   dayOf: () => '2026-11-25' as DayId,
+  // A note may begin another day.
+  today: ({ notes }) =>
+    (notes.findLast(({ text }) => text.startsWith('day '))?.text ?? 'day one') as DayId,
   run: (state, now) => runNotes(state, now),
 };
 
