@@ -98,7 +98,12 @@ export async function openDoor(
   return {
     address,
     lines: [
-      ...(insteadOf === null ? [] : [`Port ${insteadOf} is taken: this is ${bound}.`]),
+      ...(insteadOf === null
+        ? []
+        : [
+            `Port ${insteadOf} is taken by another program, so this hub is at port ${bound}: ` +
+              'the addresses below count.',
+          ]),
       `All screens: ${address}/`,
       ...screens().map((screen) => `  ${screen.name.en}: ${address}${screen.path}`),
       ...others.map((other) => `The same from this machine: ${other}/`),

@@ -1,7 +1,7 @@
 import { once } from 'node:events';
 import type { Server } from 'node:http';
 import { type AddressInfo, isIP } from 'node:net';
-import { USUAL_PORT } from './options.ts';
+import { USUAL_PORT } from './command-line.mjs';
 import { outsideAddresses } from './transport/index.ts';
 
 const EVERY_ADDRESS = '0.0.0.0';
@@ -31,9 +31,19 @@ export async function listen(
     }
     if (fault.code !== 'EADDRINUSE') return { ok: false, why: whyNot(fault, host, candidate) };
   }
-  const taken =
-    ports.length === 1 ? `Port ${ports[0]} is` : `Ports ${ports[0]} to ${ports.at(-1)} are`;
-  return { ok: false, why: `${taken} taken: say another with --port.` };
+  return { ok: false, why: whyTaken(port) };
+}
+
+/** Screens come to the address that they know: one that was asked for is not changed by us. */
+function whyTaken(port: number | null): string {
+  if (port === null) {
+    const [first, last] = [USUAL_PORT, USUAL_PORT + PORTS_TRIED - 1];
+    return `Ports ${first} to ${last} are taken by other programs: say another with --port.`;
+  }
+  return (
+    `Port ${port} is taken by another program, and screens that know this address would not find ` +
+    'the hub at another: stop that program, or say another port with --port.'
+  );
 }
 
 const usualPorts = () => Array.from({ length: PORTS_TRIED }, (_, i) => USUAL_PORT + i);

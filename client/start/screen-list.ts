@@ -51,7 +51,12 @@ export class ScreenList extends Part {
       const boxes = of(group).map(({ path }) => this.#link(path, said.screens[group]));
       return boxes.length > 0 ? this.#group(group, boxes) : nothing;
     };
-    const own = stations.map(({ path, name }) => this.#link(path, textIn(name, this.say)));
+    // A station may be called as a screen is; its own shows work to do.
+    const others = (['pit', 'pass', 'desk'] as const).map((group) => said.groups[group].name);
+    const own = stations.map(({ path, name }) => {
+      const called = textIn(name, this.say);
+      return this.#link(path, others.includes(called) ? said.workAt(called) : called);
+    });
     const several = stations.length > 1 ? this.#opener('several', said.severalStations) : nothing;
     const phone = this.#opener('phone', said.screens.phone);
     return html`${own.length > 0 ? this.#group('stations', [own, several], 'several') : nothing}

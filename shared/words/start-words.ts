@@ -15,6 +15,8 @@ export type StartWords = {
   readonly groups: Readonly<Record<StartGroup, Grouped>>;
   /** What is tapped to open one; a station has the name that its kitchen gives it. */
   readonly screens: Readonly<Record<Exclude<StartGroup, 'stations'>, string>>;
+  /** A station that is called as another screen is. */
+  workAt(station: string): string;
   readonly severalStations: string;
   readonly whosePhone: string;
   readonly whichStations: string;
@@ -75,6 +77,7 @@ const english: StartWords = {
     phone: 'Choose the person',
     learn: 'All cuts',
   },
+  workAt: (station) => `${station}: work to do`,
   severalStations: 'Several on one screen',
   whosePhone: 'Whose phone?',
   whichStations: 'Which stations?',
@@ -139,6 +142,7 @@ const spanish: StartWords = {
     phone: 'Elegir a la persona',
     learn: 'Todos los cortes',
   },
+  workAt: (station) => `${station}: trabajo por hacer`,
   severalStations: 'Varias en una pantalla',
   whosePhone: '¿De quién es el celular?',
   whichStations: '¿Qué estaciones?',

@@ -3,7 +3,7 @@ import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../server/cli/commands.ts';
-import { HELP } from '../../server/options.ts';
+import { HELP } from '../../server/command-line.mjs';
 import { anchorOf, fencesOf, linksOf } from './fences.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));

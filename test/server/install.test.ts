@@ -1,6 +1,9 @@
 import { spawnSync } from 'node:child_process';
+import { cpSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { HELP } from '../../server/command-line.mjs';
 import { fingerprint, root } from '../../server/fingerprint.mjs';
 
 /** Asks the check of the launcher, on a Node that gives itself out as another one. */
@@ -15,6 +18,35 @@ function checkedOn(version: string) {
     encoding: 'utf8',
   });
 }
+
+/** What the launcher says where nothing was installed yet. */
+function launchedBare(...args: string[]) {
+  const folder = mkdtempSync(join(tmpdir(), 'coalface-bare-'));
+  for (const file of readdirSync(join(root, 'server')).filter((name) => name.endsWith('.mjs'))) {
+    cpSync(join(root, 'server', file), join(folder, 'server', file));
+  }
+  const launch = [join(folder, 'server/launch.mjs'), ...args];
+  const ended = spawnSync(process.execPath, launch, { encoding: 'utf8' });
+  const made = readdirSync(folder);
+  rmSync(folder, { recursive: true });
+  return { ...ended, made };
+}
+
+describe('the command line of a clone in which nothing was installed', () => {
+  it('is explained at once when help is asked for', () => {
+    const { status, stdout, stderr, made } = launchedBare('--help');
+    expect([status, stderr]).toEqual([0, '']);
+    expect(stdout).toBe(HELP);
+    expect(made).toEqual(['server']);
+  });
+
+  it('is put right before anybody waits for an install', () => {
+    const { status, stdout, stderr, made } = launchedBare('--bad-option');
+    expect([status, stdout]).toEqual([2, '']);
+    expect(stderr).toBe('There is no option --bad-option\nAll options: npm start -- --help\n');
+    expect(made).toEqual(['server']);
+  });
+});
 
 describe('the launcher', () => {
   it('says in one sentence that a Node is too old', () => {

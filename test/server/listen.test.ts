@@ -26,7 +26,9 @@ it('refuses, in words, a port that was asked for and is taken', async () => {
   const port = first.ok ? first.port : 0;
   expect(await listen(newServer(), here, port)).toEqual({
     ok: false,
-    why: `Port ${port} is taken: say another with --port.`,
+    why:
+      `Port ${port} is taken by another program, and screens that know this address would not ` +
+      'find the hub at another: stop that program, or say another port with --port.',
   });
 });
 

@@ -1,4 +1,7 @@
+import { once } from 'node:events';
 import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { io, type Socket } from 'socket.io-client';
@@ -65,6 +68,7 @@ describe('the demo', () => {
       expect(existsSync(join(path, 'log.sqlite'))).toBe(true);
       expect(await hub.kill('SIGINT')).toBe(0);
       expect(existsSync(path)).toBe(false);
+      expect(hub.lines.at(-1)).toBe('Stopped. The demo was thrown away.');
       expect(hub.errors()).toBe('');
     },
     TIMEOUT_MS,
@@ -122,8 +126,28 @@ describe('a kitchen of one’s own', () => {
       expect(await second.ended()).toBe(1);
       expect(second.errors()).toContain('is held by another hub: process ');
       expect(second.errors()).toContain(`its screens are at ${address}`);
-      expect(await hub.kill('SIGTERM')).toBe(0);
+      expect(await hub.kill('SIGINT')).toBe(0);
+      expect(hub.lines.at(-1)).toBe(`Stopped. The day is kept in ${folder}.`);
       expect((await eventsIn(folder)).map(({ kind }) => kind)).toEqual(['planAdopted']);
+    },
+    TIMEOUT_MS,
+  );
+});
+
+describe('a port that another program has', () => {
+  it(
+    'is not changed for another where it was asked for, and nothing is served',
+    async () => {
+      const other = createServer().listen(0, '127.0.0.1');
+      await once(other, 'listening');
+      const { port } = other.address() as AddressInfo;
+      const hub = runProgram('--data', folder, '--port', String(port));
+      expect(await hub.ended()).toBe(1);
+      expect(hub.errors()).toMatch(
+        new RegExp(`^Port ${port} is taken by another program, .*\\.\n$`),
+      );
+      expect(hub.lines.join()).not.toContain('http');
+      other.close();
     },
     TIMEOUT_MS,
   );

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { HELP, readOptions } from '../../server/options.ts';
+import { HELP } from '../../server/command-line.mjs';
+import { readOptions } from '../../server/options.ts';
 
 const optionsOf = (...args: string[]) => {
   const read = readOptions(args);
@@ -24,6 +25,20 @@ describe('the command line', () => {
 
   it('keeps a kitchen in the folder it is given', () => {
     expect(optionsOf('--data', 'mine')?.folder).toEqual({ kind: 'kitchen', path: 'mine' });
+  });
+
+  it.each([
+    [['--bad-option'], 'There is no option --bad-option'],
+    [['--data'], '--data needs a word after it that does not begin with -'],
+    [['--data', '--lan'], '--data needs a word after it that does not begin with -'],
+    [['--lan=yes'], '--lan takes no word after it'],
+    [
+      ['my-kitchen'],
+      '“my-kitchen” belongs to no option; a kitchen’s folder is said as: ' +
+        'npm start -- --data my-kitchen',
+    ],
+  ])('says of %j in plain words what is wrong with it', (args, sentence) => {
+    expect(wrongOf(...args)).toEqual([sentence]);
   });
 
   it('gives a new kitchen every dish of the demo when it is told to, and no other', () => {

@@ -15,6 +15,7 @@ const SCREENS = [
   { path: '/desk.html', name: { en: 'Desk' } },
 ];
 
+let more: readonly object[] = [];
 let weighsIn: 'lb' | 'kg' = 'lb';
 
 heedLanguage();
@@ -24,7 +25,9 @@ beforeEach(() => {
   vi.stubGlobal('fetch', async (what: string) => {
     const units = { weight: weighsIn, temperature: '°F', clock: '12 h' };
     const standards = { zone: 'UTC', units, cuts: [] };
-    return new Response(JSON.stringify(what === '/screens.json' ? SCREENS : standards));
+    return new Response(
+      JSON.stringify(what === '/screens.json' ? [...SCREENS, ...more] : standards),
+    );
   });
 });
 afterEach(() => {
@@ -32,6 +35,7 @@ afterEach(() => {
   vi.unstubAllGlobals();
   vi.useRealTimers();
   weighsIn = 'lb';
+  more = [];
 });
 
 async function page(given: Partial<StartPage> = {}, people: readonly object[] = []) {
@@ -79,6 +83,17 @@ describe('whoever puts up a screen', () => {
     // The wall of the pass is not called as the station is.
     expect(said).toContain('What is ready');
     expect(said).not.toContain('Pass: what is ready');
+  });
+
+  it('tells a station that is called as the pass is from the wall of the pass', async () => {
+    const station = { path: '/station.html?station=pass', name: { en: 'Pass', es: 'Pase' } };
+    more = [station];
+    const element = await page();
+    const boxes = () => all(element, 'a').map((link) => link.textContent?.trim());
+    expect(boxes()).toEqual(expect.arrayContaining(['Pass: work to do', 'Trim', 'What is ready']));
+    expect(boxes()).not.toContain('Pass');
+    await tap(element, 'Español');
+    await vi.waitFor(() => expect(boxes()).toContain('Pase: trabajo por hacer'));
   });
 
   it('chooses the language first, and all of the page goes over to it', async () => {
