@@ -17,8 +17,9 @@ export type TapAs = (intent: Intent, person: PersonId | null) => Pick<Command, '
 const UNDO_MS = 20_000;
 
 /**
- * What is to be looked at now, a box each, what is wrong first; one that is tapped opens in their
- * place. What is due next of the same kind follows by itself, so that a cabinet is read in one go.
+ * What is to be looked at now, a box each with what to do there as a verb, what is wrong first;
+ * one that is tapped opens in their place. What is due next of the same kind follows by itself, so
+ * that a cabinet is read in one go.
  */
 @customElement('check-band')
 export class CheckBand extends Part {
@@ -36,9 +37,6 @@ export class CheckBand extends Part {
         align-items: center;
         padding: var(--over-box, calc(4px * var(--arcmin))) var(--edge);
         font-size: var(--small);
-      }
-      .look {
-        font-weight: 800;
       }
       button {
         border: var(--line) solid var(--ink);
@@ -64,10 +62,7 @@ export class CheckBand extends Part {
         padding-block: 0;
         flex-wrap: nowrap;
       }
-      /* The box says it with a verb, on one line where it has room. */
-      :host([foot]) .look {
-        display: none;
-      }
+      /* On one line where it has room. */
       :host([foot]) .row > button {
         display: flex;
         align-items: center;
@@ -135,15 +130,11 @@ export class CheckBand extends Part {
       ></check-pad>`;
     }
     const due = this.#due;
-    const words = checkWords[this.say.language];
     const said = due.slice(0, this.most).map((check) => this.#lines(check));
-    // Food that goes is not looked at: its box says all.
-    const look = due[0] && isTooOld(due[0], this.now) ? '' : words.look;
-    const room = this.#row.roomFor(said, [look, this.#more(due)]);
+    const room = this.#row.roomFor(said, [this.#more(due)]);
     const shown = this.isWhole ? due : due.slice(0, room);
     const rest = due.slice(shown.length);
-    return html`<div class="row" role="group" aria-label=${words.look}>
-      ${look ? html`<span class="look">${look}</span>` : nothing}
+    return html`<div class="row" role="group" aria-label=${checkWords[this.say.language].look}>
       ${shown.map((check) => this.#box(check))}
       ${
         rest.length > 0

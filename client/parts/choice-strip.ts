@@ -38,6 +38,9 @@ export class ChoiceStrip extends Part {
         line-height: 1.05;
         text-align: center;
       }
+      :host([said])::before {
+        content: attr(aria-label);
+      }
       .leaves {
         border-style: dashed;
         font-weight: 600;
@@ -49,7 +52,7 @@ export class ChoiceStrip extends Part {
     `,
   ];
 
-  /** What the boxes are about, for a screen reader, and written before them unless it is hidden. */
+  /** What the boxes are about, for a screen reader, and written before them where it is `said`. */
   @property() name = '';
   @property({ attribute: false }) choices: readonly Choice[] = [];
 

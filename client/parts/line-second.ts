@@ -31,7 +31,8 @@ export function secondRow(task: TaskView, seen: Seen) {
     return minded ? html`<p class="row"><span class="mind">${minded}</span></p>` : nothing;
   }
   const { said, how } = pressing;
-  return html`<p class="row both ${isFlat ? 'one' : ''}"><span class=${how}>${said}</span>
+  const end = minded && how === 'plain' ? '.' : '';
+  return html`<p class="row both ${isFlat ? 'one' : ''}"><span class=${how}>${said}${end}</span>
     ${minded ? html`<span>${minded}</span>` : nothing}</p>`;
 }
 

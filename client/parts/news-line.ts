@@ -56,6 +56,7 @@ export class NewsLinePart extends Part {
       @media (width < 600px) {
         p button {
           flex-wrap: wrap;
+          white-space: normal;
         }
         .told {
           max-width: 100%;

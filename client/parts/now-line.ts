@@ -117,7 +117,7 @@ export class NowLine extends Part {
 
   #what(task: TaskView) {
     const title = textIn(task.title, this.say);
-    const { say, side, brief, height } = this;
+    const { say, side, brief, height, due } = this;
     const { wide, isTall } = this.#measured;
     const room = { wide: wide - BESIDE_WORDS, isFlat: brief && !isTall };
     const seen = { say, side, isNew: this.undo === 'start', ...room };
@@ -127,8 +127,8 @@ export class NowLine extends Part {
     const strip = this.refused || this.open ? this.#strip(task) : nothing;
     const size = styled({
       '--chars': String(Math.max(title.length, this.longest)),
-      // As if every line had all its rows, so that the letters of neighbours are alike.
-      '--rows': String((height === 'low' || brief) && !takesTwoRows(task, seen) ? 2 : 3),
+      // As if every line had all its rows: what can wait is in no larger letters than the others.
+      '--rows': String(due && (height === 'low' || brief) && !takesTwoRows(task, seen) ? 2 : 3),
     });
     const show = ({ detail }: CustomEvent<Strip | null>) => this.#show(detail);
     return html`<div class="page" ${size} @show=${show}>

@@ -1,4 +1,4 @@
-import { html } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { PersonId } from '../../shared/kernel/index.ts';
 import type { Person } from '../../shared/view/index.ts';
@@ -12,11 +12,19 @@ import { Part } from './part.ts';
  */
 @customElement('people-row')
 export class PeopleRow extends Part {
+  static override styles = css`
+    :host {
+      display: flex;
+      flex-wrap: wrap;
+      gap: var(--gap) calc(3 * var(--gap));
+    }
+  `;
+
   @property({ attribute: false }) people: readonly Person[] = [];
   /** Who has been shown the work. */
   @property({ attribute: false }) among: readonly PersonId[] = [];
   @property({ attribute: false }) except: PersonId | null = null;
-  /** Boxes behind the names. */
+  /** Boxes behind the names, which nothing is given to. */
   @property({ attribute: false }) others: readonly Choice[] = [];
 
   protected override draw() {
@@ -24,10 +32,14 @@ export class PeopleRow extends Part {
       .filter(({ id, onShift, isOut }) => onShift && !isOut && this.among.includes(id))
       .filter(({ id }) => id !== this.except)
       .map(({ id, name }) => ({ label: name, choose: () => this.tell('person', id) }));
-    return html`<choice-strip
-      .say=${this.say}
-      .name=${this.words.giveTo}
-      .choices=${[...names, ...this.others]}
-    ></choice-strip>`;
+    const strip = (name: string, choices: readonly Choice[]) =>
+      html`<choice-strip
+        ?said=${name}
+        .say=${this.say}
+        .name=${name}
+        .choices=${choices}
+      ></choice-strip>`;
+    return html`${names.length > 0 ? strip(this.words.giveTo, names) : nothing}
+    ${strip('', this.others)}`;
   }
 }

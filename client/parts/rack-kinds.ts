@@ -4,6 +4,7 @@ import type { LoadDrawing } from '../../shared/view/index.ts';
 import {
   durationWords,
   fireWords,
+  HALF_DAY_MS,
   nearClock,
   nearRange,
   type Say,
@@ -20,6 +21,8 @@ export type RackKind = {
   readonly core: string;
   readonly what: string;
   readonly when: string;
+  /** So far off that which half of the day is meant has to be said. */
+  readonly isFar: boolean;
 };
 
 /** What its pieces are called, without how many. */
@@ -45,7 +48,8 @@ export function kindsOf(loads: readonly LoadDrawing[], now: Instant, say: Say): 
     const load = same.reduce((a, b) => (coreOf(b) < coreOf(a) ? b : a));
     const pieces = same.reduce((sum, each) => sum + each.pieces, 0);
     const core = coreSaid(load, now, say);
-    return { load, pieces, core, what: nextOf(load, say), when: whenOf(load, now, say) };
+    const isFar = (load.next?.lowAt ?? load.outAt) - now >= HALF_DAY_MS;
+    return { load, pieces, core, what: nextOf(load, say), when: whenOf(load, now, say), isFar };
   });
 }
 

@@ -77,6 +77,12 @@ export class RackLane extends Part {
       </div>`;
   }
 
+  /** Whether a stretch of hours is to be seen in it; asked once it is laid out. */
+  get showsHours(): boolean {
+    const rules = this.renderRoot.querySelectorAll<HTMLElement>('range-rule');
+    return [...rules].some((rule) => rule.offsetHeight > 0);
+  }
+
   #free({ lengthM }: RackDrawing) {
     const width = `${(100 * lengthM) / this.laneM}%`;
     return html`<p class="words"><span class="what">${this.words.free}</span></p>
@@ -102,7 +108,7 @@ export class RackLane extends Part {
     </div>`;
   }
 
-  #kind({ load, pieces, core, what, when }: RackKind, after: number) {
+  #kind({ load, pieces, core, what, when, isFar }: RackKind, after: number) {
     const { say, rule, now } = this;
     return html`<div class="kind">
       <p class="words">
@@ -111,7 +117,7 @@ export class RackLane extends Part {
           <span class="core">${core}</span>
           ${after === 0 ? this.#then() : nothing}
         </span>
-        <span class="next"><span>${what}</span> ${range(when)}</span>
+        <span class="next"><span>${what}</span> ${range(when, isFar)}</span>
       </p>
       ${load.cook ? this.#cook(load.cook) : nothing}
       <div class="hours">
@@ -218,9 +224,11 @@ export class RackLane extends Part {
   }
 }
 
-/** A time, or from when to when; which half of the day leaves where the hours under it say so. */
-function range(when: string) {
-  const [, times = when, half] = /^(\S+–[\d:]+)( [ap]m)$/.exec(when) ?? [];
+/**
+ * A time, or from when to when; which half of the day leaves where the first time like it is meant.
+ */
+function range(when: string, isFar: boolean) {
+  const [, times = when, half] = isFar ? [] : (/^(\S+–[\d:]+)( [ap]m)$/.exec(when) ?? []);
   return html`<span class="when">${times}${half && html`<span class="half">${half}</span>`}</span>`;
 }
 

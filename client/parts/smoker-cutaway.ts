@@ -8,15 +8,16 @@ import {
   clockRange,
   clockTime,
   fireWords,
-  nearClock,
   sinceClock,
   temperature,
   textIn,
 } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
+import { fireOrder } from './fire-order.ts';
+import { onceAFrame } from './ink.ts';
 import { Part } from './part.ts';
 import { agoWhereOld, kindsOf } from './rack-kinds.ts';
-import type { Picked } from './rack-lane.ts';
+import type { Picked, RackLane } from './rack-lane.ts';
 import './rack-lane.ts';
 import './rule-hours.ts';
 import { styled } from './styled.ts';
@@ -101,6 +102,10 @@ export class SmokerCutaway extends Part {
         min-height: 0;
         overflow: hidden auto;
       }
+      /* Where racks are so full that no stretch of hours has room nothing is read by them. */
+      :host([bare]) rule-hours {
+        visibility: hidden;
+      }
       .heat {
         display: flex;
         align-items: baseline;
@@ -130,6 +135,16 @@ export class SmokerCutaway extends Part {
   @property({ attribute: false }) picked: Picked | null = null;
   @property({ attribute: false }) askedSlot: SlotId | null = null;
   @property({ type: Boolean, reflect: true }) narrow = false;
+
+  /** Once all is laid out: its room stays, so that nothing moves by it. */
+  readonly #seeHours = onceAFrame(() => {
+    const lanes = [...this.renderRoot.querySelectorAll<RackLane>('rack-lane')];
+    this.toggleAttribute('bare', !lanes.some((lane) => lane.showsHours));
+  });
+
+  protected override updated(): void {
+    this.#seeHours();
+  }
 
   protected override draw() {
     const { smoker } = this;
@@ -204,13 +219,9 @@ export class SmokerCutaway extends Part {
   }
 
   /** What is to be done about a fire that fails or that nobody has read, by whom and when. */
-  #order({ spell, unread }: SmokerDrawing) {
-    const fire = fireWords[this.say.language];
-    const asked = spell?.call ?? unread;
-    if (!spell && !unread) return nothing;
-    const what = !spell ? fire.readAir : spell.kind === 'cold' ? fire.tendFire : fire.lightAgain;
-    const by = asked && nearClock(asked.byAt, this.now, this.say);
-    const said = asked?.name && by ? fire.called(asked.name, what, by) : what;
+  #order(smoker: SmokerDrawing) {
+    const said = fireOrder(smoker, this.now, this.say);
+    if (!said) return nothing;
     return html`<span class="order pressing"><span class="mind">${said}</span></span>`;
   }
 

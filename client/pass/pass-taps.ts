@@ -79,7 +79,7 @@ export class PassTaps extends Part {
         box-shadow: inset 0 0 0 calc(var(--heavy) - var(--line)) var(--ink);
       }
       .undo > :last-child,
-      .more > :first-child {
+      .less > :first-child {
         visibility: hidden;
       }
       choice-strip {
@@ -108,7 +108,7 @@ export class PassTaps extends Part {
   @property({ attribute: false }) mark: Mark | null = null;
   @property({ type: Boolean }) undoable = false;
   @property({ type: Boolean, reflect: true }) narrow = false;
-  /** In one of two columns there is room for one of the steps; the other is behind the dots. */
+  /** In one of two columns there is room for one of the steps; the other is behind *less*. */
   @property({ type: Boolean, reflect: true }) short = false;
   /** The strip opens over the lines above: below are none. */
   @property({ type: Boolean, reflect: true }) up = false;
@@ -147,17 +147,17 @@ export class PassTaps extends Part {
   }
 
   #first(name: string) {
-    const { more, undo } = passWords[this.say.language];
+    const { less, undo } = passWords[this.say.language];
     const [kind, said, tapped] = this.undoable
       ? ['undo', undo, () => this.tell('undo', null)]
-      : ['more', more, () => this.#show(!this.isOpen)];
+      : ['less', less, () => this.#show(!this.isOpen)];
     return html`<button
       class="box first ${kind}"
       aria-expanded=${this.undoable ? nothing : this.isOpen}
       aria-label="${said}: ${name}"
       @click=${tapped}
     >
-      <span>${undo}</span><span>…</span>
+      <span>${undo}</span><span>${less}</span>
     </button>`;
   }
 

@@ -69,6 +69,19 @@ export const smokerWallStyles = css`
     padding: 0 var(--edge);
     font-weight: 700;
   }
+  /* Over the work that it comes before. */
+  .call {
+    align-self: stretch;
+    align-content: center;
+    padding-left: calc(var(--edge) - 2 * var(--heavy));
+    border-left: calc(2 * var(--heavy)) solid var(--brick);
+    font-size: var(--strong);
+    font-weight: 800;
+    line-height: 1.1;
+  }
+  .call + now-line {
+    border-top: var(--line) solid var(--ink);
+  }
   key-pad,
   .back {
     padding: calc(6px * var(--arcmin)) var(--edge);

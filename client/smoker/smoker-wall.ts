@@ -20,18 +20,18 @@ import '../parts/then-foot.ts';
 import '../parts/wall-head.ts';
 import { CrewDoor } from '../shell/crew-door.ts';
 import { DayController, worstService } from '../shell/day-controller.ts';
-import { bareNotice, checkBand, nothingToDo, notice, toLookAt } from '../shell/notice.ts';
+import { bareNotice, checkBand, notice, toLookAt } from '../shell/notice.ts';
 import { SeenSize } from '../shell/seen-size.ts';
 import { readSettings } from '../shell/settings.ts';
 import { Touched } from '../shell/touched.ts';
 import { Wall } from '../shell/wall.ts';
-import { workLine } from '../shell/work-line.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
 import { followDrag } from './drag.ts';
+import { failing, footWork } from './foot-work.ts';
 import './move-foot.ts';
 import { MoveFlow } from './move-flow.ts';
-import { canShareFoot, hasHighLetters, hasThen, highAs, isNarrow, pitLines } from './pit-room.ts';
+import { canShareFoot, hasThen, highAs, isNarrow, pitLines } from './pit-room.ts';
 import type { Reading } from './reading.ts';
 import { airOf, coreOf, readingPad } from './reading.ts';
 import { smokerWallStyles } from './smoker-wall.css.ts';
@@ -147,7 +147,7 @@ export class SmokerWall extends Wall {
       const room = { now, next: 1, further: this.narrow ? 0 : 1 };
       return stationPage(view, this.sync.hubNow(), { room, held: this.#touched.held });
     };
-    const most = page(this.#mustLook ? 1 : pitLines(seen));
+    const most = page(this.#mustLook || failing(view) ? 1 : pitLines(seen));
     const shown = most.now.map(({ task }) => task);
     return shown.length < 2 || canShareFoot(shown, seen, this) ? most : page(1);
   }
@@ -207,19 +207,8 @@ export class SmokerWall extends Wall {
         }}
       ></move-foot>`;
     }
-    if (page.now.length === 0) return html`<p class="quiet">${nothingToDo(page, this)}</p>`;
-    const { seen } = this.#size;
-    const isAlone = page.now.length === 1 && !this.#mustLook;
-    const isHigh = isAlone && page.now.every(({ task }) => hasHighLetters(task, seen, this));
-    const brief = !narrow && !isHigh;
-    const work = { sync, say, narrow, brief, drawn, touched: this.#touched, side };
-    return html`<div class="work">
-      ${repeat(
-        page.now,
-        ({ task }) => task.id,
-        (line) => workLine(line, work),
-      )}
-    </div>`;
+    const on = { view: drawn.view, seen: this.#size.seen, mustLook: this.#mustLook };
+    return footWork(page, { sync, say, narrow, drawn, touched: this.#touched, side, ...on });
   }
 
   #pick(load: LoadDrawing): void {

@@ -49,7 +49,7 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
   en: {
     look: 'Look at',
     toDo: {
-      receiving: 'probe what is cold as it came',
+      receiving: 'probe what came in',
       'end-temperature': 'probe at the end of the cook',
       'hot-hold': 'probe what is held hot',
       'cold-hold': 'probe what is held cold',
@@ -95,7 +95,7 @@ export const checkWords: Readonly<Record<Language, CheckWords>> = {
   es: {
     look: 'Revise',
     toDo: {
-      receiving: 'sondee lo frío al llegar',
+      receiving: 'sondee lo que llegó',
       'end-temperature': 'sondee al fin de la cocción',
       'hot-hold': 'sondee lo que está caliente',
       'cold-hold': 'sondee lo que está frío',

@@ -2,7 +2,7 @@ import type { CheckPhrases } from './check-phrases.ts';
 
 export const checkEnglish: CheckPhrases = {
   kind: {
-    receiving: 'cold as it came',
+    receiving: 'temperature as it came',
     'end-temperature': 'end of the cook',
     'hot-hold': 'held hot',
     'cold-hold': 'held cold',

@@ -45,8 +45,8 @@ export const interfaceEnglish: Interface = {
   nothingLeft: 'Nothing more to do here today.',
   already: 'now',
   nothingUntil: (time) => `Nothing to do here until ${time}.`,
-  onlyLookUntil: (time) => `No work here until ${time}, only something to look at.`,
-  onlyLook: 'No more work here today, only something to look at.',
+  onlyLookUntil: (time) => `No other work here until ${time}.`,
+  onlyLook: 'No other work here today.',
   lookNext: (time) => `No more work here today. Next thing to look at: ${time}.`,
   taskName: (title, who) => (who ? `${title}, ${who}` : title),
 

@@ -48,8 +48,8 @@ export const interfaceSpanish: Interface = {
   nothingLeft: 'Aquí no queda nada por hacer hoy.',
   already: 'ya',
   nothingUntil: (time) => `Aquí no hay nada que hacer hasta ${las(time)}.`,
-  onlyLookUntil: (time) => `Aquí no hay trabajo hasta ${las(time)}, solo algo que revisar.`,
-  onlyLook: 'Aquí no queda más trabajo hoy, solo algo que revisar.',
+  onlyLookUntil: (time) => `Aquí no hay otro trabajo hasta ${las(time)}.`,
+  onlyLook: 'Aquí no queda otro trabajo hoy.',
   lookNext: (time) => `Aquí no queda más trabajo hoy. Lo próximo que revisar: ${time}.`,
   taskName: (title, who) => (who ? `${title}, ${who}` : title),
 

@@ -63,7 +63,7 @@ export const logEnglish: LogPhrases = {
     later: (task, by) => `${task} ${by} later`,
     earlier: (task, by) => `${task} ${by} earlier`,
     more: (count) => `${count} more ${count === 1 ? 'task' : 'tasks'}`,
-    andMore: (count) => `and ${count} more`,
+    andMore: (count) => `${count} more ${count === 1 ? 'change' : 'changes'}`,
     gains: (service, by) => `${service} gains ${by}`,
     loses: (service, by) => `${service} loses ${by}`,
     lost: (batch, portions) =>

@@ -64,7 +64,7 @@ export const logSpanish: LogPhrases = {
     later: (task, by) => `${task}: ${by} más tarde`,
     earlier: (task, by) => `${task}: ${by} antes`,
     more: (count) => `${count} ${count === 1 ? 'tarea' : 'tareas'} más`,
-    andMore: (count) => `y ${count} más`,
+    andMore: (count) => `${count} ${count === 1 ? 'cambio' : 'cambios'} más`,
     gains: (service, by) => `${service} gana ${by}`,
     loses: (service, by) => `${service} pierde ${by}`,
     lost: (batch, portions) =>

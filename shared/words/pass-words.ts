@@ -51,7 +51,8 @@ export type PassWords = {
   readonly oneLess: string;
   panEmpty(portions: number, till: string | null): string;
   readonly soldOut: string;
-  readonly more: string;
+  /** Opens what makes it fewer: a pan that is empty, one too many counted, sold out. */
+  readonly less: string;
   readonly noService: string;
 };
 
@@ -87,7 +88,7 @@ const english: PassWords = {
   held: (portions, till) => `${portions} held${till ? ` till ${till}` : ''}`,
   readyTill: (portions, time) => `${portions} till ${time}`,
   goesFirst: (portions, time) => `${portions} first, till ${time}`,
-  readyFree: (portions) => `${portions} without a limit`,
+  readyFree: (portions) => `${portions}, no time limit`,
   holdOver: (portions) => `${portions} too long: check`,
   next: (portions, when) => `next ${portions} at ${when}`,
   first: (portions, when) => `first ${portions} at ${when}`,
@@ -102,7 +103,7 @@ const english: PassWords = {
   oneLess: 'one sold fewer',
   panEmpty: (portions, till) => `${portions}${till ? ` till ${till}` : ''}: empty`,
   soldOut: 'sold out',
-  more: 'more',
+  less: 'less',
   noService: 'The last service of the day is over.',
 };
 
@@ -139,7 +140,7 @@ const spanish: PassWords = {
   held: (portions, till) => `${portions} en espera${till ? ` hasta ${till}` : ''}`,
   readyTill: (portions, time) => `${portions} hasta ${time}`,
   goesFirst: (portions, time) => `${portions} primero, hasta ${time}`,
-  readyFree: (portions) => `${portions} sin límite`,
+  readyFree: (portions) => `${portions} sin hora límite`,
   holdOver: (portions) => `${portions} ${portions === 1 ? 'pasada' : 'pasadas'}: revise`,
   next: (portions, when) => `luego ${portions}: ${when}`,
   first: (portions, when) => `${portions === 1 ? 'primera' : 'primeras'} ${portions}: ${when}`,
@@ -155,7 +156,7 @@ const spanish: PassWords = {
   oneLess: 'una vendida menos',
   panEmpty: (portions, till) => `${portions}${till ? ` hasta ${till}` : ''}: vacía`,
   soldOut: 'agotado',
-  more: 'más',
+  less: 'menos',
   noService: 'El último servicio del día terminó.',
 };
 

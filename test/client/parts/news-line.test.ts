@@ -33,7 +33,7 @@ async function line() {
   return element;
 }
 
-const SHORT = 'Theo: Smoker B is down at 140 °F → Dinner loses 1 h 5 min, and 14 more';
+const SHORT = 'Theo: Smoker B is down at 140 °F → Dinner loses 1 h 5 min, 14 more changes';
 
 beforeEach(() => vi.useFakeTimers({ toFake: ['setTimeout'] }));
 afterEach(() => {

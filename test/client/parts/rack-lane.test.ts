@@ -51,6 +51,22 @@ it('says pieces of one name, wanted at one time, as one with their least core', 
   expect(said).not.toContain('3 + 3');
 });
 
+it('says of what is more than half a day off which half of the day it is', async () => {
+  const halves = async (hours: number) => {
+    const [lowAt, highAt] = [at(60 * hours), at(60 * hours + 40)];
+    const load = { ...points, next: { ...must(points.next, 'what is next'), lowAt, highAt } };
+    document.body.replaceChildren();
+    const part = await lane(load);
+    part.say = { ...part.say, clock: '12 h' };
+    await drawn();
+    const when = must(part.shadowRoot?.querySelector('.next .when'), 'when');
+    return [when.textContent, when.querySelector('.half')?.textContent ?? null];
+  };
+  // A narrow lane leaves the half of the day out where the first time like it is meant.
+  expect(await halves(3)).toEqual(['1:42–2:22 pm', ' pm']);
+  expect(await halves(15)).toEqual(['1:42–2:22 am', null]);
+});
+
 it('says how old a core is that was read long ago', async () => {
   const old = { ...shoulders, lastCore: { tempC: celsius(62), at: at(-64) } };
   expect(saidOn(await lane(old))).toContain('core 144 °F, 1 h ago');

@@ -68,12 +68,12 @@ describe('the wall of the pass', () => {
     expect(names(element)).toContain('5 more sold: Dish A');
   });
 
-  it('sets thirteen dishes in two columns, and keeps the larger step behind the dots', async () => {
+  it('sets thirteen dishes in two columns, and keeps the larger step behind *less*', async () => {
     const { element, taps } = await wall(thirteen);
     expect(element.shadowRoot?.querySelectorAll('pass-line[short]')).toHaveLength(13);
     expect(element.shadowRoot?.querySelector('main')?.classList.contains('two')).toBe(true);
     expect(names(element)).not.toContain('5 more sold: Dish B');
-    await tap(element, 'more: Dish B');
+    await tap(element, 'less: Dish B');
     await tap(element, '5 more sold: Dish B');
     await tap(element, '1 more sold: Dish C');
     expect(taps).toMatchObject([
@@ -201,9 +201,9 @@ describe('the wall of the pass', () => {
     expect(taps).toEqual([]);
   });
 
-  it('keeps the larger step from behind the dots where so many are not ready', async () => {
+  it('keeps the larger step from behind *less* where so many are not ready', async () => {
     const { element } = await wall([dish('Three', { portions: 3 }), ...thirteen.slice(1)]);
-    await tap(element, 'more: Three');
+    await tap(element, 'less: Three');
     expect(names(element)).not.toContain('5 more sold: Three');
     expect(names(element)).toContain('sold out');
   });

@@ -80,6 +80,28 @@ describe('a smoker that goes down, at the wall of the pit', () => {
     expect(saidOn(element)).toContain('tend the fire');
   });
 
+  it('has its call over the work of its hand, which is called to nothing else', async () => {
+    const spell = { kind: 'cold', since: at(-20), backAt: null } as const;
+    const [person] = smokerView.people;
+    const [task] = smokerView.tasks;
+    if (!person || !task) throw new Error('the fixture has nobody, or no work');
+    const call = { name: person.name, byAt: at(10) };
+    const failing = { ...a, spell: { ...spell, call } };
+    const running = { ...task, hand: person.id, state: 'running', startAt: at(-5) } as const;
+    const lines = async (smokers: SmokerView['smokers']) => {
+      const { element } = await wall({ ...smokerView, smokers, tasks: [running] });
+      const foot = element.shadowRoot?.querySelector('.work');
+      return { said: foot?.textContent ?? '', line: foot?.querySelector('now-line') };
+    };
+    const cold = await lines([failing, b]);
+    expect(cold.said).toContain(`Smoker A · ${person.name}: tend the fire by 10:52`);
+    expect(cold.line?.hasAttribute('due')).toBe(false);
+    expect(cold.line?.hasAttribute('brief')).toBe(true);
+    const warm = await lines([a, b]);
+    expect(warm.said).not.toContain('tend the fire');
+    expect(warm.line?.hasAttribute('due')).toBe(true);
+  });
+
   it('is to be read by somebody, by when, where nobody has for long', async () => {
     const unread = { name: 'Theo', byAt: at(10) };
     const { element } = await wall({ ...smokerView, smokers: [{ ...a, unread }, b] });

@@ -31,7 +31,7 @@ describe('a wall without work', () => {
   ])('%s says that all is done only where nothing is left to be looked at', async (_, wall) => {
     expect(await saidAt(wall(), [])).toMatch(ALL_DONE);
     const due = await saidAt(wall(), [ribs]);
-    expect(due).toContain('No more work here today, only something to look at.');
+    expect(due).toContain('No other work here today.');
     expect(due).not.toMatch(ALL_DONE);
     const later = await saidAt(wall(), [{ ...ribs, dueAt: at(50), lateAt: at(80) }]);
     expect(later).toContain('Next thing to look at: 11:32.');
@@ -40,7 +40,7 @@ describe('a wall without work', () => {
 
   it('says so in Spanish, too', async () => {
     const due = await saidAt(new StationWall(), [ribs], 'es');
-    expect(due).toContain('solo algo que revisar');
+    expect(due).toContain('Aquí no queda otro trabajo hoy.');
     expect(due).not.toMatch(ALL_DONE);
   });
 });
