@@ -49,16 +49,22 @@ export function kindsOf(loads: readonly LoadDrawing[], now: Instant, say: Say): 
     const pieces = same.reduce((sum, each) => sum + each.pieces, 0);
     const core = coreSaid(load, now, say);
     const isFar = (load.next?.lowAt ?? load.outAt) - now >= HALF_DAY_MS;
-    return { load, pieces, core, what: nextOf(load, say), when: whenOf(load, now, say), isFar };
+    // Right before *now* its name alone would read as an order.
+    const what = `${nextOf(load, say)}${mayBeNow(load, now) ? ':' : ''}`;
+    return { load, pieces, core, what, when: whenOf(load, now, say), isFar };
   });
 }
 
 const coreOf = ({ lastCore }: LoadDrawing) => lastCore?.tempC ?? Number.POSITIVE_INFINITY;
 
-function whenOf({ next, outAt }: LoadDrawing, now: Instant, say: Say): string {
+const mayBeNow = ({ next }: LoadDrawing, now: Instant): boolean =>
+  next !== null && next.lowAt <= now && next.highAt > now;
+
+function whenOf(load: LoadDrawing, now: Instant, say: Say): string {
+  const { next, outAt } = load;
   if (!next) return nearClock(outAt, now, say);
   // That it may be now is more than a time that goes on with the clock.
-  if (next.lowAt > now || next.highAt <= now) return nearRange([next.lowAt, next.highAt], now, say);
+  if (!mayBeNow(load, now)) return nearRange([next.lowAt, next.highAt], now, say);
   return `${ui[say.language].already}–${nearClock(next.highAt, now, say)}`;
 }
 

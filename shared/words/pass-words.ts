@@ -156,7 +156,7 @@ const spanish: PassWords = {
   oneLess: 'una vendida menos',
   panEmpty: (portions, till) => `${portions}${till ? ` hasta ${till}` : ''}: vacía`,
   soldOut: 'agotado',
-  less: 'menos',
+  less: 'reste',
   noService: 'El último servicio del día terminó.',
 };
 

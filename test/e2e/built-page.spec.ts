@@ -78,7 +78,7 @@ for (const viewport of sizes) {
       await expect(page.getByRole('button', { name: /^undo: / })).toBeVisible();
       expect(await places()).toEqual(before);
       await page
-        .getByRole('button', { name: /^more: / })
+        .getByRole('button', { name: /^less: / })
         .first()
         .click();
       await expect(page.getByRole('button', { name: 'sold out', exact: true })).toBeVisible();

@@ -67,6 +67,11 @@ it('says of what is more than half a day off which half of the day it is', async
   expect(await halves(15)).toEqual(['1:42–2:22 am', null]);
 });
 
+it('says of what may be done by now from now to when, and not as an order', async () => {
+  const next = { ...must(points.next, 'what is next'), lowAt: at(-10), highAt: at(40) };
+  expect(saidOn(await lane({ ...points, next }))).toContain('probe: now–11:22');
+});
+
 it('says how old a core is that was read long ago', async () => {
   const old = { ...shoulders, lastCore: { tempC: celsius(62), at: at(-64) } };
   expect(saidOn(await lane(old))).toContain('core 144 °F, 1 h ago');

@@ -76,7 +76,7 @@ export const SCREENS: readonly Screen[] = [
     path: 'pass.html',
     drawn: 'pass-line',
     isWall: true,
-    opens: [{ name: 'what is rarer', tap: ['pass-taps .more'], stands: 'pass-taps choice-strip' }],
+    opens: [{ name: 'what is rarer', tap: ['pass-taps .less'], stands: 'pass-taps choice-strip' }],
   },
   {
     path: '',
