@@ -49,7 +49,7 @@ describe('the news of a day', () => {
     const worst = must([...services].sort((a, b) => a.byS - b.byS)[0], 'a service');
     expect(short).toContain(`→ ${worst.name.en} loses `);
     const others = services.length + tasks.length - 1 + more;
-    expect(short).toMatch(new RegExp(`, and ${others} more$`));
+    expect(short).toMatch(new RegExp(`, ${others} more changes$`));
     expect(short.split(';')).toHaveLength(1);
     const one = { ...said, services: [worst], tasks: [], more: 0 };
     expect(sayNewsInShort(one, english).join('')).toBe(sayNews(one, english));
