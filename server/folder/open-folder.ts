@@ -40,7 +40,7 @@ export type OpenFolder = {
  */
 export function openFolder(choice: FolderChoice, closing: Closing): OpenFolder {
   const path = choice.path === null ? passingFolder(closing) : resolve(choice.path);
-  const furnished = furnish(path, () => firstFiles(choice));
+  const furnished = furnishedOrNot(path, choice);
   if (furnished === 'foreign') {
     throw new CannotStart(`${path} holds other things and no kitchen.json: name an empty folder.`);
   }
@@ -64,6 +64,23 @@ export function openFolder(choice: FolderChoice, closing: Closing): OpenFolder {
     ],
     sayAddress: (address) => lock.say({ ...holder, address }),
   };
+}
+
+/** A path that cannot be a kitchen's folder is said, with what is to be named instead. */
+function furnishedOrNot(path: string, choice: FolderChoice) {
+  try {
+    return furnish(path, () => firstFiles(choice));
+  } catch (fault) {
+    const { code = '', message } = fault as NodeJS.ErrnoException;
+    if (code === 'EEXIST' || code === 'ENOTDIR') {
+      throw new CannotStart(`${path} is, or lies in, a file: name a folder.`);
+    }
+    if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') {
+      throw new CannotStart(`${path} may not be written to: name a folder of your own.`);
+    }
+    if (code === '') throw fault;
+    throw new CannotStart(`${path} cannot be used: ${message}. Name another folder.`);
+  }
 }
 
 /** What an empty folder is given: of today, or for tomorrow, and of here. */

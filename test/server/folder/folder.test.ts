@@ -65,6 +65,15 @@ describe('a folder of other things', () => {
     expect(open).toThrow(CannotStart);
     expect(open).toThrow('holds other things and no kitchen.json');
   });
+
+  it.each(['taxes.txt', 'taxes.txt/kitchen'])('is told from a file: %s', (name) => {
+    writeFileSync(join(folder, 'taxes.txt'), 'as it was');
+    const path = join(folder, name);
+    const open = () => openFolder({ kind: 'kitchen', path }, createClosing());
+    expect(open).toThrow(CannotStart);
+    expect(open).toThrow(`${path} is, or lies in, a file: name a folder.`);
+    expect(readFileSync(join(folder, 'taxes.txt'), 'utf8')).toBe('as it was');
+  });
 });
 
 describe('broken files', () => {
