@@ -87,9 +87,14 @@ const BAD: readonly Bad[] = [
     rung: 'elsewhere',
   },
   {
+    what: 'a trim that runs 35 minutes long',
+    intent: { kind: 'late', task: task('dinner-ribs-1', 'square'), byS: minutes(35) },
+    rung: 'order',
+  },
+  {
     what: 'a trim that runs 40 minutes long',
     intent: { kind: 'late', task: task('dinner-ribs-1', 'square'), byS: minutes(40) },
-    rung: 'order',
+    rung: 'all-anew',
   },
   {
     what: 'a hand that goes home for the day',
@@ -124,6 +129,8 @@ describe.each(BAD)('in the busiest hour, $what', ({ intent, rung }) => {
     expect(offer.rung).toBe(rung);
     // By orders nobody and nothing goes elsewhere; by moves no more than four.
     if (rung === 'order') expect(elsewhereIn(offer)).toEqual([]);
+    // All is planned anew for a day that holds then.
+    if (rung === 'all-anew') expect(holds(offer)).toBe(true);
     if (rung === 'elsewhere') expect(elsewhereIn(offer).length).toBeLessThanOrEqual(4);
     if (rung !== 'later-anew') return;
     // Whoever goes home leaves more than four moves could give to others; and then it does hold.
