@@ -6,7 +6,7 @@ import { chromium } from 'playwright';
 import { launchOptions } from '../browser.ts';
 import { builtFile, scriptsOf } from '../built.ts';
 import { startHub } from '../e2e/hub-process.ts';
-import { type Paint, paintCold, paintKept } from './first-paint.ts';
+import { type Paint, paintBare, paintCold, paintKept } from './first-paint.ts';
 
 const TONGUES = ['english', 'spanish'].map((language) => `shared/words/${language}-tongue.ts`);
 const ROUNDS = 5;
@@ -16,8 +16,8 @@ const ROUNDS = 5;
  * more: it fetches one, not both. A KB is 1,000 bytes. The service worker is not of the wall: a
  * device fetches it once. Then, in Chromium slowed to a sixth, the median of five from asking for a
  * wall until something is painted: where the device has nothing yet, and where it keeps the
- * screens. `waiting_per_core` says how many others wanted the machine meanwhile: above one, these
- * times are those of a machine that is shared.
+ * screens; and beside them until a page of bare words is. `waiting_per_core` says how many others
+ * wanted the machine meanwhile: above one, these times are those of a machine that is shared.
  */
 export async function bench(): Promise<Record<string, unknown>> {
   const totals = TONGUES.map((own) => {
@@ -27,11 +27,12 @@ export async function bench(): Promise<Record<string, unknown>> {
       .map(weighKb)
       .reduce((sum, kb) => sum + kb, 0);
   });
-  const { cold, kept } = await paints();
+  const { cold, kept, bare } = await paints();
   return {
     wall_gzip_kb: Math.round(Math.max(...totals) * 10) / 10,
     first_paint_cold_ms: median(cold.map(({ firstMs }) => firstMs)),
     first_paint_sw_ms: median(kept.map(({ firstMs }) => firstMs)),
+    first_paint_bare_ms: median(bare),
     first_task_cold_ms: median(cold.map(({ dayMs }) => dayMs)),
     first_task_sw_ms: median(kept.map(({ dayMs }) => dayMs)),
     waiting_per_core: Math.round(((loadavg()[0] ?? 0) / availableParallelism()) * 10) / 10,
@@ -44,24 +45,28 @@ function weighKb(file: string): number {
   return kb;
 }
 
-async function paints(): Promise<{ readonly cold: Paint[]; readonly kept: Paint[] }> {
+type Paints = { readonly cold: Paint[]; readonly kept: Paint[]; readonly bare: number[] };
+
+async function paints(): Promise<Paints> {
   const folder = mkdtempSync(join(tmpdir(), 'coalface-paint-'));
   const hub = await startHub({ folder });
   const browser = await chromium.launch(launchOptions());
   const cold: Paint[] = [];
   const kept: Paint[] = [];
+  const bare: number[] = [];
   try {
     for (let round = 0; round < ROUNDS; round++) {
       cold.push(await paintCold(browser, hub.address));
       kept.push(await paintKept(browser, hub.address));
+      bare.push(await paintBare(browser, hub.address));
     }
   } finally {
     await browser.close();
     await hub.stop();
     rmSync(folder, { recursive: true });
   }
-  console.log(JSON.stringify({ cold, kept }));
-  return { cold, kept };
+  console.log(JSON.stringify({ cold, kept, bare }));
+  return { cold, kept, bare };
 }
 
 const median = (all: readonly number[]) =>

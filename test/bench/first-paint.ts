@@ -15,7 +15,17 @@ export async function paintCold(browser: Browser, address: string): Promise<Pain
   return paint;
 }
 
-/** The same on a device that keeps the screens, by its service worker. */
+/** A page of bare words from the same hub: what no screen can be painted sooner than. */
+export async function paintBare(browser: Browser, address: string): Promise<number> {
+  const context = await browser.newContext();
+  const page = await slowedPage(context);
+  await page.goto(`${address}/health`);
+  const firstMs = await firstPaint(page);
+  await context.close();
+  return firstMs;
+}
+
+/** A station wall on a device that keeps the screens, by its service worker. */
 export async function paintKept(browser: Browser, address: string): Promise<Paint> {
   const context = await browser.newContext();
   const page = await context.newPage();
@@ -32,12 +42,17 @@ export async function paintKept(browser: Browser, address: string): Promise<Pain
 }
 
 async function paintOf(context: BrowserContext, address: string): Promise<Paint> {
-  const page = await context.newPage();
-  const devtools = await context.newCDPSession(page);
-  await devtools.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+  const page = await slowedPage(context);
   await page.addInitScript({ content: WATCH });
   await page.goto(address + WALL);
   return { firstMs: await firstPaint(page), dayMs: await taskPaint(page) };
+}
+
+async function slowedPage(context: BrowserContext): Promise<Page> {
+  const page = await context.newPage();
+  const devtools = await context.newCDPSession(page);
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+  return page;
 }
 
 const firstPaint = (page: Page) =>
