@@ -210,16 +210,20 @@ describe('what mend says before anybody asks', () => {
   });
 });
 
-/** All that the desk says of it, once it was asked for. */
-async function offeredWords(better: MendOffer): Promise<string> {
+/** A desk that has it on offer, once it was asked for. */
+async function deskOffered(better: MendOffer): Promise<MendDay> {
   const doors = { mend: async () => ({ ok: true as const, mend: { id: 'it', offer: better } }) };
   const desk = Object.assign(new MendDay(), { doors, say: english, view: dayAt(7) });
   document.body.append(desk);
   await desk.updateComplete;
   desk.shadowRoot?.querySelector('button')?.click();
   await settled(desk);
-  return (desk.shadowRoot?.textContent ?? '').replace(/\s+/g, ' ');
+  return desk;
 }
+
+/** All that it says. */
+const wordsOn = (desk: MendDay): string =>
+  (desk.shadowRoot?.textContent ?? '').replace(/\s+/g, ' ');
 
 describe('what mends a day, when it is offered', () => {
   it('stands beside how the day goes as it is, service by service', async () => {
@@ -228,12 +232,7 @@ describe('what mends a day, when it is offered', () => {
     const ribs = { name: { en: 'Spare ribs' }, beforeS: seconds(-1080), afterS: seconds(-240) };
     const overlong = { before: 2, after: 0 };
     const better = { ...offer, services: [dinner], batches: [ribs], overlong };
-    const doors = { mend: async () => ({ ok: true as const, mend: { id: 'it', offer: better } }) };
-    const desk = Object.assign(new MendDay(), { doors, say: english, view: dayAt(7) });
-    document.body.append(desk);
-    await desk.updateComplete;
-    desk.shadowRoot?.querySelector('button')?.click();
-    await settled(desk);
+    const desk = await deskOffered(better);
     const rows = [...(desk.shadowRoot?.querySelectorAll('.services li') ?? [])].map((row) =>
       (row.textContent ?? '').replace(/\s+/g, ' ').trim(),
     );
@@ -250,7 +249,7 @@ describe('what mends a day, when it is offered', () => {
       return { id: name as ServiceId, name: { en: name }, beforeS, afterS } as never;
     };
     const services = [of('Dinner', -1080, 300), of('Lunch', -120, -720)];
-    const words = await offeredWords({ ...offer, services });
+    const words = wordsOn(await deskOffered({ ...offer, services }));
     expect(words).toContain('But it makes Lunch 10 min later: 12 min late.');
     expect(words).not.toContain('makes Dinner');
   });

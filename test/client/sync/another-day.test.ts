@@ -1,12 +1,11 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { strayRefusal } from '../../../client/shell/refusals.ts';
 import type { KeptTap, Sync } from '../../../client/sync/index.ts';
-import { createSync, memoryOutbox, soleDrainer } from '../../../client/sync/index.ts';
-import type { CommandId, ScreenId, StationId, TaskId } from '../../../shared/kernel/index.ts';
+import type { CommandId, TaskId } from '../../../shared/kernel/index.ts';
 import { isOvertaken } from '../../../shared/view/index.ts';
 import { type Say, sayRefusal } from '../../../shared/words/index.ts';
 import { stationView } from '../fixtures.ts';
-import { StagedHub, StagedTime } from './staged.ts';
+import { Staged, type StagedHub, type StagedTime } from './staged.ts';
 
 const [square, rub, slice] = ['square', 'rub', 'slice'].map((step) => `ribs-1/${step}` as TaskId);
 
@@ -19,27 +18,13 @@ const spanish: Say = { ...english, language: 'es' };
 let time: StagedTime;
 let hub: StagedHub;
 let disk: Map<CommandId, KeptTap>;
-let ids: number;
+let screen: Staged['screen'];
 
 beforeEach(() => {
-  time = new StagedTime();
-  hub = new StagedHub(time);
-  disk = new Map();
-  ids = 0;
+  const staged = new Staged();
+  ({ time, hub, disk } = staged);
+  screen = (outbox) => staged.screen(outbox);
 });
-
-function screen(): Sync {
-  return createSync({
-    openLink: hub.open,
-    outbox: memoryOutbox(disk),
-    clock: time,
-    timers: time,
-    drainer: soleDrainer(),
-    newId: () => `tap-${++ids}`,
-    screenId: 'wall' as ScreenId,
-    face: { kind: 'station', station: 'trim' as StationId },
-  });
-}
 
 /** The first view on a link of a hub with this log. */
 async function comes(log: string, seq = 40, day = '2026-11-25'): Promise<void> {

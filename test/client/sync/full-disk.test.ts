@@ -1,23 +1,21 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { KeptTap, Outbox, Sync } from '../../../client/sync/index.ts';
-import { createSync, memoryOutbox, soleDrainer } from '../../../client/sync/index.ts';
-import type { CommandId, ScreenId, StationId, TaskId } from '../../../shared/kernel/index.ts';
-import { StagedHub, StagedTime } from './staged.ts';
+import { memoryOutbox } from '../../../client/sync/index.ts';
+import type { CommandId, TaskId } from '../../../shared/kernel/index.ts';
+import { Staged, type StagedHub, type StagedTime } from './staged.ts';
 
 const square = 'ribs-1/square' as TaskId;
 
 let time: StagedTime;
 let hub: StagedHub;
 let disk: Map<CommandId, KeptTap>;
-let ids: number;
+let staged: Staged;
 /** What the disk does with a tap: keeps it, refuses it, or never answers. */
 let mood: 'keeps' | 'is full' | 'hangs';
 
 beforeEach(() => {
-  time = new StagedTime();
-  hub = new StagedHub(time);
-  disk = new Map();
-  ids = 0;
+  staged = new Staged();
+  ({ time, hub, disk } = staged);
   mood = 'keeps';
 });
 
@@ -29,16 +27,7 @@ function screen(): Sync {
     }
     return mood === 'hangs' ? new Promise(() => {}) : kept.put(tap);
   };
-  return createSync({
-    openLink: hub.open,
-    outbox: { ...kept, put },
-    clock: time,
-    timers: time,
-    drainer: soleDrainer(),
-    newId: () => `tap-${++ids}`,
-    screenId: 'wall' as ScreenId,
-    face: { kind: 'station', station: 'trim' as StationId },
-  });
+  return staged.screen({ ...kept, put });
 }
 
 const count = (sync: Sync, done: number) => sync.tap({ kind: 'count', task: square, done });

@@ -1,5 +1,6 @@
-import type { LocalClock, Timers } from '../../../client/sync/index.ts';
-import type { Instant } from '../../../shared/kernel/index.ts';
+import type { KeptTap, LocalClock, Outbox, Sync, Timers } from '../../../client/sync/index.ts';
+import { createSync, memoryOutbox, soleDrainer } from '../../../client/sync/index.ts';
+import type { CommandId, Instant, ScreenId, StationId } from '../../../shared/kernel/index.ts';
 import { instant } from '../../../shared/kernel/index.ts';
 import type {
   Answer,
@@ -114,5 +115,27 @@ export class StagedHub {
     if (!this.#isUp) return Promise.reject(new LinkLost());
     const made = make();
     return made === null ? new Promise(() => {}) : Promise.resolve(made);
+  }
+}
+
+/** A screen at a station, and the hub, the time and the disk that it stands on. */
+export class Staged {
+  readonly time = new StagedTime();
+  readonly hub = new StagedHub(this.time);
+  readonly disk = new Map<CommandId, KeptTap>();
+  #ids = 0;
+
+  /** `outbox`: what it does with its taps; left out: it keeps them on the disk. */
+  screen(outbox: Outbox = memoryOutbox(this.disk)): Sync {
+    return createSync({
+      openLink: this.hub.open,
+      outbox,
+      clock: this.time,
+      timers: this.time,
+      drainer: soleDrainer(),
+      newId: () => `tap-${++this.#ids}`,
+      screenId: 'wall' as ScreenId,
+      face: { kind: 'station', station: 'trim' as StationId },
+    });
   }
 }

@@ -1,10 +1,10 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { KeptTap, Outbox, Sync } from '../../../client/sync/index.ts';
-import { createSync, memoryOutbox, soleDrainer } from '../../../client/sync/index.ts';
-import type { CommandId, ScreenId, StationId, TaskId } from '../../../shared/kernel/index.ts';
+import type { KeptTap } from '../../../client/sync/index.ts';
+import { memoryOutbox } from '../../../client/sync/index.ts';
+import type { CommandId, TaskId } from '../../../shared/kernel/index.ts';
 import type { Refusal } from '../../../shared/view/index.ts';
 import { stationView } from '../fixtures.ts';
-import { StagedHub, StagedTime } from './staged.ts';
+import { Staged, type StagedHub, type StagedTime } from './staged.ts';
 
 const square = 'ribs-1/square' as TaskId;
 const rub = 'ribs-1/rub' as TaskId;
@@ -12,27 +12,13 @@ const rub = 'ribs-1/rub' as TaskId;
 let time: StagedTime;
 let hub: StagedHub;
 let disk: Map<CommandId, KeptTap>;
-let ids: number;
+let screen: Staged['screen'];
 
 beforeEach(() => {
-  time = new StagedTime();
-  hub = new StagedHub(time);
-  disk = new Map();
-  ids = 0;
+  const staged = new Staged();
+  ({ time, hub, disk } = staged);
+  screen = (outbox) => staged.screen(outbox);
 });
-
-function screen(outbox: Outbox = memoryOutbox(disk)): Sync {
-  return createSync({
-    openLink: hub.open,
-    outbox,
-    clock: time,
-    timers: time,
-    drainer: soleDrainer(),
-    newId: () => `tap-${++ids}`,
-    screenId: 'wall' as ScreenId,
-    face: { kind: 'station', station: 'trim' as StationId },
-  });
-}
 
 const view = (seq: number, epoch = 'first') => ({
   epoch,
