@@ -34,7 +34,7 @@ export function footWork(page: StationPage, { view, seen, mustLook, ...work }: S
   }
   const isAlone = page.now.length === 1 && !mustLook && !fire;
   const isHigh = isAlone && page.now.every(({ task }) => hasHighLetters(task, seen, work));
-  const called = view.people.find(({ name }) => name === fire?.spell?.call?.name)?.id;
+  const called = fire?.spell?.call?.who;
   return html`<div class="work">
     ${order ? html`<p class="quiet call">${order}</p>` : nothing}
     ${repeat(

@@ -55,7 +55,10 @@ export function alertsIn(live: Live): Alert[] {
 }
 
 /** Who is called to a fire, and by when; null where it burns, or nobody is there. */
-export function fireCall(live: Live, smoker: SmokerId): Pick<Alert, 'name' | 'byAt'> | null {
+export function fireCall(
+  live: Live,
+  smoker: SmokerId,
+): Pick<Alert, 'who' | 'name' | 'byAt'> | null {
   if (!spellOf(live.state, smoker)) return null;
   return named(live, fires(live, smoker))[0] ?? null;
 }

@@ -80,7 +80,9 @@ function spellDrawn(live: Live, smoker: SmokerId): SmokerDrawing['spell'] {
   const { kind, backAt } = spell;
   const call = fireCall(live, smoker);
   const since = beganAt(live.state, spell);
-  return { kind, since, backAt, ...(call && { call: { name: call.name, byAt: call.byAt } }) };
+  if (!call) return { kind, since, backAt };
+  const { who, name, byAt } = call;
+  return { kind, since, backAt, call: { who, name, byAt } };
 }
 
 /** A time that is thought anew begins another spell; what lies in it has stood still before. */

@@ -185,7 +185,7 @@ export type SmokerDrawing = {
     readonly since: Instant;
     readonly backAt: Instant | null;
     /** Who is called to it, and by when; absent where nobody is here. */
-    readonly call?: { readonly name: string; readonly byAt: Instant };
+    readonly call?: { readonly who: PersonId; readonly name: string; readonly byAt: Instant };
   } | null;
   readonly racks: readonly RackDrawing[];
 };

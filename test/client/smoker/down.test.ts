@@ -2,10 +2,10 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { DeskSmokers } from '../../../client/desk/desk-smokers.ts';
 import { SmokerWall } from '../../../client/smoker/smoker-wall.ts';
-import { celsius } from '../../../shared/kernel/index.ts';
+import { celsius, type PersonId } from '../../../shared/kernel/index.ts';
 import type { DeskView, SmokerView } from '../../../shared/view/index.ts';
 import { buttonsOf, drawn, saidOn, tap, tapsWrittenDown } from '../fingers.ts';
-import { at, smokerView } from '../fixtures.ts';
+import { at, smokerView, theo } from '../fixtures.ts';
 
 const [a, b] = smokerView.smokers;
 if (!a || !b) throw new Error('the fixture has too few smokers');
@@ -63,7 +63,7 @@ describe('a smoker that goes down, at the wall of the pit', () => {
   });
 
   it('says at its head who is to do what about it, and by when', async () => {
-    const call = { name: 'Theo', byAt: at(10) };
+    const call = { who: theo, name: 'Theo', byAt: at(10) };
     const spells = [
       ['down', 'Theo: light it again or move the meat by 10:52'],
       ['cold', 'Theo: tend the fire by 10:52'],
@@ -85,7 +85,7 @@ describe('a smoker that goes down, at the wall of the pit', () => {
     const [person] = smokerView.people;
     const [task] = smokerView.tasks;
     if (!person || !task) throw new Error('the fixture has nobody, or no work');
-    const call = { name: person.name, byAt: at(10) };
+    const call = { who: person.id, name: person.name, byAt: at(10) };
     const failing = { ...a, spell: { ...spell, call } };
     const running = { ...task, hand: person.id, state: 'running', startAt: at(-5) } as const;
     const lines = async (smokers: SmokerView['smokers']) => {
@@ -97,6 +97,12 @@ describe('a smoker that goes down, at the wall of the pit', () => {
     expect(cold.said).toContain(`Smoker A · ${person.name}: tend the fire by 10:52`);
     expect(cold.line?.hasAttribute('due')).toBe(false);
     expect(cold.line?.hasAttribute('brief')).toBe(true);
+    // Somebody else of the same name has their own work.
+    const namesake = {
+      ...failing,
+      spell: { ...spell, call: { ...call, who: 'other' as PersonId } },
+    };
+    expect((await lines([namesake, b])).line?.hasAttribute('due')).toBe(true);
     const warm = await lines([a, b]);
     expect(warm.said).not.toContain('tend the fire');
     expect(warm.line?.hasAttribute('due')).toBe(true);

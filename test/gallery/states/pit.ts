@@ -1,5 +1,5 @@
 import { laneM } from '../../../client/parts/rack-lane.ts';
-import type { CutId, SlotId } from '../../../shared/kernel/index.ts';
+import type { CutId, PersonId, SlotId } from '../../../shared/kernel/index.ts';
 import { celsius, minutes, must } from '../../../shared/kernel/index.ts';
 import type { SmokerDrawing } from '../../../shared/view/index.ts';
 import { pitRule } from '../../../shared/view/index.ts';
@@ -26,7 +26,7 @@ const lane = (rack: SmokerDrawing['racks'][number]) => ({
 const to = 'b/1' as SlotId;
 const spell = (kind: 'down' | 'cold') => ({
   ...{ kind, since: at(-12), backAt: at(50) },
-  call: { name: 'Theo', byAt: at(50) },
+  call: { who: 'theo' as PersonId, name: 'Theo', byAt: at(50) },
 });
 
 const offer = {

@@ -100,10 +100,10 @@ describe('a smoker that goes out at the busiest minute', () => {
 
   it('stands at the pit with the same person, and the same time, as at the desk', () => {
     const fire = seen[0]?.alerts.find(({ key }) => key === `smoker ${smoker}`);
-    const { name, byAt } = must(fire, 'a call');
+    const { who, name, byAt } = must(fire, 'a call');
     const shown = pit?.face === 'smoker' ? pit.smokers : [];
     const called = shown.map(({ id, spell }) => [id, spell?.call ?? null]);
-    expect(called.filter(([, call]) => call !== null)).toEqual([[smoker, { name, byAt }]]);
+    expect(called.filter(([, call]) => call !== null)).toEqual([[smoker, { who, name, byAt }]]);
   });
 
   it('has for each alert a person who is here, an action and a time, in both languages', () => {
