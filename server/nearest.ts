@@ -15,6 +15,7 @@ import {
   openingLater,
   type PlanFiles,
   portionsIn,
+  skippedTimes,
 } from '../shared/plan/index.ts';
 import { type Language, sayNearestPlan, sayNearestTimes } from '../shared/words/index.ts';
 import { type Effort, makePlan, revisePlan } from './adopt.ts';
@@ -62,6 +63,8 @@ export function nearestOf(ask: NearestAsk, nowMs = () => performance.now()): Nea
   const endMs = nowMs() + MOST_MS;
   const live = ask.state?.plan ? openLive(ask.state, ask.now) : null;
   const fits: Fits = (cookPlan, effort) => {
+    // What would be refused where it is typed is not offered.
+    if (skippedTimes(cookPlan, ask.files.kitchen.zone).length > 0) return false;
     const asked = { ...ask.files, cookPlan };
     return (live ? revisePlan(asked, live, effort) : makePlan(asked, 1, effort)).ok;
   };

@@ -3,6 +3,7 @@ import { firstWanted, paperOf } from '../../shared/paper/index.ts';
 import type { Bettering as Gap } from '../../shared/plan/index.ts';
 import { type Language, sayBettering, sayBound } from '../../shared/words/index.ts';
 import { gapOf } from '../better-plan.ts';
+import { saidTwice } from '../said-twice.ts';
 import { allWell, type Command, misused, refused } from './command.ts';
 import { activityJson, asJson, moment, servicesJson, weightOf } from './json.ts';
 import { planText } from './plan-text.ts';
@@ -47,7 +48,13 @@ export const plan: Command = {
     const found = { bettering: betteringJson(bettering), quality: qualityJson(gap) };
     if (isJson) shell.say(asJson({ ...planJson(live), ...found }));
     else {
-      const lines = [...said(bettering, language), ...(gap ? [sayBound(gap, language), ''] : [])];
+      const twice = saidTwice(made.plan, language);
+      const ahead = twice.length > 0 ? [...twice, ''] : [];
+      const lines = [
+        ...ahead,
+        ...said(bettering, language),
+        ...(gap ? [sayBound(gap, language), ''] : []),
+      ];
       shell.say([planText(paperOf(live, language)), ...lines].join('\n'));
     }
     return allWell;

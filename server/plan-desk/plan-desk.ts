@@ -27,6 +27,7 @@ import type { DayFiles } from '../day-files.ts';
 import { writePlan } from '../folder/index.ts';
 import type { Hub } from '../hub/index.ts';
 import { lettersAddress } from '../letters.ts';
+import { saidTwice } from '../said-twice.ts';
 import type { Entitled } from '../who/index.ts';
 import { sayIn } from '../why-not-planned.ts';
 import type { Drafted } from './draft.ts';
@@ -166,17 +167,14 @@ function askOf({ hub, now }: Parts, files: DayFiles, language: Language) {
   return { files, state: runs ? state : null, now: now(), language };
 }
 
-function said(
-  drafted: Drafted,
-  { kitchen, paces = [] }: DayFiles,
-  language: Language,
-  steps = 0,
-): PlanTried {
+function said(drafted: Drafted, files: DayFiles, language: Language, steps = 0): PlanTried {
+  const { kitchen, paces = [] } = files;
   if (!drafted.fits) return { fits: false, lines: drafted.lines };
   const say = sayIn(language, kitchen);
   const { offer, bettering } = drafted;
   const fits = offer ? sayPlanOffer(offer, say) : [sayPlanFits(say)];
-  const lines = paces.length > 0 ? [...fits, sayPaces(paces.length, language)] : fits;
+  const atPaces = paces.length > 0 ? [sayPaces(paces.length, language)] : [];
+  const lines = [...fits, ...saidTwice(files, language), ...atPaces];
   if (!bettering) return { fits: true, lines };
   return { fits: true, lines, better: { ...sayGap(bettering, language), steps } };
 }

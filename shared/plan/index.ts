@@ -2,6 +2,7 @@ export type { Text } from '../kernel/index.ts';
 export { type Bettering, betterDay, bettered, type DayBettered } from './better-day.ts';
 export { type BuildOf, build } from './build.ts';
 export type * from './built.ts';
+export { NOT_SKIPPED, skippedTimes, type TimeTwice, timesTwice } from './clock-changes.ts';
 export {
   askingFor,
   clockBetween,

@@ -4,6 +4,7 @@ import type { FileFault, FileRead } from '../kernel/index.ts';
 import { checkReferences, readEntry } from '../kernel/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import { readKitchen } from '../kitchen/index.ts';
+import { skippedTimes } from './clock-changes.ts';
 import type { CookPlan } from './schema.ts';
 import { cookPlanSchema } from './schema.ts';
 import { unknownInKitchen, unknownInPlan } from './unknown.ts';
@@ -30,7 +31,11 @@ export function readCookPlan(
   ];
   if (!read.ok) return { ok: false, problems: [...read.problems, ...twice] };
   const cookPlan: CookPlan = read.value;
-  const problems = [...twice, ...(against ? unknownInPlan(cookPlan, against) : [])];
+  const problems = [
+    ...twice,
+    ...(against ? unknownInPlan(cookPlan, against) : []),
+    ...(against ? skippedTimes(cookPlan, against.kitchen.zone) : []),
+  ];
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: cookPlan };
 }
 

@@ -83,6 +83,7 @@ export { sayPaces } from './say-paces.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
 export { sayReadings } from './say-readings.ts';
 export { sayStanding } from './say-standing.ts';
+export { sayTwice } from './say-twice.ts';
 export { clockAhead, HALF_DAY_MS, sayDayAhead, sayWhen } from './say-when.ts';
 export { sayBar, sayWhy } from './say-why.ts';
 export { scaleWeight } from './scale-weight.ts';

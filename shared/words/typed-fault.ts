@@ -9,6 +9,8 @@ export type Wanted =
   | { readonly kind: 'count'; readonly least: number }
   | { readonly kind: 'some' }
   | { readonly kind: 'once' }
+  /** A time that comes on the night the clock goes forward, such as these. */
+  | { readonly kind: 'not-skipped'; readonly such: readonly string[] }
   | { readonly kind: 'one-of'; readonly words: string }
   /** As the file's reader has it, for what only a file can have wrong. */
   | { readonly kind: 'as-read'; readonly words: string };
@@ -31,6 +33,7 @@ type Phrases = {
   readonly some: string;
   readonly once: string;
   oneOf(words: string): string;
+  notSkipped(such: readonly string[]): string;
 };
 
 const languages: Readonly<Record<Language, Phrases>> = {
@@ -43,6 +46,8 @@ const languages: Readonly<Record<Language, Phrases>> = {
     some: 'at least one of it',
     once: 'each dish once in a service',
     oneOf: (words) => `one of: ${words}`,
+    notSkipped: (such) =>
+      `a time that the clock does not skip that night, such as ${such.join(' or ')}`,
   },
   es: {
     fault: (where, found, wanted) => `${where}: se encontró ${found}; se admite: ${wanted}.`,
@@ -53,6 +58,7 @@ const languages: Readonly<Record<Language, Phrases>> = {
     some: 'al menos uno',
     once: 'cada platillo una vez en un servicio',
     oneOf: (words) => `uno de: ${words}`,
+    notSkipped: (such) => `una hora que el reloj no se salte esa noche, como ${such.join(' o ')}`,
   },
 };
 
@@ -70,6 +76,8 @@ function sayWanted(wanted: Wanted, words: Phrases, say: Say): string {
       return words.count(wanted.least);
     case 'one-of':
       return words.oneOf(wanted.words);
+    case 'not-skipped':
+      return words.notSkipped(wanted.such.map((time) => shownClock(time, say)));
     case 'as-read':
       return wanted.words;
     case 'day':

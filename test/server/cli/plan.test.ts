@@ -142,6 +142,21 @@ describe('a plan that cannot be', () => {
     });
   });
 
+  it('is named with its place where its time is not there, the night clocks go forward', async () => {
+    const [lunch, ...others] = folder.files.cookPlan.services;
+    const late = { ...lunch, opens: '26:30', closes: '29:00' };
+    const night = { ...folder.files.cookPlan, day: '2026-03-07', services: [late, ...others] };
+    folder.write('night.json', night);
+    expect(await typed(folder.path, 'plan', 'night.json')).toEqual({
+      exit: 1,
+      said: '',
+      complaints: [
+        'night.json: services[0].opens: found "26:30"; allowed: ' +
+          'a time that the clock does not skip that night, such as "25:30" or "27:00".',
+      ],
+    });
+  });
+
   it('leaves the files as they were', async () => {
     await planned();
     const text = readFileSync(join(folder.path, `plans/${today}.json`), 'utf8');

@@ -96,6 +96,39 @@ describe('a plan of another day', () => {
     expect(spanish.better?.line).toMatch(/Como mucho se puede mejorar|Es lo mejor/);
   });
 
+  it('says of a time that comes twice that night which one is taken', async () => {
+    // Clocks go back at 2:00 on 7 November 2027 in Chicago (IANA tzdata).
+    const plan = planOn(files.cookPlan, '2027-11-06');
+    const services = plan.services.map((each) =>
+      each.id === 'dinner' ? { ...each, closes: '25:30' } : each,
+    );
+    const tried = await desk.try(office, { ...plan, services }, 'en');
+    expect(tried.fits).toBe(true);
+    expect(tried.lines).toContain(
+      'Dinner, closes: the clock goes back that night and shows 1:30 am +1 twice; the first is taken.',
+    );
+    const spanish = await desk.try(office, { ...plan, services }, 'es');
+    expect(spanish.lines.join(' ')).toMatch(/marca dos veces 1:30 am \+1; se toma la primera/);
+  });
+
+  it('says in the fields\u2019 own names which time the clock skips, and takes nothing', async () => {
+    const plan = planOn(files.cookPlan, '2027-03-13');
+    const services = plan.services.map((each) =>
+      each.id === 'dinner' ? { ...each, closes: '26:30' } : each,
+    );
+    const taken = await desk.take(office, { ...plan, services }, 'en');
+    expect(taken).toEqual({
+      fits: false,
+      lines: [
+        'Dinner, closes: found 2:30 am +1; allowed: a time that the clock does not skip that night, ' +
+          'such as 1:30 am +1 or 3:00 am +1.',
+      ],
+    });
+    expect(await desk.take(office, { ...plan, services }, 'es')).toMatchObject({
+      lines: [expect.stringMatching(/una hora que el reloj no se salte esa noche, como 1:30/)],
+    });
+  });
+
   it('says what does not fit, and keeps nothing of it', async () => {
     const edit = { kind: 'portions', service: 'lunch', dish: 'ribs', portions: 4_000 } as const;
     const ribs = must(desk.edit(tomorrow, edit, 'en'), 'the edited plan').plan;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readCookPlan, readPlanFiles } from '../../../shared/plan/index.ts';
+import { readCookPlan, readPlanFiles, timesTwice } from '../../../shared/plan/index.ts';
 import { filesWith, plain, spoilt } from './three-elms.ts';
 
 describe('reading a cook plan', () => {
@@ -49,6 +49,50 @@ describe('reading a cook plan', () => {
       ['services[1].dishes[0].hands.square', undefined],
       ['services[1].dishes[0].hands.rubb', 'rub'],
     ]);
+  });
+});
+
+describe('a time of a plan on the night a clock is changed', () => {
+  const on = (day: string, changes: Readonly<Record<string, unknown>>) =>
+    spoilt(plain.cookPlan, { day, ...changes });
+  const batch = { number: 1, portions: 10, ready: '26:59' };
+
+  // Clocks go forward at 2:00 on 8 March 2026 in Chicago (IANA tzdata).
+  it('is not taken for another where the clock skips it, and says which are near', () => {
+    const plan = on('2026-03-07', {
+      'services[0].opens': '26:00',
+      'services[0].closes': '27:00',
+      'services[0].dishes[0].batches': [batch],
+    });
+    const read = readCookPlan(plan, filesWith());
+    const allowed = 'a time that the clock does not skip that night, such as ';
+    expect(read.ok ? [] : read.problems).toEqual([
+      {
+        path: 'services[0].opens',
+        found: '"26:00"',
+        allowed: `${allowed}"25:30" or "27:00"`,
+      },
+      {
+        path: 'services[0].dishes[0].batches[0].ready',
+        found: '"26:59"',
+        allowed: `${allowed}"25:59" or "27:29"`,
+      },
+    ]);
+  });
+
+  it('is one of that place alone: where no clock is changed then, it is taken', () => {
+    const phoenix = { ...filesWith().kitchen, zone: 'America/Phoenix' };
+    const plan = on('2026-03-07', { 'services[0].opens': '26:30', 'services[0].closes': '28:00' });
+    expect(readCookPlan(plan, { ...filesWith(), kitchen: phoenix })).toMatchObject({ ok: true });
+  });
+
+  it('is taken where it comes twice, and said to', () => {
+    const plan = on('2026-10-31', { 'services[1].closes': '25:30' });
+    const read = readCookPlan(plan, filesWith());
+    expect(read.ok && timesTwice(read.value, 'America/Chicago')).toMatchObject([
+      { of: 'closes', time: '25:30' },
+    ]);
+    expect(read.ok && timesTwice(read.value, 'America/Phoenix')).toEqual([]);
   });
 });
 
