@@ -10,6 +10,7 @@ import { type LogRead, readLog } from './read-log.ts';
 import type { Refused } from './refusal.ts';
 import { replayJson } from './replay-json.ts';
 import { replayText } from './replay-text.ts';
+import { soMany } from './so-many.ts';
 
 export const replay: Command = {
   name: 'replay',
@@ -56,7 +57,9 @@ function toldJson(read: LogRead) {
 
 function toldText({ entries, broken, days, state }: LogRead, { options }: Asked): string {
   const isWhole = broken === null ? 'The log is whole' : 'The log holds as far as it goes';
-  const head = [`${isWhole}: ${entries} entries, of ${days.join(', ') || 'no day'}.`];
+  const head = [
+    `${isWhole}: ${soMany(entries, 'entry', 'entries')}, of ${days.join(', ') || 'no day'}.`,
+  ];
   if (!state.plan) return `${[...head, 'It has no plan yet.'].join('\n')}\n`;
   const { kitchen } = state.plan;
   const language = languageOf(options, kitchen);

@@ -12,6 +12,7 @@ import {
 } from './command.ts';
 import { notThere } from './kitchen-files.ts';
 import { hasLog } from './read-log.ts';
+import { soMany } from './so-many.ts';
 
 export const verify: Command = {
   name: 'verify',
@@ -61,13 +62,15 @@ function ofFile(file: string, { path, options }: Asked, { say }: Shell): Ended {
   if (head !== undefined && !hasHead) sentences.push(`The head ${head} is not in it.`);
   if (sentences.length > 0 || !exported) return refused(sentences);
   const { from, to, kitchen, madeAt, key } = exported.head;
-  const days = from === to ? from : `${exported.days.length} days, ${from} to ${to}`;
+  const days =
+    from === to ? from : `${soMany(exported.days.length, 'day', 'days')}, ${from} to ${to}`;
   say(`${path} is as it was made at ${madeAt}: ${kitchen}, ${days}.\n`);
   for (const { day, why, hash, sealedAt, closedBy } of exported.seals) {
     const who = closedBy === null ? '' : `, closed by ${closedBy}`;
     say(`  ${day} ${why} ${sealedAt}${who}, head ${hash}\n`);
   }
-  say(`  ${exported.entries.length} entries; signed with the key ${fingerprintOf(key)}\n`);
+  const kept = soMany(exported.entries.length, 'entry', 'entries');
+  say(`  ${kept}; signed with the key ${fingerprintOf(key)}\n`);
   return allWell;
 }
 
@@ -98,7 +101,9 @@ async function ofFolder(place: string, { path, options }: Asked, { say }: Shell)
     ...others.map((key) => `Days are signed with another key: ${key}.`),
   ];
   if (sentences.length > 0) return refused(sentences);
-  say(`${path}: ${entries} entries, each follows from the one before; ${seals} seals hold.\n`);
+  const each = entries === 1 ? 'the first of all' : 'each follows from the one before';
+  const held = seals === 1 ? '1 seal holds' : `${seals} seals hold`;
+  say(`${path}: ${soMany(entries, 'entry', 'entries')}, ${each}; ${held}.\n`);
   for (const key of keys) say(`  signed with the key ${key}\n`);
   return allWell;
 }

@@ -1,5 +1,6 @@
 import type { LotRow, LotTrace } from '../record/index.ts';
 import { type Say, sayDay, temperature, textIn, weight } from '../words/index.ts';
+import { labelWords } from './label-words.ts';
 import { element, escaped } from './markup.ts';
 import { part, recordPage, ruledTable } from './record-page.ts';
 import { recordWords } from './record-words.ts';
@@ -87,7 +88,7 @@ function factsOf(lot: LotRow, say: Say): string[] {
   const words = recordWords[say.language];
   return [
     `${words.came} ${sayDay(lot.id.slice(0, 10), say)}`,
-    `${lot.pieces} ${words.pieces}`,
+    labelWords[say.language].pieces(lot.pieces),
     weight(lot.weightKg, say),
     lot.supplier,
     ...(lot.code === null ? [] : [`${words.code} ${lot.code}`]),

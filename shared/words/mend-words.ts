@@ -60,7 +60,10 @@ const english: MendWords = {
   people: 'Other hands and places',
   times: (tasks) => `Other times: ${tasks}`,
   tooLong: 'Rests and holds too long',
-  overlong: (waits) => `${waits} rests and holds will last longer than they may.`,
+  overlong: (waits) =>
+    waits === 1
+      ? 'One rest or hold will last longer than it may.'
+      : `${waits} rests and holds will last longer than they may.`,
   longer: (by) => `${by} too long`,
   most: (longest) => `${longest} at the most`,
   thrownOut: (at) => `What is left at ${at} is thrown out.`,
@@ -101,7 +104,10 @@ const spanish: MendWords = {
   people: 'Otras personas y lugares',
   times: (tasks) => `Otras horas: ${tasks}`,
   tooLong: 'Reposos y esperas de más',
-  overlong: (waits) => `${waits} reposos y esperas durarán más de lo que pueden.`,
+  overlong: (waits) =>
+    waits === 1
+      ? 'Un reposo o espera durará más de lo que puede.'
+      : `${waits} reposos y esperas durarán más de lo que pueden.`,
   longer: (by) => `${by} de más`,
   most: (longest) => `máximo ${longest}`,
   thrownOut: (at) => `Lo que quede a ${las(at)} se tira.`,

@@ -20,7 +20,7 @@ type Phrases = {
   kept(dish: string, portions: number, weight: string, at: string): string;
   /** Of what may not be used yet. */
   readonly cools: string;
-  until(day: string): string;
+  until(portions: number, day: string): string;
   readonly notCounted: string;
   nearest(dishes: string): string;
   portions(service: string, dish: string, portions: number): string;
@@ -28,12 +28,15 @@ type Phrases = {
   opens(service: string, at: string): string;
 };
 
+const portionsOf = (count: number) => (count === 1 ? '1 portion' : `${count} portions`);
+const porcionesDe = (count: number) => (count === 1 ? '1 porción' : `${count} porciones`);
+
 const english: Phrases = {
   anew: (batches) => `Planned anew: ${batches}`,
   batch: (name, before, after) => {
     if (after === null) return `${name} dropped`;
-    if (before === null) return `${name} added, ${after} portions`;
-    return before === after ? name : `${name} ${before} → ${after} portions`;
+    if (before === null) return `${name} added, ${portionsOf(after)}`;
+    return before === after ? name : `${name} ${before} → ${portionsOf(after)}`;
   },
   service: (name, before, after) => `${name}: ${before} → ${after}`,
   serviceSame: (name, margin) => `${name} stays at ${margin}`,
@@ -43,13 +46,15 @@ const english: Phrases = {
   others: (tasks) => `${tasks} ${tasks === 1 ? 'task' : 'tasks'} of other batches move`,
   nothing: 'nothing else moves',
   fits: 'It fits.',
-  kept: (dish, portions, weight, at) =>
-    `${dish}: ${portions} portions (${weight}) were kept, ${at}`,
-  until: (day) => `use or throw away by the end of ${day}`,
+  kept: (dish, portions, weight, at) => {
+    const were = portions === 1 ? 'was' : 'were';
+    return `${dish}: ${portionsOf(portions)} (${weight}) ${were} kept, ${at}`;
+  },
+  until: (_, day) => `use or throw away by the end of ${day}`,
   cools: 'It still cools: not before its check is kept.',
   notCounted: 'No plan counts on what was kept: it has to be heated again first.',
   nearest: (dishes) => `The most that was found to fit: ${dishes}.`,
-  portions: (service, dish, portions) => `${service}, ${dish}: ${portions} portions`,
+  portions: (service, dish, portions) => `${service}, ${dish}: ${portionsOf(portions)}`,
   earliest: (services) => `The earliest that was found to fit: ${services}.`,
   opens: (service, at) => `${service} opens at ${at}`,
 };
@@ -58,8 +63,8 @@ const spanish: Phrases = {
   anew: (batches) => `Se planea de nuevo: ${batches}`,
   batch: (name, before, after) => {
     if (after === null) return `${name} se quita`;
-    if (before === null) return `${name} se agrega, ${after} porciones`;
-    return before === after ? name : `${name} ${before} → ${after} porciones`;
+    if (before === null) return `${name} se agrega, ${porcionesDe(after)}`;
+    return before === after ? name : `${name} ${before} → ${porcionesDe(after)}`;
   },
   service: (name, before, after) => `${name}: ${before} → ${after}`,
   serviceSame: (name, margin) => `${name} sigue con ${margin}`,
@@ -70,22 +75,26 @@ const spanish: Phrases = {
     tasks === 1 ? 'se mueve 1 tarea de otras tandas' : `se mueven ${tasks} tareas de otras tandas`,
   nothing: 'nada más se mueve',
   fits: 'Cabe.',
-  kept: (dish, portions, weight, at) =>
-    `${dish}: se apartaron ${portions} porciones (${weight}), ${at}`,
-  until: (day) => `úselas o tírelas antes de que acabe el ${day}`,
+  kept: (dish, portions, weight, at) => {
+    const set = portions === 1 ? 'se apartó' : 'se apartaron';
+    return `${dish}: ${set} ${porcionesDe(portions)} (${weight}), ${at}`;
+  },
+  until: (portions, day) =>
+    `${portions === 1 ? 'úsela o tírela' : 'úselas o tírelas'} antes de que acabe el ${day}`,
   cools: 'Aún se enfría: anote antes su revisión.',
   notCounted: 'Ningún plan cuenta con lo apartado: antes hay que recalentarlo.',
   nearest: (dishes) => `Lo más que se halló que cabe: ${dishes}.`,
-  portions: (service, dish, portions) => `${service}, ${dish}: ${portions} porciones`,
+  portions: (service, dish, portions) => `${service}, ${dish}: ${porcionesDe(portions)}`,
   earliest: (services) => `Lo más temprano que se halló que cabe: ${services}.`,
   opens: (service, at) => `${service} abre a ${las(at)}`,
 };
 
-const languages = { en: english, es: spanish } as const;
+/** @example planDeskWords.en.fits //=> 'It fits.' */
+export const planDeskWords = { en: english, es: spanish } as const;
 
 /** What a changed plan does to the running day: what is planned anew, who gains, what moves. */
 export function sayPlanOffer(offer: PlanOffer, say: Say): string[] {
-  const words = languages[say.language];
+  const words = planDeskWords[say.language];
   const { batches, services, tasksChanged } = offer;
   const named = batches.map(({ name, before, after }) =>
     words.batch(textIn(name, say), before, after),
@@ -108,7 +117,7 @@ export function sayPlanOffer(offer: PlanOffer, say: Say): string[] {
 
 /** What is said of a plan for another day than the running one, where nothing stands against it. */
 export const sayPlanFits = ({ language }: Pick<Say, 'language'>): string =>
-  languages[language].fits;
+  planDeskWords[language].fits;
 
 /** What would fit, of dishes that were asked for more of. */
 export function sayNearestPlan(
@@ -119,7 +128,7 @@ export function sayNearestPlan(
   }[],
   say: Say,
 ): string {
-  const words = languages[say.language];
+  const words = planDeskWords[say.language];
   const named = dishes.map(({ serviceName, dishName, portions }) =>
     words.portions(textIn(serviceName, say), textIn(dishName, say), portions),
   );
@@ -131,7 +140,7 @@ export function sayNearestTimes(
   services: readonly { readonly name: Text; readonly opensAt: Instant }[],
   say: Say,
 ): string {
-  const words = languages[say.language];
+  const words = planDeskWords[say.language];
   const named = services.map(({ name, opensAt }) =>
     words.opens(textIn(name, say), clockTime(opensAt, say)),
   );
@@ -151,11 +160,11 @@ type Kept = {
 
 /** What days before kept, a line for each, and what a plan makes of it; none where nothing was. */
 export function sayKept(kept: readonly Kept[], say: Say): string[] {
-  const words = languages[say.language];
+  const words = planDeskWords[say.language];
   const lines = kept.map(({ dish, portions, weightKg, at, lastDay, madeOn, isCooling }) => {
     const when = `${sayDay(madeOn, say)}, ${clockTime(at, say)}`;
     const named = words.kept(textIn(dish, say), portions, weight(weightKg, say), when);
-    const until = lastDay === null ? '' : `; ${words.until(sayDay(lastDay, say))}`;
+    const until = lastDay === null ? '' : `; ${words.until(portions, sayDay(lastDay, say))}`;
     return `${named}${until}.${isCooling ? ` ${words.cools}` : ''}`;
   });
   return lines.length > 0 ? [...lines, words.notCounted] : [];

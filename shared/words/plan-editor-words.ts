@@ -89,7 +89,7 @@ const english: PlanEditorWords = {
   taken: 'Taken.',
   notFit: 'It does not fit:',
   wouldFit: 'What would:',
-  moreLines: (lines) => `${lines} more that are in the way`,
+  moreLines: (lines) => `${lines} more that ${lines === 1 ? 'is' : 'are'} in the way`,
   away: 'The hub does not answer. What is typed here stays.',
   noPlan: 'There is no plan for that day.',
 };
@@ -137,7 +137,7 @@ const spanish: PlanEditorWords = {
   taken: 'En uso.',
   notFit: 'No cabe:',
   wouldFit: 'Lo que sí:',
-  moreLines: (lines) => `${lines} más que lo impiden`,
+  moreLines: (lines) => `${lines} más que lo ${lines === 1 ? 'impide' : 'impiden'}`,
   away: 'La central no responde. Lo escrito aquí se queda.',
   noPlan: 'No hay plan para ese día.',
 };

@@ -1,5 +1,12 @@
 import type { PlanPhrases } from './plan-phrases.ts';
 
+const pieces = (count: number) => (count === 1 ? '1 piece' : `${count} pieces`);
+const portionsOf = (count: number) => (count === 1 ? '1 portion' : `${count} portions`);
+const quarters = (count: number) =>
+  count === 1 ? '1 quarter of an hour' : `${count} quarters of an hour`;
+const places = (count: number) => (count === 1 ? 'place' : 'places');
+const are = (count: number) => (count === 1 ? 'is' : 'are');
+
 export const planEnglish: PlanPhrases = {
   quoted: (title) => `“${title}”`,
   unknownWord: (path, found, allowed) => `${path}: found ${found}; allowed: ${allowed}.`,
@@ -9,7 +16,7 @@ export const planEnglish: PlanPhrases = {
       'a time after midnight is written 25:00, or 1:00 am +1.',
     ].join(' '),
   salesAfterClosing: (of, counted, open) =>
-    `${of}: sales are counted for ${counted} quarters of an hour, and it is open for ${open}.`,
+    `${of}: sales are counted for ${quarters(counted)}, and it is open for ${open}.`,
   portionOverPiece: (of, portion, piece) =>
     `${of}: a portion is ${portion}, and one piece gives ${piece}: make the portion that or less.`,
   noSmoker: (of, set, each, nearest) =>
@@ -48,11 +55,17 @@ export const planEnglish: PlanPhrases = {
     `${of}, “${step}” needs a bench for “${bench}”; no station has one.`,
   noRoomToKeep: {
     cooler: (of, step, needs, has) =>
-      `${of}, “${step}” needs ${needs} cm² of cooler shelf; there are ${has}.`,
+      `${of}, “${step}” needs ${needs} cm² of cooler shelf; there ${are(has)} ${has}.`,
     pans: (of, step, needs, has) =>
-      `${of}, “${step}” needs ${needs} pan places in the cabinets; there are ${has}.`,
+      [
+        `${of}, “${step}” needs ${needs} pan ${places(needs)} in the cabinets;`,
+        `there ${are(has)} ${has}.`,
+      ].join(' '),
     whole: (of, step, needs, has) =>
-      `${of}, “${step}” needs ${needs} places for whole pieces in the cabinets; there are ${has}.`,
+      [
+        `${of}, “${step}” needs ${needs} ${places(needs)} for whole pieces`,
+        `in the cabinets; there ${are(has)} ${has}.`,
+      ].join(' '),
   },
   limitTooShort: (of, from, to, needs, allowed) =>
     [
@@ -64,21 +77,21 @@ export const planEnglish: PlanPhrases = {
       `${of} needs ${needs} before it opens at ${opens},`,
       `and there are ${has}: it can open at ${can}.`,
     ].join(' '),
-  batchTooLarge: (of, number, pieces, most, portions) =>
+  batchTooLarge: (of, number, many, most, portions) =>
     [
-      `${of}: batch ${number} is ${pieces} pieces, and ${most} can be`,
-      `made in one go: make it ${portions} portions or less, or split it.`,
+      `${of}: batch ${number} is ${pieces(many)}, and ${most} can be`,
+      `made in one go: make it ${portionsOf(portions)} or less, or split it.`,
     ].join(' '),
-  batchBegun: (batch, pieces) =>
-    `${batch} has begun, ${pieces} pieces of it: leave it in the plan, and change the others.`,
+  batchBegun: (batch, many) =>
+    `${batch} has begun, ${pieces(many)} of it: leave it in the plan, and change the others.`,
   notDelivered: (cut, needs, has) =>
-    `${cut}: this takes ${needs} pieces and ${has} came: ask for fewer, or count what else came.`,
+    `${cut}: this takes ${pieces(needs)} and ${has} came: ask for fewer, or count what else came.`,
   stepBegun: (batch, step) =>
     `${batch}: “${step}” has begun and could not have come so: leave what came before it as it is.`,
   trimShort: (of, cut, needs, has, portions) =>
     [
       `${of} needs ${needs} of ${cut}, and what it is taken from`,
-      `leaves ${has}: that is enough for ${portions} portions.`,
+      `leaves ${has}: that is enough for ${portionsOf(portions)}.`,
     ].join(' '),
   limitsChanged: {
     'no-reason': (from, to) =>

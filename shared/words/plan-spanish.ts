@@ -1,6 +1,11 @@
 import { las } from './at-clock.ts';
 import type { PlanPhrases } from './plan-phrases.ts';
 
+const piezas = (count: number) => (count === 1 ? '1 pieza' : `${count} piezas`);
+const porciones = (count: number) => (count === 1 ? '1 porción' : `${count} porciones`);
+const lugares = (count: number) => (count === 1 ? '1 lugar' : `${count} lugares`);
+const cuartos = (count: number) => (count === 1 ? '1 cuarto de hora' : `${count} cuartos de hora`);
+
 export const planSpanish: PlanPhrases = {
   quoted: (title) => `«${title}»`,
   unknownWord: (path, found, allowed) => `${path}: se encontró ${found}; se admite: ${allowed}.`,
@@ -10,7 +15,7 @@ export const planSpanish: PlanPhrases = {
       'una hora después de medianoche se escribe 25:00 o 1:00 am +1.',
     ].join(' '),
   salesAfterClosing: (of, counted, open) =>
-    `${of}: hay ventas contadas para ${counted} cuartos de hora y está abierto ${open}.`,
+    `${of}: hay ventas contadas para ${cuartos(counted)} y está abierto ${open}.`,
   portionOverPiece: (of, portion, piece) =>
     `${of}: una porción pesa ${portion} y una pieza da ${piece}: hágala de eso o menos.`,
   noSmoker: (of, set, each, nearest) =>
@@ -34,7 +39,7 @@ export const planSpanish: PlanPhrases = {
   noSkill: (of, step, skill, needs, has) =>
     [
       `${of}, «${step}» pide ${needs} con la destreza «${skill}»;`,
-      `en el personal hay ${has}: faltan ${needs - has}.`,
+      `en el personal hay ${has}: ${needs - has === 1 ? 'falta' : 'faltan'} ${needs - has}.`,
     ].join(' '),
   handLacksSkill: (of, step, hand, skill) =>
     `${of}, «${step}» se dio a ${hand}, a quien no se le ha enseñado «${skill}».`,
@@ -53,9 +58,9 @@ export const planSpanish: PlanPhrases = {
     cooler: (of, step, needs, has) =>
       `${of}, «${step}» pide ${needs} cm² de repisa de la cámara; hay ${has}.`,
     pans: (of, step, needs, has) =>
-      `${of}, «${step}» pide ${needs} lugares de charola en los gabinetes; hay ${has}.`,
+      `${of}, «${step}» pide ${lugares(needs)} de charola en los gabinetes; hay ${has}.`,
     whole: (of, step, needs, has) =>
-      `${of}, «${step}» pide ${needs} lugares para piezas enteras en los gabinetes; hay ${has}.`,
+      `${of}, «${step}» pide ${lugares(needs)} para piezas enteras en los gabinetes; hay ${has}.`,
   },
   limitTooShort: (of, from, to, needs, allowed) =>
     [
@@ -66,19 +71,23 @@ export const planSpanish: PlanPhrases = {
     `${of} pide ${needs} antes de abrir a ${las(opens)} y hay ${has}: puede abrir a ${las(can)}.`,
   batchTooLarge: (of, number, pieces, most, portions) =>
     [
-      `${of}: la tanda ${number} es de ${pieces} piezas y de una vez caben`,
-      `${most}: hágala de ${portions} porciones o menos, o divídala.`,
+      `${of}: la tanda ${number} es de ${piezas(pieces)} y de una vez`,
+      `${most === 1 ? 'cabe' : 'caben'} ${most}:`,
+      `hágala de ${porciones(portions)} o menos, o divídala.`,
     ].join(' '),
   batchBegun: (batch, pieces) =>
-    `${batch} ya empezó, ${pieces} piezas: déjela en el plan y cambie las otras.`,
+    `${batch} ya empezó, ${piezas(pieces)}: déjela en el plan y cambie las otras.`,
   notDelivered: (cut, needs, has) =>
-    `${cut}: hacen falta ${needs} piezas y llegaron ${has}: pida menos, o cuente lo que más llegó.`,
+    [
+      `${cut}: ${needs === 1 ? 'hace' : 'hacen'} falta ${piezas(needs)} y`,
+      `${has === 1 ? 'llegó' : 'llegaron'} ${has}: pida menos, o cuente lo que más llegó.`,
+    ].join(' '),
   stepBegun: (batch, step) =>
     `${batch}: «${step}» ya empezó y no pudo ser así: deje como está lo que va antes.`,
   trimShort: (of, cut, needs, has, portions) =>
     [
       `${of} pide ${needs} de ${cut} y aquello de lo que`,
-      `sale deja ${has}: alcanza para ${portions} porciones.`,
+      `sale deja ${has}: alcanza para ${porciones(portions)}.`,
     ].join(' '),
   limitsChanged: {
     'no-reason': (from, to) =>

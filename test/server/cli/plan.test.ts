@@ -142,7 +142,7 @@ describe('a plan that cannot be', () => {
     });
   });
 
-  it('is named with its place where its time is not there, the night clocks go forward', async () => {
+  it('is named with its place where the clock skips its time that night', async () => {
     const [lunch, ...others] = folder.files.cookPlan.services;
     const late = { ...lunch, opens: '26:30', closes: '29:00' };
     const night = { ...folder.files.cookPlan, day: '2026-03-07', services: [late, ...others] };

@@ -105,13 +105,14 @@ describe('a plan of another day', () => {
     const tried = await desk.try(office, { ...plan, services }, 'en');
     expect(tried.fits).toBe(true);
     expect(tried.lines).toContain(
-      'Dinner, closes: the clock goes back that night and shows 1:30 am +1 twice; the first is taken.',
+      'Dinner, closes: the clock goes back that night and shows 1:30 am +1 twice; ' +
+        'the first is taken.',
     );
     const spanish = await desk.try(office, { ...plan, services }, 'es');
     expect(spanish.lines.join(' ')).toMatch(/marca dos veces 1:30 am \+1; se toma la primera/);
   });
 
-  it('says in the fields\u2019 own names which time the clock skips, and takes nothing', async () => {
+  it('says which time the clock skips, by its field, and takes nothing', async () => {
     const plan = planOn(files.cookPlan, '2027-03-13');
     const services = plan.services.map((each) =>
       each.id === 'dinner' ? { ...each, closes: '26:30' } : each,
@@ -120,8 +121,8 @@ describe('a plan of another day', () => {
     expect(taken).toEqual({
       fits: false,
       lines: [
-        'Dinner, closes: found 2:30 am +1; allowed: a time that the clock does not skip that night, ' +
-          'such as 1:30 am +1 or 3:00 am +1.',
+        'Dinner, closes: found 2:30 am +1; allowed: a time that the clock does not skip ' +
+          'that night, such as 1:30 am +1 or 3:00 am +1.',
       ],
     });
     expect(await desk.take(office, { ...plan, services }, 'es')).toMatchObject({

@@ -1,12 +1,18 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { root } from '../../../server/fingerprint.mjs';
+import { cookEnglish } from '../../../shared/words/cook-english.ts';
+import { cookSpanish } from '../../../shared/words/cook-spanish.ts';
 import { englishTongue } from '../../../shared/words/english-tongue.ts';
+import { planDeskWords } from '../../../shared/words/plan-desk.ts';
+import { planEnglish } from '../../../shared/words/plan-english.ts';
+import { planSpanish } from '../../../shared/words/plan-spanish.ts';
 import { spanishTongue } from '../../../shared/words/spanish-tongue.ts';
 
 export type Table = Readonly<Record<string, unknown>>;
 export type Both = { readonly name: string; readonly en: Table; readonly es: Table };
 
+const asTable = (words: object) => words as Table;
 const isTable = (value: unknown): value is Table => typeof value === 'object' && value !== null;
 
 /** The words of a wall, and every table of words that a module lets out. */
@@ -25,13 +31,19 @@ export async function everyTable(): Promise<Both[]> {
   );
   const others = modules
     .flatMap((module: Table) => Object.entries(module))
-    .filter(([name]) => !['ui', 'logWords'].includes(name))
+    .filter(([name]) => !['ui', 'logWords', 'planDeskWords'].includes(name))
     .flatMap(([name, value]) =>
       isTable(value) && isTable(value['en']) && isTable(value['es'])
         ? [{ name, en: value['en'], es: value['es'] }]
         : [],
     );
-  return [...tongues, ...others];
+  return [
+    ...tongues,
+    ...others,
+    { name: 'plan', en: asTable(planEnglish), es: asTable(planSpanish) },
+    { name: 'cook', en: asTable(cookEnglish), es: asTable(cookSpanish) },
+    { name: 'planDesk', en: asTable(planDeskWords.en), es: asTable(planDeskWords.es) },
+  ];
 }
 
 export type Leaf = { readonly path: string; readonly key: string; readonly value: unknown };

@@ -52,9 +52,10 @@ it.each(tables)('$name names in Spanish what it names in English', ({ name, en, 
 });
 
 /** What is counted, by the names that our sentences give it. */
-const COUNTED = /^(?:count|taps|tasks|pieces|portions|cooks|minutes|more|missing|sold)$/;
+const COUNTED =
+  /^(?:count|taps|tasks|pieces|portions|cooks|minutes|more|missing|sold|many|waits|lines|counted)$/;
 /** Words that end like a plural and are none. */
-const SINGULAR = /^(?:más|menos|después|later|less|pass|mas)$/;
+const SINGULAR = /^(?:más|menos|después|later|less|pass|mas|is)$/;
 
 describe.each(tables)('$name', ({ name, en, es }) => {
   it.each([
