@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
+import { type Closing, createClosing } from './closing.ts';
 import { HELP } from './command-line.mjs';
-import { readOptions } from './options.ts';
+import { type Options, readOptions } from './options.ts';
 import { reportToStderr } from './report.ts';
 import { startHub } from './start.ts';
 
@@ -8,6 +9,7 @@ import { startHub } from './start.ts';
 
 /** Ended by Ctrl-C before all was closed: 128 and the number of its signal, as shells have it. */
 const PRESSED_AGAIN = 130;
+const STOPPED_EARLY = 130;
 const ONE_PRESS_MS = 300;
 
 const say = (line: string) => void process.stdout.write(`${line}\n`);
@@ -15,12 +17,7 @@ const complain = (line: string) => void process.stderr.write(`${line}\n`);
 
 const read = readOptions(process.argv.slice(2));
 if (read.ok) {
-  const started = await startHub(read.options, { say, report: reportToStderr });
-  if (started.ok) serveUntilStopped(started.stop, keptLine(read.options.folder.path));
-  else {
-    started.lines.forEach(complain);
-    process.exitCode = 1;
-  }
+  await serve(read.options);
 } else if (read.help) {
   process.stdout.write(HELP);
 } else {
@@ -29,13 +26,36 @@ if (read.ok) {
   process.exitCode = 2;
 }
 
+async function serve(options: Options) {
+  const closing = createClosing();
+  let isReady = false;
+  const leaving = leaveWhenAsked(closing, () => {
+    say(isReady ? keptLine(options.folder.path) : 'Stopped before it was ready.');
+    return isReady ? 0 : STOPPED_EARLY;
+  });
+  try {
+    const started = await startHub(options, { say, report: reportToStderr }, closing);
+    // What is being opened while all is closed again may fail as it likes.
+    if (leaving.isAsked) return;
+    isReady = started.ok;
+    if (started.ok) outliveFaults();
+    else {
+      started.lines.forEach(complain);
+      process.exitCode = 1;
+    }
+  } catch (fault) {
+    if (!leaving.isAsked) throw fault;
+  }
+}
+
 function keptLine(path: string | null) {
   return path === null
     ? 'Stopped. The demo was thrown away.'
     : `Stopped. The day is kept in ${resolve(path)}.`;
 }
 
-function serveUntilStopped(stop: () => Promise<void>, last: string) {
+/** Closes all that is open by then, and leaves with what `end` says. */
+function leaveWhenAsked({ run }: Closing, end: () => number) {
   let askedMs: number | null = null;
   async function leave(isPressed: boolean) {
     const nowMs = performance.now();
@@ -46,9 +66,8 @@ function serveUntilStopped(stop: () => Promise<void>, last: string) {
     }
     askedMs = nowMs;
     try {
-      await stop();
-      say(last);
-      process.exit(0);
+      await run();
+      process.exit(end());
     } catch (fault) {
       reportToStderr({ level: 'fault', what: 'the hub did not close cleanly', fault });
       process.exit(1);
@@ -56,6 +75,14 @@ function serveUntilStopped(stop: () => Promise<void>, last: string) {
   }
   process.on('SIGINT', () => void leave(true));
   process.on('SIGTERM', () => void leave(false));
+  return {
+    get isAsked() {
+      return askedMs !== null;
+    },
+  };
+}
+
+function outliveFaults() {
   // A fault that nobody caught is ours. The log is whole at any moment, so the walls go on.
   for (const event of ['uncaughtException', 'unhandledRejection'] as const) {
     process.on(event, (fault: unknown) => reportToStderr({ level: 'fault', what: event, fault }));

@@ -37,9 +37,15 @@ type Tools = {
   readonly report: Report;
 };
 
-/** Opens a kitchen's folder, takes up its plan, and serves its screens. */
-export async function startHub(options: Options, tools: Tools): Promise<Started> {
-  const closing = createClosing();
+/**
+ * Opens a kitchen's folder, takes up its plan, and serves its screens. Who is asked to stop before
+ * that is done runs `closing` meanwhile.
+ */
+export async function startHub(
+  options: Options,
+  tools: Tools,
+  closing: Closing = createClosing(),
+): Promise<Started> {
   try {
     await open(options, { ...tools, closing });
     return { ok: true, stop: closing.run };

@@ -15,6 +15,7 @@ import {
   openSqliteLog,
 } from '../store/index.ts';
 import { type FirstFiles, furnish } from './furnish.ts';
+import { madeHere } from './made-here.ts';
 import { keepSchemas } from './schemas.ts';
 
 const NOW_IN_IT: Readonly<Record<FolderChoice['kind'], string>> = {
@@ -30,7 +31,10 @@ export type OpenFolder = {
   readonly log: EventLog;
   /** Said to whoever opens it, for a person to read. */
   readonly lines: readonly string[];
-  /** Tells a second hub where the screens of this one are. */
+  /**
+   * Tells a second hub where the screens of this one are. From then on taps may be in the log, and
+   * whatever else fails, nothing that was made is taken out again.
+   */
   sayAddress(address: string): void;
 };
 
@@ -53,16 +57,26 @@ export function openFolder(choice: FolderChoice, closing: Closing): OpenFolder {
   const lock = lockFolder(path, holder);
   if (!lock.ok) throw new CannotStart(heldBy(path, lock.holder));
   closing.add(lock.release);
+  const made = madeHere(path);
+  let isServed = false;
+  closing.add(() => {
+    if (!isServed) made.takeOut();
+  });
   keepSchemas(path);
+  const log = openLog(join(path, 'log.sqlite'));
+  closing.add(log.close);
   return {
     path,
-    log: openLog(join(path, 'log.sqlite')),
+    log,
     lines: [
       choice.path === null
         ? `A demo, thrown away at the end. (${path})`
         : `Kept in ${path}${furnished === 'furnished' ? NOW_IN_IT[choice.kind] : '.'}`,
     ],
-    sayAddress: (address) => lock.say({ ...holder, address }),
+    sayAddress(address) {
+      isServed = true;
+      lock.say({ ...holder, address });
+    },
   };
 }
 

@@ -75,6 +75,26 @@ describe('the demo', () => {
   );
 });
 
+describe('a start that is broken off by Ctrl-C', () => {
+  it.each(['a passing folder', 'one of its own'])(
+    'leaves nothing half-made behind, in %s',
+    async (which) => {
+      const isPassing = which === 'a passing folder';
+      const hub = runProgram(...(isPassing ? [] : ['--demo', folder]), '--port', '0');
+      while (hub.lines.length === 0) await new Promise((wait) => setTimeout(wait, 5));
+      const said = must(hub.lines[0], 'what it said first');
+      const path = must(/(?:Kept in |\()(\/[^,)]*)/.exec(said)?.[1], 'its folder');
+      expect(await hub.kill('SIGINT')).toBe(130);
+      expect(hub.lines.at(-1)).toBe('Stopped before it was ready.');
+      expect(hub.errors()).toBe('');
+      const left = existsSync(path) ? readdirSync(path).sort() : [];
+      const files = ['catalogue.json', 'kitchen.json', 'lock.sqlite', 'plans', 'schema'];
+      expect(left).toEqual(isPassing ? [] : files);
+    },
+    TIMEOUT_MS,
+  );
+});
+
 describe('a hub that is killed', () => {
   it(
     'has every tap that it acknowledged, once, and goes on with the same answers',

@@ -1,4 +1,7 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { once } from 'node:events';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
@@ -111,6 +114,49 @@ describe('broken files', () => {
     breakFile('kitchen.json', 'name', 'Four Elms');
     await until('A new plan was taken up.');
     expect(await health()).toMatchObject({ seq: 2 });
+  });
+});
+
+describe('a start that comes to nothing', () => {
+  const ownFiles = ['catalogue.json', 'kitchen.json', 'lock.sqlite', 'plans', 'schema'];
+  const inFolder = () => readdirSync(folder).sort();
+
+  async function startAt(port: number, more: Partial<Options> = {}) {
+    const options = { speed: 1, host: '127.0.0.1', isOpen: false, isClaiming: false, ...more };
+    const choice = { kind: 'kitchen', path: folder } as const;
+    const tools = { say: () => {}, report: () => {} };
+    return await startHub({ folder: choice, port, ...options }, tools);
+  }
+  async function takenPort() {
+    const other = createServer().listen(0, '127.0.0.1');
+    await once(other, 'listening');
+    return { port: (other.address() as AddressInfo).port, free: () => void other.close() };
+  }
+
+  it('leaves no log and no keys behind: not where a plan is broken, nor a port taken', async () => {
+    const { port, free } = await takenPort();
+    expect(await startAt(port, { tls: { kind: 'own' }, speed: 60 })).toMatchObject({ ok: false });
+    free();
+    expect(inFolder()).toEqual(ownFiles);
+    breakFile('kitchen.json', 'zone', 'Mars');
+    expect(await startAt(0)).toMatchObject({ ok: false });
+    expect(inFolder()).toEqual(ownFiles);
+    breakFile('kitchen.json', 'zone', 'America/Chicago');
+    expect(await start()).toMatchObject({ ok: true });
+  });
+
+  it('leaves what was there before as it was', async () => {
+    await start();
+    await stop();
+    const before = new Map(inFolder().map((name) => [name, statSync(join(folder, name)).ino]));
+    const { port, free } = await takenPort();
+    expect(await startAt(port)).toMatchObject({ ok: false });
+    free();
+    before.delete('holder.json');
+    expect(inFolder()).toEqual([...before.keys()]);
+    for (const [name, ino] of before) expect(statSync(join(folder, name)).ino).toBe(ino);
+    expect(await start()).toMatchObject({ ok: true });
+    expect(await health()).toMatchObject({ seq: 1, readOnly: null });
   });
 });
 
