@@ -33,7 +33,8 @@ const lean: Readonly<Record<string, (text: string) => string>> = {
       .replace(/\/\*[\s\S]*?\*\//g, '')
       .replace(/\s+/g, ' ')
       .replace(/ ?([{};]) ?/g, '$1')
-      .replace(/([:,]) /g, '$1'),
+      .replace(/([:,]) /g, '$1')
+      .replace(/;}/g, '}'),
   html: (text) => text.replace(/\s*\n\s*/g, ' '),
   svg: (text) => text.replace(/\s*\n\s*/g, ' '),
 };
@@ -137,6 +138,8 @@ const WALL = [
   ...['station/station-wall', 'station/stations-in', 'standard/standards'],
   ...['shell/open-sync', 'shell/open-wall', 'shell/stand-soon'],
 ].map((name) => at(`client/${name}.ts`));
+/** What the words of a language stand on, which would be a file of its own. */
+const TONGUES = at('shared/words/at-clock.ts');
 /** Lies behind the same doors, and only other screens use it. */
 const OTHERS = new RegExp(
   `/(?:${[
@@ -158,7 +161,11 @@ export default defineConfig({
     // The manifest is how the bundle bench knows what one page loads.
     manifest: true,
     // Whatever runs our walls knows `modulepreload` by itself.
-    modulePreload: { polyfill: false },
+    modulePreload: {
+      polyfill: false,
+      // A page has named what it begins with; of what it fetches later it need not know a list.
+      resolveDependencies: (_file, files, { hostType }) => (hostType === 'js' ? [] : files),
+    },
     rolldownOptions: {
       // Whoever starts a kitchen is not to read which plugin took how long.
       checks: { pluginTimings: false },
@@ -178,7 +185,7 @@ export default defineConfig({
               priority: 2,
               includeDependenciesRecursively: false,
             },
-            { name: 'walls', test: (id) => WALL.includes(id), priority: 1 },
+            { name: 'walls', test: (id) => [...WALL, TONGUES].includes(id), priority: 1 },
           ],
         },
       },

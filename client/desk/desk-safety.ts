@@ -123,7 +123,7 @@ export class DeskSafety extends Part {
   }
 
   protected override draw() {
-    const words = checkWords[this.say.language];
+    const words = checkDeskWords[this.say.language];
     const now = this.sync.hubNow();
     const { checks } = this.view;
     if (checks.length === 0) return [html`<p class="quiet">${words.nothingOpen}</p>`, this.#held()];
@@ -141,7 +141,7 @@ export class DeskSafety extends Part {
     const isWrong = how === 'failed' || how === 'missed';
     const none = html`<p class="quiet">${checkDeskWords[language].nothingDue}</p>`;
     return html`<section class=${isWrong ? 'wrong' : ''}>
-      <h2>${checkWords[language].stands[how]}</h2>
+      <h2>${checkDeskWords[language].stands[how]}</h2>
       ${own.length === 0 ? none : isWrong ? this.#lines(own, isWrong) : this.#byPlace(own)}
     </section>`;
   }
@@ -188,7 +188,7 @@ export class DeskSafety extends Part {
     const { key, failed, fromAt } = check;
     const isOpen = key === this.opened?.key;
     const time = clockTime(atOf(check), say);
-    const words = checkWords[say.language];
+    const words = checkDeskWords[say.language];
     const last = this.view.looked.find((each) => each.key === key) ?? null;
     const where = isWrong && words.at(textIn(check.station, say));
     const asked = (failed && sayCheckRow(check, say)) || sayAsked(check, say);
@@ -200,15 +200,11 @@ export class DeskSafety extends Part {
           this.opened = isOpen ? null : { key, how: howOpen(check, now) };
         }}
       >
-        <span class="at">${failed ? time : words.by(time)}</span>
+        <span class="at">${failed ? time : checkWords[say.language].by(time)}</span>
         <span class="what">${sayCheck(check, say)}</span>
         <span class="row">${beside}</span>
         ${isWrong ? nothing : html`<span class="last">${sayLast(check, last, say)}</span>`}
-        ${
-          fromAt <= now
-            ? html`<span class="does">${checkDeskWords[say.language].writeIt}</span>`
-            : nothing
-        }
+        ${fromAt <= now ? html`<span class="does">${words.writeIt}</span>` : nothing}
       </button>
       ${isOpen ? this.#opened(check) : nothing}
     </li>`;

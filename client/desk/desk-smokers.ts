@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { SlotId } from '../../shared/kernel/index.ts';
 import type { DeskView, Drawn, Intent, LoadDrawing } from '../../shared/view/index.ts';
 import { pitRule } from '../../shared/view/index.ts';
+import { pitWords } from '../../shared/words/index.ts';
 import { Part } from '../parts/part.ts';
 import { laneM } from '../parts/rack-lane.ts';
 import '../parts/smoker-cutaway.ts';
@@ -125,7 +126,7 @@ export class DeskSmokers extends Part {
 
   /** How far its forecasts may be believed. */
   #known({ calibration: { cooks, enough } }: DeskView) {
-    return html`<p class="known">${this.words.cooksOnRecord(cooks, enough)}</p>`;
+    return html`<p class="known">${pitWords[this.say.language].cooksOnRecord(cooks, enough)}</p>`;
   }
 
   #move() {

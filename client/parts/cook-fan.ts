@@ -4,7 +4,7 @@ import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
 import type { CookDrawing, CookLines, PitRule } from '../../shared/view/index.ts';
 import { cookLines } from '../../shared/view/index.ts';
-import { temperature } from '../../shared/words/index.ts';
+import { pitWords, temperature } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import { Part } from './part.ts';
 import { styled } from './styled.ts';
@@ -109,7 +109,8 @@ export class CookFan extends Part {
   @property({ type: Boolean, reflect: true }) small = false;
 
   protected override draw() {
-    const { cook, words } = this;
+    const { cook, small } = this;
+    const { notCalibrated } = pitWords[this.say.language];
     if (!cook) return nothing;
     const lines = cookLines(cook, this.now, this.small ? this.rule : null);
     const shown = this.small ? apart(lines.targets) : lines.targets;
@@ -126,7 +127,7 @@ export class CookFan extends Part {
       </svg>
       ${shown.map((target) => this.#label(target))}
       </div>
-      ${this.small || cook.isCalibrated ? nothing : html`<small>${words.notCalibrated}</small>`}`;
+      ${small || cook.isCalibrated ? nothing : html`<small>${notCalibrated}</small>`}`;
   }
 
   #label({ y, tempC, isPassed }: Target) {

@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { CureView } from '../../shared/view/index.ts';
-import { cureWords, scaleWeight, textIn } from '../../shared/words/index.ts';
+import { scaleWeight, textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import { Part } from './part.ts';
 
@@ -27,15 +27,14 @@ export class CureLine extends Part {
   @property({ attribute: false }) cure: CureView | null = null;
 
   protected override draw() {
-    const { cure, say } = this;
+    const { cure, say, words } = this;
     if (!cure) return nothing;
-    const words = cureWords[say.language];
     const { weighed } = cure;
     if (weighed) {
       const [first, second] = [weighed.first, weighed.second];
-      return html`<p>${words.weighed(scaleWeight(weighed.weightKg, say), first, second)}</p>`;
+      return html`<p>${words.cure.weighed(scaleWeight(weighed.weightKg, say), first, second)}</p>`;
     }
-    const asked = words.asked(scaleWeight(cure.weightKg, say), textIn(cure.mix, say));
+    const asked = words.cure.asked(scaleWeight(cure.weightKg, say), textIn(cure.mix, say));
     return html`<button @click=${() => this.tell('show', 'cure')}>${asked}</button>`;
   }
 }

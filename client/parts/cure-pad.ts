@@ -2,7 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Kilograms, PersonId } from '../../shared/kernel/index.ts';
 import type { Person, TaskView } from '../../shared/view/index.ts';
-import { cureWords, scaleWeight, textIn } from '../../shared/words/index.ts';
+import { scaleWeight, textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import type { Choice } from './choice-strip.ts';
 import './choice-strip.ts';
@@ -35,7 +35,7 @@ export class CurePad extends Part {
   protected override draw() {
     const { task, first, second } = this;
     if (!task?.cure) return nothing;
-    const words = cureWords[this.say.language];
+    const words = this.words.cure;
     if (first === null) return this.#who(words.whoWeighs, (id) => this.#weighs(id));
     if (second === null) return this.#who(words.whoReads, (id) => this.#reads(id));
     return this.#amount(task, task.cure);
@@ -51,7 +51,7 @@ export class CurePad extends Part {
 
   #amount(task: TaskView, { weightKg, mix }: NonNullable<TaskView['cure']>) {
     const { say } = this;
-    const asks = cureWords[say.language].asked(scaleWeight(weightKg, say), textIn(mix, say));
+    const asks = this.words.cure.asked(scaleWeight(weightKg, say), textIn(mix, say));
     // No cure weighs as much as what it is rubbed on; the hub holds it to its limit.
     const keep = { label: this.words.keep, of: task.id, mostKg: task.weightKg };
     return html`<scale-pad

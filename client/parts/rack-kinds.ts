@@ -7,10 +7,10 @@ import {
   HALF_DAY_MS,
   nearClock,
   nearRange,
+  pitWords,
   type Say,
   temperature,
   textIn,
-  ui,
 } from '../../shared/words/index.ts';
 
 /** What lies in a rack and is wanted at one time. */
@@ -31,7 +31,7 @@ export const nameOf = ({ pieces, piece }: Pick<LoadDrawing, 'pieces' | 'piece'>,
 
 /** What is next done to a load. */
 export const nextOf = ({ next }: LoadDrawing, say: Say): string =>
-  next ? textIn(next.title, say) : ui[say.language].off;
+  next ? textIn(next.title, say) : pitWords[say.language].off;
 
 /**
  * What lies in a rack, a line for each: loads of one name that are wanted for the same at the same
@@ -65,13 +65,13 @@ function whenOf(load: LoadDrawing, now: Instant, say: Say): string {
   if (!next) return nearClock(outAt, now, say);
   // That it may be now is more than a time that goes on with the clock.
   if (!mayBeNow(load, now)) return nearRange([next.lowAt, next.highAt], now, say);
-  return `${ui[say.language].already}–${nearClock(next.highAt, now, say)}`;
+  return `${pitWords[say.language].already}–${nearClock(next.highAt, now, say)}`;
 }
 
 /** Of the coolest of them, and how old it is where it is old. */
 function coreSaid({ lastCore }: LoadDrawing, now: Instant, say: Say): string {
   if (!lastCore) return '';
-  const core = ui[say.language].core(temperature(lastCore.tempC, say));
+  const core = pitWords[say.language].core(temperature(lastCore.tempC, say));
   return [core, agoWhereOld(lastCore.at, now, say)].filter(Boolean).join(', ');
 }
 

@@ -17,6 +17,7 @@ import {
   clockRange,
   clockTime,
   countPieces,
+  pitWords,
   saySlot,
   temperature,
   textIn,
@@ -85,17 +86,17 @@ export class RackLane extends Part {
 
   #free({ lengthM }: RackDrawing) {
     const width = `${(100 * lengthM) / this.laneM}%`;
-    return html`<p class="words"><span class="what">${this.words.free}</span></p>
+    return html`<p class="words"><span class="what">${pitWords[this.say.language].free}</span></p>
       <i class="bare" ${styled({ width })}></i>`;
   }
 
   #toCome({ loads: [first] }: RackDrawing) {
-    const { words, say } = this;
+    const { say } = this;
     if (!first) return nothing;
     const at = clockTime(first.inAt, say);
     return html`<p class="words to-come">
       <span>${at}: ${countPieces(first.pieces, first.piece, say)}</span>
-      <span class="spare">${words.freeTill(at)}</span>
+      <span class="spare">${pitWords[say.language].freeTill(at)}</span>
     </p>`;
   }
 
@@ -133,11 +134,12 @@ export class RackLane extends Part {
 
   /** What comes when all that lies here is off. */
   #then() {
-    const { say, words } = this;
+    const { say } = this;
     const next = this.rack?.loads.find(({ here }) => !here);
     if (!next) return nothing;
     const many = countPieces(next.pieces, next.piece, say);
-    return html`<span class="spare">${words.thenComes(many, clockTime(next.inAt, say))}</span>`;
+    const { thenComes } = pitWords[say.language];
+    return html`<span class="spare">${thenComes(many, clockTime(next.inAt, say))}</span>`;
   }
 
   #cook(cook: CookDrawing) {
@@ -203,7 +205,8 @@ export class RackLane extends Part {
   }
 
   #nameOf(load: LoadDrawing): string {
-    const { say, words, rack } = this;
+    const { say, rack } = this;
+    const words = pitWords[say.language];
     const core = load.lastCore && words.core(temperature(load.lastCore.tempC, say));
     const { next, outAt, inAt } = load;
     const at = next ? clockRange(next.lowAt, next.highAt, say) : clockTime(outAt, say);
@@ -218,7 +221,7 @@ export class RackLane extends Part {
     return html`<button
       class=${classMap({ goal: true, asked: this.asked })}
       data-slot=${rack.slot.id}
-      aria-label=${this.words.moveTo(saySlot(rack.slot, this.say))}
+      aria-label=${pitWords[this.say.language].moveTo(saySlot(rack.slot, this.say))}
       @click=${() => this.tell('goal', rack.slot.id)}
     ></button>`;
   }

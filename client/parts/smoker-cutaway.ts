@@ -1,4 +1,4 @@
-import { css, html, nothing, svg } from 'lit';
+import { html, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Instant, SlotId } from '../../shared/kernel/index.ts';
@@ -8,6 +8,7 @@ import {
   clockRange,
   clockTime,
   fireWords,
+  pitWords,
   sinceClock,
   temperature,
   textIn,
@@ -20,6 +21,7 @@ import { agoWhereOld, kindsOf } from './rack-kinds.ts';
 import type { Picked, RackLane } from './rack-lane.ts';
 import './rack-lane.ts';
 import './rule-hours.ts';
+import { smokerCutawayStyles } from './smoker-cutaway.css.ts';
 import { styled } from './styled.ts';
 
 /** Less than this in an hour is the smoker's own breathing, not a trend. */
@@ -27,105 +29,7 @@ const TREND_C_PER_HOUR = 8;
 /** One smoker cut open: its fire, its racks from top to bottom, where the heat comes from. */
 @customElement('smoker-cutaway')
 export class SmokerCutaway extends Part {
-  static override styles = [
-    base,
-    css`
-      :host {
-        display: grid;
-        grid-template-rows: auto minmax(0, 1fr) auto;
-        padding: 0 var(--edge) calc(4px * var(--arcmin));
-        min-height: 0;
-        min-width: 0;
-      }
-      .title {
-        width: 100%;
-        display: flex;
-        align-items: baseline;
-        justify-content: space-between;
-        flex-wrap: wrap;
-        column-gap: 0.2em;
-        min-height: max(44px, calc(32px * var(--arcmin)));
-        line-height: 1.15;
-        padding-bottom: calc(3px * var(--arcmin));
-      }
-      h2 {
-        font-size: var(--body);
-        letter-spacing: -0.02em;
-        font-weight: 800;
-        text-decoration: underline;
-        text-decoration-thickness: var(--line);
-        text-underline-offset: 0.14em;
-      }
-      /* Name and air on one line, how it is fired on the next: what is under it is for racks. */
-      .then {
-        flex-basis: 100%;
-        height: 0;
-      }
-      .fire {
-        font-size: var(--small);
-        font-weight: 700;
-        text-align: left;
-      }
-      .air {
-        font-size: var(--small);
-        font-weight: 800;
-      }
-      .ago {
-        color: var(--soft);
-        font-weight: 600;
-      }
-      .here {
-        text-decoration: underline dashed;
-        text-underline-offset: 0.2em;
-      }
-      .order {
-        flex-basis: 100%;
-        padding-bottom: 0.2em;
-        font-size: var(--small);
-        font-weight: 800;
-        text-align: left;
-      }
-      .order.pressing {
-        flex-basis: calc(100% + var(--edge));
-        margin-left: calc(-1 * var(--edge));
-        padding-left: calc(var(--edge) - 2 * var(--heavy));
-        border-left: calc(2 * var(--heavy)) solid var(--brick);
-      }
-      .mind {
-        border-bottom: var(--heavy) solid var(--ink);
-        line-height: 1.1;
-      }
-      .racks {
-        display: grid;
-        grid-template-rows: var(--rows);
-        align-content: start;
-        min-height: 0;
-        overflow: hidden auto;
-      }
-      /* Where racks are so full that no stretch of hours has room nothing is read by them. */
-      :host([bare]) rule-hours {
-        visibility: hidden;
-      }
-      .heat {
-        display: flex;
-        align-items: baseline;
-        gap: 0.35em;
-        font-size: var(--small);
-        font-weight: 700;
-      }
-      .heat svg {
-        height: 1em;
-        width: 1em;
-        align-self: center;
-        fill: none;
-        stroke: var(--ink);
-        stroke-width: 16;
-      }
-      :host([narrow]) .racks {
-        grid-template-rows: none;
-      }
-    `,
-  ];
+  static override styles = [base, smokerCutawayStyles];
 
   @property({ attribute: false }) smoker: SmokerDrawing | null = null;
   @property({ type: Number }) laneM = 1;
@@ -210,8 +114,8 @@ export class SmokerCutaway extends Part {
 
   /** What it is set to, and what may have moved it from there. */
   #fire({ setC, openedAt, unseen }: SmokerDrawing) {
-    const { words, say } = this;
-    const set = setC !== null && words.setTo(temperature(setC, say));
+    const { say } = this;
+    const set = setC !== null && pitWords[say.language].setTo(temperature(setC, say));
     const fire = fireWords[say.language];
     const door = openedAt !== null && fire.doorAt(clockTime(openedAt, say));
     const fell = unseen && fire.unseenFall(clockRange(unseen.from, unseen.to, say));
@@ -237,8 +141,8 @@ export class SmokerCutaway extends Part {
   }
 
   #heat({ heat }: SmokerDrawing) {
-    const { words } = this;
-    const said = { below: words.fatDown, above: words.fatUp, side: words.heatSide }[heat];
+    const { fatDown, fatUp, heatSide } = pitWords[this.say.language];
+    const said = { below: fatDown, above: fatUp, side: heatSide }[heat];
     const turn = { below: 0, above: 180, side: 90 }[heat];
     return html`<span class="heat">
       <svg viewBox="0 0 100 100" aria-hidden="true">

@@ -5,6 +5,7 @@ import { instant, minutes } from '../../shared/kernel/index.ts';
 import {
   countPieces,
   durationWords,
+  pitWords,
   sayOffer,
   sayRefusal,
   temperature,
@@ -84,9 +85,14 @@ export class MoveFoot extends Part {
   @property({ attribute: false }) said: readonly string[] = [];
 
   protected override draw() {
-    const { move, words } = this;
+    const { move } = this;
+    const words = pitWords[this.say.language];
     if (move.kind === 'none') return null;
-    const leave = { label: words.leaveIt, choose: () => this.tell('leave', null), leaves: true };
+    const leave = {
+      label: this.words.leaveIt,
+      choose: () => this.tell('leave', null),
+      leaves: true,
+    };
     const own: readonly Choice[] = {
       picked: [...this.#core(move.load), ...this.#mights(move.load)],
       offered: [{ label: words.takeIt, choose: () => this.tell('take', null), takes: true }],
@@ -107,7 +113,9 @@ export class MoveFoot extends Part {
   /** Only what is in the fire has a core to read. */
   #core(load: Extract<Move, { load: unknown }>['load']): Choice[] {
     if (!load.here) return [];
-    return [{ label: this.words.coreReading, choose: () => this.tell('core', load) }];
+    return [
+      { label: pitWords[this.say.language].coreReading, choose: () => this.tell('core', load) },
+    ];
   }
 
   /** The whole cook of what is picked. */
@@ -119,7 +127,8 @@ export class MoveFoot extends Part {
 
   /** What may be asked about a load that waits, or is foreseen, before anybody does it. */
   #mights(load: Extract<Move, { load: unknown }>['load']): Choice[] {
-    const { words, say } = this;
+    const { say } = this;
+    const words = pitWords[say.language];
     const might = (of: Might) => () => this.tell('might', { load, might: of });
     if (!load.here) {
       return EARLIER_MIN.map((by) => ({
@@ -135,7 +144,8 @@ export class MoveFoot extends Part {
   }
 
   #said(move: Exclude<Move, { kind: 'none' }>): readonly string[] {
-    const { words, say } = this;
+    const { say } = this;
+    const words = pitWords[say.language];
     const { load } = move;
     const core = load.lastCore && words.core(temperature(load.lastCore.tempC, say));
     const what = [countPieces(load.pieces, load.piece, say), textIn(load.batchName, say), core];

@@ -3,7 +3,14 @@ import type { Celsius, Instant, Seconds, SmokerId } from '../../shared/kernel/in
 import { celsius, minutes, seconds } from '../../shared/kernel/index.ts';
 import type { Intent, LoadDrawing, SmokerDrawing } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
-import { countPieces, durationWords, fireWords, textIn, ui } from '../../shared/words/index.ts';
+import {
+  countPieces,
+  durationWords,
+  fireWords,
+  pitWords,
+  textIn,
+  ui,
+} from '../../shared/words/index.ts';
 import type { Choice } from '../parts/choice-strip.ts';
 import '../parts/choice-strip.ts';
 import '../parts/key-pad.ts';
@@ -54,13 +61,13 @@ const PLAUSIBLE_C = {
 
 export function airOf({ id, name, spell, openedAt }: SmokerDrawing, say: Say): Reading {
   const smokerName = textIn(name, say);
-  const said = `${smokerName}: ${ui[say.language].airReading}`;
+  const said = `${smokerName}: ${pitWords[say.language].airReading}`;
   return { kind: 'air', smoker: id, name: said, smokerName, spell, openedAt };
 }
 
 export function coreOf(load: LoadDrawing, say: Say): Reading {
   const pieces = countPieces(load.pieces, load.piece, say);
-  return { kind: 'core', load, name: `${pieces}: ${ui[say.language].coreReading}` };
+  return { kind: 'core', load, name: `${pieces}: ${pitWords[say.language].coreReading}` };
 }
 
 /** The keys for a reading, or the boxes for when a smoker is back. */

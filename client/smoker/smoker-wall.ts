@@ -13,7 +13,7 @@ import type {
 } from '../../shared/view/index.ts';
 import { checksDue, pitRule, stationPage } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
-import { sayRefusal } from '../../shared/words/index.ts';
+import { pitWords, sayRefusal } from '../../shared/words/index.ts';
 import { laneM } from '../parts/rack-lane.ts';
 import '../parts/smoker-cutaway.ts';
 import '../parts/then-foot.ts';
@@ -94,7 +94,7 @@ export class SmokerWall extends Wall {
     const crew = this.#crew.offer(drawn?.view ?? null, this.sync, this.say);
     return html`<wall-head
         .say=${this.say}
-        .name=${this.words.smokers}
+        .name=${pitWords[this.say.language].smokers}
         .outlook=${drawn && worstService(drawn.view)}
         .now=${this.sync.hubNow()}
         .others=${crew.choices}

@@ -1,6 +1,6 @@
 import type { CookOffer, LoadDrawing, Refusal } from '../../shared/view/index.ts';
 import type { Say } from '../../shared/words/index.ts';
-import { sayCookOffer, sayRefusal, ui } from '../../shared/words/index.ts';
+import { pitWords, sayCookOffer, sayRefusal } from '../../shared/words/index.ts';
 
 /** One thing that might be done about a load, as the hub's door takes it. */
 export type Might =
@@ -49,7 +49,7 @@ export class MightFlow {
   async ask({ stay }: Pick<LoadDrawing, 'stay'>, might: Might, say: Say): Promise<void> {
     this.#asked += 1;
     const mine = this.#asked;
-    this.#become([ui[say.language].asking]);
+    this.#become([pitWords[say.language].asking]);
     const said = await this.#answer({ stay, ...might }, say);
     // Another question was put, or the load let go, while this one was under way.
     if (mine === this.#asked) this.#become(said);
@@ -65,7 +65,7 @@ export class MightFlow {
       const answer = await this.#ask(asked);
       return answer.ok ? sayCookOffer(answer.offer, say) : [sayRefusal(answer.refusal, say)];
     } catch {
-      return [ui[say.language].cannotAsk];
+      return [pitWords[say.language].cannotAsk];
     }
   }
 

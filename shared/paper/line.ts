@@ -6,6 +6,7 @@ import { LagsAmong, taskView } from '../view/index.ts';
 import {
   clockTime,
   countPieces,
+  pitWords,
   sayBecause,
   scaleWeight,
   temperature,
@@ -85,7 +86,7 @@ function doneWhen({ say, words }: Press, { check }: Task): string | null {
   if (!check) return null;
   const { feel, coreAtLeastC } = check;
   const core =
-    coreAtLeastC === undefined ? null : ui[say.language].core(temperature(coreAtLeastC, say));
+    coreAtLeastC === undefined ? null : pitWords[say.language].core(temperature(coreAtLeastC, say));
   return words.doneWhen(textIn(feel, say), core);
 }
 

@@ -1,7 +1,7 @@
 import { heatNeededC } from '../day/index.ts';
 import type { LoadDrawing, SmokerDrawing } from '../view/index.ts';
 import { viewOf } from '../view/index.ts';
-import { clockTime, countPieces, saySlot, temperature, textIn, ui } from '../words/index.ts';
+import { clockTime, countPieces, pitWords, saySlot, temperature, textIn } from '../words/index.ts';
 import type { SmokerBlock } from './paper.ts';
 import type { Press } from './press.ts';
 
@@ -16,7 +16,7 @@ export function smokerBlocks(press: Press): SmokerBlock[] {
 
 function smokerBlock(press: Press, { name, heat, racks }: SmokerDrawing): SmokerBlock {
   const { say, words } = press;
-  const fixed = ui[say.language];
+  const fixed = pitWords[say.language];
   const heats = { below: fixed.heatBelow, above: fixed.heatAbove, side: fixed.heatSide };
   return {
     name: textIn(name, say),
@@ -45,6 +45,6 @@ function sayLoad({ live, say, words }: Press, load: LoadDrawing): string {
   const pieces = countPieces(load.pieces, load.piece, say);
   const hours = words.span(clockTime(load.inAt, say), clockTime(load.outAt, say));
   const setC = heatNeededC(live.state, live.index, load.stay);
-  const set = setC === null ? [] : [ui[say.language].setTo(temperature(setC, say))];
+  const set = setC === null ? [] : [pitWords[say.language].setTo(temperature(setC, say))];
   return [pieces, textIn(load.batchName, say), hours, ...set].join(', ');
 }

@@ -1,7 +1,7 @@
 import { heatNeededC, loadsOf, slotName } from '../day/index.ts';
 import { must, type SlotId } from '../kernel/index.ts';
 import type { Task } from '../plan/index.ts';
-import { countPieces, saySlot, temperature, ui } from '../words/index.ts';
+import { countPieces, pitWords, saySlot, temperature } from '../words/index.ts';
 import { batchOf, type Press } from './press.ts';
 
 /**
@@ -44,7 +44,7 @@ function rackLines({ live, say }: Press, stays: readonly Task[]): string[] {
 
 function loadingLines(press: Press, stays: readonly Task[]): string[] {
   const { live, say } = press;
-  const words = ui[say.language];
+  const words = pitWords[say.language];
   const fires = stays.map(({ id }) => heatNeededC(live.state, live.index, id));
   const sets = [...new Set(fires)].filter((setC) => setC !== null);
   const side = stays.some((stay) => hasFatCap(press, stay)) ? heatsOf(press, stays) : [];

@@ -1,4 +1,4 @@
-import type { CheckView, LastLooked } from '../view/index.ts';
+import type { CheckView, howOpen, LastLooked } from '../view/index.ts';
 import { clockTime, temperature } from './amounts.ts';
 import { sayAction } from './check-band-words.ts';
 import type { Language, Say } from './say.ts';
@@ -12,6 +12,10 @@ export type CheckDeskWords = {
   /** What was found, when and by whom; and that it was good. */
   good(found: string): string;
   last(what: string): string;
+  readonly nothingOpen: string;
+  /** Where it is: the name of a station alone may read as a verdict. */
+  at(station: string): string;
+  readonly stands: Readonly<Record<ReturnType<typeof howOpen>, string>>;
 };
 
 /** @example checkDeskWords.en.nothingDue //=> 'Nothing due now.' */
@@ -22,6 +26,14 @@ export const checkDeskWords: Readonly<Record<Language, CheckDeskWords>> = {
     notYet: 'not looked at yet',
     good: (found) => `good: ${found}`,
     last: (what) => `last ${what}`,
+    nothingOpen: 'Nothing is to be looked at in the next two hours.',
+    at: (station) => `at: ${station}`,
+    stands: {
+      failed: 'Broken, and nobody has said what was done',
+      missed: 'Not looked at in time',
+      due: 'Due now',
+      later: 'Later',
+    },
   },
   es: {
     nothingDue: 'Nada pendiente ahora.',
@@ -29,6 +41,14 @@ export const checkDeskWords: Readonly<Record<Language, CheckDeskWords>> = {
     notYet: 'aún sin revisar',
     good: (found) => `bien: ${found}`,
     last: (what) => `última vez ${what}`,
+    nothingOpen: 'No hay nada que revisar en las próximas dos horas.',
+    at: (station) => `en: ${station}`,
+    stands: {
+      failed: 'Fuera de límite, y nadie ha dicho qué se hizo',
+      missed: 'Sin revisar a tiempo',
+      due: 'Para ahora',
+      later: 'Después',
+    },
   },
 };
 

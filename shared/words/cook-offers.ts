@@ -1,7 +1,7 @@
 import type { CookOffer } from '../view/index.ts';
 import { clockTime, temperature } from './amounts.ts';
 import { clockRange } from './clock-range.ts';
-import { phrasesOf } from './language.ts';
+import { offerWords } from './offer-words.ts';
 import { sayMargin } from './offers.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
@@ -13,7 +13,7 @@ type Range = CookOffer['stages'][number]['after'];
  * range as it would be and as it stands; then what each service has in hand.
  */
 export function sayCookOffer({ goesIn, stages, services }: CookOffer, say: Say): string[] {
-  const { offer } = phrasesOf(say);
+  const offer = offerWords[say.language];
   const range = ({ p10At, p90At, p50At }: Range) => {
     if (p10At === null || p50At === null) return '–';
     return p90At === null ? `${clockTime(p10At, say)}–` : clockRange(p10At, p90At, say);
@@ -36,7 +36,7 @@ export function sayCookOffer({ goesIn, stages, services }: CookOffer, say: Say):
 
 function sayGoesIn(goesIn: CookOffer['goesIn'], say: Say): string[] {
   if (goesIn === null) return [];
-  const { offer } = phrasesOf(say);
+  const offer = offerWords[say.language];
   const { at, first } = goesIn;
   const loaded = offer.goesIn(clockTime(at, say));
   if (first === null) return [loaded];

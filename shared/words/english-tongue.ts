@@ -1,3 +1,4 @@
+import { checkBandEnglish } from './check-band-english.ts';
 import { checkEnglish } from './check-english.ts';
 import { english } from './english.ts';
 import { happeningEnglish } from './happening-english.ts';
@@ -13,4 +14,5 @@ export const englishTongue: Tongue = {
   happening: happeningEnglish,
   who: whoEnglish,
   check: checkEnglish,
+  band: checkBandEnglish,
 };

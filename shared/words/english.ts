@@ -26,22 +26,6 @@ export const english: Phrases = {
     barred: (check) => `barred: ${check}`,
     out: (person, back) => `needs a hand: ${person} is out${back ? ` till about ${back}` : ''}`,
   },
-  offer: {
-    moves: (pieces, from, to) => `${pieces} from ${from} to ${to}`,
-    serviceChange: (service, before, after) => `${service}: ${before} → ${after}`,
-    serviceSame: (service, time) => `${service}: still ${time}`,
-    tasksChange: (count) =>
-      count === 1 ? '1 task changes its time' : `${count} tasks change their time`,
-    insteadOf: (then, now) => `${then}, now ${now}`,
-    goesIn: (at) => `Loaded from ${at}`,
-    begins: (task, at) => `“${task}” from ${at} for that`,
-    nothingElse: 'nothing else moves',
-    fatDown: 'fat side down there',
-    fatUp: 'fat side up there',
-    unlit: (smoker, time) => `${smoker} is not lit by the plan: light it first, ${time} to heat`,
-    inHand: (time) => `${time} to spare`,
-    short: (time) => `${time} late`,
-  },
   refusal: {
     noPlan: 'There is no plan for today yet: make one at the desk.',
     unknownTask: 'This task is no longer in the plan: look at the list again.',

@@ -13,8 +13,8 @@ export {
   weight,
   wholeMinutes,
 } from './amounts.ts';
+export type { CheckWords } from './check-band-phrases.ts';
 export {
-  type CheckWords,
   checkWords,
   sayAction,
   sayAsked,
@@ -38,7 +38,6 @@ export {
   sayToSettle,
 } from './closing-words.ts';
 export { sayCookOffer } from './cook-offers.ts';
-export { cureWords } from './cure-words.ts';
 export { deliveryWords, sayAmount, sayCame, sayOut } from './delivery-words.ts';
 export { type DeskSectionName, type DeskWords, deskWords } from './desk-words.ts';
 export { fireWords } from './fire-words.ts';
@@ -60,6 +59,7 @@ export {
 export { oddWords, sayOdd, sayOddWeight } from './odd-words.ts';
 export { sayMargin, sayOffer } from './offers.ts';
 export { type PassWords, passWords } from './pass-words.ts';
+export { pitWords } from './pit-words.ts';
 export {
   sayKept,
   sayNearestPlan,

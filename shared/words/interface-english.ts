@@ -1,7 +1,5 @@
 import type { Interface } from './interface.ts';
 
-const lastOf = (cooks: number) => (cooks === 1 ? 'cook' : `${cooks} cooks`);
-
 export const interfaceEnglish: Interface = {
   start: 'start',
   finish: 'finish',
@@ -37,13 +35,18 @@ export const interfaceEnglish: Interface = {
   weigh: 'weigh',
   whichTub: (batch) => `${batch}: what the scale shows, then which tub`,
   upTo: (most) => `more than 0, at most ${most}`,
+  cure: {
+    asked: (weight, mix) => `two people weigh: ${weight} of ${mix}`,
+    weighed: (weight, first, second) => `${weight} weighed by ${first}, and again by ${second}`,
+    whoWeighs: 'Who weighs it?',
+    whoReads: 'Who reads the scale again?',
+  },
 
   nowBand: 'Now',
   nextBand: 'Next',
   thenBand: 'Then',
   later: (count) => `+${count} later`,
   nothingLeft: 'Nothing more to do here today.',
-  already: 'now',
   nothingUntil: (time) => `Nothing to do here until ${time}.`,
   onlyLookUntil: (time) => `No other work here until ${time}.`,
   onlyLook: 'No other work here today.',
@@ -69,35 +72,7 @@ export const interfaceEnglish: Interface = {
   restOfDay: (time) => `rest of the day · ${time}`,
   nobodyKnows: 'nobody knows',
 
-  smokers: 'Smokers',
-  setTo: (temp) => `set ${temp}`,
-  heatBelow: 'heat from below: fat side down',
-  heatAbove: 'heat from above: fat side up',
-  heatSide: 'heat from the side',
-  fatDown: 'fat side down',
-  fatUp: 'fat side up',
-  free: 'free',
-  freeTill: (time) => `free till ${time}`,
-  comesAt: (pieces, time) => `${pieces} at ${time}`,
-  thenComes: (pieces, time) => `then ${pieces}, ${time}`,
-  off: 'off',
-  core: (temp) => `core ${temp}`,
-  coreReading: 'core reading',
-  notCalibrated: 'rough: few cooks finished here yet',
-  cooksOnRecord: (cooks, enough) =>
-    cooks < enough
-      ? `The times of cooks are rough until ${enough} have been finished here: ${cooks} so far.`
-      : `The times of cooks go by the last ${lastOf(cooks)} finished here.`,
-  fireHotter: (by) => `if ${by} hotter`,
-  wrapNow: 'if wrapped now',
-  inEarlier: (by) => `if in ${by} earlier`,
-  airReading: 'air reading',
-  whereTo: 'Where to? Tap a rack.',
-  moveTo: (place) => `move to ${place}`,
-  asking: 'Working out what that does …',
-  takeIt: 'take it',
   leaveIt: 'leave it',
-  cannotAsk: 'The hub is not heard: what a move does cannot be worked out now.',
   erase: 'erase',
   belowZero: 'below zero',
   between: (low, high) => `between ${low} and ${high}`,

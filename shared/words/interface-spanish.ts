@@ -1,9 +1,6 @@
 import { las } from './at-clock.ts';
 import type { Interface } from './interface.ts';
 
-const lastOf = (cooks: number) =>
-  cooks === 1 ? 'la última cocción' : `las últimas ${cooks} cocciones`;
-
 export const interfaceSpanish: Interface = {
   start: 'empezar',
   finish: 'acabar',
@@ -40,13 +37,18 @@ export const interfaceSpanish: Interface = {
   weigh: 'pesar',
   whichTub: (batch) => `${batch}: lo que marca la báscula; luego, qué tina`,
   upTo: (most) => `más de 0, no más de ${most}`,
+  cure: {
+    asked: (weight, mix) => `la pesan dos: ${weight} de ${mix}`,
+    weighed: (weight, first, second) => `${weight} pesados por ${first}, y otra vez por ${second}`,
+    whoWeighs: '¿Quién la pesa?',
+    whoReads: '¿Quién lee la báscula otra vez?',
+  },
 
   nowBand: 'Ahora',
   nextBand: 'Sigue',
   thenBand: 'Luego',
   later: (count) => `+${count} después`,
   nothingLeft: 'Aquí no queda nada por hacer hoy.',
-  already: 'ya',
   nothingUntil: (time) => `Aquí no hay nada que hacer hasta ${las(time)}.`,
   onlyLookUntil: (time) => `Aquí no hay otro trabajo hasta ${las(time)}.`,
   onlyLook: 'Aquí no queda otro trabajo hoy.',
@@ -72,35 +74,7 @@ export const interfaceSpanish: Interface = {
   restOfDay: (time) => `el resto del día · ${time}`,
   nobodyKnows: 'no se sabe',
 
-  smokers: 'Ahumadores',
-  setTo: (temp) => `puesto a ${temp}`,
-  heatBelow: 'calor de abajo: grasa abajo',
-  heatAbove: 'calor de arriba: grasa arriba',
-  heatSide: 'calor de lado',
-  fatDown: 'grasa abajo',
-  fatUp: 'grasa arriba',
-  free: 'libre',
-  freeTill: (time) => `libre hasta ${time}`,
-  comesAt: (pieces, time) => `${pieces}, ${time}`,
-  thenComes: (pieces, time) => `luego ${pieces}, ${time}`,
-  off: 'sale',
-  core: (temp) => `centro ${temp}`,
-  coreReading: 'lectura del centro',
-  notCalibrated: 'aproximado: aún pocas cocciones aquí',
-  cooksOnRecord: (cooks, enough) =>
-    cooks < enough
-      ? `Las horas de cocción son aproximadas hasta terminar ${enough} aquí: van ${cooks}.`
-      : `Las horas de cocción salen de ${lastOf(cooks)} de aquí.`,
-  fireHotter: (by) => `si ${by} más caliente`,
-  wrapNow: 'si se envuelve ya',
-  inEarlier: (by) => `si entra ${by} antes`,
-  airReading: 'lectura del aire',
-  whereTo: '¿Adónde? Toque una parrilla.',
-  moveTo: (place) => `mover a ${place}`,
-  asking: 'Calculando lo que eso cambia …',
-  takeIt: 'hacerlo',
   leaveIt: 'dejarlo',
-  cannotAsk: 'No se oye la central: ahora no se puede calcular lo que cambia.',
   erase: 'borrar',
   belowZero: 'bajo cero',
   between: (low, high) => `entre ${low} y ${high}`,

@@ -1,4 +1,5 @@
 import type { HandChange, NoteFault } from '../view/index.ts';
+import type { CureWords } from './cure-words.ts';
 
 /**
  * The fixed words of the screens; what is counted or named comes in already in the reader's
@@ -40,17 +41,16 @@ export type Interface = {
   whichTub(batch: string): string;
   /** What a weight can be. */
   upTo(most: string): string;
+  readonly cure: CureWords;
 
   readonly nowBand: string;
   readonly nextBand: string;
   readonly thenBand: string;
   later(count: number): string;
   readonly nothingLeft: string;
-  /** The same where something is still to be looked at: now, or at a time. */
   /** Where the next work here is a good while off. */
-  /** In the place of a range's first time, once that is over. */
-  readonly already: string;
   nothingUntil(time: string): string;
+  /** The same where something is still to be looked at: now, or at a time. */
   onlyLookUntil(time: string): string;
   readonly onlyLook: string;
   lookNext(time: string): string;
@@ -74,34 +74,7 @@ export type Interface = {
   restOfDay(time: string): string;
   readonly nobodyKnows: string;
 
-  readonly smokers: string;
-  setTo(temp: string): string;
-  readonly heatBelow: string;
-  readonly heatAbove: string;
-  readonly heatSide: string;
-  /** Which side of a fat cap the heat comes to, beside an arrow that shows from where. */
-  readonly fatDown: string;
-  readonly fatUp: string;
-  readonly free: string;
-  freeTill(time: string): string;
-  comesAt(pieces: string, time: string): string;
-  thenComes(pieces: string, time: string): string;
-  readonly off: string;
-  core(temp: string): string;
-  readonly coreReading: string;
-  readonly notCalibrated: string;
-  /** By how many finished cooks of this kitchen forecasts go, and how many are enough. */
-  cooksOnRecord(cooks: number, enough: number): string;
-  fireHotter(by: string): string;
-  readonly wrapNow: string;
-  inEarlier(by: string): string;
-  readonly airReading: string;
-  readonly whereTo: string;
-  moveTo(place: string): string;
-  readonly asking: string;
-  readonly takeIt: string;
   readonly leaveIt: string;
-  readonly cannotAsk: string;
   readonly erase: string;
   readonly belowZero: string;
   between(low: string, high: string): string;

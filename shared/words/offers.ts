@@ -1,7 +1,7 @@
 import { type Seconds, seconds } from '../kernel/index.ts';
 import type { MoveOffer } from '../view/index.ts';
 import { clockTime, countPieces, durationWords, wholeMinutes } from './amounts.ts';
-import { phrasesOf } from './language.ts';
+import { offerWords } from './offer-words.ts';
 import { saySlot } from './reasons.ts';
 import type { Say } from './say.ts';
 import { textIn } from './say.ts';
@@ -11,7 +11,7 @@ import { textIn } from './say.ts';
  * shifts.
  */
 export function sayOffer(offer: MoveOffer, say: Say): string[] {
-  const words = phrasesOf(say).offer;
+  const words = offerWords[say.language];
   const moves = offer.moves.map((move) =>
     words.moves(
       countPieces(move.pieces, move.piece, say),
@@ -36,7 +36,7 @@ export function sayOffer(offer: MoveOffer, say: Say): string[] {
 
 /** @example sayMargin(minutes(40), say) //=> '40 min to spare' */
 export function sayMargin(inHandS: Seconds, say: Say): string {
-  const { inHand, short } = phrasesOf(say).offer;
+  const { inHand, short } = offerWords[say.language];
   const minutes = wholeMinutes(inHandS);
   if (minutes === 0) return inHand(durationWords(seconds(0)));
   return minutes < 0 ? short(durationWords(inHandS)) : inHand(durationWords(inHandS));

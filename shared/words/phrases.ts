@@ -29,21 +29,6 @@ export type Phrases = {
     out(person: string, back: string | null): string;
     barred(check: string): string;
   };
-  readonly offer: {
-    moves(pieces: string, from: string, to: string): string;
-    serviceChange(service: string, before: string, after: string): string;
-    serviceSame(service: string, time: string): string;
-    tasksChange(count: number): string;
-    insteadOf(then: string, now: string): string;
-    goesIn(at: string): string;
-    begins(task: string, at: string): string;
-    readonly nothingElse: string;
-    readonly fatDown: string;
-    readonly fatUp: string;
-    unlit(smoker: string, time: string): string;
-    inHand(time: string): string;
-    short(time: string): string;
-  };
   readonly refusal: {
     readonly noPlan: string;
     readonly unknownTask: string;

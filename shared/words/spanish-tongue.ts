@@ -1,3 +1,4 @@
+import { checkBandSpanish } from './check-band-spanish.ts';
 import { checkSpanish } from './check-spanish.ts';
 import { happeningSpanish } from './happening-spanish.ts';
 import { interfaceSpanish } from './interface-spanish.ts';
@@ -13,4 +14,5 @@ export const spanishTongue: Tongue = {
   happening: happeningSpanish,
   who: whoSpanish,
   check: checkSpanish,
+  band: checkBandSpanish,
 };

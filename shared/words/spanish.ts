@@ -27,23 +27,6 @@ export const spanish: Phrases = {
     barred: (check) => `no puede salir: ${check}`,
     out: (person, back) => `falta alguien: ${person} no está${back ? ` hasta ≈ ${back}` : ''}`,
   },
-  offer: {
-    moves: (pieces, from, to) => `${pieces} de ${from} a ${to}`,
-    serviceChange: (service, before, after) => `${service}: ${before} → ${after}`,
-    serviceSame: (service, time) => `${service}: sigue ${time}`,
-    tasksChange: (count) =>
-      count === 1 ? '1 tarea cambia de hora' : `${count} tareas cambian de hora`,
-    insteadOf: (then, now) => `${then}, ahora ${now}`,
-    goesIn: (at) => `Se carga desde ${las(at)}`,
-    begins: (task, at) => `para eso, «${task}» desde ${las(at)}`,
-    nothingElse: 'nada más se mueve',
-    fatDown: 'allí con la grasa abajo',
-    fatUp: 'allí con la grasa arriba',
-    unlit: (smoker, time) =>
-      `${smoker} no está encendido según el plan: encender antes, ${time} en calentar`,
-    inHand: (time) => `${time} de margen`,
-    short: (time) => `${time} de retraso`,
-  },
   refusal: {
     noPlan: 'Todavía no hay plan para hoy: hágalo en el escritorio.',
     unknownTask: 'Esta tarea ya no está en el plan: mire otra vez la lista.',

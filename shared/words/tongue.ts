@@ -1,4 +1,5 @@
 import { must } from '../kernel/index.ts';
+import type { CheckWords } from './check-band-phrases.ts';
 import type { CheckPhrases } from './check-phrases.ts';
 import type { HappeningPhrases } from './happening-phrases.ts';
 import type { Interface } from './interface.ts';
@@ -15,6 +16,8 @@ export type Tongue = {
   readonly happening: HappeningPhrases;
   readonly who: WhoPhrases;
   readonly check: CheckPhrases;
+  /** Where something is looked at. */
+  readonly band: CheckWords;
 };
 
 const learnt = new Map<Language, Tongue>();

@@ -1,10 +1,12 @@
 import { lay } from '../../client/theme/index.ts';
 import { englishTongue } from '../../shared/words/english-tongue.ts';
 import type { Say } from '../../shared/words/index.ts';
+import { pitWords } from '../../shared/words/index.ts';
+import { offerWords } from '../../shared/words/offer-words.ts';
 import { learn } from '../../shared/words/tongue.ts';
 import { parts } from './parts.ts';
 import type { Shown, State } from './state.ts';
-import { stretchedTexts, stretchedWords } from './stretch.ts';
+import { longerTable, stretchedTexts, stretchedWords } from './stretch.ts';
 
 // Nothing here moves by itself: no clock, no sync, no hub.
 
@@ -24,7 +26,10 @@ const say: Say = {
 
 document.documentElement.lang = language;
 lay({ panel: null, ground: address.get('ground') === 'night' ? 'night' : 'paper' });
-if (isLong) learn('en', stretchedWords(englishTongue));
+if (isLong) {
+  learn('en', stretchedWords(englishTongue));
+  for (const words of [pitWords, offerWords]) Object.assign(words, longerTable(words));
+}
 // Small enough that all of it is looked at soon, and large enough that every stroke is seen.
 const scale = new CSSStyleSheet();
 scale.replaceSync(':root { --arcmin: 0.55 !important; --touch: 34px !important }');

@@ -31,7 +31,7 @@ export async function everyTable(): Promise<Both[]> {
   );
   const others = modules
     .flatMap((module: Table) => Object.entries(module))
-    .filter(([name]) => !['ui', 'logWords', 'planDeskWords'].includes(name))
+    .filter(([name]) => !['ui', 'logWords', 'checkWords', 'planDeskWords'].includes(name))
     .flatMap(([name, value]) =>
       isTable(value) && isTable(value['en']) && isTable(value['es'])
         ? [{ name, en: value['en'], es: value['es'] }]

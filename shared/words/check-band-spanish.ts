@@ -1,0 +1,40 @@
+import { las } from './at-clock.ts';
+import type { CheckWords } from './check-band-phrases.ts';
+
+export const checkBandSpanish: CheckWords = {
+  look: 'Revise',
+  toDo: {
+    receiving: 'sondee lo que llegó',
+    'end-temperature': 'sondee al fin de la cocción',
+    'hot-hold': 'sondee lo que está caliente',
+    'cold-hold': 'sondee lo que está frío',
+    cooling: 'sondee lo que se enfría',
+    reheat: 'sondee tras recalentar',
+    'discard-time': 'venda o tire',
+    'out-of-temperature': 'de vuelta al frío',
+    thermometer: 'sondee agua con hielo',
+    clean: 'lave y desinfecte',
+  },
+  more: (count) => `${count} más`,
+  toThrowOut: 'por tirar',
+  throwOut: (portions) =>
+    `tire${portions ? ` ${portions} ${portions === 1 ? 'porción' : 'porciones'}` : ''}`,
+  oldSince: (time) => `se pasó de tiempo ${time}`,
+  by: (time) => `antes de ${las(time)}`,
+  since: (time) => `era antes de ${las(time)}`,
+  atLeast: (asked) => `mínimo ${asked}`,
+  atMost: (asked) => `máximo ${asked}`,
+  offBy: (asked) => `desvío máximo ${asked}`,
+  foundBut: (found, asked) => `${found}, y se pide ${asked}`,
+  again: (time) => `otra vez antes de ${las(time)}`,
+  foundBy: (time, person) => `visto ${time}${person ? ` por ${person}` : ''}`,
+  whatWasDone: '¿Qué se hizo?',
+  whoLooked: '¿Quién?',
+  withProbe: (name) => `con ${name}`,
+  inOther: (typed, other) => `¿${typed}? Leído en la otra unidad es ${other}.`,
+  itIs: (temp) => `Es ${temp}`,
+  typeIt: 'Escriba antes lo que marcó.',
+  guide: (temp) => `guía ${temp}`,
+  howFelt: '¿A mano y a ojo?',
+  feelIt: 'Diga antes cómo está: el número es una guía.',
+};
