@@ -3,6 +3,7 @@ import type { OpenLink } from '../../shared/protocol/index.ts';
 import { type Face, stationsOf } from '../../shared/view/index.ts';
 import type { Sync } from '../sync/index.ts';
 import { createSync, indexedOutbox, indexedView, socketLink, tabDrainer } from '../sync/index.ts';
+import { forgetLikeness } from './forget-likeness.ts';
 import type { Settings } from './settings.ts';
 import { speakAsOwner } from './speak.ts';
 import { standSoon } from './stand-soon.ts';
@@ -39,6 +40,7 @@ export function openSync(
     onWake,
     ...(personId && { personId }),
   });
+  forgetLikeness(sync);
   leaveWhenTurnedAway(sync);
   speakAsOwner(sync, settings);
   standSoon(sync, { isDesk: face.kind === 'desk', ground, fill });

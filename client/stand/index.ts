@@ -4,6 +4,7 @@ import { BetweenTaps } from './between-taps.ts';
 import { drift } from './drift.ts';
 import { fillGlass } from './fill-glass.ts';
 import { keepAwake } from './keep-awake.ts';
+import { keepLikeness } from './keep-likeness.ts';
 import { keepShell } from './keep-shell.ts';
 import { nightByClock } from './night-by-clock.ts';
 
@@ -24,6 +25,7 @@ export function stand(sync: Sync, { isDesk, ground, fill }: Standing) {
     keepShell(sync, { workers, between, reload: () => location.reload() }).catch(() => {
       // While screens are being built, or in a window that keeps nothing, there is no such worker.
     });
+    keepLikeness(sync, workers);
   }
   const zone = () => sync.state.view?.zone ?? null;
   if (ground === 'clock') nightByClock({ nowMs: () => sync.hubNow(), zone });

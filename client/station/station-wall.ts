@@ -98,6 +98,12 @@ export class StationWall extends Wall {
     this.narrow = isNarrow(this.#size.seen);
   }
 
+  protected override updated(): void {
+    const { view, blank } = this.sync.state;
+    // What last stood gives way to what stands, not to a wall that is still looking for it.
+    if (view || blank) document.querySelector('.likeness')?.remove();
+  }
+
   protected override draw() {
     const drawn = this.#day?.drawn ?? null;
     return html`${this.#head(drawn)} ${drawn ? this.#page(drawn) : this.#nothing()}`;

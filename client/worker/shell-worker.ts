@@ -1,3 +1,4 @@
+import { Likenesses } from './likeness.ts';
 import type { WorkerScope } from './scope.ts';
 
 const SHELL = 'coalface shell ';
@@ -14,16 +15,18 @@ export function serveShell(scope: WorkerScope): void {
   const { caches, clients, shell } = scope;
   const own = SHELL + shell.version;
   const files = new Set(shell.files);
+  const likenesses = new Likenesses(scope);
 
   scope.addEventListener('install', (event) => event.waitUntil(fill()));
   scope.addEventListener('activate', (event) => event.waitUntil(tidy()));
-  scope.addEventListener('message', ({ data }) => {
-    if (data === 'take over') void scope.skipWaiting();
+  scope.addEventListener('message', (event) => {
+    if (event.data === 'take over') void scope.skipWaiting();
+    else event.waitUntil(likenesses.hear(event.data));
   });
   scope.addEventListener('fetch', (event) => {
     const { request } = event;
     const path = fileOf(request);
-    if (path !== null && files.has(path)) event.respondWith(kept(path, request));
+    if (path !== null && files.has(path)) event.respondWith(asItStood(path, request));
     else if (path !== null && LASTING.includes(path)) event.respondWith(lastTold(path, request));
   });
 
@@ -60,6 +63,11 @@ export function serveShell(scope: WorkerScope): void {
   async function kept(path: string, request: Request): Promise<Response> {
     const newest = await caches.open(own);
     return (await newest.match(path)) ?? (await caches.match(path)) ?? scope.fetch(request);
+  }
+
+  function asItStood(path: string, request: Request): Promise<Response> {
+    const file = kept(path, request);
+    return path.endsWith('.html') ? likenesses.into(file, request.url) : file;
   }
 
   async function lastTold(path: string, request: Request): Promise<Response> {

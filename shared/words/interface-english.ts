@@ -56,6 +56,7 @@ export const interfaceEnglish: Interface = {
   dayClosed: (time, by) =>
     `The day was closed at ${time}${by ? ` by ${by}` : ''}: nothing more is taken.`,
   aloneSince: (time) => `Alone since ${time}: the hub is not heard.`,
+  stoodAt: (time) => `As it stood at ${time}`,
   keptHere: (taps) =>
     taps === 1 ? 'One tap is kept here for it.' : `${taps} taps are kept here for it.`,
   notKept: 'This screen cannot keep taps: leave it on until they are with the hub.',

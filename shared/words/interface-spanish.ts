@@ -58,6 +58,7 @@ export const interfaceSpanish: Interface = {
   dayClosed: (time, by) =>
     `El día se cerró a ${las(time)}${by ? ` (${by})` : ''}: ya no se anota nada.`,
   aloneSince: (time) => `Sola desde ${las(time)}: no se oye la central.`,
+  stoodAt: (time) => `Como estaba a ${las(time)}`,
   keptHere: (taps) =>
     taps === 1 ? 'Aquí se guarda un toque para ella.' : `Aquí se guardan ${taps} toques para ella.`,
   notKept: 'Esta pantalla no puede guardar: déjela encendida hasta que la central lo tenga.',

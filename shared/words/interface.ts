@@ -58,6 +58,7 @@ export type Interface = {
 
   dayClosed(time: string, by: string | null): string;
   aloneSince(time: string): string;
+  stoodAt(time: string): string;
   keptHere(taps: number): string;
   readonly notKept: string;
   readonly looking: string;

@@ -32,6 +32,23 @@ test('a built page draws itself anew when the clock moves on', async ({ page }) 
   await expect.poll(() => head.ariaSnapshot(), { timeout: 20_000 }).not.toBe(before);
 });
 
+test('a wall that is loaded anew begins with what stood on it, until it is drawn', async ({
+  browser,
+}) => {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  await page.goto(`${hub.address}/station.html?station=trim`);
+  await expect(page.locator('now-line').first()).toBeVisible();
+  // As the browser gets the page, before any script of it has run.
+  const begins = () => page.evaluate(async () => (await fetch(location.href)).text());
+  await expect.poll(begins, { timeout: 20_000 }).toContain('As it stood at');
+  expect(await begins()).toMatch(/<h1>Trim<\/h1>.*<li>.*<h2>[^<]+<\/h2>/);
+  await page.reload();
+  await expect(page.locator('now-line').first()).toBeVisible();
+  await expect(page.locator('.likeness')).toHaveCount(0);
+  await context.close();
+});
+
 for (const viewport of sizes) {
   test(`every box of a reading is on the glass at ${viewport.width}×${viewport.height}`, async ({
     browser,

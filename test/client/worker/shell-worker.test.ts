@@ -6,19 +6,19 @@ const ORIGIN = 'https://pit.local:4600';
 
 /** A device's caches, as the standard for service workers has them, in memory. */
 class Caches {
-  readonly kept = new Map<string, Map<string, string>>();
+  readonly kept = new Map<string, Map<string, Response>>();
 
   async open(name: string) {
-    const files = this.kept.get(name) ?? new Map<string, string>();
+    const files = this.kept.get(name) ?? new Map<string, Response>();
     this.kept.set(name, files);
     return {
-      match: async (path: string) => response(files.get(path)),
-      put: async (path: string, answer: Response) => void files.set(path, await answer.text()),
+      match: async (path: string) => files.get(path)?.clone(),
+      put: async (path: string, answer: Response) => void files.set(path, answer.clone()),
     };
   }
 
   async match(path: string) {
-    for (const files of this.kept.values()) if (files.has(path)) return response(files.get(path));
+    for (const files of this.kept.values()) if (files.has(path)) return files.get(path)?.clone();
     return undefined;
   }
 
@@ -26,22 +26,22 @@ class Caches {
   delete = async (name: string) => this.kept.delete(name);
 }
 
-const response = (text: string | undefined) =>
-  text === undefined ? undefined : new Response(text);
-
 let caches: Caches;
 /** What the hub serves; null: it is away. */
 let hub: Map<string, string> | null;
 let asked: string[];
 let tookOver: number;
+/** What the device's clock shows. */
+let nowMs: number;
 
 beforeEach(() => {
   caches = new Caches();
   asked = [];
   tookOver = 0;
+  nowMs = Date.UTC(2026, 5, 1, 12, 0, 0, 500);
   hub = new Map([
     ['/assets/wall-1.js', 'wall one'],
-    ['/station.html', 'station one'],
+    ['/station.html', '<body></body>station one'],
     ['/index.html', 'list one'],
     ['/screens.json', '[1]'],
     ['/api/me', 'me'],
@@ -57,6 +57,7 @@ function worker(version: string, files = ['/assets/wall-1.js', '/station.html', 
     shell: { version, files },
     caches,
     location: { origin: ORIGIN },
+    Date: { now: () => nowMs },
     clients: { claim: async () => {} },
     fetch: async (what: string | Request) => {
       const path = typeof what === 'string' ? what : new URL(what.url).pathname;
@@ -80,7 +81,11 @@ function worker(version: string, files = ['/assets/wall-1.js', '/station.html', 
   return {
     install: () => extended('install'),
     activate: () => extended('activate'),
-    say: (data: unknown) => tell('message', { data }),
+    async say(data: unknown) {
+      let work: Promise<unknown> = Promise.resolve();
+      tell('message', { data, waitUntil: (given: Promise<unknown>) => (work = given) });
+      await work;
+    },
     /** What a page gets; null where the browser asks the hub itself. */
     async ask(path: string, method = 'GET'): Promise<string | null> {
       let answer: Promise<Response> | null = null;
@@ -97,7 +102,7 @@ describe('a device that has kept the screens', () => {
     await one.install();
     await one.activate();
     hub = null;
-    expect(await one.ask('/station.html?station=trim')).toBe('station one');
+    expect(await one.ask('/station.html?station=trim')).toBe('<body></body>station one');
     expect(await one.ask('/')).toBe('list one');
     expect(await one.ask('/assets/wall-1.js')).toBe('wall one');
   });
@@ -130,14 +135,62 @@ describe('a device that has kept the screens', () => {
   });
 });
 
+describe('a wall that is loaded anew', () => {
+  const TRIM = '/station.html?station=trim';
+  const stands = (stood: string) => ({ at: `${ORIGIN}${TRIM}`, stood });
+
+  async function kept() {
+    const one = worker('one');
+    await one.install();
+    await one.say(stands('<div>Trim ribs, by $&amp; 10:40</div>'));
+    return one;
+  }
+
+  it('begins with what stood on it, also without the hub', async () => {
+    const one = await kept();
+    hub = null;
+    const page = await one.ask(TRIM);
+    expect(page).toBe('<body><div>Trim ribs, by $&amp; 10:40</div></body>station one');
+  });
+
+  it('begins with what stood there last', async () => {
+    const one = await kept();
+    await one.say(stands('<div>Rub ribs</div>'));
+    expect(await one.ask(TRIM)).toContain('<body><div>Rub ribs</div></body>');
+  });
+
+  it('begins with nothing that stood on another', async () => {
+    const one = await kept();
+    expect(await one.ask('/station.html?station=season')).toBe('<body></body>station one');
+    expect(await one.ask('/')).toBe('list one');
+  });
+
+  it('begins with nothing that stood over an hour ago, or in times to come', async () => {
+    const one = await kept();
+    const keptMs = nowMs;
+    nowMs = keptMs + 59 * 60_000;
+    expect(await one.ask(TRIM)).toContain('Trim ribs');
+    nowMs = keptMs + 61 * 60_000;
+    expect(await one.ask(TRIM)).not.toContain('Trim ribs');
+    nowMs = keptMs - 60_000;
+    expect(await one.ask(TRIM)).not.toContain('Trim ribs');
+  });
+
+  it('begins with nothing once its device may not show the day', async () => {
+    const one = await kept();
+    await one.say('forget');
+    expect(await one.ask(TRIM)).toBe('<body></body>station one');
+  });
+});
+
 describe('a newer version', () => {
   it('does not take over by itself, but when a page says that it may', async () => {
     const two = worker('two');
     await two.install();
     expect(tookOver).toBe(0);
-    two.say('something else');
+    await two.say('something else');
     expect(tookOver).toBe(0);
-    two.say('take over');
+    await two.say('take over');
     expect(tookOver).toBe(1);
   });
 

@@ -1,0 +1,51 @@
+import type { WorkerScope } from './scope.ts';
+
+const LIKENESS = 'coalface likeness';
+
+/** What stood longer ago than this is nobody's next thing any more. */
+const OLDEST_MS = 60 * 60_000;
+
+/** A page says what stands on it now. */
+export type Stood = { readonly at: string; readonly stood: string };
+
+const isStood = (told: unknown): told is Stood =>
+  typeof told === 'object' && told !== null && 'at' in told && 'stood' in told;
+
+/** What last stood on this device's walls: for the address of each, a fragment of a page. */
+export class Likenesses {
+  readonly #scope: Pick<WorkerScope, 'caches' | 'Date'>;
+
+  constructor(scope: Pick<WorkerScope, 'caches' | 'Date'>) {
+    this.#scope = scope;
+  }
+
+  /** What a page tells its worker; `forget`: nothing that stood here may be shown any longer. */
+  async hear(told: unknown): Promise<void> {
+    if (told === 'forget') await this.#scope.caches.delete(LIKENESS);
+    else if (isStood(told)) await this.#keep(told);
+  }
+
+  async #keep({ at, stood }: Stood): Promise<void> {
+    const headers = { date: new Date(this.#scope.Date.now()).toUTCString() };
+    await (await this.#kept()).put(at, new Response(stood, { headers }));
+  }
+
+  /** The page of this address with its likeness in it, drawn before its first script has run. */
+  async into(page: Promise<Response>, at: string): Promise<Response> {
+    const likeness = await (await this.#kept()).match(at);
+    if (!likeness || !this.#isRecent(likeness)) return page;
+    const { headers, status } = await page;
+    const [whole, stood] = await Promise.all([(await page).text(), likeness.text()]);
+    // By a function: a "$&" in somebody's name means nothing.
+    const body = whole.replace('<body>', (tag) => tag + stood);
+    return new Response(body, { headers, status });
+  }
+
+  #isRecent({ headers }: Response): boolean {
+    const ageMs = this.#scope.Date.now() - Date.parse(headers.get('date') ?? '');
+    // The date is without its milliseconds; a clock that was set back says nothing.
+    return ageMs >= 0 && ageMs < OLDEST_MS;
+  }
+
+  #kept = () => this.#scope.caches.open(LIKENESS);
+}
