@@ -47,7 +47,9 @@ function likenessOf(wall: ShadowRoot): string {
 
 function lineOf({ shadowRoot: line }: Element): HTMLElement {
   const beside = ['.who', '.when', '.under'].map((name) => element('p', said(line, name)));
-  const rows = [...(line?.querySelectorAll('.row, .caution') ?? [])].map((row) => element('p', wordsOf(row)));
+  const rows = [...(line?.querySelectorAll('.row, .caution') ?? [])].map((row) =>
+    element('p', wordsOf(row)),
+  );
   const what = element('div', element('h2', said(line, 'h2')), ...rows);
   return element('li', element('div', ...beside), what);
 }

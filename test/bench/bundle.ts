@@ -15,8 +15,9 @@ const ROUNDS = 5;
  * Gzipped JavaScript of everything the station wall loads, now or late, in the language that weighs
  * more: it fetches one, not both. A KB is 1,000 bytes. The service worker is not of the wall: a
  * device fetches it once. Then, in Chromium slowed to a sixth, the median of five from asking for a
- * wall until something is painted: where the device has nothing yet, and where it keeps the
- * screens; and beside them until a page of bare words is. `waiting_per_core` says how many others
+ * wall until something is painted, and until its first task is: where the device has nothing yet,
+ * and where it keeps the screens, when it begins with what stood there; and beside them until a
+ * page of bare words is painted. `waiting_per_core` says how many others
  * wanted the machine meanwhile: above one, these times are those of a machine that is shared.
  */
 export async function bench(): Promise<Record<string, unknown>> {

@@ -29,5 +29,7 @@ it('does nothing where the browser keeps nothing', () => {
     listener();
     return () => {};
   };
-  expect(() => forgetLikeness({ state: { blank: {} }, subscribe } as unknown as Sync)).not.toThrow();
+  expect(() =>
+    forgetLikeness({ state: { blank: {} }, subscribe } as unknown as Sync),
+  ).not.toThrow();
 });
