@@ -9,6 +9,8 @@ import { startHub } from '../e2e/hub-process.ts';
 
 const HOUR_S = 3600;
 const LOOK_EVERY_MS = 1000;
+/** A wall holds more when more stands on it: an hour is as heavy as it was at most. */
+const WEIGHED_IN_AN_HOUR = 6;
 /** A hub whose clock runs fast has much to do at first. */
 const PATIENCE_MS = 120_000;
 
@@ -16,7 +18,7 @@ type Weight = { readonly heap: number; readonly nodes: number };
 
 /**
  * A day goes by in front of one wall in Chromium, and somebody taps whatever may be tapped: what
- * the page holds at the end, after collection, over what it held after the first hour.
+ * the page held at most in the last hour, after collection, over what it did in the first.
  * @param args hours of the demo's day (24); how many times as fast (120: a day takes 12 minutes).
  */
 export async function bench(args: string[]): Promise<Record<string, unknown>> {
@@ -38,8 +40,13 @@ export async function bench(args: string[]): Promise<Record<string, unknown>> {
     const weights: Weight[] = [];
     let taps = 0;
     for (let hour = 1; hour <= hours; hour++) {
-      taps += await tapUntil(page, performance.now() + hourMs);
-      const weight = await weigh(devtools);
+      const endMs = performance.now() + hourMs;
+      const seen: Weight[] = [];
+      for (let left = WEIGHED_IN_AN_HOUR; left > 0; left--) {
+        taps += await tapUntil(page, endMs - ((left - 1) * hourMs) / WEIGHED_IN_AN_HOUR);
+        seen.push(await weigh(devtools));
+      }
+      const weight = heaviest(seen);
       weights.push(weight);
       console.log(JSON.stringify({ hour, taps, ...weight }));
     }
@@ -74,6 +81,11 @@ async function weigh(devtools: CDPSession): Promise<Weight> {
     metrics.find(({ name }) => name === wanted)?.value ?? Number.NaN;
   return { heap: value('JSHeapUsedSize'), nodes: value('Nodes') };
 }
+
+const heaviest = (all: readonly Weight[]): Weight => ({
+  heap: Math.max(...all.map(({ heap }) => heap)),
+  nodes: Math.max(...all.map(({ nodes }) => nodes)),
+});
 
 function ratios(weights: readonly Weight[]) {
   const [first, last] = [weights[0], weights.at(-1)];
