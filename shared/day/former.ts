@@ -5,7 +5,10 @@ import type { SlotName } from '../plan/index.ts';
 import { type PlanIndex, slotName } from './plan-index.ts';
 import type { DayState } from './state.ts';
 
-type Known = { readonly state: Pick<DayState, 'kitchens'>; readonly index: PlanIndex };
+type Known = {
+  readonly state: Pick<DayState, 'kitchens'>;
+  readonly index: Pick<PlanIndex, 'plan'>;
+};
 
 /** The first that this day's kitchens know, the one that is before those that were changed. */
 export function everIn<Thing>(

@@ -4,6 +4,7 @@ import {
   type CorrectiveAction,
   cureOf,
   type DayState,
+  everIn,
   type Feel,
   factsOf,
   indexOf,
@@ -12,7 +13,7 @@ import {
   passagesOf,
   type Told,
 } from '../day/index.ts';
-import type { Celsius, Instant, Kilograms, Text } from '../kernel/index.ts';
+import type { Celsius, Instant, Kilograms, PersonId, Text } from '../kernel/index.ts';
 import { personIn } from './person-in.ts';
 import type { Signed } from './record.ts';
 
@@ -87,16 +88,16 @@ export type SpellRow = {
 export function evidenceOf(state: DayState): DayEvidence | null {
   if (!state.plan) return null;
   const index = indexOf(state.plan);
-  const { kitchen } = state.plan;
-  const by = (deed: { readonly at: Instant; readonly by: Parameters<typeof personIn>[1] }) => ({
-    ...{ at: deed.at, by: personIn(kitchen, deed.by) },
+  const known = { state, index };
+  const by = (deed: { readonly at: Instant; readonly by: PersonId | null }) => ({
+    ...{ at: deed.at, by: personIn(state, deed.by) },
   });
   return {
     work: workRows(state, index),
     readings: state.readings.map(({ where, tempC, ...deed }) => ({
       ...by(deed),
       of: where.kind,
-      what: where.kind === 'air' ? smokerIn(index, where.smoker) : batchOf(index, where.stay),
+      what: where.kind === 'air' ? smokerIn(known, where.smoker) : batchOf(index, where.stay),
       tempC,
     })),
     checks: checkRows(state, index),
@@ -108,7 +109,7 @@ export function evidenceOf(state: DayState): DayEvidence | null {
     }),
     cures: cureRows(state, index),
     spells: state.happened.spells.map(({ smoker, kind, from, until, tempC }) => ({
-      ...{ smoker: smokerIn(index, smoker), kind, from, until, tempC },
+      ...{ smoker: smokerIn(known, smoker), kind, from, until, tempC },
     })),
     notes: state.notes.map(({ text, ...deed }) => ({ ...by(deed), text })),
   };
@@ -121,7 +122,7 @@ function workRows(state: DayState, index: PlanIndex): WorkRow[] {
       const { startedAt = null, finishedAt = null } = passages.get(id) ?? {};
       if (work !== 'hands' || startedAt === null) return [];
       const { hand, started } = factsOf(state, id);
-      const by = personIn(index.plan.kitchen, hand ?? started?.by ?? null);
+      const by = personIn(state, hand ?? started?.by ?? null);
       const name = index.groups.get(batch)?.name ?? { en: batch };
       return [{ title, batch: name, pieces, startedAt, finishedAt, by }];
     })
@@ -129,10 +130,9 @@ function workRows(state: DayState, index: PlanIndex): WorkRow[] {
 }
 
 function checkRows(state: DayState, index: PlanIndex): CheckRow[] {
-  const { kitchen } = index.plan;
   return state.checks.map((entry) => ({
     at: entry.at,
-    by: personIn(kitchen, entry.by),
+    by: personIn(state, entry.by),
     check: entry.on.kind,
     what: checkedThing(entry.on, state, index),
     tempC: entry.kind === 'checkRecorded' ? entry.tempC : null,
@@ -147,7 +147,8 @@ function checkedThing(
   state: DayState,
   index: PlanIndex,
 ): Text {
-  const { kitchen, catalogue } = index.plan;
+  const { catalogue } = index.plan;
+  const known = { state, index };
   const named = (found: { readonly name: Text } | undefined, id: string): Text =>
     found?.name ?? { en: id };
   if ('batch' in on) return batchNamed(state, index, on.batch);
@@ -158,23 +159,20 @@ function checkedThing(
     );
   }
   if ('station' in on) {
-    return named(
-      kitchen.stations.find(({ id }) => id === on.station),
-      on.station,
-    );
+    const station = everIn(known, ({ stations }) => stations.find(({ id }) => id === on.station));
+    return station?.name ?? { en: on.station };
   }
   return { en: 'cooler' in on ? on.cooler : on.thermometer };
 }
 
-function cureRows({ happened }: DayState, index: PlanIndex): CureRow[] {
-  const { kitchen } = index.plan;
-  return [...happened.cures].flatMap(([task, { at, weightKg, first, second }]): CureRow[] => {
+function cureRows(state: DayState, index: PlanIndex): CureRow[] {
+  return [...state.happened.cures].flatMap(([task, { at, weightKg, first, second }]): CureRow[] => {
     const cure = cureOf(index, task);
     if (!cure) return [];
     const { nitriteKg, greenKg } = cure.into(weightKg);
     return [
       {
-        ...{ at, by: personIn(kitchen, first), second: personIn(kitchen, second) },
+        ...{ at, by: personIn(state, first), second: personIn(state, second) },
         ...{ mix: cure.mix, batch: batchOf(index, task), weightKg },
         ingoingPpm: Math.round((nitriteKg / greenKg) * 1e6),
       },
@@ -183,9 +181,10 @@ function cureRows({ happened }: DayState, index: PlanIndex): CureRow[] {
 }
 
 /** What was undone, and starts and ends that were taken back on their line. */
-function amendedRows({ story, plan }: DayState): AmendedRow[] {
+function amendedRows(state: DayState): AmendedRow[] {
+  const { story } = state;
   const signed = (told: Told) => ({
-    ...{ at: told.at, by: plan && personIn(plan.kitchen, told.personId), what: told.kind },
+    ...{ at: told.at, by: personIn(state, told.personId), what: told.kind },
   });
   return story.flatMap((told, i) => {
     const was = amendedBy(told, story.slice(0, i));
@@ -205,8 +204,8 @@ function amendedBy(told: Told, before: readonly Told[]): Told | undefined {
   return told.kind === 'finishTakenBack' ? lastOf('taskFinished') : undefined;
 }
 
-const smokerIn = ({ plan }: PlanIndex, id: string): Text =>
-  plan.kitchen.smokers.find((smoker) => smoker.id === id)?.name ?? { en: id };
+const smokerIn = (known: Parameters<typeof everIn>[0], id: string): Text =>
+  everIn(known, ({ smokers }) => smokers.find((smoker) => smoker.id === id))?.name ?? { en: id };
 
 const batchOf = (index: PlanIndex, stay: Parameters<PlanIndex['tasks']['get']>[0]): Text => {
   const batch = index.tasks.get(stay)?.batch;

@@ -184,7 +184,7 @@ function flowOf(
 
 function labelOf(state: DayState, id: BatchId): FlowLabel {
   const { begunBy, stands, kept, ...facts } = labelFacts(state, id);
-  const named = (by: PersonId | null) => state.plan && personIn(state.plan.kitchen, by);
+  const named = (by: PersonId | null) => state.plan && personIn(state, by);
   return {
     ...facts,
     begunBy: named(begunBy),

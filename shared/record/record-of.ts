@@ -1,7 +1,6 @@
 import { type DayState, lotsLeft, sentBackIn, soldAt } from '../day/index.ts';
 import type { DayId } from '../kernel/index.ts';
 import { kilograms } from '../kernel/index.ts';
-import type { Kitchen } from '../kitchen/index.ts';
 import { flowsOf } from './flows.ts';
 import { personIn } from './person-in.ts';
 import { type DayRecord, type LotRow, RECORD_VERSION, type ServiceRow } from './record.ts';
@@ -21,8 +20,8 @@ export function recordOf(state: DayState): DayRecord | null {
     limits: { id: kitchen.limits, version: plan.limits?.version ?? 0 },
     planVersion: version,
     hashes,
-    closed: closed && { at: closed.at, by: personIn(kitchen, closed.by) },
-    lots: lotRows(state, kitchen),
+    closed: closed && { at: closed.at, by: personIn(state, closed.by) },
+    lots: lotRows(state),
     left: left.map(({ id, leftPieces, pieces, weightKg }) => ({
       lot: id,
       weightKg: kilograms((weightKg * leftPieces) / pieces),
@@ -33,7 +32,7 @@ export function recordOf(state: DayState): DayRecord | null {
 }
 
 /** Lots are named by the day on which they came. */
-function lotRows(state: DayState, kitchen: Kitchen): LotRow[] {
+function lotRows(state: DayState): LotRow[] {
   const { plan, happened, day } = state;
   const back = sentBackIn(state);
   const cuts = new Map(plan?.catalogue.cuts.map((cut) => [cut.id, cut]));
@@ -41,7 +40,7 @@ function lotRows(state: DayState, kitchen: Kitchen): LotRow[] {
     .filter(({ id }) => id.startsWith(`${day}-`))
     .map(({ id, cut, pieces, weightKg, supplier, tempC, useBy, code, at, by }) => ({
       ...{ id, cut, name: cuts.get(cut)?.name ?? { en: cut }, pieces, weightKg, supplier },
-      ...{ tempC, useBy, code, at, by: personIn(kitchen, by) },
+      ...{ tempC, useBy, code, at, by: personIn(state, by) },
       ...named(cuts.get(cut)?.allergens),
       ...(back.has(id) && { isSentBack: true as const }),
     }));
