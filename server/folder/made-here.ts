@@ -3,6 +3,8 @@ import { join } from 'node:path';
 
 /** What a hub makes beside a kitchen's own files; SQLite puts some beside its own. */
 const OURS = /^(?:(?:log|keys|record)\.sqlite(?:-wal|-shm|-journal)?|sign\.key|clock\.json|tls)$/;
+/** What SQLite puts beside a file is part of it: taken from an old log, it takes taps with it. */
+const BESIDE = /-(?:wal|shm|journal)$/;
 /** Who holds the folder. It is true only while somebody does. */
 const HOLDER = /^holder\.json(?:\.new)?$/;
 
@@ -16,7 +18,7 @@ export function madeHere(folder: string): { takeOut(): void } {
   return {
     takeOut() {
       for (const name of readdirSync(folder)) {
-        const isNew = OURS.test(name) && !before.has(name);
+        const isNew = OURS.test(name) && !before.has(name.replace(BESIDE, ''));
         if (isNew || HOLDER.test(name)) rmSync(join(folder, name), { recursive: true });
       }
     },
