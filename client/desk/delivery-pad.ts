@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Kilograms } from '../../shared/kernel/index.ts';
 import { fromPounds, kilograms } from '../../shared/kernel/index.ts';
 import type { Came, PullRow } from '../../shared/view/index.ts';
-import { deliveryTyped } from '../../shared/view/index.ts';
+import { deliveryTyped, MOST_KG, MOST_PIECES } from '../../shared/view/index.ts';
 import {
   deliveryWords,
   oddWords,
@@ -20,10 +20,6 @@ import { base } from '../theme/index.ts';
 type Field = 'pieces' | 'weight';
 
 type Amount = Pick<Came, 'pieces' | 'weightKg'>;
-
-/** The hub takes no more of one cut. */
-const MOST_PIECES = 10_000;
-const MOST_KG = kilograms(20_000);
 
 /**
  * What came of one cut: pieces, weight, or both; what is not typed follows from the list and is
@@ -162,7 +158,10 @@ export class DeliveryPad extends Part {
     const words = deliveryWords[this.say.language];
     const { pieces, weightKg } = this.#came;
     if (pieces > MOST_PIECES) return words.tooMuch(`${MOST_PIECES}`);
-    return weightKg > MOST_KG ? words.tooMuch(weight(MOST_KG, this.say)) : null;
+    if (weightKg > MOST_KG) return words.tooMuch(weight(MOST_KG, this.say));
+    // A point alone is no number.
+    if (pieces > 0 && !(weightKg > 0)) return words.noWeight;
+    return pieces === 0 && weightKg > 0 ? words.noPieces : null;
   }
 
   #type(typed: string): void {

@@ -3,12 +3,11 @@ import {
   celsius,
   type Instant,
   type Kilograms,
-  kilograms,
   type LocalDay,
   wallTime,
 } from '../../shared/kernel/index.ts';
 import type { Intent } from '../../shared/view/index.ts';
-import { PROBE_HIGH_C, PROBE_LOW_C } from '../../shared/view/index.ts';
+import { MOST_KG, MOST_PIECES, PROBE_HIGH_C, PROBE_LOW_C } from '../../shared/view/index.ts';
 import {
   recordDeskWords,
   type Say,
@@ -16,10 +15,6 @@ import {
   temperature,
   weight,
 } from '../../shared/words/index.ts';
-
-/** What a lot can be of; the hub keeps to the same. */
-const MOST_PIECES = 10_000;
-const MOST_KG = kilograms(20_000);
 
 type Received = Omit<Extract<Intent, { kind: 'receive' }>, 'kind'>;
 

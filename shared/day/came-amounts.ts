@@ -1,9 +1,10 @@
 import type { Kilograms } from '../kernel/index.ts';
+import { kilograms } from '../kernel/index.ts';
 import { type Decision, refuse } from './decision.ts';
 
 /** More than any cooler holds of one cut, and than any kitchen sells of one dish. */
-const MOST_PIECES = 10_000;
-export const MOST_KG = 20_000;
+export const MOST_PIECES = 10_000;
+export const MOST_KG = kilograms(20_000);
 
 /** Whether so many can have been counted. */
 export const isCount = (n: number) => Number.isInteger(n) && n >= 0 && n <= MOST_PIECES;

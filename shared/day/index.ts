@@ -13,6 +13,7 @@ export {
 } from './arrangement.ts';
 export { barsOf, breachOfCheck, isDiscarded, whyBarred, whyOpen } from './barred.ts';
 export { type Because, because } from './because.ts';
+export { MOST_KG, MOST_PIECES } from './came-amounts.ts';
 export { type Carry, carryOf, dayFrom } from './carry.ts';
 export * from './check-event.ts';
 export { hasReading } from './check-limits.ts';

@@ -16,7 +16,7 @@ export type {
   Refusal,
   WouldBe,
 } from '../day/index.ts';
-export { isLate, laterS } from '../day/index.ts';
+export { isLate, laterS, MOST_KG, MOST_PIECES } from '../day/index.ts';
 export type { Text } from '../kernel/index.ts';
 export type { Breach, PersonName, SlotName, SmokerName, TaskName } from '../plan/index.ts';
 export {

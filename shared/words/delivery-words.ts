@@ -16,6 +16,9 @@ export type DeliveryWords = {
   asListed(pieces: number, weight: string): string;
   readonly keepIt: string;
   tooMuch(most: string): string;
+  /** Of pieces that weigh nothing, and of a weight of no pieces. */
+  readonly noWeight: string;
+  readonly noPieces: string;
   count(pieces: number): string;
   amount(pieces: number, weight: string): string;
   short(pieces: number): string;
@@ -40,6 +43,8 @@ const english: DeliveryWords = {
   asListed: (pieces, amount) => `listed: ${pieces} ${pieces === 1 ? 'piece' : 'pieces'}, ${amount}`,
   keepIt: 'this came',
   tooMuch: (most) => `no more than ${most}`,
+  noWeight: 'it cannot weigh 0: type what it weighs, or 0 pieces',
+  noPieces: '0 pieces weigh nothing: type how many came',
   count: (pieces) => (pieces === 1 ? '1 piece' : `${pieces} pieces`),
   amount: (pieces, amount) => `${english.count(pieces)} · ${amount}`,
   short: (pieces) => (pieces === 1 ? '1 piece short' : `${pieces} pieces short`),
@@ -65,6 +70,8 @@ const spanish: DeliveryWords = {
     `en la lista: ${pieces} ${pieces === 1 ? 'pieza' : 'piezas'}, ${amount}`,
   keepIt: 'llegó esto',
   tooMuch: (most) => `no más de ${most}`,
+  noWeight: 'no puede pesar 0: anote cuánto pesa, o 0 piezas',
+  noPieces: '0 piezas no pesan nada: anote cuántas llegaron',
   count: (pieces) => (pieces === 1 ? '1 pieza' : `${pieces} piezas`),
   amount: (pieces, amount) => `${spanish.count(pieces)} · ${amount}`,
   short: (pieces) => (pieces === 1 ? 'falta 1 pieza' : `faltan ${pieces} piezas`),

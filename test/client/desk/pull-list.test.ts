@@ -139,6 +139,19 @@ describe('what came, at the pull list', () => {
     expect(taps).toMatchObject([{ pieces: 0, weightKg: 0 }]);
   });
 
+  it.each([
+    [['weight', '0'], 'it cannot weigh 0: type what it weighs, or 0 pieces'],
+    [['weight', '.'], 'it cannot weigh 0: type what it weighs, or 0 pieces'],
+    [['0', 'weight', '5'], '0 pieces weigh nothing: type how many came'],
+  ])('is not sent where pieces and weight do not go together (%s)', async (keys, why) => {
+    const { element, taps } = await list();
+    await tap(element, 'say what came of Spare ribs');
+    for (const key of keys) await tap(element, key);
+    await tap(element, 'this came');
+    expect(taps).toEqual([]);
+    expect(saidOn(element)).toContain(why);
+  });
+
   it('of a weight that no piece has is asked once more, and anew of another', async () => {
     const { element, taps } = await list();
     await tap(element, 'say what came of Spare ribs');
