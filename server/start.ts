@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import { hostname } from 'node:os';
+import { hostname, tmpdir } from 'node:os';
+import { resolve } from 'node:path';
 import { type DayState, stayIn } from '../shared/day/index.ts';
 import { must, type SlotId } from '../shared/kernel/index.ts';
 import { AlertDesk } from './alerts/index.ts';
@@ -21,6 +22,7 @@ import { type TakeReadings, takeReadings } from './readings/index.ts';
 import { openRecord } from './record/index.ts';
 import type { Report } from './report.ts';
 import { openTransport } from './transport/index.ts';
+import { unusableDisk } from './unusable-disk.ts';
 import { openWho } from './who/index.ts';
 
 /** How often the folder is looked into for a plan that has become due. */
@@ -51,10 +53,13 @@ export async function startHub(
     return { ok: true, stop: closing.run };
   } catch (fault) {
     await closing.run();
-    if (fault instanceof CannotStart) return { ok: false, lines: fault.lines };
+    const told = fault instanceof CannotStart ? fault : unusableDisk(folderOf(options), fault);
+    if (told) return { ok: false, lines: told.lines };
     throw fault;
   }
 }
+
+const folderOf = ({ folder }: Options) => resolve(folder.path ?? tmpdir());
 
 async function open(options: Options, tools: Tools & { readonly closing: Closing }) {
   const { say, report, closing } = tools;

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { LocalDay } from '../../shared/kernel/index.ts';
 import { pageOf } from './page-of.ts';
@@ -24,7 +24,19 @@ export function furnish(folder: string, first: () => FirstFiles): Furnished {
   mkdirSync(folder, { recursive: true });
   if (existsSync(join(folder, 'kitchen.json'))) return 'ready';
   if (readdirSync(folder).length > 0) return 'foreign';
-  const { kitchen, catalogue, cookPlan } = first();
+  try {
+    fill(folder, first());
+  } catch (fault) {
+    // A full disk: half a kitchen would be taken for a foreign folder, or a broken one.
+    for (const file of FILES) rmSync(join(folder, file), { recursive: true, force: true });
+    throw fault;
+  }
+  return 'furnished';
+}
+
+const FILES = ['plans', 'catalogue.json', 'kitchen.json'] as const;
+
+function fill(folder: string, { kitchen, catalogue, cookPlan }: FirstFiles): void {
   const write = (file: string, $schema: string, value: object) =>
     writeFileSync(join(folder, file), pageOf({ $schema, ...value }));
   mkdirSync(join(folder, 'plans'));
@@ -32,5 +44,4 @@ export function furnish(folder: string, first: () => FirstFiles): Furnished {
   write('catalogue.json', schemaOf.catalogue, catalogue);
   // Last: with it the folder counts as a kitchen's.
   write('kitchen.json', schemaOf.kitchen, kitchen);
-  return 'furnished';
 }

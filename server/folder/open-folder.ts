@@ -1,6 +1,6 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { hostname, tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { instant } from '../../shared/kernel/index.ts';
 import { CannotStart } from '../cannot-start.ts';
 import type { Closing } from '../closing.ts';
@@ -14,6 +14,7 @@ import {
   NotOurLog,
   openSqliteLog,
 } from '../store/index.ts';
+import { unusableDisk } from '../unusable-disk.ts';
 import { type FirstFiles, furnish } from './furnish.ts';
 import { madeHere } from './made-here.ts';
 import { keepSchemas } from './schemas.ts';
@@ -93,6 +94,8 @@ function furnishedOrNot(path: string, choice: FolderChoice) {
       throw new CannotStart(`${path} may not be written to: name a folder of your own.`);
     }
     if (code === '') throw fault;
+    const told = unusableDisk(path, fault);
+    if (told) throw told;
     throw new CannotStart(`${path} cannot be used: ${message}. Name another folder.`);
   }
 }
@@ -124,6 +127,7 @@ function openLog(file: string): EventLog {
     return openSqliteLog(file);
   } catch (fault) {
     if (fault instanceof NotOurLog) throw new CannotStart(`${fault.message}.`);
-    throw new CannotStart(`${file} cannot be opened: ${(fault as Error).message}.`);
+    const told = unusableDisk(dirname(file), fault);
+    throw told ?? new CannotStart(`${file} cannot be opened: ${(fault as Error).message}.`);
   }
 }

@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -31,6 +31,14 @@ describe('an empty folder', () => {
     const { kitchen, catalogue, plans, faults } = readFolder(folder);
     expect(faults).toEqual([]);
     expect([kitchen, catalogue, plans[0]?.plan]).not.toContain(null);
+  });
+
+  it('stays empty where its files cannot all be written', () => {
+    // Stands for a disk that is full half-way: what this plan would lie in is not there.
+    const half = () => ({ ...starter(), cookPlan: { day: 'no/such', services: [] } });
+    expect(() => furnish(folder, half)).toThrow();
+    expect(readdirSync(folder)).toEqual([]);
+    expect(furnish(folder, starter)).toBe('furnished');
   });
 
   it('is left alone once a kitchen is in it', () => {
