@@ -127,7 +127,9 @@ function openLog(file: string): EventLog {
     return openSqliteLog(file);
   } catch (fault) {
     if (fault instanceof NotOurLog) throw new CannotStart(`${fault.message}.`);
-    const told = unusableDisk(dirname(file), fault);
+    const { code = '' } = fault as { readonly code?: string };
+    // Here it is known which file that is.
+    const told = code.startsWith('SQLITE_CANTOPEN') ? null : unusableDisk(dirname(file), fault);
     throw told ?? new CannotStart(`${file} cannot be opened: ${(fault as Error).message}.`);
   }
 }
