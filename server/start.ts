@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { hostname, tmpdir } from 'node:os';
 import { resolve } from 'node:path';
 import { type DayState, stayIn } from '../shared/day/index.ts';
-import { must, type SlotId } from '../shared/kernel/index.ts';
+import { must, type SlotId, wallTime } from '../shared/kernel/index.ts';
 import { AlertDesk } from './alerts/index.ts';
 import { CannotStart } from './cannot-start.ts';
 import type { Clock } from './clock.ts';
@@ -157,6 +157,7 @@ async function begin({ hub, planning, clock, say, isDemo }: Beginning) {
     say('Its screens show the day up to there, and nothing more is kept.');
     return;
   }
+  clockLines(hub, clock).forEach(say);
   const isNewDemo = isDemo && seq === 0;
   const { what, lines } = await planning.look(clock.now(), (plan) =>
     isNewDemo ? plan.built.origin : clock.now(),
@@ -167,6 +168,20 @@ async function begin({ hub, planning, clock, say, isDemo }: Beginning) {
   lines.forEach(say);
   if (what === 'nothing-due') say('No plan is due: the screens wait for one in plans/.');
   if (isNewDemo) await playDemo(hub, must(hub.state.plan, 'the plan of the demo'), clock.now());
+}
+
+/** A clock that was set back: till it has caught up, every tap would have one and the same time. */
+function clockLines({ openedAt, state }: Hub<DayState>, clock: Clock): string[] {
+  if (openedAt === null || openedAt <= clock.now()) return [];
+  const zone = state.plan?.kitchen.zone ?? 'UTC';
+  const [last, now] = [openedAt, clock.now()].map((at) => {
+    const { day, time } = wallTime(at, zone);
+    return `${day} ${time}`;
+  });
+  return [
+    `The clock of this machine shows ${now}, and the log was last written at ${last}: till the ` +
+      'clock is past that, the time on every screen stands still. Set the clock and start again.',
+  ];
 }
 
 /** Takes up plans that are changed, or become due, while the hub runs. */

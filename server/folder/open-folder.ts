@@ -96,6 +96,10 @@ function furnishedOrNot(path: string, choice: FolderChoice) {
     if (code === '') throw fault;
     const told = unusableDisk(path, fault);
     if (told) throw told;
+    // So Node names a disk that is not written to, too.
+    if (code === 'ENOENT') {
+      throw new CannotStart(`${path} cannot be made where it would lie: name another folder.`);
+    }
     throw new CannotStart(`${path} cannot be used: ${message}. Name another folder.`);
   }
 }

@@ -40,6 +40,8 @@ export type Hub<State> = {
   heed(listen: () => void): void;
   /** From now on tells of each screen that comes and goes. */
   attend(attending: Attending): void;
+  /** When the last entry was kept that was there at the opening; null where none was. */
+  readonly openedAt: Instant | null;
   /** Entries up to here were not read at the opening; null where all were. */
   readonly openedFrom: Mark | null;
   /** What was found of the log since: now nothing more is kept, and every screen says so. */
@@ -131,6 +133,7 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
     bring: (brought) => desk.put(askToKeep(brought)),
     heed: (listen) => void listeners.push(listen),
     attend: guests.attend,
+    openedAt: book.openedAt,
     openedFrom: book.openedFrom,
     damaged: desk.damaged,
     put: desk.put,

@@ -5,7 +5,7 @@ import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Options } from '../../server/options.ts';
 import type { ReportLine } from '../../server/report.ts';
 import { type Started, startHub } from '../../server/start.ts';
@@ -171,6 +171,23 @@ describe('a damaged log', () => {
     expect(lines).toContain('The log is damaged (missing) after entry 29.');
     expect(reports).toMatchObject([{ level: 'fault', what: 'the log is damaged', atSeq: 29 }]);
     expect(await health()).toMatchObject({ readOnly: { atSeq: 29, why: 'missing' } });
+  });
+});
+
+describe('a machine whose clock was set back', () => {
+  it('is told so in a sentence, with both times and what to do', async () => {
+    await start();
+    await stop();
+    const back = vi.spyOn(Date, 'now').mockReturnValue(Date.now() - 3 * 3_600_000);
+    expect(await start()).toMatchObject({ ok: true });
+    expect(lines.join('\n')).toMatch(
+      /The clock of this machine shows \S+ \S+, and the log was last written at \S+ \S+: till/,
+    );
+    expect(await health()).toMatchObject({ seq: 1, readOnly: null });
+    await stop();
+    back.mockRestore();
+    await start();
+    expect(lines.join('\n')).not.toContain('The clock of this machine');
   });
 });
 
