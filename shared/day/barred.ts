@@ -52,6 +52,8 @@ function barredBy(state: DayState, { on, failed }: OpenCheck): BatchId[] {
   const batches = [...index.batches.values()];
   if (!failed) return [];
   if (on.kind === 'receiving') {
+    // Also what was begun before: a delivery's time is when it was written down, and meat is taken
+    // up as it comes and typed in after. No event says that a batch cannot be of it.
     return batches.filter(({ bought }) => bought === on.cut).map(({ id }) => id);
   }
   if (on.kind !== 'cold-hold') return [];

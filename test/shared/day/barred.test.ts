@@ -3,7 +3,7 @@ import type { CheckOn } from '../../../shared/day/index.ts';
 import { barsOf, loadsOf, openChecks, openLive } from '../../../shared/day/index.ts';
 import { indexOf } from '../../../shared/day/plan-index.ts';
 import type { BatchId, Instant, SlotId, TaskId } from '../../../shared/kernel/index.ts';
-import { after, celsius, minutes, must } from '../../../shared/kernel/index.ts';
+import { after, celsius, kilograms, minutes, must } from '../../../shared/kernel/index.ts';
 import { passLine, viewOf } from '../../../shared/view/index.ts';
 import { leftInPans } from '../../../shared/view/pass-page.ts';
 import { sayRefusal } from '../../../shared/words/index.ts';
@@ -160,6 +160,25 @@ describe('what nobody looked at', () => {
     day.ask({ kind: 'correct', on, action: 'keep-cooking' }, at(7), by);
     day.ask(check(on, 76), at(30), by);
     expect(day.ask(cut, at(31), by).ok).toBe(true);
+  });
+
+  it('came too warm, and bars what was begun before that was written down, too', () => {
+    const day = new Telling();
+    const began = 'dinner-ribs-1' as BatchId;
+    const { bought } = must(
+      plan.built.batches.find(({ id }) => id === began),
+      began,
+    );
+    const cut = must(bought, 'a cut that is bought');
+    day.keep({ kind: 'taskStarted', task: task(began, 'pull'), hand: by }, at(0), by);
+    const amount = { pieces: 4, weightKg: kilograms(8), supplier: 'Elm Meats' };
+    const lot = { cut, ...amount, tempC: celsius(15), useBy: null, code: null };
+    // It may well be of this lot: whoever takes it in types that once hands are free.
+    expect(day.ask({ kind: 'receive', ...lot }, at(30), by).ok).toBe(true);
+    const bars = barsOf(day.state, at(31));
+    const ofCut = plan.built.batches.filter((each) => each.bought === cut);
+    expect(ofCut.length).toBeGreaterThan(1);
+    for (const { id } of ofCut) expect(bars.get(id)).toMatchObject({ why: 'failed' });
   });
 
   it('is raw and was out of the cooler too long: no hand goes on with it (3-501.19(B))', () => {
