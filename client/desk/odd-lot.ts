@@ -1,6 +1,6 @@
 import type { CutShown } from '../../shared/protocol/index.ts';
 import type { Say } from '../../shared/words/index.ts';
-import { oddWords, sayOdd, sayOddWeight } from '../../shared/words/index.ts';
+import { oddWords, sayOdd, sayOddTemp, sayOddWeight } from '../../shared/words/index.ts';
 import type { TypedLot } from './typed-lot.ts';
 
 type Received = Extract<TypedLot, { ok: true }>['lot'];
@@ -11,7 +11,7 @@ export function oddLot(lot: Received, cuts: readonly CutShown[], say: Say): stri
   const cut = cuts.find((each) => each.cut === lot.cut);
   return sayOdd([
     cut ? sayOddWeight(lot, cut.usualKg, say) : null,
-    lot.tempC === null ? words.noTemp : null,
+    lot.tempC === null ? words.noTemp : sayOddTemp(lot.tempC, say),
     lot.useBy === null ? words.noUseBy : null,
   ]);
 }

@@ -56,7 +56,7 @@ export {
   sayMendServices,
   sayOverlong,
 } from './mend-words.ts';
-export { oddWords, sayOdd, sayOddWeight } from './odd-words.ts';
+export { oddWords, sayOdd, sayOddTemp, sayOddWeight } from './odd-words.ts';
 export { sayMargin, sayOffer } from './offers.ts';
 export { type PassWords, passWords } from './pass-words.ts';
 export { pitWords } from './pit-words.ts';

@@ -1,5 +1,5 @@
-import type { Kilograms } from '../kernel/index.ts';
-import { kilograms } from '../kernel/index.ts';
+import type { Celsius, Kilograms } from '../kernel/index.ts';
+import { kilograms, toFahrenheit } from '../kernel/index.ts';
 import { weight } from './amounts.ts';
 import { deliveryWords } from './delivery-words.ts';
 import type { Language, Say } from './say.ts';
@@ -8,6 +8,8 @@ import type { Language, Say } from './say.ts';
 export type OddWords = {
   readonly itIsSo: string;
   heavy(amount: string, counted: string, each: string, usual: string): string;
+  /** Of a number so low that it was likely read on the other scale. */
+  frozen(temp: string, otherwise: string): string;
   readonly noTemp: string;
   readonly noUseBy: string;
   /** Of what came, where nothing did. */
@@ -18,6 +20,7 @@ const english: OddWords = {
   itIsSo: 'it is so',
   heavy: (amount, counted, each, usual) =>
     `${amount} for ${counted} is ${each} apiece, where ${usual} is usual`,
+  frozen: (temp, otherwise) => `${temp} is frozen, and the thermometer may have shown ${otherwise}`,
   noTemp: 'nobody measured its temperature',
   noUseBy: 'no use-by day is on it',
   nothing: (cut) => `nothing came of ${cut}, and what is planned of it cannot be made`,
@@ -27,6 +30,7 @@ const spanish: OddWords = {
   itIsSo: 'así es',
   heavy: (amount, counted, each, usual) =>
     `${amount} para ${counted} son ${each} por pieza, y lo normal son ${usual}`,
+  frozen: (temp, otherwise) => `${temp} es congelado, y el termómetro quizá marcaba ${otherwise}`,
   noTemp: 'nadie midió su temperatura',
   noUseBy: 'no trae fecha de caducidad',
   nothing: (cut) => `no llegó nada de ${cut}, y lo planeado con eso no se puede hacer`,
@@ -34,6 +38,19 @@ const spanish: OddWords = {
 
 /** @example oddWords.en.itIsSo //=> 'it is so' */
 export const oddWords: Readonly<Record<Language, OddWords>> = { en: english, es: spanish };
+
+/** Fresh meat comes no colder (judged). */
+const FROZEN_C = -2;
+
+/**
+ * What is odd about a number of degrees Fahrenheit that is below freezing: 15 read off a
+ * thermometer that shows Celsius is meat that came too warm, and would go in as good.
+ */
+export function sayOddTemp(tempC: Celsius | null, say: Say): string | null {
+  if (tempC === null || say.temperature !== '°F' || tempC >= FROZEN_C) return null;
+  const shown = Math.round(toFahrenheit(tempC));
+  return oddWords[say.language].frozen(`${shown} °F`, `${shown} °C`);
+}
 
 /** A piece that is out by more than this many times was mistyped sooner than weighed (judged). */
 const MOST_TIMES = 3;
