@@ -26,7 +26,7 @@ export type LineRefusal = {
 };
 
 /** What a line can open in place of its small rows. */
-export type Strip = 'late' | 'who' | 'note' | 'cure' | 'tubs';
+export type Strip = 'late' | 'who' | 'note' | 'cure' | 'tubs' | 'caution';
 
 const LATE_MIN = [5, 10, 15];
 
@@ -45,7 +45,7 @@ export class LineStrip extends Part {
         font-size: var(--small);
         padding-top: calc(3px * var(--arcmin));
       }
-      .refused {
+      .told {
         display: flex;
         align-items: center;
         gap: var(--gap);
@@ -86,6 +86,8 @@ export class LineStrip extends Part {
         ></cure-pad>`;
       case 'tubs':
         return this.#tubs(task);
+      case 'caution':
+        return this.#caution(task);
       default:
         return nothing;
     }
@@ -113,9 +115,16 @@ export class LineStrip extends Part {
 
   #refusal(refused: LineRefusal) {
     const choices = seenChoices(refused, this.words, (name, id) => this.tell(name, id));
-    return html`<div class="refused">
+    return html`<div class="told">
       <span>${sayRefusal(refused.refusal, this.say)}</span>
       ${this.#choices(this.words.seen, choices)}
+    </div>`;
+  }
+
+  #caution({ caution }: TaskView) {
+    return html`<div class="told">
+      <span>${caution && textIn(caution, this.say)}</span>
+      ${this.#choices('', [this.#close])}
     </div>`;
   }
 
@@ -140,7 +149,10 @@ export class LineStrip extends Part {
       label: asked ? this.words.helped : this.words.help,
       choose: () => this.ask({ kind: asked ? 'helpCame' : 'needHelp', task: task.id }),
     };
+    const careful = { label: this.words.careful, choose: () => this.tell('show', 'caution') };
     const others = [
+      // Where the work can hurt is one tap away also where the line has no room for it.
+      ...(task.caution && task.state !== 'done' ? [careful] : []),
       ...(this.brief ? [late, help] : []),
       ...(this.brief && task.tubs && task.state === 'running' ? [weigh] : []),
       ...(task.counted > 0 ? [this.#oneLess(task)] : []),

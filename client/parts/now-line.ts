@@ -169,9 +169,9 @@ export class NowLine extends Part {
     return cure ? html`<cure-line .say=${this.say} .cure=${cure}></cure-line>` : nothing;
   }
 
-  #caution({ caution, state, helpAskedAt }: TaskView) {
-    const isFull = this.brief || this.height === 'low' || helpAskedAt !== null;
-    if (!caution || isFull || state === 'done') return nothing;
+  /** Under all else, however low the line: only where it has no room it leaves. */
+  #caution({ caution, state }: TaskView) {
+    if (!caution || state === 'done') return nothing;
     return html`<p class="caution">${textIn(caution, this.say)}</p>`;
   }
 
@@ -239,7 +239,7 @@ export class NowLine extends Part {
     this.open = this.open === strip ? null : strip;
     clearTimeout(this.#closing);
     this.tell('opened', strip);
-    if (this.open === 'late' || this.open === 'who') {
+    if (this.open === 'late' || this.open === 'who' || this.open === 'caution') {
       this.#closing = setTimeout(() => this.#show(null), STRIP_MS);
     }
   }

@@ -33,6 +33,7 @@ export const interfaceEnglish: Interface = {
   trays: (count) => (count === 1 ? '1 tray' : `${count} trays`),
   forThese: (count) => `for ${count}`,
   weigh: 'weigh',
+  careful: 'careful',
   whichTub: (batch) => `${batch}: what the scale shows, then which tub`,
   upTo: (most) => `more than 0, at most ${most}`,
   cure: {

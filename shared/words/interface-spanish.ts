@@ -35,6 +35,7 @@ export const interfaceSpanish: Interface = {
   trays: (count) => (count === 1 ? '1 charola' : `${count} charolas`),
   forThese: (count) => `para ${count}`,
   weigh: 'pesar',
+  careful: 'cuidado',
   whichTub: (batch) => `${batch}: lo que marca la báscula; luego, qué tina`,
   upTo: (most) => `más de 0, no más de ${most}`,
   cure: {

@@ -38,6 +38,8 @@ export type Interface = {
   /** Of a mix: how many pieces it is for. */
   forThese(count: string): string;
   readonly weigh: string;
+  /** Opens where the work can hurt. */
+  readonly careful: string;
   whichTub(batch: string): string;
   /** What a weight can be. */
   upTo(most: string): string;

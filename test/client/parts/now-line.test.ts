@@ -273,6 +273,38 @@ describe('the line of a probe', () => {
   });
 });
 
+describe('the caution of a line', () => {
+  const caution = { en: 'Hot racks: dry mitts' };
+  const careful = { ...injectShoulders, caution };
+
+  it.each([
+    ['a line', {}],
+    ['a low line', { height: 'low' as const }],
+    ['a brief line', { brief: true }],
+    ['a line that asks for help', { task: { ...careful, helpAskedAt: NOW } }],
+  ])('is the last row of %s, which leaves only where it has no room', async (_, more) => {
+    const { element } = await line(careful, more);
+    const page = element.shadowRoot?.querySelector('.page');
+    expect(page?.lastElementChild?.textContent).toBe(caution.en);
+  });
+
+  it('is behind the name too, for where it has left', async () => {
+    const { element } = await line(careful, { brief: true });
+    await tap(element, 'Theo');
+    await tap(element, 'careful');
+    expect(saidOn(element)).toContain(caution.en);
+    await tap(element, 'close');
+    expect(names(element)).not.toContain('close');
+  });
+
+  it('is over with the work', async () => {
+    const { element } = await line({ ...careful, state: 'done' });
+    await tap(element, 'Theo');
+    expect(names(element)).not.toContain('careful');
+    expect(saidOn(element)).not.toContain(caution.en);
+  });
+});
+
 describe('the line of what has no pieces', () => {
   it('says how heavy it is, and has nothing to count', async () => {
     const ground = { ...squareRibs, byWeight: true, weightKg: kilograms(3.72) } as const;

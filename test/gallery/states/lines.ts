@@ -19,6 +19,7 @@ const square: TaskView = {
   title: { en: 'Square spare ribs', es: 'Cuadrar costillas' },
   mind: { en: 'Lean strip to the tips tub', es: 'La tira magra, al cubo de puntas' },
 };
+const caution = { en: 'Needle: cap it when you put it down', es: 'Aguja: tápela al dejarla' };
 const inject: TaskView = {
   ...injectShoulders,
   title: { en: 'Inject six shoulders', es: 'Inyectar seis paletas' },
@@ -26,7 +27,7 @@ const inject: TaskView = {
     en: 'Note the time: chilled till the smoker',
     es: 'Anote la hora: en frío hasta el ahumador',
   },
-  caution: { en: 'Needle: cap it when you put it down', es: 'Aguja: tápela al dejarla' },
+  caution,
 };
 const cure = {
   mix: { en: 'cure 1', es: 'sal de cura 1' },
@@ -110,6 +111,8 @@ export const lines: readonly Shown[] = [
       phone('on a phone, ready', inject),
       phone('on a phone, trim is to be weighed', sort),
       { ...line('low, trim is to be weighed', sort), high: 118 },
+      { ...line('low, its caution has room', { ...load, caution }), high: 118 },
+      { ...line('low, its caution is open', inject, { open: 'caution' }), high: 118 },
     ],
   },
   {
