@@ -54,7 +54,7 @@ function lain(placement: Placement, way: Mode | undefined): Placement {
 function laid(loads: readonly Load[], problem: Problem): Lying[] | Placement {
   const order = loads.toSorted((a, b) => a.placement.startS - b.placement.startS);
   for (let beginning = 1; ; beginning++) {
-    const racks = new Racks(problem);
+    const racks = new Racks(problem, order);
     const lying = racks.lay(order);
     if (lying) return [...lying];
     const [stuck] = order.splice(racks.deepest, 1);
@@ -91,23 +91,25 @@ function steadyFires({ activities }: Problem): ReadonlySet<string> {
 
 class Racks {
   readonly #capacity: ReadonlyMap<ResourceId, number>;
-  /** By what is above, and what is below it. */
-  readonly #clashes = new Map<ActivityId, Map<ActivityId, Clash[]>>();
+  /** By what is above, and what is below it: on which racks it would drip at these times. */
+  readonly #drops = new Map<ActivityId, Map<ActivityId, Clash['places'][]>>();
   /** How many loads found a rack at once, at the best try. */
   deepest = 0;
   #tries = 0;
 
-  constructor({ resources, clashes }: Problem) {
+  constructor({ resources, clashes }: Problem, loads: readonly Load[]) {
     this.#capacity = new Map(
       resources.flatMap((each): [ResourceId, number][] =>
         each.kind === 'capacity' ? [[each.id, each.capacity]] : [],
       ),
     );
-    for (const clash of clashes) {
-      const { upper, lower } = clash;
-      const below = this.#clashes.get(upper.activity) ?? new Map<ActivityId, Clash[]>();
-      this.#clashes.set(upper.activity, below);
-      below.set(lower.activity, [...(below.get(lower.activity) ?? []), clash]);
+    const times = new Map(loads.map(({ placement }) => [placement.activity, placement]));
+    for (const { upper, lower, places } of clashes) {
+      const [above, under] = [times.get(upper.activity), times.get(lower.activity)];
+      if (!above || !under || !meet(partOf(above, upper.part), partOf(under, lower.part))) continue;
+      const below = this.#drops.get(upper.activity) ?? new Map<ActivityId, Clash['places'][]>();
+      this.#drops.set(upper.activity, below);
+      below.set(lower.activity, [...(below.get(lower.activity) ?? []), places]);
     }
   }
 
@@ -150,17 +152,11 @@ class Racks {
   }
 
   #drips(upper: Lying, lower: Lying): boolean {
-    const clashes = this.#clashes.get(upper.placement.activity)?.get(lower.placement.activity);
-    if (!clashes) return false;
+    const drops = this.#drops.get(upper.placement.activity)?.get(lower.placement.activity);
+    if (!drops) return false;
     const up = upper.way.needs[0]?.oneOf[0];
     const low = lower.way.needs[0]?.oneOf[0];
-    return clashes.some(
-      (clash) =>
-        meet(
-          partOf(upper.placement, clash.upper.part),
-          partOf(lower.placement, clash.lower.part),
-        ) && clash.places.some((pair) => pair[0] === up && pair[1] === low),
-    );
+    return drops.some((places) => places.some((pair) => pair[0] === up && pair[1] === low));
   }
 }
 

@@ -54,13 +54,13 @@ export class FreeTime {
     const lengthS = length.kind === 'work' ? length.typicalS : length.minS;
     const busy = team.flatMap((resource) => this.#busy.get(resource) ?? []);
     const open = team.flatMap((resource) => this.#open.get(resource) ?? []);
-    const starts = [atS, fromS, toS]
+    // The nearest is asked first: mostly it is free, and none of the others need be looked at.
+    const startS = [atS, fromS, toS]
       .concat(busy.flatMap(({ start, end }) => [end, seconds(start - lengthS - spareS)]))
       .concat(open.flatMap(({ start, end }) => [start, seconds(end - lengthS)]))
-      .filter((startS) => fromS <= startS && startS <= toS)
-      .filter((startS) => this.#isFree(team, startS, seconds(startS + lengthS), spareS))
-      .sort((a, b) => Math.abs(a - atS) - Math.abs(b - atS) || a - b);
-    const [startS] = starts;
+      .filter((each) => fromS <= each && each <= toS)
+      .sort((a, b) => Math.abs(a - atS) - Math.abs(b - atS) || a - b)
+      .find((each) => this.#isFree(team, each, seconds(each + lengthS), spareS));
     if (startS === undefined) return null;
     const uses = team.map((resource, need): Use => ({ need, resource }));
     return { mode: id, startS, endS: seconds(startS + lengthS), uses };
