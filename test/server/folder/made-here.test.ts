@@ -35,3 +35,11 @@ it('leaves what was there before whole, also what has not come into the old log 
     'sign.key',
   ]);
 });
+
+it('leaves a new key where days lay that it may have signed', () => {
+  put('log.sqlite', 'record.sqlite');
+  const made = madeHere(folder);
+  put('sign.key');
+  made.takeOut();
+  expect(readdirSync(folder).sort()).toEqual(['log.sqlite', 'record.sqlite', 'sign.key']);
+});
