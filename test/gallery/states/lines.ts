@@ -111,7 +111,7 @@ export const lines: readonly Shown[] = [
       phone('on a phone, ready', inject),
       phone('on a phone, trim is to be weighed', sort),
       { ...line('low, trim is to be weighed', sort), high: 118 },
-      { ...line('low, its caution has room', { ...load, caution }), high: 118 },
+      { ...line('low, its caution has room', { ...load, because: null, caution }), high: 118 },
       { ...line('low, its caution is open', inject, { open: 'caution' }), high: 118 },
     ],
   },
