@@ -94,6 +94,19 @@ const minifiedTwice: Plugin = {
   },
 };
 
+/** Nothing of a page is painted before its styles are there: they are asked for before its scripts. */
+const stylesFirst: Plugin = {
+  name: 'styles-first',
+  apply: 'build',
+  transformIndexHtml: {
+    order: 'post',
+    handler(page) {
+      const [styles = ''] = page.match(/ *<link rel="stylesheet"[^>]*>\n/) ?? [];
+      return page.replace(styles, '').replace(/ *<script /, (script) => styles + script);
+    },
+  },
+};
+
 /** The service worker has this name for ever: a device that has it looks for it there. */
 const WORKER = 'sw.js';
 /** Shown before anything is kept, and only then. */
@@ -151,7 +164,7 @@ const STANDARD = /\/client\/standard\/(?:standard-sheet|cut-\w+)\.ts$/;
 
 export default defineConfig({
   root,
-  plugins: [leanTemplates, plainImports, minifiedTwice, shellList],
+  plugins: [leanTemplates, plainImports, minifiedTwice, stylesFirst, shellList],
   base: '/',
   publicDir: at('client/public'),
   build: {
