@@ -94,7 +94,7 @@ const minifiedTwice: Plugin = {
   },
 };
 
-/** Nothing of a page is painted before its styles are there: they are asked for before its scripts. */
+/** Nothing of a page is painted without its styles: they are asked for before its scripts. */
 const stylesFirst: Plugin = {
   name: 'styles-first',
   apply: 'build',
