@@ -41,14 +41,18 @@ export const oddWords: Readonly<Record<Language, OddWords>> = { en: english, es:
 
 /** Fresh meat comes no colder (judged). */
 const FROZEN_C = -2;
+/** What comes cold comes at this or below: Food Code, 3-202.11(A), 2009 text. */
+const RECEIVED_AT_MOST_C = 5;
 
 /**
  * What is odd about a number of degrees Fahrenheit that is below freezing: 15 read off a
- * thermometer that shows Celsius is meat that came too warm, and would go in as good.
+ * thermometer that shows Celsius is meat that came too warm, and would go in as good. What is cold
+ * enough on either scale is not asked about.
  */
 export function sayOddTemp(tempC: Celsius | null, say: Say): string | null {
   if (tempC === null || say.temperature !== '°F' || tempC >= FROZEN_C) return null;
   const shown = Math.round(toFahrenheit(tempC));
+  if (shown <= RECEIVED_AT_MOST_C) return null;
   return oddWords[say.language].frozen(`${shown} °F`, `${shown} °C`);
 }
 

@@ -17,13 +17,18 @@ describe('a lot whose temperature was likely read on the other scale', () => {
     expect(oddLot(readF(15), [], say)).toBe(
       '15 °F is frozen, and the thermometer may have shown 15 °C.',
     );
-    expect(oddLot(readF(4), [], { ...say, language: 'es' })).toBe(
-      '4 °F es congelado, y el termómetro quizá marcaba 4 °C.',
+    expect(oddLot(readF(7), [], { ...say, language: 'es' })).toBe(
+      '7 °F es congelado, y el termómetro quizá marcaba 7 °C.',
     );
   });
 
-  it('is asked about whatever a thermometer in degrees Celsius may show of raw meat', () => {
-    for (let shown = -5; shown <= 28; shown++) expect(oddLot(readF(shown), [], say)).not.toBeNull();
+  // 41 °F, 5 °C, or less: 3-202.11(A), read in Washington's adoption of 2013.
+  it('is asked about wherever it would be too warm in degrees Celsius', () => {
+    for (let shown = 6; shown <= 28; shown++) expect(oddLot(readF(shown), [], say)).not.toBeNull();
+  });
+
+  it('is not where meat would be cold enough on either scale', () => {
+    for (let shown = -10; shown <= 5; shown++) expect(oddLot(readF(shown), [], say)).toBeNull();
   });
 
   it.each([29, 34, 41, 50])('is not where %i °F is what it says', (shown) => {
