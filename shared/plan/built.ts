@@ -90,8 +90,6 @@ export type PlannedService = {
   readonly name: Text;
   readonly opensAt: Instant;
   readonly closesAt: Instant;
-  /** Where the night's clock change skips or doubles the opening's wall time. */
-  readonly clockChange?: 'skipped' | 'twice';
   /** Portions asked for in each quarter of an hour from the opening on. */
   readonly demand: readonly {
     readonly dish: DishId;

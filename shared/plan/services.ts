@@ -4,11 +4,10 @@ import type { PlannedService } from './built.ts';
 import type { Order } from './order.ts';
 import type { CookPlan, Service } from './schema.ts';
 
-/** When a service opens and closes; `reading` says what a clock change made of the first. */
+/** When a service opens and closes; of a time that comes twice that night the first is taken. */
 export function instantsOf({ day }: CookPlan, { opens, closes }: Service, zone: string) {
-  const opening = resolveLocal(day, opens, zone);
-  const closesAt: Instant = resolveLocal(day, closes, zone).at;
-  return { opensAt: opening.at, closesAt, reading: opening.reading };
+  const at = (time: Service['opens']): Instant => resolveLocal(day, time, zone).at;
+  return { opensAt: at(opens), closesAt: at(closes) };
 }
 
 /** The services of a plan, with what each is expected to sell when. */
@@ -18,13 +17,12 @@ export function plannedServices(
   orders: readonly Order[],
 ): PlannedService[] {
   return cookPlan.services.map((service) => {
-    const { opensAt, closesAt, reading } = instantsOf(cookPlan, service, zone);
+    const { opensAt, closesAt } = instantsOf(cookPlan, service, zone);
     return {
       id: service.id,
       name: service.name,
       opensAt,
       closesAt,
-      ...(reading === 'once' ? {} : { clockChange: reading }),
       demand: orders
         .filter((order) => order.service.id === service.id)
         .map(({ dish, demand }) => ({ dish: dish.id, portionsPerQuarter: demand })),

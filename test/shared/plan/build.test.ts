@@ -180,13 +180,11 @@ describe('a service on the night of a clock change', () => {
     expect(spring?.neededS).toBe(35 * 3600);
   });
 
-  it('says when its wall time is skipped or doubled', () => {
-    const changeAt = (day: string, opens: string) => {
-      const cookPlan = { ...onePlan({}, { opens, closes: '05:00' }), day };
-      return dayWith({ cookPlan, kitchen: kitchenEveryDay }).services[0]?.clockChange;
-    };
-    expect(changeAt('2026-03-08', '02:30')).toBe('skipped');
-    expect(changeAt('2026-11-01', '01:30')).toBe('twice');
-    expect(day.services[0]?.clockChange).toBeUndefined();
+  it('opens at the first of two times where its own comes twice', () => {
+    // Clocks go back at 2:00 on 1 November 2026 in Chicago, from UTC-5 to UTC-6 (IANA tzdata).
+    const plan = { ...onePlan({}, { opens: '01:30', closes: '05:00' }), day: '2026-11-01' };
+    const [service] = dayWith({ cookPlan: plan, kitchen: kitchenEveryDay }).services;
+    expect(service?.opensAt).toBe(Date.UTC(2026, 10, 1, 6, 30));
+    expect(service?.closesAt).toBe(Date.UTC(2026, 10, 1, 11));
   });
 });
