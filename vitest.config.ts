@@ -17,7 +17,7 @@ class LongestFirst extends BaseSequencer {
 const OWN_DOCUMENT = [
   ...['install/install-page', 'shell/chime', 'shell/language', 'shell/wake', 'stand/stand'],
   ...['pair/pair-page', 'standard/standard-sheet', 'start/start-page', 'station/ink'],
-  'sync/tab-drainer',
+  ...['stand/keep-likeness', 'sync/tab-drainer'],
 ].map((name) => `test/client/${name}.test.ts`);
 
 export default defineConfig({
