@@ -185,17 +185,16 @@ export class PlanEditor extends Part {
     await this.#asking(async () => {
       const answer = await this.doors.draft(asked);
       // What was typed meanwhile has been asked for by itself.
-      if (this.typed !== asked || (answer.ok && answer.stale)) return;
+      if (this.typed !== asked) return;
+      // What another page of the same person asked came first: nobody else asks for this one.
+      if (answer.ok && answer.stale) return this.#tryLater();
       this.#hear(answer);
-      if (answer.ok) await this.#lookFurther(asked, answer);
-    });
-  }
-
-  #lookFurther(asked: CookPlan, answer: PlanTried): Promise<void> {
-    return lookFurther(asked, answer, {
-      doors: this.doors,
-      isStill: () => this.typed === asked && this.phase === 'still',
-      tell: (further) => void Object.assign(this, { further }),
+      if (!answer.ok) return;
+      await lookFurther(asked, answer, {
+        doors: this.doors,
+        isStill: () => this.typed === asked && this.phase === 'still',
+        tell: (further) => void Object.assign(this, { further }),
+      });
     });
   }
 

@@ -133,6 +133,20 @@ describe('the plan editor', () => {
     expect(all(element, 'button')).toEqual([]);
   });
 
+  it('asks once more where what the same person asked elsewhere came first', async () => {
+    const answers: Answers = { draft: { ok: true, fits: false, stale: true, lines: [] } };
+    const { element, asked } = await editor(answers);
+    await type(element, 'input[type=number]', '30');
+    await pause();
+    expect(said(element)).toContain('Trying it');
+    answers.draft = { ok: true, fits: true, lines: ['It fits.'] };
+    await pause();
+    expect(said(element)).toContain('It fits.');
+    expect(asked.filter(([door]) => door === 'draft').map(([, plan]) => plan)).toContainEqual(
+      planOf(30),
+    );
+  });
+
   it('says what does not fit and what would, and writes that where it is wished', async () => {
     const line = 'The most that was found to fit: Noon, Ribs: 44 portions.';
     const { element, asked } = await editor({
