@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { type Page, expect as soon, test } from '@playwright/test';
 import { type HubProcess, startHub } from './hub-process.ts';
 
-/** A plan is worked out beside the hub; a busy machine takes a while. */
-const expect = soon.configure({ timeout: 60_000 });
+/** A plan is worked out beside the hub, in a thread begun anew; a busy machine takes a while. */
+const expect = soon.configure({ timeout: 100_000 });
 
 let folder: string;
 let hub: HubProcess;
