@@ -30,15 +30,22 @@ export class Likenesses {
     await (await this.#kept()).put(at, new Response(stood, { headers }));
   }
 
-  /** The page of this address with its likeness in it, drawn before its first script has run. */
+  /**
+   * The page of this address with its likeness in it, drawn before its first script has run. A
+   * store that fails costs that, and not the page.
+   */
   async into(page: Promise<Response>, at: string): Promise<Response> {
-    const likeness = await (await this.#kept()).match(at);
-    if (!likeness || !this.#isRecent(likeness)) return page;
-    const { headers, status } = await page;
-    const [whole, stood] = await Promise.all([(await page).text(), likeness.text()]);
+    const stood = await this.#stoodAt(at).catch(() => null);
+    if (stood === null) return page;
+    const whole = await page;
     // By a function: a "$&" in somebody's name means nothing.
-    const body = whole.replace('<body>', (tag) => tag + stood);
-    return new Response(body, { headers, status });
+    const body = (await whole.text()).replace('<body>', (tag) => tag + stood);
+    return new Response(body, { headers: whole.headers, status: whole.status });
+  }
+
+  async #stoodAt(at: string): Promise<string | null> {
+    const likeness = await (await this.#kept()).match(at);
+    return likeness && this.#isRecent(likeness) ? likeness.text() : null;
   }
 
   #isRecent({ headers }: Response): boolean {

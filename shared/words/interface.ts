@@ -60,6 +60,7 @@ export type Interface = {
 
   dayClosed(time: string, by: string | null): string;
   aloneSince(time: string): string;
+  /** Over what last stood on a wall, until it shows what stands now. */
   stoodAt(time: string): string;
   keptHere(taps: number): string;
   readonly notKept: string;

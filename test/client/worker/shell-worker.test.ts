@@ -176,6 +176,16 @@ describe('a wall that is loaded anew', () => {
     expect(await one.ask(TRIM)).not.toContain('Trim ribs');
   });
 
+  it('begins all the same where what stood cannot be read', async () => {
+    const one = await kept();
+    const open = caches.open.bind(caches);
+    caches.open = async (name) => {
+      if (name.includes('likeness')) throw new DOMException('', 'UnknownError');
+      return open(name);
+    };
+    expect(await one.ask(TRIM)).toBe('<body></body>station one');
+  });
+
   it('begins with nothing once its device may not show the day', async () => {
     const one = await kept();
     await one.say('forget');
