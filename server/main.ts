@@ -75,6 +75,11 @@ function leaveWhenAsked({ run }: Closing, end: () => number) {
   }
   process.on('SIGINT', () => void leave(true));
   process.on('SIGTERM', () => void leave(false));
+  // The terminal was closed: whatever is said from now on goes nowhere, and is no fault.
+  process.on('SIGHUP', () => {
+    for (const to of [process.stdout, process.stderr]) to.on('error', () => {});
+    void leave(false);
+  });
   return {
     get isAsked() {
       return askedMs !== null;

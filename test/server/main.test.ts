@@ -75,6 +75,29 @@ describe('the demo', () => {
   );
 });
 
+describe('a terminal that is closed', () => {
+  // On Windows no program sends another this signal.
+  const ways: [string, boolean][] = [
+    ['and still takes what is said', false],
+    ['and takes nothing any more', true],
+  ];
+  it.each(process.platform === 'win32' ? [] : ways)(
+    'ends the hub as a kill does, and leaves nothing behind (%s)',
+    async (_what, isDeaf) => {
+      const hub = runProgram('--port', '0');
+      await hub.address();
+      const path = must(/\((\/.*)\)/.exec(hub.lines[0] ?? '')?.[1], 'its folder');
+      expect(existsSync(join(path, 'log.sqlite'))).toBe(true);
+      if (isDeaf) hub.hangUp();
+      expect(await hub.kill('SIGHUP')).toBe(0);
+      expect(existsSync(path)).toBe(false);
+      if (!isDeaf) expect(hub.lines.at(-1)).toBe('Stopped. The demo was thrown away.');
+      expect(hub.errors()).toBe('');
+    },
+    TIMEOUT_MS,
+  );
+});
+
 describe('a start that is broken off by Ctrl-C', () => {
   it.each(['a passing folder', 'one of its own'])(
     'leaves nothing half-made behind, in %s',

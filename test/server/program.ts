@@ -12,6 +12,8 @@ export type Program = {
   readonly errors: () => string;
   /** Where its screens are, once it is ready. */
   address(): Promise<string>;
+  /** Nobody reads any more what it says. */
+  hangUp(): void;
   kill(signal: NodeJS.Signals): Promise<number | null>;
   /** Its exit code, when it ends by itself. */
   ended(): Promise<number | null>;
@@ -46,6 +48,9 @@ export function runProgram(...args: string[]): Program {
         if (code !== null) throw new Error(`it ended with ${code}: ${errors}`);
       }
       return /http:\S+(?=\/$)/m.exec(said)?.[0] ?? '';
+    },
+    hangUp() {
+      for (const stream of [child.stdout, child.stderr]) stream.destroy();
     },
     kill(signal) {
       child.kill(signal);
