@@ -2,16 +2,9 @@ import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Kilograms } from '../../shared/kernel/index.ts';
 import { fromPounds, kilograms } from '../../shared/kernel/index.ts';
-import type { Came, PullRow } from '../../shared/view/index.ts';
-import { deliveryTyped, MOST_KG, MOST_PIECES } from '../../shared/view/index.ts';
-import {
-  deliveryWords,
-  oddWords,
-  sayOdd,
-  sayOddWeight,
-  textIn,
-  weight,
-} from '../../shared/words/index.ts';
+import type { PullRow } from '../../shared/view/index.ts';
+import { deliveryTyped, MOST_KG, MOST_PIECES, oddDelivery } from '../../shared/view/index.ts';
+import { deliveryWords, oddWords, sayOdd, textIn, weight } from '../../shared/words/index.ts';
 import '../parts/choice-strip.ts';
 import '../parts/digit-keys.ts';
 import { Part } from '../parts/part.ts';
@@ -19,11 +12,9 @@ import { base } from '../theme/index.ts';
 
 type Field = 'pieces' | 'weight';
 
-type Amount = Pick<Came, 'pieces' | 'weightKg'>;
-
 /**
  * What came of one cut: pieces, weight, or both; what is not typed follows from the list and is
- * drawn soft. Tells `came` with both, or `close`.
+ * drawn soft. Tells `came` with both, and with `isSo` where that was asked, or `close`.
  */
 @customElement('delivery-pad')
 export class DeliveryPad extends Part {
@@ -171,15 +162,10 @@ export class DeliveryPad extends Part {
 
   #keep(): void {
     if (this.#wrong() !== null) return;
+    const came = this.#came;
     const isAsked = this.odd !== null;
-    this.odd = isAsked ? null : this.#oddIn(this.#came);
-    if (this.odd === null) this.tell('came', this.#came);
-  }
-
-  /** What is seldom so of what came, in words. */
-  #oddIn(came: Amount): string | null {
-    const { say, row } = this;
-    if (came.pieces === 0) return sayOdd([oddWords[say.language].nothing(textIn(row.name, say))]);
-    return sayOdd([sayOddWeight(came, row.weightKg / row.pieces, say)]);
+    const odd = isAsked ? [] : oddDelivery(came, this.row);
+    this.odd = odd.length > 0 ? sayOdd(odd, this.say) : null;
+    if (this.odd === null) this.tell('came', isAsked ? { ...came, isSo: true } : came);
   }
 }

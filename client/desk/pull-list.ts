@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { CutId, Instant } from '../../shared/kernel/index.ts';
-import type { Came, DeskView, Drawn, PullRow } from '../../shared/view/index.ts';
+import type { DeskView, Drawn, Intent, PullRow } from '../../shared/view/index.ts';
 import { isOut } from '../../shared/view/index.ts';
 import {
   clockOfDay,
@@ -177,4 +177,4 @@ export class PullList extends Part {
   }
 }
 
-type Amount = Pick<Came, 'pieces' | 'weightKg'>;
+type Amount = Omit<Extract<Intent, { kind: 'delivery' }>, 'kind' | 'cut'>;

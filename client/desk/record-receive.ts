@@ -7,14 +7,17 @@ import {
   type Instant,
   kilograms,
   toCelsius,
+  wallTime,
 } from '../../shared/kernel/index.ts';
 import type { CutShown } from '../../shared/protocol/index.ts';
 import type { CheckView } from '../../shared/view/index.ts';
+import { oddLot } from '../../shared/view/index.ts';
 import {
   checkWords,
   oddWords,
   recordDeskWords,
   sayCheckRow,
+  sayOdd,
   textIn,
 } from '../../shared/words/index.ts';
 import '../parts/choice-strip.ts';
@@ -22,7 +25,6 @@ import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
 import './day-field.ts';
 import { KeepsFocus } from './keeps-focus.ts';
-import { oddLot } from './odd-lot.ts';
 import { recordStyle } from './record-style.ts';
 import { type TypedLot, typedLot } from './typed-lot.ts';
 
@@ -97,7 +99,7 @@ export class RecordReceive extends Part {
   }
 
   #group(label: string, isPulled: boolean) {
-    const own = this.cuts.filter((each) => each.isPulled === isPulled);
+    const own = this.cuts.filter(({ listed }) => (listed !== null) === isPulled);
     if (own.length === 0) return nothing;
     return html`<optgroup label=${label}>
       ${own.map(({ cut, name }) => html`<option value=${cut}>${textIn(name, this.say)}</option>`)}
@@ -107,7 +109,11 @@ export class RecordReceive extends Part {
   #asks({ lot, why }: NonNullable<RecordReceive['odd']>) {
     const choices = [
       { label: this.words.leaveIt, choose: this.#typeOn, leaves: true },
-      { label: oddWords[this.say.language].itIsSo, choose: () => this.#came(lot), takes: true },
+      {
+        label: oddWords[this.say.language].itIsSo,
+        choose: () => this.#came({ ...lot, isSo: true }),
+        takes: true,
+      },
     ];
     return html`<p class="wrong" role="alert">${why}</p>
       <choice-strip .say=${this.say} .name=${why} .choices=${choices}></choice-strip>`;
@@ -123,6 +129,15 @@ export class RecordReceive extends Part {
     this.renderRoot.querySelector('form')?.reset();
     this.useBy = '';
     this.odd = null;
+  }
+
+  /** The hub asks the same of whatever comes to it without this question. */
+  #oddIn(lot: Lot) {
+    const { temperature, zone } = this.say;
+    const cut = this.cuts.find((each) => each.cut === lot.cut);
+    const usual = { eachKg: cut?.usualKg ?? 0, listed: cut?.listed ?? null };
+    const today = wallTime(this.now(), zone).day;
+    return oddLot(lot, { ...usual, temperature, today });
   }
 
   #broken(check: CheckView) {
@@ -151,9 +166,9 @@ export class RecordReceive extends Part {
     this.odd = null;
     if (typed.ok) {
       const { lot } = typed;
-      const why = oddLot(lot, this.cuts, say);
-      if (why === null) this.#came(lot);
-      else this.odd = { lot, why };
+      const odd = this.#oddIn(lot);
+      if (odd.length === 0) this.#came(lot);
+      else this.odd = { lot, why: sayOdd(odd, say) };
     } else {
       const { field } = typed;
       form.querySelector<HTMLElement>(`[name="${field}"], [data-name="${field}"]`)?.focus();

@@ -1,6 +1,7 @@
 import { html } from 'lit';
 import type { DeskView, Drawn } from '../../shared/view/index.ts';
 import type { DeskSectionName, Say } from '../../shared/words/index.ts';
+import { learnOdd, sayOdd } from '../../shared/words/index.ts';
 import type { Sync } from '../sync/index.ts';
 import './day-close.ts';
 import './day-log.ts';
@@ -13,6 +14,9 @@ import './pull-list.ts';
 import './record-desk.ts';
 import './time-chart.ts';
 import './who.ts';
+
+// What comes is written down here and nowhere else, and refused here.
+learnOdd(sayOdd);
 
 /** What the desk hands to each of its sections. */
 export type Desk = {

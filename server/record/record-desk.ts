@@ -84,14 +84,14 @@ function stockOf(state: DayState): Pick<RecordShown, 'lots' | 'pulls' | 'cuts' |
   const back = sentBackIn(state);
   const nameOf = (cut: string) => catalogue.cuts.find(({ id }) => id === cut)?.name ?? { en: cut };
   const draws = drawsOf(state);
-  const pulled = new Set(built.pull.map(({ cut }) => cut));
+  const pulled = new Map(built.pull.map(({ cut, pieces }) => [cut, pieces]));
   const bought = catalogue.cuts.filter(({ takenFrom, boughtAs }) => !takenFrom && !boughtAs);
   const cuts = bought.map(({ id, name, weightKg }) => {
-    return { cut: id, name, isPulled: pulled.has(id), usualKg: weightKg.typical };
+    return { cut: id, name, listed: pulled.get(id) ?? null, usualKg: weightKg.typical };
   });
   return {
     trim: trimOf(state),
-    cuts: cuts.toSorted((a, b) => Number(b.isPulled) - Number(a.isPulled)),
+    cuts: cuts.toSorted((a, b) => Number(b.listed !== null) - Number(a.listed !== null)),
     lots: [...happened.lots.values()].map((lot) => {
       const { id, cut, pieces, weightKg, supplier, useBy } = lot;
       const leftPieces = left.get(id)?.leftPieces ?? 0;

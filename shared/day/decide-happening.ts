@@ -11,6 +11,7 @@ import { decideDoor } from './doors.ts';
 import type { DayClosed } from './happened.ts';
 import { soldAt, spellOf } from './happened-to.ts';
 import type { HappeningIntent } from './happening.ts';
+import { oddDelivery } from './odd-delivery.ts';
 import { passagesOf } from './passage.ts';
 import type { PlanIndex } from './plan-index.ts';
 import { personName, smokerName } from './plan-index.ts';
@@ -100,12 +101,13 @@ function decideHand({ state, index, command }: Asked<'handOut' | 'handIn'>): Dec
 }
 
 function decideDelivery({ index, command }: Asked<'delivery'>): Decision {
-  const { cut, pieces, weightKg } = command;
-  if (!index.plan.built.pull.some((line) => line.cut === cut)) {
-    return refuse({ rule: 'not-of-this-day' });
-  }
+  const { cut, pieces, weightKg, isSo } = command;
+  const line = index.plan.built.pull.find((each) => each.cut === cut);
+  if (!line) return refuse({ rule: 'not-of-this-day' });
   const impossible = impossibleAmount(pieces, weightKg);
   if (impossible) return impossible;
+  const odd = isSo ? [] : oddDelivery({ pieces, weightKg }, line);
+  if (odd.length > 0) return refuse({ rule: 'odd-delivery', cut: line.name, odd });
   return happen({ kind: 'deliveryCame', cut, pieces, weightKg });
 }
 

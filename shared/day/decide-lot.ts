@@ -1,11 +1,14 @@
 import type { Kilograms, LotId, Text } from '../kernel/index.ts';
-import { kilograms, wallTime } from '../kernel/index.ts';
+import { kilograms, seconds, wallTime } from '../kernel/index.ts';
 import { impossibleAmount } from './came-amounts.ts';
+import { brokenBy } from './check-limits.ts';
 import type { CommandHead } from './command.ts';
 import { type Decision, happen, refuse } from './decision.ts';
 import { begunAt, drawsOf } from './draws.ts';
 import type { Fact } from './event.ts';
-import type { Lot, LotIntent } from './lot.ts';
+import { limitsOf } from './limits-of.ts';
+import type { Lot, LotIntent, Received } from './lot.ts';
+import { oddLot } from './odd-delivery.ts';
 import type { PlanIndex } from './plan-index.ts';
 import { isPlausibleCore } from './readings.ts';
 import { sentBackIn } from './sent-back.ts';
@@ -24,24 +27,37 @@ export function decideReceive(
 ): Decision {
   const { cut, pieces, weightKg, supplier, tempC, useBy, code, tappedAt } = command;
   const { catalogue, kitchen, built } = index.plan;
-  const isBought = catalogue.cuts.some(({ id, takenFrom }) => id === cut && !takenFrom);
-  if (!isBought) return refuse({ rule: 'not-of-this-day' });
+  const bought = catalogue.cuts.find(({ id, takenFrom }) => id === cut && !takenFrom);
+  if (!bought) return refuse({ rule: 'not-of-this-day' });
   const impossible = impossibleAmount(pieces, weightKg);
   if (impossible) return impossible;
   if (pieces === 0) return refuse({ rule: 'impossible-amount', amount: pieces });
   if (tempC !== null && !isPlausibleCore(tempC)) {
     return refuse({ rule: 'impossible-temperature', tempC });
   }
-  if (useBy !== null && useBy < wallTime(tappedAt, kitchen.zone).day) {
-    return refuse({ rule: 'past-use-by', useBy });
+  const today = wallTime(tappedAt, kitchen.zone).day;
+  if (useBy !== null && useBy < today) return refuse({ rule: 'past-use-by', useBy });
+  const received = { cut, pieces, weightKg, supplier, tempC, useBy, code };
+  const line = built.pull.find((each) => each.cut === cut);
+  const odd = oddLot(received, {
+    ...{ eachKg: bought.weightKg.typical, listed: line?.pieces ?? null },
+    ...{ temperature: kitchen.units.temperature, today },
+  });
+  if (odd.length > 0 && !command.isSo && !cameTooWarm(index, received)) {
+    return refuse({ rule: 'odd-delivery', cut: bought.name, odd });
   }
   const lot = nextLot(state);
-  const received = { cut, pieces, weightKg, supplier, tempC, useBy, code };
   const came: Fact = { kind: 'lotCame', lot, ...received };
-  const line = built.pull.find((each) => each.cut === cut);
   const all = allOf(state, cut, { pieces, weightKg });
   if (!line || all.pieces < line.pieces) return happen(came);
   return happen(came, { kind: 'deliveryCame', cut, ...all });
+}
+
+/** What bars its cut is kept at once, however odd it is: nobody may read that it was refused. */
+function cameTooWarm({ plan }: PlanIndex, { cut, tempC }: Received): boolean {
+  const profile = limitsOf(plan);
+  const read = { on: { kind: 'receiving', cut }, food: null, tempC, tookS: seconds(0) } as const;
+  return profile !== null && brokenBy(profile, read) !== null;
 }
 
 /**

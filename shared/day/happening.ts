@@ -12,7 +12,7 @@ import type {
 } from '../kernel/index.ts';
 import type { CureFact, CureIntent } from './cure-fact.ts';
 import type { DoorFact, DoorIntent } from './door.ts';
-import type { LotFact, LotIntent } from './lot.ts';
+import type { LotFact, LotIntent, SaidSo } from './lot.ts';
 import type { TubFact, TubIntent } from './tub-fact.ts';
 
 /** What happens to a day that nobody planned, and what is counted as it is sold. */
@@ -76,12 +76,12 @@ export type HappeningIntent =
   | { readonly kind: 'smokerUp'; readonly smoker: SmokerId; readonly tempC: Celsius }
   | { readonly kind: 'handOut'; readonly hand: PersonId; readonly backAt: Instant | null }
   | { readonly kind: 'handIn'; readonly hand: PersonId }
-  | {
+  | ({
       readonly kind: 'delivery';
       readonly cut: CutId;
       readonly pieces: number;
       readonly weightKg: Kilograms;
-    }
+    } & SaidSo)
   | {
       readonly kind: 'sold';
       readonly service: ServiceId;

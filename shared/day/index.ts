@@ -65,6 +65,7 @@ export type { Lot, LotRefusal, Received } from './lot.ts';
 export { type Mend, mendOf, stillMends, whyNotMended } from './mend.ts';
 export type { MendFact } from './mend-fact.ts';
 export type { MendChange, MendOffer } from './mend-offer.ts';
+export { type Odd, oddDelivery, oddLot } from './odd-delivery.ts';
 export type * from './offer.ts';
 export type { OpenCheck } from './open-check.ts';
 export { openChecks } from './open-checks.ts';

@@ -9,6 +9,7 @@ import type {
   Text,
 } from '../kernel/index.ts';
 import type { Deed } from './deed.ts';
+import type { Odd } from './odd-delivery.ts';
 
 /** What was written down of a lot as it came. */
 export type Received = {
@@ -32,14 +33,19 @@ export type LotFact =
   /** In place of what was said of it before. The first lot is used up before the next. */
   | { readonly kind: 'batchCutFrom'; readonly batch: BatchId; readonly lots: readonly LotId[] };
 
+/** Somebody was asked about all that is odd of what came, and says that it is so. */
+export type SaidSo = { readonly isSo?: true | undefined };
+
 /** The same, asked for. */
 export type LotIntent =
-  | ({ readonly kind: 'receive' } & Received)
+  | ({ readonly kind: 'receive' } & Received & SaidSo)
   | { readonly kind: 'cutFrom'; readonly batch: BatchId; readonly lots: readonly LotId[] };
 
 /** Why a lot cannot have come so, or not have gone into that batch, as data. */
 export type LotRefusal =
   | { readonly rule: 'past-use-by'; readonly useBy: LocalDay }
+  /** Nobody has said yet that it is so. */
+  | { readonly rule: 'odd-delivery'; readonly cut: Text; readonly odd: readonly Odd[] }
   | { readonly rule: 'unknown-lot'; readonly lot: string }
   | { readonly rule: 'lot-not-here-yet'; readonly lot: LotId; readonly at: Instant }
   | { readonly rule: 'lot-of-another-cut'; readonly lot: LotId; readonly cut: Text }

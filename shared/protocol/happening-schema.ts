@@ -38,6 +38,8 @@ export function happenings<Head extends z.core.$ZodShape>(head: Head) {
     useBy: z.iso.date().nullable(),
     code: written.min(1).nullable(),
   };
+  // Only where somebody was asked: what is not there was not said.
+  const saidSo = { isSo: z.literal(true).optional() };
   const lots = z.array(name<LotId>()).min(1).max(LOTS_MAX);
   return [
     z.strictObject({ ...head, kind: z.literal('smokerDown'), smoker, tempC, backAt }),
@@ -46,8 +48,11 @@ export function happenings<Head extends z.core.$ZodShape>(head: Head) {
     z.strictObject({ ...head, kind: z.literal('doorOpen'), smoker, openS: whole<Seconds>() }),
     z.strictObject({ ...head, kind: z.literal('handOut'), hand, backAt }),
     z.strictObject({ ...head, kind: z.literal('handIn'), hand }),
-    z.strictObject({ ...head, kind: z.literal('delivery'), cut, pieces: z.int(), weightKg }),
-    z.strictObject({ ...head, kind: z.literal('receive'), ...lot }),
+    z.strictObject({
+      ...{ ...head, kind: z.literal('delivery'), cut, pieces: z.int(), weightKg },
+      ...saidSo,
+    }),
+    z.strictObject({ ...head, kind: z.literal('receive'), ...lot, ...saidSo }),
     z.strictObject({ ...head, kind: z.literal('cutFrom'), batch, lots }),
     z.strictObject({
       ...{ ...head, kind: z.literal('weighCure'), task: name<TaskId>() },

@@ -6,7 +6,7 @@ import type { AlertNotice, AlertRate, Face, MoveOffer, View } from '../view/inde
  * Raised when hub and screen no longer understand each other; an older screen loads itself anew
  * between taps.
  */
-export const PROTOCOL = 2;
+export const PROTOCOL = 3;
 
 /** Sent as the socket's handshake. `epoch` and `seq` are the last the screen has seen, if any. */
 export type Hello = {

@@ -40,7 +40,8 @@ export type TrimShown = {
 export type CutShown = {
   readonly cut: CutId;
   readonly name: Text;
-  readonly isPulled: boolean;
+  /** As many as the pull list asks for; null where it asks for none. */
+  readonly listed: number | null;
   /** What a piece of it weighs as it comes, by the catalogue. */
   readonly usualKg: Kilograms;
 };

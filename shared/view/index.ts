@@ -11,12 +11,13 @@ export type {
   MendOffer,
   MovedLoad,
   MoveOffer,
+  Odd,
   Overlong,
   PlanOffer,
   Refusal,
   WouldBe,
 } from '../day/index.ts';
-export { isLate, laterS, MOST_KG, MOST_PIECES } from '../day/index.ts';
+export { isLate, laterS, MOST_KG, MOST_PIECES, oddDelivery, oddLot } from '../day/index.ts';
 export type { Text } from '../kernel/index.ts';
 export type { Breach, PersonName, SlotName, SmokerName, TaskName } from '../plan/index.ts';
 export {

@@ -1,4 +1,6 @@
 import { englishTongue } from './english-tongue.ts';
+import { learnOdd } from './happening-refusals.ts';
+import { sayOdd } from './odd-words.ts';
 import { spanishTongue } from './spanish-tongue.ts';
 import { learn } from './tongue.ts';
 
@@ -6,3 +8,4 @@ import { learn } from './tongue.ts';
 // does all of a room's that it does not use, and learns the one language that it shows.
 learn('en', englishTongue);
 learn('es', spanishTongue);
+learnOdd(sayOdd);

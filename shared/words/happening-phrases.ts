@@ -13,6 +13,8 @@ export type Named = {
   readonly weight: string;
   /** The row that was broken, with both amounts. */
   readonly row: string;
+  /** What is odd, as one sentence; nothing on a screen that has no words for it. */
+  readonly odd: string;
 };
 
 /** Why what happened could not be kept or undone, in one language. */

@@ -1,5 +1,5 @@
 import type { HappeningRefusal } from '../day/index.ts';
-import type { Refusal } from '../view/index.ts';
+import type { Odd, Refusal } from '../view/index.ts';
 import { clockTime } from './amounts.ts';
 import { sayBreach } from './check-refusals.ts';
 import type { Say } from './say.ts';
@@ -8,6 +8,13 @@ import { scaleWeight } from './scale-weight.ts';
 import { inEach } from './tongue.ts';
 
 const phrases = inEach('happening');
+
+let oddSaid: ((odd: readonly Odd[], say: Say) => string) | null = null;
+
+/** From now on it can be said what is odd of what came: only a desk takes in anything. */
+export function learnOdd(sayer: NonNullable<typeof oddSaid>): void {
+  oddSaid = sayer;
+}
 
 /** Whether a refusal is about what happens to the day besides its tasks. */
 export function isHappeningRefusal(
@@ -31,6 +38,7 @@ export function sayHappeningRefusal(refusal: HappeningRefusal, say: Say): string
     day: 'useBy' in refusal ? refusal.useBy : '',
     mix: 'mix' in refusal ? textIn(refusal.mix, say) : '',
     weight: 'weightKg' in refusal ? scaleWeight(refusal.weightKg, say) : '',
+    odd: 'odd' in refusal ? (oddSaid?.(refusal.odd, say) ?? '') : '',
     row: 'breach' in refusal ? sayBreach(refusal.breach, say) : '',
   });
 }

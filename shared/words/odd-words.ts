@@ -1,17 +1,22 @@
-import type { Celsius, Kilograms } from '../kernel/index.ts';
-import { kilograms, toFahrenheit } from '../kernel/index.ts';
+import { kilograms, unreachable } from '../kernel/index.ts';
+import type { Odd } from '../view/index.ts';
 import { weight } from './amounts.ts';
 import { deliveryWords } from './delivery-words.ts';
 import type { Language, Say } from './say.ts';
+import { textIn } from './say.ts';
+import { sayDay } from './say-day.ts';
 
 /** What is asked once more of what is typed in, since it is seldom so. */
 export type OddWords = {
   readonly itIsSo: string;
   heavy(amount: string, counted: string, each: string, usual: string): string;
+  /** Of more than a kitchen buys for a week. */
+  many(counted: string, listed: number): string;
   /** Of a number so low that it was likely read on the other scale. */
   frozen(temp: string, otherwise: string): string;
   readonly noTemp: string;
   readonly noUseBy: string;
+  farUseBy(day: string): string;
   /** Of what came, where nothing did. */
   nothing(cut: string): string;
 };
@@ -20,9 +25,11 @@ const english: OddWords = {
   itIsSo: 'it is so',
   heavy: (amount, counted, each, usual) =>
     `${amount} for ${counted} is ${each} apiece, where ${usual} is usual`,
+  many: (counted, listed) => `${counted} came, where the pull list asks for ${listed}`,
   frozen: (temp, otherwise) => `${temp} is frozen, and the thermometer may have shown ${otherwise}`,
   noTemp: 'nobody measured its temperature',
   noUseBy: 'no use-by day is on it',
+  farUseBy: (day) => `its use-by, ${day}, is more than a year off`,
   nothing: (cut) => `nothing came of ${cut}, and what is planned of it cannot be made`,
 };
 
@@ -30,49 +37,46 @@ const spanish: OddWords = {
   itIsSo: 'así es',
   heavy: (amount, counted, each, usual) =>
     `${amount} para ${counted} son ${each} por pieza, y lo normal son ${usual}`,
+  many: (counted, listed) => `llegaron ${counted}, y la lista pide ${listed}`,
   frozen: (temp, otherwise) => `${temp} es congelado, y el termómetro quizá marcaba ${otherwise}`,
   noTemp: 'nadie midió su temperatura',
   noUseBy: 'no trae fecha de caducidad',
+  farUseBy: (day) => `la caducidad, ${day}, es dentro de más de un año`,
   nothing: (cut) => `no llegó nada de ${cut}, y lo planeado con eso no se puede hacer`,
 };
 
 /** @example oddWords.en.itIsSo //=> 'it is so' */
 export const oddWords: Readonly<Record<Language, OddWords>> = { en: english, es: spanish };
 
-/** Fresh meat comes no colder (judged). */
-const FROZEN_C = -2;
-/** What comes cold comes at this or below: Food Code, 3-202.11(A), 2009 text. */
-const RECEIVED_AT_MOST_C = 5;
-
-/**
- * What is odd about a number of degrees Fahrenheit that is below freezing: 15 read off a
- * thermometer that shows Celsius is meat that came too warm, and would go in as good. What is cold
- * enough on either scale is not asked about.
- */
-export function sayOddTemp(tempC: Celsius | null, say: Say): string | null {
-  if (tempC === null || say.temperature !== '°F' || tempC >= FROZEN_C) return null;
-  const shown = Math.round(toFahrenheit(tempC));
-  if (shown <= RECEIVED_AT_MOST_C) return null;
-  return oddWords[say.language].frozen(`${shown} °F`, `${shown} °C`);
+/** All that is odd, as one sentence. */
+export function sayOdd(odd: readonly Odd[], say: Say): string {
+  const said = odd.map((each) => sayOne(each, say)).join('; ');
+  return said && `${said[0]?.toUpperCase()}${said.slice(1)}.`;
 }
 
-/** A piece that is out by more than this many times was mistyped sooner than weighed (judged). */
-const MOST_TIMES = 3;
-
-type Amount = { readonly pieces: number; readonly weightKg: Kilograms };
-
-/** What is odd about so many pieces of such a weight; null where that may well be. */
-export function sayOddWeight({ pieces, weightKg }: Amount, usualKg: number, say: Say) {
-  if (pieces === 0 || usualKg <= 0) return null;
-  const eachKg = weightKg / pieces;
-  if (eachKg <= usualKg * MOST_TIMES && eachKg >= usualKg / MOST_TIMES) return null;
-  const [all, each, usual] = [weightKg, eachKg, usualKg].map((kg) => weight(kilograms(kg), say));
-  const counted = deliveryWords[say.language].count(pieces);
-  return oddWords[say.language].heavy(`${all}`, counted, `${each}`, `${usual}`);
-}
-
-/** All that is odd, as one sentence; null where nothing is. */
-export function sayOdd(what: readonly (string | null)[]): string | null {
-  const said = what.filter((each) => each !== null).join('; ');
-  return said === '' ? null : `${said[0]?.toUpperCase()}${said.slice(1)}.`;
+function sayOne(odd: Odd, say: Say): string {
+  const words = oddWords[say.language];
+  const { count } = deliveryWords[say.language];
+  switch (odd.kind) {
+    case 'weight': {
+      const { pieces, weightKg, usualKg } = odd;
+      const each = weight(kilograms(weightKg / pieces), say);
+      return words.heavy(weight(weightKg, say), count(pieces), each, weight(usualKg, say));
+    }
+    case 'many':
+      return words.many(count(odd.pieces), odd.listed);
+    case 'nothing':
+      return words.nothing(textIn(odd.cut, say));
+    case 'frozen':
+      return words.frozen(`${odd.shownF} °F`, `${odd.shownF} °C`);
+    case 'no-temp':
+      return words.noTemp;
+    case 'far-use-by':
+      // A day in words has no year, and that is what is odd of it.
+      return words.farUseBy(`${sayDay(odd.useBy, say)} ${odd.useBy.slice(0, 4)}`);
+    case 'no-use-by':
+      return words.noUseBy;
+    default:
+      return unreachable(odd);
+  }
 }

@@ -98,7 +98,7 @@ export class SafetyTaps {
     const tempC = celsius(this.#chance.between(0, 8));
     const intent: Intent = {
       ...{ kind: 'receive', cut, pieces, weightKg: kilograms(pieces * 2), supplier: 'made up' },
-      ...{ tempC, useBy: null, code: null },
+      ...{ tempC, useBy: null, code: null, isSo: true },
     };
     return { intent, as: 'tapped' };
   }

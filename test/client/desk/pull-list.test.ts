@@ -136,7 +136,7 @@ describe('what came, at the pull list', () => {
       'Nothing came of Spare ribs, and what is planned of it cannot be made.',
     );
     await tap(element, 'it is so');
-    expect(taps).toMatchObject([{ pieces: 0, weightKg: 0 }]);
+    expect(taps).toMatchObject([{ pieces: 0, weightKg: 0, isSo: true }]);
   });
 
   it.each([
@@ -164,7 +164,7 @@ describe('what came, at the pull list', () => {
     await tap(element, 'this came');
     expect(taps).toEqual([]);
     await tap(element, 'it is so');
-    expect(taps).toMatchObject([{ pieces: 12, weightKg: fromPounds(9001) }]);
+    expect(taps).toMatchObject([{ pieces: 12, weightKg: fromPounds(9001), isSo: true }]);
   });
 
   it('is not taken where no cooler holds so many, and says so', async () => {

@@ -11,7 +11,10 @@ describe('what a day leaves to the next', () => {
     const at = (timeS: number) => after(origin, seconds(timeS));
     const { cut } = must(pull[0], 'a line');
     const received = { cut, pieces: 40, weightKg: kilograms(100), supplier: 'Elm Meats' };
-    telling.ask({ kind: 'receive', ...received, tempC: null, useBy: null, code: null }, at(10));
+    telling.ask(
+      { kind: 'receive', ...received, tempC: null, useBy: null, code: null, isSo: true },
+      at(10),
+    );
     for (const task of handsInOrder.slice(0, 12)) telling.ask({ kind: 'start', task }, at(400));
     const smoker = must(plan.kitchen.smokers[0], 'a smoker').id;
     telling.ask({ kind: 'smokerDown', smoker, tempC: celsius(70), backAt: null }, at(500));

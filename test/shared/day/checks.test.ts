@@ -206,7 +206,7 @@ describe('what is due', () => {
     const line = must(plan.built.pull[0], 'a line').cut as CutId;
     const came = (cut: CutId, tempC: number | null): Intent => ({
       ...{ kind: 'receive', cut, pieces: 1, weightKg: kilograms(2), supplier: 'Elm Meats' },
-      ...{ tempC: tempC === null ? null : celsius(tempC), useBy: null, code: null },
+      ...{ tempC: tempC === null ? null : celsius(tempC), useBy: null, code: null, isSo: true },
     });
     const day = new Telling();
     // 41 °F or less: 3-202.11(A), read in Washington's adoption of 2013.

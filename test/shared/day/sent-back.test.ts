@@ -27,7 +27,7 @@ const on: CheckOn = { kind: 'receiving', cut: line.cut };
 const came = (tempC: number | null, pieces: number = line.pieces): Intent => ({
   ...{ kind: 'receive', cut: line.cut, pieces, supplier: 'Elm Meats' },
   weightKg: kilograms((line.weightKg * pieces) / line.pieces),
-  ...{ tempC: tempC === null ? null : celsius(tempC), useBy: null, code: null },
+  ...{ tempC: tempC === null ? null : celsius(tempC), useBy: null, code: null, isSo: true },
 });
 const sendBack: Intent = { kind: 'correct', on, action: 'reject-delivery' };
 

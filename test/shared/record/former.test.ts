@@ -15,7 +15,7 @@ function leftSince(): Telling {
   const day = new Telling();
   const lot: Intent = {
     ...{ kind: 'receive', cut, pieces, weightKg, supplier: 'Elm Meats' },
-    ...{ tempC: null, useBy: null, code: null },
+    ...{ tempC: null, useBy: null, code: null, isSo: true },
   };
   day.ask(lot, at(10), gone.id);
   day.keep({ kind: 'taskStarted', task, hand: gone.id }, at(20), gone.id);

@@ -65,7 +65,7 @@ const someDay: fc.Arbitrary<Said> = fc
       ...lots.map(
         ({ line, pieces, pieceKg }): Intent => ({
           ...{ kind: 'receive', cut: line.cut, pieces, weightKg: kilograms(pieces * pieceKg) },
-          ...{ supplier: 'Elm Meats', tempC: null, useBy: null, code: null },
+          ...{ supplier: 'Elm Meats', tempC: null, useBy: null, code: null, isSo: true },
         }),
       ),
       ...cutFrom.map(
@@ -221,7 +221,7 @@ describe('a trace', () => {
     const lots = pull.map(
       ({ cut, pieces, weightKg }): Intent => ({
         ...{ kind: 'receive', cut, pieces, weightKg, supplier: 'Elm Meats' },
-        ...{ tempC: null, useBy: null, code: null },
+        ...{ tempC: null, useBy: null, code: null, isSo: true },
       }),
     );
     const days = recordsOf([{ lots, work: handsInOrder, kept: [] }, idle]);
@@ -243,7 +243,7 @@ describe('a trace', () => {
     const received = { cut, pieces, weightKg, supplier: 'Elm Meats' };
     const days = recordsOf([
       {
-        lots: [{ kind: 'receive', ...received, tempC: null, useBy: null, code: null }],
+        lots: [{ kind: 'receive', ...received, tempC: null, useBy: null, code: null, isSo: true }],
         work: handsInOrder,
         kept: [{ kind: 'carryOver', batch: batch.id, weightKg: kilograms(1) }],
       },

@@ -28,7 +28,7 @@ function worked(): Telling {
   const day = new Telling();
   const lot: Intent = {
     ...{ kind: 'receive', cut, pieces, weightKg, supplier: 'Elm Meats' },
-    ...{ tempC: null, useBy: null, code: null },
+    ...{ tempC: null, useBy: null, code: null, isSo: true },
   };
   day.ask(lot, at(10));
   let n = 20;

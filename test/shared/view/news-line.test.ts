@@ -73,7 +73,8 @@ describe('the news of a day', () => {
 describe('a delivery', () => {
   const effectOf = (pieces: number, weightKg: number) => {
     const telling = new Telling();
-    const came: Intent = { kind: 'delivery', cut: line.cut, pieces, weightKg: kilograms(weightKg) };
+    const amount = { cut: line.cut, pieces, weightKg: kilograms(weightKg) };
+    const came: Intent = { kind: 'delivery', ...amount, isSo: true };
     expect(telling.ask(came, start).ok).toBe(true);
     return must(deliveryEffect(telling.state, indexOf(plan), line.cut), 'an effect');
   };
