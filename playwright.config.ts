@@ -6,6 +6,7 @@ const PAGES = ['parts', 'moments', 'everyone', '*-page'].map((name) => `**/${nam
 
 export default defineConfig({
   testDir: 'test/e2e',
+  globalSetup: './test/browser-setup.ts',
   testMatch: '**/*.spec.ts',
   outputDir: 'test-results',
   // Two cores carry two kitchens: one whose day goes by, and one whose pages are looked at.

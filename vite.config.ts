@@ -3,6 +3,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { minify } from 'terser';
 import { defineConfig, type Plugin } from 'vite';
+import { BUILT_SCREENS } from './server/built.mjs';
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const root = at('client');
@@ -168,7 +169,7 @@ export default defineConfig({
   base: '/',
   publicDir: at('client/public'),
   build: {
-    outDir: at('dist'),
+    outDir: BUILT_SCREENS,
     emptyOutDir: true,
     target: 'es2022',
     // The manifest is how the bundle bench knows what one page loads.

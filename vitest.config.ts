@@ -35,6 +35,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'hub',
+          globalSetup: 'test/hub-setup.ts',
           include: ['test/**/*.test.ts'],
           exclude: ['test/client/**'],
           // What these read is read once a worker, not once a file: half of a run was reading.

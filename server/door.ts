@@ -1,8 +1,8 @@
 import { createServer } from 'node:http';
-import { resolve } from 'node:path';
 import express from 'express';
 import type { DayState } from '../shared/day/index.ts';
 import { standardsOf } from '../shared/view/index.ts';
+import { BUILT_SCREENS } from './built.mjs';
 import { CannotStart } from './cannot-start.ts';
 import type { Closing } from './closing.ts';
 import type { AskWhatIf } from './forecast/index.ts';
@@ -28,8 +28,6 @@ import { screensOf } from './screens.ts';
 import { openEdge } from './socket/index.ts';
 import type { Transport } from './transport/index.ts';
 import type { Who } from './who/index.ts';
-
-const DIST = resolve(import.meta.dirname, '../dist');
 
 export type Door = {
   readonly address: string;
@@ -79,7 +77,15 @@ export async function openDoor(
   // Asked anew each time: the network may give this machine another address while it runs.
   const safely = () => (tls ? secureAddresses(host, bound, tls.name) : []);
   const install = installDoors({ tls, addresses: safely });
-  const app = createApp({ dist: DIST, health, screens, standards, install, doors, report });
+  const app = createApp({
+    dist: BUILT_SCREENS,
+    health,
+    screens,
+    standards,
+    install,
+    doors,
+    report,
+  });
   const http = createServer(app);
   transport.serve(http);
   const accept = seenBy(who, hub.accept);

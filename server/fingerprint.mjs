@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
+import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 /** The folder of the project, wherever it was started from. */
@@ -30,8 +30,11 @@ export function fingerprint(paths, also = '') {
   return hash.digest('hex');
 }
 
-/** @param {string} stamp a file of the project @returns {string} what was written there last */
+/**
+ * @param {string} stamp a file, from the project's folder
+ * @returns {string} what was written there last
+ */
 export function readStamp(stamp) {
-  const path = join(root, stamp);
+  const path = resolve(root, stamp);
   return existsSync(path) ? readFileSync(path, 'utf8') : '';
 }

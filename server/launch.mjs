@@ -1,3 +1,5 @@
+import { pathToFileURL } from 'node:url';
+import { builtHub } from './built.mjs';
 import { HELP, readWords } from './command-line.mjs';
 import { ensureBuilt } from './ensure-built.mjs';
 import { checkNode, ensureInstalled } from './install.mjs';
@@ -20,7 +22,5 @@ if ('wrong' in words) {
 ensureInstalled();
 ensureBuilt();
 leaveWithNpm();
-
-const { register } = await import('tsx/esm/api');
-register();
-await import('./main.ts');
+process.setSourceMapsEnabled(true);
+await import(pathToFileURL(builtHub('main')).href);

@@ -1,12 +1,10 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
+import { BUILT_SCREENS } from '../server/built.mjs';
 import { ensureBuilt } from '../server/ensure-built.mjs';
-import { root } from '../server/fingerprint.mjs';
 
 // What vite built, for those who measure it or look for faults in it.
-
-const dist = join(root, 'dist');
 
 const Manifest = z.record(
   z.string(),
@@ -18,13 +16,13 @@ const Manifest = z.record(
   }),
 );
 
-/** The bytes of one built file, named from `dist/`. */
-export const builtFile = (file: string): Buffer => readFileSync(join(dist, file));
+/** The bytes of one built file, named from their folder. */
+export const builtFile = (file: string): Buffer => readFileSync(join(BUILT_SCREENS, file));
 
-/** Every script in `dist/`, built anew first if the sources have changed. */
+/** Every script of the screens, built anew first if the sources have changed. */
 export function builtScripts(): string[] {
   ensureBuilt();
-  return readdirSync(dist, { recursive: true, encoding: 'utf8' }).filter((file) =>
+  return readdirSync(BUILT_SCREENS, { recursive: true, encoding: 'utf8' }).filter((file) =>
     file.endsWith('.js'),
   );
 }
@@ -35,7 +33,7 @@ export function builtScripts(): string[] {
  */
 export function scriptsOf(page: string, never: readonly string[] = []): string[] {
   ensureBuilt();
-  if (!existsSync(join(dist, page))) throw new Error(`No page ${page} was built.`);
+  if (!existsSync(join(BUILT_SCREENS, page))) throw new Error(`No page ${page} was built.`);
   const manifest = Manifest.parse(JSON.parse(builtFile('.vite/manifest.json').toString()));
   const keyOf = new Map(Object.entries(manifest).map(([key, { file }]) => [file, key]));
 

@@ -2,6 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from 'playwright';
+import { ensureBuilt } from '../server/ensure-built.mjs';
 import { root } from '../server/fingerprint.mjs';
 import { launchOptions } from './browser.ts';
 import { startHub } from './e2e/hub-process.ts';
@@ -32,6 +33,7 @@ const shots = [
   { name: 'desk-night', path: 'desk.html?ground=night', width: 1920, height: 1080 },
 ];
 
+ensureBuilt();
 mkdirSync(pictures, { recursive: true });
 const folder = mkdtempSync(join(tmpdir(), 'coalface-pictures-'));
 const hub = await startHub({ folder });

@@ -1,7 +1,8 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { root } from '../fingerprint.mjs';
 
-const SCHEMAS = new URL('../../docs/schema/', import.meta.url);
+const SCHEMAS = join(root, 'docs/schema');
 
 /** Where each kind of file finds its schema, from where it lies itself. */
 export const schemaOf = {
@@ -19,7 +20,7 @@ export function keepSchemas(folder: string): void {
   const beside = join(folder, 'schema');
   mkdirSync(beside, { recursive: true });
   for (const name of Object.values(schemaOf).map((path) => basename(path))) {
-    const text = readFileSync(new URL(name, SCHEMAS), 'utf8');
+    const text = readFileSync(join(SCHEMAS, name), 'utf8');
     const kept = join(beside, name);
     if (!existsSync(kept) || readFileSync(kept, 'utf8') !== text) writeFileSync(kept, text);
   }

@@ -1,5 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import type { ForecastAsk, Forecasting } from '../../shared/cook/index.ts';
+import { builtHub } from '../built.mjs';
 
 /** Foresees cooks beside the hub's own thread, one at a time. */
 export type CookThread = {
@@ -17,8 +18,6 @@ export type KeptUnder = { readonly name: string; readonly key: string };
 /** What the thread is sent. */
 export type Sent = ForecastAsk & { readonly keep: KeptUnder | undefined };
 
-const WORK = new URL('./forecast-worker.mjs', import.meta.url);
-
 /** The thread is begun with the first cook that is asked about. */
 export function createCookThread(): CookThread {
   type Asked = { resolve(found: Forecasting): void; reject(fault: unknown): void };
@@ -27,8 +26,7 @@ export function createCookThread(): CookThread {
 
   function thread(): Worker {
     if (worker) return worker;
-    // Its own beginning says all it needs of how to run.
-    const begun = new Worker(WORK, { execArgv: [] });
+    const begun = new Worker(builtHub('forecast-work'));
     begun.on('message', (found: Forecasting) => asked.shift()?.resolve(found));
     begun.on('error', (fault) => fail(begun, fault));
     begun.on('exit', () => fail(begun, new Error('the thread that foresees cooks has ended')));

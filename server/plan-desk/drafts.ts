@@ -2,6 +2,7 @@ import { Worker } from 'node:worker_threads';
 import type { Mend } from '../../shared/day/index.ts';
 import type { HeldTo } from '../../shared/safety/index.ts';
 import type { PlanMade } from '../adopt.ts';
+import { builtHub } from '../built.mjs';
 import type { DayFiles } from '../day-files.ts';
 import type { Nearest, NearestAsk } from '../nearest.ts';
 import type { ConflictSaid } from '../why-not-planned.ts';
@@ -71,13 +72,10 @@ type Waiting = {
 
 const isLong = ({ manner }: Waiting) => manner === 'stops' || manner === 'is-ended';
 
-const WORK = new URL('./draft-worker.mjs', import.meta.url);
-
 type Told = { found(found: unknown): void; ended(fault: unknown): void };
 
 function begin({ found, ended }: Told): Worker {
-  // Its own beginning says all it needs of how to run.
-  const begun = new Worker(WORK, { execArgv: [] });
+  const begun = new Worker(builtHub('draft-work'));
   begun.on('message', found);
   begun.on('error', ended);
   begun.on('exit', () => ended(new Error('the thread that tries plans has ended')));

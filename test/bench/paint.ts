@@ -1,6 +1,5 @@
 import { availableParallelism, loadavg } from 'node:os';
 import { type Browser, type CDPSession, chromium, type Locator, type Page } from 'playwright';
-import { ensureBuilt } from '../../server/ensure-built.mjs';
 import { openLive } from '../../shared/day/index.ts';
 import { after, instant, minutes, must } from '../../shared/kernel/index.ts';
 import type { CommandMessage } from '../../shared/protocol/index.ts';
@@ -34,7 +33,6 @@ const SIZE = { width: 1920, height: 1080 };
  *   a machine that is shared, not of the screens.
  */
 export async function bench(): Promise<Record<string, number>> {
-  ensureBuilt();
   const browser = await chromium.launch(launchOptions());
   const blank = await measureBlank(browser);
   const wall = await measureWall(browser);

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { ensureBuilt } from '../../server/ensure-built.mjs';
 
 /** A measurement: named by its file here, its figures are the fields of the last line printed. */
 type Bench = (args: string[]) => Promise<Record<string, unknown>>;
@@ -13,6 +14,7 @@ const names = readdirSync(import.meta.dirname, { withFileTypes: true })
 
 const [name = '', ...args] = process.argv.slice(2);
 if (names.includes(name)) {
+  ensureBuilt();
   const { bench }: { bench: Bench } = await import(`./${name}.ts`);
   console.log(JSON.stringify({ bench: name, ...(await bench(args)) }));
 } else {

@@ -3,7 +3,6 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { CDPSession, Page } from 'playwright';
 import { chromium } from 'playwright';
-import { ensureBuilt } from '../../server/ensure-built.mjs';
 import { launchOptions } from '../browser.ts';
 import { startHub } from '../e2e/hub-process.ts';
 
@@ -24,7 +23,6 @@ type Weight = { readonly heap: number; readonly nodes: number };
 export async function bench(args: string[]): Promise<Record<string, unknown>> {
   const hours = Number(args[0] ?? 24);
   const speed = Number(args[1] ?? 120);
-  ensureBuilt();
   const folder = mkdtempSync(join(tmpdir(), 'coalface-soak-'));
   const hub = await startHub({ folder, speed });
   const browser = await chromium.launch(launchOptions());

@@ -1,5 +1,4 @@
 import { type Browser, expect, test } from '@playwright/test';
-import { ensureBuilt } from '../../server/ensure-built.mjs';
 import { openLive } from '../../shared/day/index.ts';
 import type { View } from '../../shared/view/index.ts';
 import { viewOf } from '../../shared/view/index.ts';
@@ -8,7 +7,6 @@ import { type StandingWall, standWall } from './moments/walls.ts';
 
 let view: View;
 test.beforeAll(() => {
-  ensureBuilt();
   view = viewOf(openLive(new Telling().state, noon), { kind: 'desk' });
 });
 

@@ -2,7 +2,6 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from '@playwright/test';
-import { ensureBuilt } from '../../server/ensure-built.mjs';
 import { broken } from './everyone/axe.ts';
 import type { Ground, Language, Size } from './everyone/reader.ts';
 import { PANEL, PHONE, Reader, WALL } from './everyone/reader.ts';
@@ -18,7 +17,6 @@ let folder: string;
 let hub: HubProcess;
 
 test.beforeAll(async () => {
-  ensureBuilt();
   folder = mkdtempSync(join(tmpdir(), 'coalface-everyone-'));
   letDemoBegin(folder, '12:04');
   hub = await startHub({ folder });

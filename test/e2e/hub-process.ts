@@ -3,6 +3,7 @@ import { once } from 'node:events';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
+import { builtHub } from '../../server/built.mjs';
 import { demoFiles } from '../../server/demo/index.ts';
 import { root } from '../../server/fingerprint.mjs';
 import { furnish } from '../../server/folder/furnish.ts';
@@ -29,8 +30,7 @@ export async function startHub(options: {
 }): Promise<HubProcess> {
   const { folder, port = 0, speed = 1, also = [] } = options;
   const args = ['--demo', folder, '--port', `${port}`, '--demo-speed', `${speed}`, ...also];
-  const main = join(root, 'server/main.ts');
-  const child = spawn(process.execPath, ['--import', 'tsx', main, ...args], { cwd: root });
+  const child = spawn(process.execPath, [builtHub('main'), ...args], { cwd: root });
   child.stderr?.pipe(process.stderr);
   const address = await readyAddress(child);
   const end = async (signal: NodeJS.Signals) => {

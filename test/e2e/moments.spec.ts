@@ -1,6 +1,5 @@
 import { expect, test } from '@playwright/test';
 import { CAP_HEIGHT, LETTERS_ARCMIN } from '../../client/theme/tokens.css.ts';
-import { ensureBuilt } from '../../server/ensure-built.mjs';
 import type { View } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { missingOn } from './moments/asked.ts';
@@ -44,7 +43,6 @@ const isNowTitle = ({ element, line }: SeenText) =>
 let moments: readonly Moment[];
 test.beforeAll(() => {
   test.setTimeout(240_000);
-  ensureBuilt();
   moments = twentyMoments();
 });
 

@@ -1,8 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { join } from 'node:path';
+import { builtHub } from '../../server/built.mjs';
 
-const MAIN = join(import.meta.dirname, '../../server/main.ts');
 const running = new Set<ChildProcess>();
 
 /** The hub's program, run as a person runs it. */
@@ -20,7 +19,7 @@ export type Program = {
 };
 
 export function runProgram(...args: string[]): Program {
-  const child = spawn(process.execPath, ['--import', 'tsx', MAIN, ...args], {
+  const child = spawn(process.execPath, [builtHub('main'), ...args], {
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   running.add(child);

@@ -3,7 +3,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
 import { type WebSocket, WebSocketServer } from 'ws';
-import { root } from '../../../server/fingerprint.mjs';
+import { BUILT_SCREENS } from '../../../server/built.mjs';
 import type { Instant } from '../../../shared/kernel/index.ts';
 import type { CommandMessage } from '../../../shared/protocol/index.ts';
 import type { View } from '../../../shared/view/index.ts';
@@ -40,7 +40,7 @@ export async function openStubKitchen(parts: {
     const { pathname } = new URL(request.url ?? '/', 'http://localhost');
     const path = normalize(pathname === '/' ? '/index.html' : pathname);
     try {
-      const file = await readFile(join(root, 'dist', path));
+      const file = await readFile(join(BUILT_SCREENS, path));
       response.setHeader('Content-Type', TYPES[extname(path)] ?? 'application/octet-stream');
       response.end(file);
     } catch {

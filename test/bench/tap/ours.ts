@@ -1,6 +1,6 @@
-import { join } from 'node:path';
 import { nanoid } from 'nanoid';
 import { io, type Socket } from 'socket.io-client';
+import { builtHub } from '../../../server/built.mjs';
 import type { Intent } from '../../../shared/day/index.ts';
 import {
   type CommandId,
@@ -29,8 +29,7 @@ type Screened = Socket<HubToScreen, ScreenToHub>;
 
 /** The real hub on its demo day, with so many desks and walls that show its faces by turns. */
 export async function openOurs(screens: number, desks: number): Promise<Side & Shown> {
-  const main = join(import.meta.dirname, '../../../server/main.ts');
-  const hub = await startChild(main, ['--port', '0'], /(http:\/\/\S+?)\/station\.html/);
+  const hub = await startChild(builtHub('main'), ['--port', '0'], /(http:\/\/\S+?)\/station\.html/);
   const arrivals = new Arrivals(screens);
   const walls = await wallsOf(hub.said);
   const faces: Face[] = desks > 0 ? [...walls, { kind: 'desk' }] : walls;
