@@ -100,7 +100,7 @@ for (const viewport of sizes) {
         .click();
       await expect(page.getByRole('button', { name: 'sold out', exact: true })).toBeVisible();
       expect(await places()).toEqual(before);
-    }).toPass({ timeout: 60_000 });
+    }).toPass({ timeout: 90_000 });
     await page.close();
   });
 
