@@ -95,15 +95,25 @@ const minifiedTwice: Plugin = {
   },
 };
 
-/** Nothing of a page is painted without its styles: they are asked for before its scripts. */
-const stylesFirst: Plugin = {
-  name: 'styles-first',
+/**
+ * Nothing of a page is painted without its styles: they are asked for before its scripts. What asks
+ * for its words is run as soon as it is there, and not only when all the rest is.
+ */
+const firstThingsFirst: Plugin = {
+  name: 'first-things-first',
   apply: 'build',
   transformIndexHtml: {
     order: 'post',
     handler(page) {
       const [styles = ''] = page.match(/ *<link rel="stylesheet"[^>]*>\n/) ?? [];
-      return page.replace(styles, '').replace(/ *<script /, (script) => styles + script);
+      const [asked = '', words = ''] =
+        page.match(/ *<link rel="modulepreload" crossorigin href="(\S*\/words-wanted-[^"]*)">\n/) ??
+        [];
+      const first = asked && `    <script type="module" crossorigin src="${words}"></script>\n`;
+      return page
+        .replace(styles, '')
+        .replace(asked, '')
+        .replace(/ *<script /, (script) => styles + first + script);
     },
   },
 };
@@ -161,11 +171,13 @@ const OTHERS = new RegExp(
     ...['resolve-local', 'limits-held', 'clock-range', 'clock-of-day', 'left-by-service'],
   ].join('|')})\\.ts$`,
 );
+/** Before all else, so that the words are fetched while the rest is evaluated. */
+const WORDS_WANTED = /\/client\/shell\/words-wanted\.ts$/;
 const STANDARD = /\/client\/standard\/(?:standard-sheet|cut-\w+)\.ts$/;
 
 export default defineConfig({
   root,
-  plugins: [leanTemplates, plainImports, minifiedTwice, stylesFirst, shellList],
+  plugins: [leanTemplates, plainImports, minifiedTwice, firstThingsFirst, shellList],
   base: '/',
   publicDir: at('client/public'),
   build: {
@@ -192,6 +204,7 @@ export default defineConfig({
           // five, and no other screen makes it heavier. The others begin with that file, which the
           // device keeps. A language stays by itself: a wall loads the one it shows.
           groups: [
+            { name: 'words-wanted', test: WORDS_WANTED, priority: 3 },
             { name: 'others', test: OTHERS, priority: 2, includeDependenciesRecursively: false },
             {
               name: 'standard',

@@ -4,7 +4,7 @@ import { reloadWhenDue } from '../shell/stand-soon.ts';
 import { watchAlerts } from '../shell/watch-alerts.ts';
 import { DeskPage } from './desk-page.ts';
 
-const { settings } = await openWall('sitting');
+const { settings, learnt } = openWall('sitting');
 const page = new DeskPage();
 const { alerts, over } = watchAlerts(settings, {
   now: () => sync.hubNow(),
@@ -12,6 +12,7 @@ const { alerts, over } = watchAlerts(settings, {
 });
 const sync = openSync({ kind: 'desk' }, settings, over);
 reloadWhenDue(sync);
+await learnt;
 page.sync = sync;
 page.language = settings.language;
 page.alerts = alerts;

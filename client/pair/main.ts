@@ -3,7 +3,8 @@ import { rememberToken } from '../shell/settings.ts';
 import { whoDoors } from '../shell/who-doors.ts';
 import { PairPage } from './pair-page.ts';
 
-const { settings } = await openWall();
+const { settings, learnt } = openWall();
+await learnt;
 const page = new PairPage();
 page.language = settings.language;
 page.doors = whoDoors(settings.token);

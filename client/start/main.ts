@@ -4,7 +4,8 @@ import { cameFrom } from './came-from.ts';
 import { StartPage } from './start-page.ts';
 import { toPairIfStranger } from './stranger.ts';
 
-const { settings } = await openWall('near');
+const { settings, learnt } = openWall('near');
+await learnt;
 const doors = whoDoors(settings.token);
 const page = new StartPage();
 page.settings = settings;

@@ -5,7 +5,7 @@ import { reloadWhenDue } from '../shell/stand-soon.ts';
 import { StationWall } from './station-wall.ts';
 import { stationsIn } from './stations-in.ts';
 
-const { settings, address } = await openWall();
+const { settings, address, learnt } = openWall();
 const [station, ...beside] = stationsIn(address.get('station'));
 
 if (station === undefined) {
@@ -16,6 +16,7 @@ if (station === undefined) {
   const face: Face = { kind: 'station', station, ...also };
   const sync = openSync(face, settings);
   reloadWhenDue(sync);
+  await learnt;
   const wall = new StationWall();
   wall.sync = sync;
   wall.language = settings.language;
