@@ -75,21 +75,33 @@ export function readWords(args) {
   const given = tried(args);
   if (typeof given === 'string') return { help: false, wrong: [given] };
   if (given.help) return { help: true };
-  const wrong = faultsOf(given);
+  const wrong = [...saidAgain(args), ...faultsOf(given)];
   return wrong.length > 0 ? { help: false, wrong } : { help: false, given };
+}
+
+/** Of two folders or ports one would be taken and nothing said. @param {readonly string[]} args */
+function saidAgain(args) {
+  const { tokens } = parseArgs({ args: [...args], options: known, tokens: true });
+  const named = tokens.flatMap((token) =>
+    token.kind === 'option' && token.value !== undefined ? [token.name] : [],
+  );
+  const again = new Set(named.filter((name, i) => named.indexOf(name) < i));
+  again.delete('name');
+  return [...again].map((name) => `--${name} is said more than once`);
 }
 
 /** @param {Given} given */
 function faultsOf(given) {
   const speed = Number(given['demo-speed'] ?? 1);
-  const port = given.port === undefined ? null : Number(given.port);
+  const { port } = given;
   return [
     given.data !== undefined && given.demo !== undefined && '--data or --demo, not both',
     given.lan && given.host !== undefined && '--lan or --host, not both',
     !(speed >= 1 && speed <= 3600) && '--demo-speed is a number from 1 to 3600',
     ...demoFromFaults(given),
-    port !== null &&
-      !(Number.isInteger(port) && port >= 0 && port < 65_536) &&
+    // An empty word, as of a variable that is not set, is no 0.
+    port !== undefined &&
+      !(/^\d+$/.test(port) && Number(port) < 65_536) &&
       '--port is a whole number from 0 to 65535',
     given.host !== undefined &&
       isIP(given.host) === 0 &&
@@ -154,7 +166,7 @@ function tried(args) {
 /** Node's own words on it are for those who write programs. @param {unknown} fault */
 function plainly(fault) {
   const { code = '', message } = /** @type {NodeJS.ErrnoException} */ (fault);
-  const [named = ''] = /(?<=')[^' ]+/.exec(message) ?? [];
+  const [named = ''] = /(?<=')[^' ]+/.exec(message.replace('-h, ', '')) ?? [];
   switch (code) {
     case 'ERR_PARSE_ARGS_UNKNOWN_OPTION':
       return `There is no option ${named}`;
@@ -166,6 +178,6 @@ function plainly(fault) {
     default:
       return / does not take /.test(message)
         ? `${named} takes no word after it`
-        : `${named.replace(/^-h, /, '')} needs a word after it that does not begin with -`;
+        : `${named} needs a word after it that does not begin with -`;
   }
 }

@@ -32,6 +32,8 @@ describe('the command line', () => {
     [['--data'], '--data needs a word after it that does not begin with -'],
     [['--data', '--lan'], '--data needs a word after it that does not begin with -'],
     [['--lan=yes'], '--lan takes no word after it'],
+    [['--help=yes'], '--help takes no word after it'],
+    [['--data', 'a', '--data', 'b'], '--data is said more than once'],
     [
       ['my-kitchen'],
       '“my-kitchen” belongs to no option; a kitchen’s folder is said as: ' +
@@ -138,6 +140,9 @@ describe('the command line', () => {
   it.each([
     [['--colour']],
     [['--port', '70000']],
+    [['--port', '']],
+    [['--port', '0x10']],
+    [['--port', ' 80']],
     [['--host', 'pit']],
     [['--lan', '--host', '10.0.0.1']],
     [['--demo-speed', 'fast']],
