@@ -57,18 +57,23 @@ type Steps = {
 /**
  * The most portions that fit of all dishes that are asked for more of; where it is not that which
  * does not fit, the earliest that the services can open which are asked for sooner. Null where
- * neither was found.
+ * neither was found, or nobody waits for it any more: that is looked up after each plan.
  */
-export function nearestOf(ask: NearestAsk, nowMs = () => performance.now()): Nearest | null {
+export function nearestOf(
+  ask: NearestAsk,
+  nowMs = () => performance.now(),
+  shouldStop = () => false,
+): Nearest | null {
   const endMs = nowMs() + MOST_MS;
   const live = ask.state?.plan ? openLive(ask.state, ask.now) : null;
   const fits: Fits = (cookPlan, effort) => {
+    if (shouldStop()) return false;
     // What would be refused where it is typed is not offered.
     if (skippedTimes(cookPlan, ask.files.kitchen.zone).length > 0) return false;
     const asked = { ...ask.files, cookPlan };
     return (live ? revisePlan(asked, live, effort) : makePlan(asked, 1, effort)).ok;
   };
-  const isTimeLeft = () => nowMs() < endMs;
+  const isTimeLeft = () => nowMs() < endMs && !shouldStop();
   return (
     lastThatFits(inPortions(ask), fits, isTimeLeft) ?? lastThatFits(inTime(ask), fits, isTimeLeft)
   );

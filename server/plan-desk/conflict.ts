@@ -12,13 +12,14 @@ const FEW = 12;
 export function conflictIn(
   { files, state, now, language }: DraftAsk,
   nowMs = () => performance.now(),
+  shouldStop = () => false,
 ): ConflictSaid | null {
   const endMs = nowMs() + MOST_MS;
   const live = state?.plan ? openLive(state, now) : null;
   const trial = { isTrial: true };
   const made = live ? revisePlan(files, live, trial) : makePlan(files, 1, trial);
-  if (made.ok || made.why === 'refused') return null;
-  const isOver = () => nowMs() >= endMs;
+  if (made.ok || made.why === 'refused' || shouldStop()) return null;
+  const isOver = () => nowMs() >= endMs || shouldStop();
   const found = whatCannotBe(made, files.kitchen, language, isOver);
   if (!found) return null;
   const { demands, chains, isSmallest } = found.conflicting;

@@ -17,9 +17,9 @@ function worked(asked: Sent) {
     case 'draft':
       return draft(asked.ask, shouldStop);
     case 'nearest':
-      return nearestOf(asked.ask);
+      return nearestOf(asked.ask, undefined, shouldStop);
     case 'conflict':
-      return conflictIn(asked.ask);
+      return conflictIn(asked.ask, undefined, shouldStop);
     case 'make':
       return makePlan(asked.ask.files, asked.ask.version, { before: asked.ask.before });
     case 'mend':

@@ -51,10 +51,12 @@ export type Asked =
 
 /**
  * What takes long gives way when the same screen asks for something else: it stops by itself where
- * it looks up now and then, or is ended with its thread, which then has to begin anew. What is
- * short stays once it has begun. What is taken does not even lose its turn: somebody has decided.
+ * it looks up now and then, or is ended with its thread, which then has to begin anew and is slow
+ * at first. What looks up after each plan that it tries is ended only where one takes too long.
+ * What is short stays once it has begun. What is taken does not even lose its turn: somebody has
+ * decided.
  */
-type Manner = 'is-taken' | 'stays' | 'stops' | 'is-ended';
+type Manner = 'is-taken' | 'stays' | 'stops' | 'stops-soon' | 'is-ended';
 
 /** What the thread is sent. */
 export type Sent = Asked & { readonly stop: Int32Array<SharedArrayBuffer> };
@@ -70,40 +72,52 @@ type Waiting = {
   readonly reject: (fault: unknown) => void;
 };
 
-const isLong = ({ manner }: Waiting) => manner === 'stops' || manner === 'is-ended';
+const isLong = ({ manner }: Waiting) => manner !== 'is-taken' && manner !== 'stays';
+
+/** Where one plan takes longer than this to try, what is asked for next takes as long (judged). */
+const SOON_MS = 5_000;
 
 type Told = { found(found: unknown): void; ended(fault: unknown): void };
 
-function begin({ found, ended }: Told): Worker {
-  const begun = new Worker(builtHub('draft-work'));
-  begun.on('message', found);
-  begun.on('error', ended);
-  begun.on('exit', () => ended(new Error('the thread that tries plans has ended')));
-  begun.unref();
-  return begun;
-}
-
-/** The thread is begun with the first plan that is tried, and anew after a fault. */
-export function createDrafts(): Drafts {
+/** One thread at a time: begun with the first thing that it is sent, and anew once it has ended. */
+function createThread({ found, ended }: Told) {
   let worker: Worker | null = null;
-  let running: Waiting | null = null;
-  let waiting: Waiting[] = [];
 
-  function thread(): Worker {
-    if (worker) return worker;
-    const begun = begin({
-      found: (found) => {
-        if (worker === begun) settle((each) => each.resolve(found));
-      },
-      ended: (fault) => {
-        if (worker !== begun) return;
-        worker = null;
-        settle((each) => each.reject(fault));
-      },
-    });
-    worker = begun;
+  function begin(): Worker {
+    const begun = new Worker(builtHub('draft-work'));
+    const isOver = (fault: unknown) => {
+      if (worker !== begun) return;
+      worker = null;
+      ended(fault);
+    };
+    begun.on('message', (answer) => worker === begun && found(answer));
+    begun.on('error', isOver);
+    begun.on('exit', () => isOver(new Error('the thread that tries plans has ended')));
+    begun.unref();
     return begun;
   }
+
+  return {
+    send(sent: Sent) {
+      worker ??= begin();
+      worker.postMessage(sent);
+    },
+    async end() {
+      const last = worker;
+      worker = null;
+      await last?.terminate();
+    },
+  };
+}
+
+/** Everything is asked of one thread, one thing after the other. */
+export function createDrafts(): Drafts {
+  let running: Waiting | null = null;
+  let waiting: Waiting[] = [];
+  const thread = createThread({
+    found: (found) => settle((each) => each.resolve(found)),
+    ended: (fault) => settle((each) => each.reject(fault)),
+  });
 
   function settle(answer: (each: Waiting) => void) {
     const done = running;
@@ -118,7 +132,7 @@ export function createDrafts(): Drafts {
     if (!running) return;
     try {
       const { asked, stop } = running;
-      thread().postMessage({ ...asked(), stop } satisfies Sent);
+      thread.send({ ...asked(), stop });
     } catch (fault) {
       settle((each) => each.reject(fault));
     }
@@ -130,9 +144,13 @@ export function createDrafts(): Drafts {
     running.resolve(null);
     Atomics.store(running.stop, 0, 1);
     if (running.manner === 'stops') return;
-    const last = worker;
-    worker = null;
-    void last?.terminate();
+    if (running.manner === 'is-ended') return end();
+    const slow = running;
+    setTimeout(() => running === slow && end(), SOON_MS).unref();
+  }
+
+  function end() {
+    void thread.end();
     settle((each) => each.resolve(null));
   }
 
@@ -153,9 +171,7 @@ export function createDrafts(): Drafts {
     async close() {
       for (const each of waiting) each.resolve(null);
       waiting = [];
-      const last = worker;
-      worker = null;
-      await last?.terminate();
+      await thread.end();
     },
   };
 }
@@ -175,8 +191,8 @@ function drafting(put: Put): Omit<Drafts, 'close'> {
     try: asking<DraftAsk, Drafted>('draft', 'stays'),
     better: asking<DraftAsk, Drafted>('draft', 'stops'),
     take: asking<DraftAsk, Drafted>('draft', 'is-taken'),
-    nearest: asking<NearestAsk, Nearest>('nearest', 'is-ended'),
-    conflict: asking<DraftAsk, ConflictSaid>('conflict', 'is-ended'),
+    nearest: asking<NearestAsk, Nearest>('nearest', 'stops-soon'),
+    conflict: asking<DraftAsk, ConflictSaid>('conflict', 'stops-soon'),
     mend: asking<MendAsk, Mend>('mend', 'is-ended'),
     stillMends: asking<StillAsk, boolean>('still-mends', 'is-taken'),
     make: (ask) => asking<MakeAsk, PlanMade>('make', 'is-taken')(FOLDER, () => ask),

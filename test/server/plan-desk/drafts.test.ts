@@ -1,8 +1,20 @@
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it, vi } from 'vitest';
 import { createDrafts } from '../../../server/plan-desk/index.ts';
 import { instant } from '../../../shared/kernel/index.ts';
 import { askingFor } from '../../../shared/plan/index.ts';
 import { filesWith, kitchenEveryDay, onePlan } from '../../shared/plan/three-elms.ts';
+
+const threads = vi.hoisted(() => ({ begun: 0 }));
+vi.mock('node:worker_threads', async (original) => {
+  const real = await original<typeof import('node:worker_threads')>();
+  class Worker extends real.Worker {
+    constructor(...args: ConstructorParameters<typeof real.Worker>) {
+      super(...args);
+      threads.begun += 1;
+    }
+  }
+  return { ...real, Worker };
+});
 
 const drafts = createDrafts();
 afterAll(() => drafts.close());
@@ -40,6 +52,20 @@ describe('what is tried beside the hub', () => {
     const typed = drafts.try('office', () => draftOf(24));
     expect([await looking, await bettering]).toEqual([null, null]);
     expect(await typed).toMatchObject({ fits: true });
+  });
+
+  it('does so in the thread that it has: to begin another takes longer than a plan', async () => {
+    await drafts.try('office', () => draftOf(24));
+    const { begun } = threads;
+    for (const look of [
+      () => drafts.nearest('office', () => asking(2000)),
+      () => drafts.conflict('office', () => draftOf(2000)),
+    ]) {
+      const looking = look();
+      const typed = drafts.try('office', () => draftOf(24));
+      expect([await looking, await typed]).toEqual([null, expect.objectContaining({ fits: true })]);
+    }
+    expect(threads.begun).toBe(begun);
   });
 
   it('keeps the turn of what is taken, whatever the same screen asks for meanwhile', async () => {
