@@ -2,8 +2,8 @@ import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
-import type { ServiceStanding } from '../../shared/view/index.ts';
-import { deskWords, sayStanding } from '../../shared/words/index.ts';
+import type { ServiceOutlook, ServiceStanding } from '../../shared/view/index.ts';
+import { deskWords, sayHeldBy, sayStanding } from '../../shared/words/index.ts';
 import { isOtherMinute } from '../parts/clock-time.ts';
 import { Part } from '../parts/part.ts';
 import { base } from '../theme/index.ts';
@@ -55,6 +55,11 @@ export class ServiceStandings extends Part {
         text-decoration-skip-ink: none;
         text-underline-offset: 0.12em;
       }
+      .why {
+        margin-right: 0.6em;
+        color: var(--ink);
+        font-weight: 700;
+      }
       spread-mark,
       .planned {
         display: none;
@@ -89,23 +94,38 @@ export class ServiceStandings extends Part {
   ];
 
   @property({ attribute: false }) standings: readonly ServiceStanding[] = [];
+  /** What those wait for that will be late. */
+  @property({ attribute: false }) services: readonly ServiceOutlook[] = [];
   @property({ type: Number, hasChanged: isOtherMinute }) now: Instant = instant(0);
 
   protected override draw() {
     const { say, now } = this;
     const lines = this.standings.flatMap((standing) => {
       const said = sayStanding(standing, now, say);
-      return said ? [{ ...said, spread: standing.spread }] : [];
+      const held = this.services.find(({ id }) => id === standing.id)?.heldBy;
+      const why = held ? sayHeldBy(held, now, say)[0] : null;
+      return said ? [{ ...said, why, spread: standing.spread }] : [];
     });
     if (lines.length === 0) return html`<p>${deskWords[say.language].allOver}</p>`;
     return html`<ul>
-      ${lines.map(({ service, stands, isLate, spread, between, planned }) => {
+      ${lines.map(({ service, stands, isLate, spread, between, planned, why }) => {
         return html`<li class=${spread ? 'doubted' : ''}>
           <span class="service">${service}</span>
-          <span class="stands"><span class=${isLate ? 'late' : ''}>${stands}</span></span>
+          <span class="stands"
+            ><span class=${isLate ? 'late' : ''}>${stands}</span>${
+              why && !spread ? html` <span class="why">${why}</span>` : nothing
+            }</span
+          >
           ${spread ? html`<spread-mark .say=${say} .spread=${spread}></spread-mark>` : nothing}
           ${between ? html`<span class="between">${between}</span>` : nothing}
-          ${planned ? html`<span class="planned">${planned}</span>` : nothing}
+          ${
+            planned || (why && spread)
+              ? html`<span
+                  >${why ? html`<span class="why">${why}</span>` : nothing}
+                  ${planned ? html`<span class="planned">${planned}</span>` : nothing}</span
+                >`
+              : nothing
+          }
         </li>`;
       })}
     </ul>`;

@@ -31,6 +31,11 @@ export function secondRow(task: TaskView, seen: Seen) {
     return minded ? html`<p class="row"><span class="mind">${minded}</span></p>` : nothing;
   }
   const { said, how } = pressing;
+  // Hands are changed before all that they do: of rows that have no room it leaves last.
+  if (how === 'mind' && !isFlat) {
+    return html`<p class="row hands"><span class="mind">${said}</span></p>
+      ${minded ? html`<p class="row">${minded}</p>` : nothing}`;
+  }
   const end = minded && how === 'plain' ? '.' : '';
   return html`<p class="row both ${isFlat ? 'one' : ''}"><span class=${how}>${said}${end}</span>
     ${minded ? html`<span>${minded}</span>` : nothing}</p>`;
@@ -38,10 +43,10 @@ export function secondRow(task: TaskView, seen: Seen) {
 
 /** Whether what presses and the standard take two small rows of it. */
 export function takesTwoRows(task: TaskView, seen: Seen): boolean {
-  const { said = '' } = pressingOf(task, seen) ?? {};
+  const { said = '', how } = pressingOf(task, seen) ?? {};
   const minded = mindedOf(task, seen.say);
   if (!said || !minded || seen.isFlat) return false;
-  return (said.length + GAP + minded.length) * ROW_LETTER > seen.wide;
+  return how === 'mind' || (said.length + GAP + minded.length) * ROW_LETTER > seen.wide;
 }
 
 /**

@@ -26,13 +26,13 @@ export class NextRow extends Part {
         width: 100%;
         min-height: var(--row-height, var(--touch));
         display: grid;
-        grid-template-columns: calc(204px * var(--arcmin)) minmax(0, 1fr) auto;
+        grid-template-columns: minmax(calc(204px * var(--arcmin)), max-content) minmax(0, 1fr) auto;
         align-items: center;
         padding-right: var(--edge);
         line-height: 1.1;
       }
       clock-time {
-        padding-left: calc(26px * var(--arcmin));
+        padding-inline: calc(26px * var(--arcmin)) 0.3em;
         font-weight: 700;
       }
       .what {

@@ -152,6 +152,13 @@ export const nowLineStyles = css`
     height: 1.28em;
     overflow: hidden;
   }
+  /* Hands are changed before all else: the rest stands under it, small where a line has no room. */
+  .page:has(> .hands) > :not(h2, cure-line, .hands) {
+    order: 1;
+  }
+  :host(:not([height='high'])) .page:has(> .hands) > .row:not(.hands) {
+    font-size: var(--small);
+  }
   .mind {
     border-bottom: var(--heavy) solid var(--ink);
     line-height: 1.1;

@@ -88,9 +88,12 @@ export function sayInShort(line: PassLine, seen: Seen): Said[] {
   const first = pans.find(({ pan }) => !pan.barred);
   const others = pans.filter((each) => each !== barred && each !== first);
   const held = first ? sayFirst(line, first, seen) : null;
-  const lands = !gap && (next || empty === 'after') ? sayNext(line, seen) : null;
-  // Of what runs out, when there is more is wanted sooner than till when the last may be held.
-  const isNextFirst = runsOut !== null && held?.how !== 'mind';
+  // Where nothing is there, how many will be is wanted beside when.
+  const isTold = gap !== null && empty === null;
+  const lands = !isTold && (next || empty === 'after') ? sayNext(line, seen) : null;
+  // Of what runs out, when there is more is wanted sooner than till when the last may be held; of
+  // what is all still held, that it is there.
+  const isNextFirst = runsOut !== null && line.ready > 0 && held?.how !== 'mind';
   return [
     barred && sayPan(barred, seen),
     presses && (gap ?? sayOutcome(line, seen)),
@@ -112,11 +115,12 @@ function sayFirst({ ready }: PassLine, first: LeftInPan, seen: Seen): Said {
 function sayGap(line: PassLine, seen: Seen): Said | null {
   const { dish, next, runsOut, pans, ready, held } = line;
   if (!next || !runsOut || dish.soldOutAt !== null || mustSetOut(line, seen)) return null;
-  // That nothing is there its figure says.
-  if (ready + held === 0) return pans.length > 0 ? sayNext(line, seen) : null;
+  // What is barred says more of it than that nothing is there, which its figure says.
+  if (ready + held === 0 && pans.length > 0) return sayNext(line, seen);
   if (next.readyAt <= runsOut.at) return null;
-  const { outTill } = wordsOf(seen);
-  return minded(outTill(clock(runsOut.at, seen), clock(next.readyAt, seen)));
+  const { outTill, shortTill } = wordsOf(seen);
+  const till = ready + held > 0 ? outTill : shortTill;
+  return minded(till(clock(runsOut.at, seen), clock(next.readyAt, seen)));
 }
 
 /** What goes first of what is held. */

@@ -4,7 +4,15 @@ import { customElement, property } from 'lit/decorators.js';
 import { classMap } from 'lit/directives/class-map.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { ServiceId } from '../../shared/kernel/index.ts';
-import type { Drawn, Intent, Mark, PassLine, PassView, View } from '../../shared/view/index.ts';
+import type {
+  Drawn,
+  Intent,
+  Mark,
+  PassLine,
+  PassView,
+  ServiceOutlook,
+  View,
+} from '../../shared/view/index.ts';
 import { passLine } from '../../shared/view/index.ts';
 import type { Language } from '../../shared/words/index.ts';
 import { clockRange, passWords, sayRefusal, textIn } from '../../shared/words/index.ts';
@@ -22,6 +30,7 @@ import { nameFit } from './pass-line.ts';
 import './pass-taps.ts';
 import { isLean } from './name-fit.ts';
 import { columnsOf, isNarrow, linesOf, nameWidth, pansRows } from './room.ts';
+import { whyLate } from './why-late.ts';
 
 const isPass = (view: View): view is PassView => view.face === 'pass';
 
@@ -118,11 +127,14 @@ export class PassWall extends Part {
     const { seen } = this.#size;
     const columns = columnsOf(seen, view?.dishes.length ?? 0);
     const lines = Math.ceil((view?.dishes.length ?? 1) / columns);
+    const outlook = view && worstService(view);
+    const [name, now] = [this.#name(view, outlook), this.sync.hubNow()];
     return html`<wall-head
         .say=${this.say}
-        .name=${this.#name(view)}
-        .outlook=${view && worstService(view)}
-        .now=${this.sync.hubNow()}
+        .name=${name}
+        .outlook=${outlook}
+        .why=${whyLate(outlook, seen, { name, say: this.say, now })}
+        .now=${now}
         .others=${crew.choices}
         .asks=${crew.asks}
         ?open=${crew.isOpen}
@@ -133,7 +145,7 @@ export class PassWall extends Part {
       <main
         tabindex="0"
         class=${classMap({ two: columns > 1, full: !this.narrow && lines > linesOf(seen, 2) })}
-        aria-label=${this.#name(view)}
+        aria-label=${this.#name(view, null)}
         ${styled({ '--lines': `${lines}`, '--pans-rows': `${pansRows(seen, lines)}` })}
       >
         ${this.#page(drawn, columns)}
@@ -141,9 +153,10 @@ export class PassWall extends Part {
       ${notice({ now: [] }, this)}`;
   }
 
-  #name(view: PassView | null): string {
+  /** For which service it sells; where the head says of that one why it is late, once is enough. */
+  #name(view: PassView | null, told: ServiceOutlook | null): string {
     const { pass } = passWords[this.say.language];
-    if (!view?.service) return pass;
+    if (!view?.service || (told?.heldBy && told.id === view.service.id)) return pass;
     const { name, opensAt, closesAt } = view.service;
     const named = `${pass} · ${textIn(name, this.say)}`;
     const whole = `${named} ${clockRange(opensAt, closesAt, this.say)}`;

@@ -42,8 +42,11 @@ const BESIDE_SHORT = 117;
 const LETTER = 12.6;
 /** What a figure takes with its word under it, or without; and a digit more than two. */
 const FIGURE = { worded: 63, bare: 54, digit: 27 } as const;
-/** What the first box takes, of which the word has no more letters than this. */
-const BOX = { wide: 63, letters: 5 } as const;
+/**
+ * What the first box takes, of which the word has no more letters than this, and the step beside
+ * it: unless a finger asks for more on a small glass.
+ */
+const BOX = { wide: 63, letters: 5, step: 51 } as const;
 /** A longer word is wider than the figure over it: there it is left to who hears the line. */
 const MOST_READY = 6;
 
@@ -59,6 +62,8 @@ export function nameWidth(wall: SeenWall, columns: number, ready: number, words:
   const digits = Math.max(0, `${ready}`.length - 2);
   const figure = Math.max(hasReady(words) ? FIGURE.worded : 0, FIGURE.bare + digits * FIGURE.digit);
   const { length } = words.undo;
-  const box = length > BOX.letters ? LETTER * (length + 1) : BOX.wide;
-  return wide / columns - BESIDE_SHORT - figure - box;
+  const touch = wall.touchPx / wall.arcminPx;
+  const box = Math.max(touch, length > BOX.letters ? LETTER * (length + 1) : BOX.wide);
+  const step = Math.max(0, touch - BOX.step);
+  return wide / columns - BESIDE_SHORT - figure - box - step;
 }

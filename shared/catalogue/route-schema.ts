@@ -132,6 +132,11 @@ const place = entry({
   ...common,
   set: quantitySchema<Celsius>('temperature in degrees Celsius').describe('Of the smoker'),
   pans: z.exactOptional(pans).describe('Lies in pans; left out: piece by piece'),
+  piece: z
+    .exactOptional(entry({ one: textSchema(), many: textSchema() }))
+    .describe(
+      'What one is called on a rack, where no title is beside it; left out: pan, or its cut',
+    ),
   spans,
 }).transform(({ set, ...step }) => ({ ...step, setC: set }));
 

@@ -16,10 +16,10 @@ export type Laid = {
 const pan = { one: { en: 'pan', es: 'charola' }, many: { en: 'pans', es: 'charolas' } } as const;
 
 /** What a stay lays on a rack. */
-export function laidOf({ weightKg, yields, ...cut }: Cut, { pans }: StepOf<'place'>): Laid {
-  if (pans) return { ...pans, pieceKg: pans.holdsKg, piece: pan };
+export function laidOf({ weightKg, yields, ...cut }: Cut, { pans, piece }: StepOf<'place'>): Laid {
+  if (pans) return { ...pans, pieceKg: pans.holdsKg, piece: piece ?? pan };
   const pieceKg = kilograms(weightKg.typical * yields.trim.typical);
-  return { ...cut.footprint, pieceKg, piece: cut.piece };
+  return { ...cut.footprint, pieceKg, piece: piece ?? cut.piece };
 }
 
 /** How many of those a batch of so many pieces is. */

@@ -1,7 +1,9 @@
 import type { Live } from '../day/index.ts';
+import { isLate } from '../day/index.ts';
 import type { StationId } from '../kernel/index.ts';
 import { instant, must } from '../kernel/index.ts';
 import { checksAt } from './check-view.ts';
+import { heldBy } from './held-by.ts';
 import { newsLine } from './news-line.ts';
 import { peopleOf } from './people.ts';
 import type { ClosedDay, ServiceOutlook, ViewHead } from './view.ts';
@@ -24,7 +26,8 @@ export function viewHead(live: Live, stations: ReadonlySet<StationId> | null = n
       const outlook = live.outlookOf(id);
       if (!outlook) return [];
       const { inHandS, hangsOn } = outlook;
-      return [{ id, name, opensAt, inHandS, hangsOn }];
+      const held = hangsOn && isLate(inHandS) ? { heldBy: heldBy(live, hangsOn) } : {};
+      return [{ id, name, opensAt, inHandS, hangsOn, ...held }];
     }),
     news: newsLine(live),
     endsAt: instant(Math.max(...built.services.map(({ closesAt }) => closesAt))),

@@ -75,6 +75,7 @@ export type { DeskView, LimitsHeld } from './desk-view.ts';
 export { drawnView } from './drawn.ts';
 export { type Face, stationsOf } from './face.ts';
 export { type HandChange, handChange } from './hand-change.ts';
+export type { HeldBy } from './held-by.ts';
 export { LagsAmong } from './lags-among.ts';
 export { type LaidOut, layOut } from './laid-out.ts';
 export { leftByService } from './left-by-service.ts';

@@ -17,6 +17,7 @@ import type {
 import type { Check, SlotName, Work } from '../plan/index.ts';
 import type { CheckView } from './check-view.ts';
 import type { CookDrawing } from './cook-drawing.ts';
+import type { HeldBy } from './held-by.ts';
 import type { NewsLine } from './news-line.ts';
 
 export type ViewHead = {
@@ -74,6 +75,8 @@ export type ServiceOutlook = {
   readonly inHandS: Seconds;
   /** The first task of the chain that decides it. */
   readonly hangsOn: TaskId | null;
+  /** How that holds it up; absent where it will not be late. */
+  readonly heldBy?: HeldBy;
 };
 
 export type Person = {

@@ -42,6 +42,7 @@ export { deliveryWords, sayAmount, sayCame, sayOut } from './delivery-words.ts';
 export { type DeskSectionName, type DeskWords, deskWords } from './desk-words.ts';
 export { fireWords } from './fire-words.ts';
 export { learnOdd } from './happening-refusals.ts';
+export { sayHeldBy } from './held-by-words.ts';
 export type { DeviceKind } from './install-phrases.ts';
 export { installWords } from './install-words.ts';
 export type { Interface } from './interface.ts';

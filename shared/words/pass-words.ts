@@ -41,6 +41,8 @@ export type PassWords = {
   readonly noNext: string;
   /** Runs out, and from when there is some again. */
   outTill(time: string, next: string): string;
+  /** The same of a dish of which nothing is there yet: from when it is asked for. */
+  shortTill(time: string, next: string): string;
   shortFrom(time: string, missing: number): string;
   runsOut(time: string, missing: number): string;
   readonly lasts: string;
@@ -94,6 +96,7 @@ const english: PassWords = {
   first: (portions, when) => `first ${portions} at ${when}`,
   noNext: 'no more to come',
   outTill: (time, next) => `out ${time}, next ${next}`,
+  shortTill: (time, next) => `short ${time}, next ${next}`,
   shortFrom: (time, missing) => `${missing} short from ${time}`,
   runsOut: (time, missing) => `out at ${time}, ${missing} short`,
   lasts: 'lasts to the close',
@@ -146,6 +149,7 @@ const spanish: PassWords = {
   first: (portions, when) => `${portions === 1 ? 'primera' : 'primeras'} ${portions}: ${when}`,
   noNext: 'no viene más',
   outTill: (time, next) => `acaba ${time}, sigue ${next}`,
+  shortTill: (time, next) => `falta ${time}, sigue ${next}`,
   shortFrom: (time, missing) => `${missing === 1 ? 'falta' : 'faltan'} ${missing} desde ${time}`,
   runsOut: (time, missing) => `se acaba ${time}, ${missing === 1 ? 'falta' : 'faltan'} ${missing}`,
   lasts: 'alcanza hasta el cierre',

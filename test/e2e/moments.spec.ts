@@ -115,6 +115,7 @@ const LOOKS: readonly (readonly [string, Look])[] = [
   ['the pass in Spanish', { of: 'pass', language: 'es', each: 5 }],
   ['the wall of two stations', { of: 'shared', each: 4 }],
   ['the tablet at one station', { of: 'station', on: TABLET, each: 10 }],
+  ['the tablet of the mixes in Spanish', { of: 'station', on: TABLET, language: 'es', each: 15 }],
   ['the phone of one person', { of: 'station', on: PHONE, language: 'es', each: 4 }],
 ];
 

@@ -44,6 +44,13 @@ describe('the head of the desk', () => {
     expect(services).toMatch(/Lunch, open till .* still to come: 10 min to spare Dinner 5:00 pm/);
   });
 
+  it('says of a service that will be late what holds it up', async () => {
+    const heldBy = { kind: 'begin', task: { en: 'Load ribs' } } as const;
+    const services = late.services.map((each) => ({ ...each, heldBy }));
+    expect((await head({ ...late, services })).services).toContain('not begun: Load ribs');
+    expect((await head(day)).services).not.toContain('not begun');
+  });
+
   it('offers to mend a day that will be late, but not beside the box that does', async () => {
     expect((await head(late)).said).toContain('What would mend it?');
     expect((await head(late, { mending: true })).said).not.toContain('What would mend it?');

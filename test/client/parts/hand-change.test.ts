@@ -41,6 +41,14 @@ describe('where raw and clean would meet, a line', () => {
     );
   });
 
+  it('says it in a row of its own, before all that leaves where there is no room', async () => {
+    const mind = { en: 'along the grain' };
+    await line({ offRaw: true, mind }, null);
+    const page = document.querySelector('now-line')?.shadowRoot?.querySelector('.page');
+    const hands = page?.querySelector(':scope > .hands');
+    expect(hands?.textContent).toBe('Off raw meat: wash hands, new gloves');
+  });
+
   it('asks for it after the tap where raw hands tap for clean work', async () => {
     const said = await line({ side: 'clean' }, 'raw');
     expect(said).toContain('wash hands and change gloves after the tap');

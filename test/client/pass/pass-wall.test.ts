@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { PassWall } from '../../../client/pass/pass-wall.ts';
 import type { BatchId, DishId, ServiceId } from '../../../shared/kernel/index.ts';
+import { must, seconds } from '../../../shared/kernel/index.ts';
 import type { PassDish, PassPan, PassView } from '../../../shared/view/index.ts';
 import { buttonsOf, drawn, saidOn, tap, tapsWrittenDown } from '../fingers.ts';
 import { at, stationView } from '../fixtures.ts';
@@ -128,6 +129,24 @@ describe('the wall of the pass', () => {
     expect(lines[1]).not.toMatch(/short/);
   });
 
+  it('says in two columns of what is not there yet from when to when it is short', async () => {
+    const later = { ...coming, ...soon, readyAt: at(45) };
+    const { element } = await wall([dish('Later', later), ...thirteen.slice(1)]);
+    const [line] = [...(element.shadowRoot?.querySelectorAll('pass-line') ?? [])].map(saidOn);
+    expect(line).toMatch(/0 ready short 10:4\d, next 11:27 +first 24 at 11:40/);
+  });
+
+  it('says in two columns of what is all held that it is there, before what comes', async () => {
+    const early = { id: dinner, name: { en: 'Dinner' }, opensAt: at(10), closesAt: at(70) };
+    const whole = dish('Whole', { stage: 'held', portions: 4 });
+    const lands = { ...coming, ...soon, portions: 2, readyAt: at(12), batch: 'later' as BatchId };
+    const pans = [...whole.pans, pan('Whole', lands)];
+    const two = [{ ...whole, pans }, ...thirteen.slice(1)];
+    const { element } = await wall(two, { service: early });
+    const [line] = [...(element.shadowRoot?.querySelectorAll('pass-line') ?? [])].map(saidOn);
+    expect(line).toMatch(/0 ready out at \S+ \d+ short +4 held till 12:12 +next 2 at/);
+  });
+
   it('says before it opens what brings to the board what is held', async () => {
     const early = { opensAt: at(60), closesAt: at(120) };
     const service = { id: dinner, name: { en: 'Dinner' }, ...early };
@@ -206,6 +225,25 @@ describe('the wall of the pass', () => {
     await tap(element, 'less: Three');
     expect(names(element)).not.toContain('5 more sold: Three');
     expect(names(element)).toContain('sold out');
+  });
+
+  it('says at its head of a service that will be late what holds it up till when', async () => {
+    const heldBy = { kind: 'cooks', dish: { en: 'Pork' }, till: at(150) } as const;
+    const late = { id: dinner, name: { en: 'Dinner' }, opensAt: at(60), inHandS: seconds(-1800) };
+    const services = [{ ...late, hangsOn: null, heldBy }];
+    const headOf = async (wide: number) => {
+      Object.assign(globalThis, { innerWidth: wide });
+      const { element } = await wall(thirteen, { services });
+      return saidOn(must(element.shadowRoot?.querySelector('wall-head'), 'a head'));
+    };
+    expect(await headOf(1920)).toMatch(/Pass .*30 min late Pork cooks till ≈\s13:12/);
+    // Where it would push the clock out, it does without its time.
+    const narrower = await headOf(1200);
+    expect(narrower).toContain('Pork cooks');
+    expect(narrower).not.toContain('Pork cooks till');
+    document.body.replaceChildren();
+    const { element } = await wall(thirteen, { services: [{ ...late, hangsOn: null }] });
+    expect(saidOn(element)).not.toContain('Pork');
   });
 
   it('lets a hand go out till a time, as every wall does', async () => {

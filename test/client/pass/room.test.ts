@@ -34,6 +34,15 @@ describe('the room on the wall of the pass', () => {
     expect(nameWidth(wall, 2, 20, { ...words, undo: 'uundoo' })).toBeLessThan(wide);
   });
 
+  it('is less for a name where a finger asks for wider boxes than the words in them', () => {
+    const glass = { widthPx: 1024, heightPx: 600 };
+    const shelf = seen(1024, 600, scaleOf({ diagonalIn: 10, distanceM: 0.7 }, glass));
+    const words = { ready: 'ready', undo: 'undo' };
+    const bare = nameWidth({ ...shelf, touchPx: 0 }, 2, 20, words);
+    const boxes = (2 * shelf.touchPx) / shelf.arcminPx;
+    expect(nameWidth(shelf, 2, 20, words)).toBeCloseTo(bare - (boxes - 63 - 51));
+  });
+
   it('has no room under a figure for a word that is wider', () => {
     expect(hasReady({ ready: 'listas', undo: '' })).toBe(true);
     expect(hasReady({ ready: 'reeaady', undo: '' })).toBe(false);

@@ -1,8 +1,8 @@
 import type { Instant } from '../../../shared/kernel/index.ts';
 import type { PassView, SmokerView, StationView, View } from '../../../shared/view/index.ts';
-import { passLine } from '../../../shared/view/index.ts';
+import { handChange, passLine } from '../../../shared/view/index.ts';
 import type { Language, Say } from '../../../shared/words/index.ts';
-import { clockTime, textIn } from '../../../shared/words/index.ts';
+import { clockTime, textIn, ui } from '../../../shared/words/index.ts';
 import type { SeenText, SeenWall } from './seen.ts';
 
 // What whoever stands before a wall has to be told at once: what now, how much, to what standard,
@@ -54,11 +54,13 @@ function missingUnderNow(
     const mind = state === 'running' ? (check?.feel ?? task.mind) : (task.mind ?? check?.feel);
     const amount = pieces > 1 || weightKg > 0 ? /\d+ \p{L}+|\d (?:lb|oz|kg|g)\b/u : /./;
     const byWhen = onClock(state === 'running' && endAt < at ? at : endAt, say);
+    const change = state === 'ready' ? handChange(task, null) : null;
     const isTold = state === 'done' || !mind || words.includes(textIn(mind, say));
     return [
       ...(hand && !on.some(({ element }) => element.startsWith('b.who')) ? ['who?'] : []),
       ...(amount.test(words) || task.thing ? [] : ['how much?']),
       ...(isTold ? [] : ['to what standard?']),
+      ...(change && !words.includes(ui[say.language].handChange[change]) ? ['clean hands?'] : []),
       ...(end === byWhen ? [] : [`by when? ${byWhen}, not ${end}`]),
     ].map((what) => `${title}: ${what}`);
   });
