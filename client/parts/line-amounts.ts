@@ -18,6 +18,13 @@ export function countOf({ pieces, piece, thing, byWeight, weightKg }: TaskView, 
   return thing && pieces === 1 ? '' : countPieces(pieces, piece, say);
 }
 
+/** Where no raw meat is in the hand it is the mix that goes on the scale. */
+export const isOfMix = ({ mix, side }: TaskView) => mix !== undefined && side !== 'raw';
+
+/** The same in a row that has room for one amount: of what goes on the scale, what that shows. */
+export const amountOf = (task: TaskView, say: Say): string =>
+  task.mix && isOfMix(task) ? unbroken(scaleWeight(task.mix.weightKg, say)) : countOf(task, say);
+
 /** How many and how heavy, which mix, how hot, on which thing, and where: the row of a line. */
 export function amountsOf(task: TaskView, say: Say): string {
   const named = task.thing && textIn(task.thing, say);
@@ -27,13 +34,10 @@ export function amountsOf(task: TaskView, say: Say): string {
 /** In which smoker, on which racks. */
 const whereOf = ({ racks }: TaskView, say: Say) => racks && unbroken(saySlots(racks, say));
 
-/**
- * How many and how heavy, and which mix. Where no raw meat is in the hand it is the mix that goes
- * on the scale, so it comes first, and the pieces are only what it is for.
- */
+/** How many and how heavy, and which mix; of one that is weighed the pieces are what it is for. */
 function muchOf(task: TaskView, say: Say): readonly (string | null | undefined)[] {
   const [count, mix] = [countOf(task, say), mixOf(task, say)];
-  if (!mix || task.side === 'raw') return [count, heavyOf(task, say), mix];
+  if (!mix || !isOfMix(task)) return [count, heavyOf(task, say), mix];
   return [capital(mix), count && ui[say.language].forThese(count)];
 }
 

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TaskView } from '../../shared/view/index.ts';
 import { type Say, ui } from '../../shared/words/index.ts';
-import { amountsOf } from './line-amounts.ts';
+import { amountsOf, isOfMix } from './line-amounts.ts';
 import './tally-strokes.ts';
 
 type Seen = {
@@ -33,7 +33,8 @@ export function tallyPlace(
   task: TaskView,
   { say, kept, isBrief, count }: Pick<Seen, 'say' | 'kept' | 'isBrief' | 'count'>,
 ) {
-  if (task.pieces === 1 || task.byWeight || task.state !== 'running') return nothing;
+  if (task.pieces === 1 || task.byWeight || isOfMix(task)) return nothing;
+  if (task.state !== 'running') return nothing;
   return html`<tally-strokes
     .say=${say}
     .task=${task}

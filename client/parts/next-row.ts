@@ -6,7 +6,7 @@ import { pressesNow } from '../../shared/view/index.ts';
 import { sayBecause, textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import { isOtherMinute } from './clock-time.ts';
-import { countOf } from './line-amounts.ts';
+import { amountOf } from './line-amounts.ts';
 import { Part } from './part.ts';
 
 /**
@@ -130,7 +130,7 @@ export class NextRow extends Part {
   protected override draw() {
     const { task, say } = this;
     if (!task) return null;
-    const many = [countOf(task, say), task.thing && textIn(task.thing, say)];
+    const many = [amountOf(task, say), task.thing && textIn(task.thing, say)];
     return html`<button @click=${() => this.tell('pick', task.id)}>
       <clock-time .say=${say} .at=${task.startAt} .now=${this.now}></clock-time>
       <span class="what">

@@ -1,5 +1,6 @@
 // @vitest-environment happy-dom
 import { afterEach, describe, expect, it } from 'vitest';
+import { NextRow } from '../../../client/parts/next-row.ts';
 import { NowLine } from '../../../client/parts/now-line.ts';
 import { type CommandId, celsius, kilograms, type SlotId } from '../../../shared/kernel/index.ts';
 import type { Intent, TaskView } from '../../../shared/view/index.ts';
@@ -324,6 +325,26 @@ describe('the line of a mix', () => {
     expect(await said({ ...squareRibs, side: 'clean', mix })).toContain(
       'Rib rub, 9.4 oz · for 20 slabs',
     );
+  });
+
+  it('has no pieces to count while it is weighed, and on meat it does', async () => {
+    const tallies = async (side: 'clean' | 'raw') => {
+      const { element } = await line({ ...squareRibs, side, mix, state: 'running' });
+      return element.shadowRoot?.querySelectorAll('tally-strokes').length;
+    };
+    expect([await tallies('clean'), await tallies('raw')]).toEqual([0, 1]);
+  });
+
+  it('says in a row under Next what goes on the scale', async () => {
+    const saidNext = async (side: 'clean' | 'raw') => {
+      const say = { language: 'en', zone, clock, temperature, weight } as const;
+      const row = Object.assign(new NextRow(), { say, task: { ...squareRibs, side, mix } });
+      document.body.append(row);
+      await drawn();
+      return saidOn(row).replaceAll('\u00a0', ' ');
+    };
+    expect(await saidNext('clean')).toContain('9.4 oz');
+    expect(await saidNext('raw')).toContain('20 slabs');
   });
 
   it('says first what is in the hand where the mix goes on meat', async () => {
