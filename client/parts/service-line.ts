@@ -13,17 +13,6 @@ export class ServiceLine extends Part {
   static override styles = [
     base,
     css`
-      /* Behind how late it is, why: where that has no room it leaves whole. */
-      p {
-        display: flex;
-        flex-wrap: wrap;
-        column-gap: 0.5em;
-        max-height: var(
-          --why-high,
-          calc(var(--heavy) + max(1.2em, round(down, var(--touch), 1.2em)))
-        );
-        overflow: hidden;
-      }
       .short {
         font-weight: 800;
         border-bottom: var(--heavy) solid var(--brick);
@@ -32,15 +21,12 @@ export class ServiceLine extends Part {
   ];
 
   @property({ attribute: false }) outlook: ServiceOutlook | null = null;
-  /** What it waits for, where that is told here. */
-  @property() why = '';
   @property({ type: Number, hasChanged: isOtherMinute }) now: Instant | null = null;
 
   protected override draw() {
     const { outlook, say, now } = this;
     if (!outlook) return null;
     const isShort = wholeMinutes(outlook.inHandS) < 0;
-    const said = html`<span class=${isShort ? 'short' : ''}>${sayInHand(outlook, say, now)}</span>`;
-    return this.why ? html`<p>${said} <span>${this.why}</span></p>` : said;
+    return html`<span class=${isShort ? 'short' : ''}>${sayInHand(outlook, say, now)}</span>`;
   }
 }

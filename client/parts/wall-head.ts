@@ -61,7 +61,6 @@ export class WallHead extends Part {
         flex-basis: 100%;
       }
       :host([narrow]) service-line {
-        --why-high: none;
         order: 1;
         padding-bottom: 0.2em;
       }
@@ -88,8 +87,6 @@ export class WallHead extends Part {
 
   @property() name = '';
   @property({ attribute: false }) outlook: ServiceOutlook | null = null;
-  /** What that service waits for, where there is room to tell it. */
-  @property() why = '';
   @property({ type: Number }) now: Instant = instant(0);
   @property({ type: Boolean, reflect: true }) narrow = false;
   @property({ type: Boolean, reflect: true }) tight = false;
@@ -114,12 +111,9 @@ export class WallHead extends Part {
     return html`<h1 class=${this.name.length > LONG_LETTERS ? 'long' : ''}>
         <button aria-expanded=${this.open} @click=${toggle}>${title}</button>
       </h1>
-      <service-line
-        .say=${say}
-        .outlook=${this.outlook}
-        .why=${this.why}
-        .now=${this.now}
-      ></service-line>
+      <slot
+        ><service-line .say=${say} .outlook=${this.outlook} .now=${this.now}></service-line
+      ></slot>
       <clock-time .say=${say} .at=${this.now}></clock-time>
       ${
         this.open

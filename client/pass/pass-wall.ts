@@ -1,5 +1,5 @@
 import type { PropertyValues } from 'lit';
-import { css, html } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { classMap } from 'lit/directives/class-map.js';
 import { repeat } from 'lit/directives/repeat.js';
@@ -27,6 +27,7 @@ import { SeenSize } from '../shell/seen-size.ts';
 import type { Sync } from '../sync/index.ts';
 import { base } from '../theme/index.ts';
 import { nameFit } from './pass-line.ts';
+import './late-line.ts';
 import './pass-taps.ts';
 import { isLean } from './name-fit.ts';
 import { columnsOf, isNarrow, linesOf, nameWidth, pansRows } from './room.ts';
@@ -129,11 +130,11 @@ export class PassWall extends Part {
     const lines = Math.ceil((view?.dishes.length ?? 1) / columns);
     const outlook = view && worstService(view);
     const [name, now] = [this.#name(view, outlook), this.sync.hubNow()];
+    const why = whyLate(outlook, seen, { name, say: this.say, now });
     return html`<wall-head
         .say=${this.say}
         .name=${name}
         .outlook=${outlook}
-        .why=${whyLate(outlook, seen, { name, say: this.say, now })}
         .now=${now}
         .others=${crew.choices}
         .asks=${crew.asks}
@@ -141,7 +142,8 @@ export class PassWall extends Part {
         @toggle=${this.#crew.toggle}
         ?narrow=${this.narrow}
         tight
-      ></wall-head>
+        >${why ? this.#late(outlook, why) : nothing}</wall-head
+      >
       <main
         tabindex="0"
         class=${classMap({ two: columns > 1, full: !this.narrow && lines > linesOf(seen, 2) })}
@@ -151,6 +153,16 @@ export class PassWall extends Part {
         ${this.#page(drawn, columns)}
       </main>
       ${notice({ now: [] }, this)}`;
+  }
+
+  #late(outlook: ServiceOutlook | null, why: string) {
+    return html`<late-line
+      .say=${this.say}
+      .outlook=${outlook}
+      .why=${why}
+      .now=${this.sync.hubNow()}
+      ?narrow=${this.narrow}
+    ></late-line>`;
   }
 
   /** For which service it sells; where the head says of that one why it is late, once is enough. */

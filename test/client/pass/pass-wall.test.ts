@@ -234,9 +234,11 @@ describe('the wall of the pass', () => {
     const headOf = async (wide: number) => {
       Object.assign(globalThis, { innerWidth: wide });
       const { element } = await wall(thirteen, { services });
-      return saidOn(must(element.shadowRoot?.querySelector('wall-head'), 'a head'));
+      return saidOn(must(element.shadowRoot?.querySelector('late-line'), 'why late'));
     };
-    expect(await headOf(1920)).toMatch(/Pass .*30 min late Pork cooks till ≈\s13:12/);
+    const whole = await headOf(1920);
+    expect(whole).toMatch(/Dinner 11:42: 30 min late/);
+    expect(whole).toMatch(/Pork cooks till ≈\s13:12/);
     // Where it would push the clock out, it does without its time.
     const narrower = await headOf(1200);
     expect(narrower).toContain('Pork cooks');
