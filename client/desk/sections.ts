@@ -1,7 +1,7 @@
 import { html } from 'lit';
 import type { DeskView, Drawn } from '../../shared/view/index.ts';
 import type { DeskSectionName, Say } from '../../shared/words/index.ts';
-import { learnOdd, sayOdd } from '../../shared/words/index.ts';
+import { oddSayer, sayOddRefused } from '../../shared/words/index.ts';
 import type { Sync } from '../sync/index.ts';
 import './day-close.ts';
 import './day-log.ts';
@@ -16,7 +16,7 @@ import './time-chart.ts';
 import './who.ts';
 
 // What comes is written down here and nowhere else, and refused here.
-learnOdd(sayOdd);
+oddSayer.say = sayOddRefused;
 
 /** What the desk hands to each of its sections. */
 export type Desk = {

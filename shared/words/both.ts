@@ -1,6 +1,6 @@
 import { englishTongue } from './english-tongue.ts';
-import { learnOdd } from './happening-refusals.ts';
-import { sayOdd } from './odd-words.ts';
+import { oddSayer } from './happening-refusals.ts';
+import { sayOddRefused } from './odd-words.ts';
 import { spanishTongue } from './spanish-tongue.ts';
 import { learn } from './tongue.ts';
 
@@ -8,4 +8,4 @@ import { learn } from './tongue.ts';
 // does all of a room's that it does not use, and learns the one language that it shows.
 learn('en', englishTongue);
 learn('es', spanishTongue);
-learnOdd(sayOdd);
+oddSayer.say = sayOddRefused;

@@ -13,8 +13,7 @@ export const happeningEnglish: HappeningPhrases = {
   'day-is-closed': ({ time, person }) =>
     `The day was closed at ${time}${person && ` by ${person}`}: take the closing back first.`,
   'past-use-by': ({ day }) => `Its use-by, ${day}, is past: it may not be used.`,
-  'odd-delivery': ({ cut, odd }) =>
-    `${cut}: ${odd} Say it again at the desk: tap “it is so”, or put it right.`,
+  'odd-delivery': ({ odd }) => odd,
   'unknown-lot': ({ lot }) => `There is no lot ${lot} in the cooler: read the label again.`,
   'lot-not-here-yet': ({ lot, time }) =>
     `Lot ${lot} came at ${time}, after that was begun: name the lot that was there.`,

@@ -13,7 +13,7 @@ export type Named = {
   readonly weight: string;
   /** The row that was broken, with both amounts. */
   readonly row: string;
-  /** What is odd, as one sentence; nothing on a screen that has no words for it. */
+  /** What is odd, and what to do; nothing on a screen at which nothing comes. */
   readonly odd: string;
 };
 

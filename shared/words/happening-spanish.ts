@@ -14,8 +14,7 @@ export const happeningSpanish: HappeningPhrases = {
   'day-is-closed': ({ time, person }) =>
     `El día se cerró a ${las(time)}${person && ` (${person})`}: deshaga antes el cierre.`,
   'past-use-by': ({ day }) => `Caducó el ${day}: no se puede usar.`,
-  'odd-delivery': ({ cut, odd }) =>
-    `${cut}: ${odd} Dígalo otra vez en el escritorio: toque «así es» o corríjalo.`,
+  'odd-delivery': ({ odd }) => odd,
   'unknown-lot': ({ lot }) => `No hay ningún lote ${lot} en la cámara: lea otra vez la etiqueta.`,
   'lot-not-here-yet': ({ lot, time }) =>
     `El lote ${lot} llegó a ${las(time)}, después de empezar eso: diga el lote que había.`,

@@ -41,7 +41,7 @@ export { sayCookOffer } from './cook-offers.ts';
 export { deliveryWords, sayAmount, sayCame, sayOut } from './delivery-words.ts';
 export { type DeskSectionName, type DeskWords, deskWords } from './desk-words.ts';
 export { fireWords } from './fire-words.ts';
-export { learnOdd } from './happening-refusals.ts';
+export { oddSayer } from './happening-refusals.ts';
 export { sayHeldBy } from './held-by-words.ts';
 export type { DeviceKind } from './install-phrases.ts';
 export { installWords } from './install-words.ts';
@@ -58,7 +58,7 @@ export {
   sayMendServices,
   sayOverlong,
 } from './mend-words.ts';
-export { oddWords, sayOdd } from './odd-words.ts';
+export { oddWords, sayOdd, sayOddRefused } from './odd-words.ts';
 export { sayMargin, sayOffer } from './offers.ts';
 export { type PassWords, passWords } from './pass-words.ts';
 export { pitWords } from './pit-words.ts';

@@ -1,5 +1,5 @@
 import { kilograms, unreachable } from '../kernel/index.ts';
-import type { Odd } from '../view/index.ts';
+import type { Odd, Refusal } from '../view/index.ts';
 import { weight } from './amounts.ts';
 import { deliveryWords } from './delivery-words.ts';
 import type { Language, Say } from './say.ts';
@@ -9,6 +9,7 @@ import { sayDay } from './say-day.ts';
 /** What is asked once more of what is typed in, since it is seldom so. */
 export type OddWords = {
   readonly itIsSo: string;
+  refused(cut: string, odd: string): string;
   heavy(amount: string, counted: string, each: string, usual: string): string;
   /** Of more than a kitchen buys for a week. */
   many(counted: string, listed: number): string;
@@ -23,6 +24,8 @@ export type OddWords = {
 
 const english: OddWords = {
   itIsSo: 'it is so',
+  refused: (cut, odd) =>
+    `${cut}: ${odd} Say it again at the desk: tap “it is so”, or put it right.`,
   heavy: (amount, counted, each, usual) =>
     `${amount} for ${counted} is ${each} apiece, where ${usual} is usual`,
   many: (counted, listed) => `${counted} came, where the pull list asks for ${listed}`,
@@ -35,6 +38,8 @@ const english: OddWords = {
 
 const spanish: OddWords = {
   itIsSo: 'así es',
+  refused: (cut, odd) =>
+    `${cut}: ${odd} Dígalo otra vez en el escritorio: toque «así es» o corríjalo.`,
   heavy: (amount, counted, each, usual) =>
     `${amount} para ${counted} son ${each} por pieza, y lo normal son ${usual}`,
   many: (counted, listed) => `llegaron ${counted}, y la lista pide ${listed}`,
@@ -47,6 +52,12 @@ const spanish: OddWords = {
 
 /** @example oddWords.en.itIsSo //=> 'it is so' */
 export const oddWords: Readonly<Record<Language, OddWords>> = { en: english, es: spanish };
+
+/** Why what is odd was not kept: what, of which cut, and what to do. */
+export const sayOddRefused = (refusal: Refusal, say: Say): string =>
+  refusal.rule === 'odd-delivery'
+    ? oddWords[say.language].refused(textIn(refusal.cut, say), sayOdd(refusal.odd, say))
+    : '';
 
 /** All that is odd, as one sentence. */
 export function sayOdd(odd: readonly Odd[], say: Say): string {
