@@ -9,12 +9,11 @@ export default defineConfig({
   globalSetup: './test/browser-setup.ts',
   testMatch: '**/*.spec.ts',
   outputDir: 'test-results',
-  // A kitchen waits half of its time, for a hub or for a day that goes by: two cores carry three,
-  // of which one at least is of the other kind.
-  workers: 3,
+  // Two cores carry two kitchens: one whose day goes by, and one whose pages are looked at.
+  workers: 2,
   projects: [
-    { name: 'days', testIgnore: PAGES, workers: 2 },
-    { name: 'pages', testMatch: PAGES, workers: 2 },
+    { name: 'days', testIgnore: PAGES, workers: 1 },
+    { name: 'pages', testMatch: PAGES, workers: 1 },
   ],
   // One picture for every system: the letters are ours.
   snapshotPathTemplate: 'test/gallery/references/{arg}{ext}',

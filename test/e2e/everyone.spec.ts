@@ -16,6 +16,9 @@ import { type HubProcess, letDemoBegin, startHub } from './hub-process.ts';
 let folder: string;
 let hub: HubProcess;
 
+// Each looks at all screens.
+test.describe.configure({ timeout: 240_000 });
+
 test.beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'coalface-everyone-'));
   letDemoBegin(folder, '12:04');
