@@ -18,8 +18,8 @@ const launcherStays: Plugin = {
 
 /**
  * The hub as Node runs it. It could run from its sources as well, but reading five hundred of them
- * through a compiler, once for its process and once for each thread, keeps the walls alone for ten
- * seconds more after each start on a small machine.
+ * through a compiler, once for its process and once for each thread, keeps the walls alone for
+ * twice as long after each start.
  */
 export default defineConfig({
   root: at('.'),
