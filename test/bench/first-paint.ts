@@ -4,15 +4,18 @@ import type { Browser, BrowserContext, Page } from 'playwright';
 const SLOWED = 6;
 const WALL = '/station.html?station=trim';
 
-/** From asking for a page until anything is on the glass, and until its first task is. */
-export type Paint = { readonly firstMs: number; readonly dayMs: number };
+/**
+ * From asking for a page until any word is on the glass, until one of use is (that the page opens
+ * is none), and until its first task is.
+ */
+export type Paint = { readonly wordMs: number; readonly firstMs: number; readonly dayMs: number };
 
 /** A station wall on a device that has nothing of it yet. */
 export async function paintCold(browser: Browser, address: string): Promise<Paint> {
   const context = await browser.newContext();
   const paint = await paintOf(context, address);
   await context.close();
-  return paint;
+  return { ...paint, firstMs: paint.wallMs };
 }
 
 /** A page of bare words from the same hub: what no screen can be painted sooner than. */
@@ -38,14 +41,16 @@ export async function paintKept(browser: Browser, address: string): Promise<Pain
   await page.close();
   const paint = await paintOf(context, address);
   await context.close();
-  return paint;
+  // The first words are what stood there.
+  return { ...paint, firstMs: paint.wordMs };
 }
 
-async function paintOf(context: BrowserContext, address: string): Promise<Paint> {
+async function paintOf(context: BrowserContext, address: string) {
   const page = await slowedPage(context);
   await page.addInitScript({ content: WATCH });
   await page.goto(address + WALL);
-  return { firstMs: await firstPaint(page), dayMs: await taskPaint(page) };
+  const wordMs = await firstPaint(page);
+  return { wordMs, dayMs: await markOf(page, 'task'), wallMs: await markOf(page, 'wall') };
 }
 
 async function slowedPage(context: BrowserContext): Promise<Page> {
@@ -69,24 +74,27 @@ const firstPaint = (page: Page) =>
   );
 
 /**
- * In the page, before its own scripts: looks at each frame whether a task is on the wall. The frame
- * in which it was made is painted before the next one begins. As text, since what compiles these
- * files would add words of its own to a function.
+ * In the page, before its own scripts: looks at each frame whether the wall's head is there, and
+ * whether a task is. The frame in which it was made is painted before the next one begins. As text,
+ * since what compiles these files would add words of its own to a function.
  */
-const WATCH = `requestAnimationFrame(function look() {
-  const wall = document.querySelector('station-wall');
-  const isThere = wall?.shadowRoot?.querySelector('now-line');
-  requestAnimationFrame(isThere ? () => performance.mark('task') : look);
-});`;
+const WATCH = `for (const [name, part] of [['wall', 'wall-head'], ['task', 'now-line']]) {
+  requestAnimationFrame(function look() {
+    const wall = document.querySelector('station-wall');
+    const isThere = wall?.shadowRoot?.querySelector(part);
+    requestAnimationFrame(isThere ? () => performance.mark(name) : look);
+  });
+}`;
 
-const taskPaint = (page: Page) =>
+const markOf = (page: Page, wanted: string) =>
   page.evaluate(
-    () =>
+    (name) =>
       new Promise<number>((resolve) => {
         const seen = new PerformanceObserver((list) => {
-          const [task] = list.getEntriesByName('task');
-          if (task) resolve(task.startTime);
+          const [mark] = list.getEntriesByName(name);
+          if (mark) resolve(mark.startTime);
         });
         seen.observe({ type: 'mark', buffered: true });
       }),
+    wanted,
   );

@@ -32,6 +32,27 @@ test('a built page draws itself anew when the clock moves on', async ({ page }) 
   await expect.poll(() => head.ariaSnapshot(), { timeout: 20_000 }).not.toBe(before);
 });
 
+test('a page says that it opens, before its scripts are there and not after', async ({
+  browser,
+}) => {
+  const page = await browser.newPage();
+  const opening = page.getByText('Opening … Abriendo …', { exact: true });
+  let letThrough = () => {};
+  const held = new Promise<void>((resolve) => {
+    letThrough = resolve;
+  });
+  await page.route('**/*.js', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.goto(`${hub.address}/station.html?station=trim`, { waitUntil: 'commit' });
+  await expect(opening).toBeVisible();
+  letThrough();
+  await expect(page.locator('now-line').first()).toBeVisible({ timeout: 20_000 });
+  await expect(opening).toBeHidden();
+  await page.close();
+});
+
 test('a wall that is loaded anew begins with what stood on it, until it is drawn', async ({
   browser,
 }) => {
