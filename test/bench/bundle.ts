@@ -16,8 +16,8 @@ const ROUNDS = 5;
  * more: it fetches one, not both. A KB is 1,000 bytes. The service worker is not of the wall: a
  * device fetches it once. Then, in Chromium slowed to a sixth, the median of five from asking for a
  * wall until it is painted, and until its first task is: where the device has nothing yet, when the
- * page says at first only that it opens (`first_word_cold_ms`), and where it keeps the screens, when
- * it begins with what stood there; and beside them until a page of bare words is painted.
+ * page says at first only that it opens (`first_word_cold_ms`), and where it keeps the screens,
+ * when it begins with what stood there; and beside them until a page of bare words is painted.
  * `waiting_per_core` says how many others wanted the machine meanwhile: above one, these times are
  * those of a machine that is shared.
  */
