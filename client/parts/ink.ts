@@ -16,6 +16,16 @@ export function inkFirst(): void {
 /** Resolves when what a part has just drawn is on the glass; null where nothing is awaited. */
 export const inkToCome = (): Promise<void> | null => coming;
 
+/**
+ * What a finger did is told when its ink is on the glass, and at once where there is none to come:
+ * the disk's answers would come before the frame. All that is told so keeps the order of the
+ * fingers, and on a page that nobody looks at any longer it waits for no frame.
+ */
+export function afterInk(tell: () => void): void {
+  if (coming) void coming.then(tell);
+  else tell();
+}
+
 /** Makes a call of many within a frame: it is run in the next one, before that is painted. */
 export function onceAFrame(run: () => void): () => void {
   let isDue = false;

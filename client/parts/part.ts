@@ -5,6 +5,7 @@ import type { Intent } from '../../shared/view/index.ts';
 import type { Interface, Say } from '../../shared/words/index.ts';
 import { ui } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
+import { afterInk } from './ink.ts';
 
 /**
  * What every part of a screen has: how its reader wants things said, and the promise that a part
@@ -51,9 +52,9 @@ export abstract class Part extends LitElement {
     return html`<p role="status">${this.words.broken}</p>`;
   }
 
-  /** Asks the screen to have something done. */
+  /** Asks the screen to have something done, when whoever tapped has seen that they did. */
   protected ask(intent: Intent): void {
-    this.tell('ask', intent);
+    afterInk(() => this.tell('ask', intent));
   }
 
   protected tell<Detail>(name: string, detail: Detail): void {

@@ -1,5 +1,6 @@
 // @vitest-environment happy-dom
 import { afterEach, describe, expect, it } from 'vitest';
+import { inkToCome } from '../../../client/parts/ink.ts';
 import { NextRow } from '../../../client/parts/next-row.ts';
 import { NowLine } from '../../../client/parts/now-line.ts';
 import { type CommandId, celsius, kilograms, type SlotId } from '../../../shared/kernel/index.ts';
@@ -45,7 +46,7 @@ async function tap(element: NowLine, name: string) {
   const found = buttons(element.shadowRoot).find(([each]) => each.startsWith(name));
   if (!found) throw new Error(`no "${name}" among ${buttons(element.shadowRoot).map(([n]) => n)}`);
   found[1].click();
-  await drawn();
+  await told();
 }
 
 const names = (element: NowLine) => buttons(element.shadowRoot).map(([name]) => name);
@@ -55,6 +56,12 @@ async function choose(element: NowLine, name: string) {
   buttons(element.shadowRoot)
     .find(([each]) => each === name)?.[1]
     .click();
+  await told();
+}
+
+/** What a finger did is told when its ink has been seen. */
+async function told() {
+  await inkToCome();
   await drawn();
 }
 

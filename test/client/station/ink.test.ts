@@ -36,7 +36,8 @@ async function wallBefore(outbox: Outbox) {
   const time = new StagedTime();
   const hub = new StagedHub(time);
   const face = { kind: 'station', station: busy.stations[0]?.id as never } as const;
-  const ids = { newId: () => 'tap-1', screenId: 'a-screen' as ScreenId };
+  let taps = 0;
+  const ids = { newId: () => `tap-${++taps}`, screenId: 'a-screen' as ScreenId };
   const from = { openLink: hub.open, outbox, clock: time, timers: time, drainer: soleDrainer() };
   const sync = createSync({ ...from, ...ids, face });
   const shows = (view: StationView) => hub.listener?.view({ epoch: 'one', seq: view.seq, view });
@@ -47,6 +48,16 @@ async function wallBefore(outbox: Outbox) {
   document.body.append(wall);
   await drawn();
   return { wall, shows };
+}
+
+/** The same, and what its disk has been asked to keep, in that order. */
+async function wallWithDisk(put = memoryOutbox().put) {
+  const asked: string[] = [];
+  const noted: Outbox['put'] = (kept) => {
+    asked.push(kept.command.kind);
+    return put(kept);
+  };
+  return { ...(await wallBefore({ ...memoryOutbox(), put: noted })), asked };
 }
 
 /** How often each kind of part was drawn since. */
@@ -74,20 +85,47 @@ const ringOf = (button: Element) => (button.getRootNode() as ShadowRoot).host;
 
 describe('the ink of a tap on a ring', () => {
   it('is there before the outbox has it, and before anything else is drawn', async () => {
-    const asked: unknown[] = [];
-    const never = () => new Promise<void>(() => {});
-    const put: Outbox['put'] = (kept) => {
-      asked.push(kept);
-      return never();
-    };
-    const { wall } = await wallBefore({ ...memoryOutbox(), put });
+    const { wall, asked } = await wallWithDisk(() => new Promise(() => {}));
     expect(wall.shadowRoot?.querySelectorAll('now-line')).toHaveLength(2);
     const wasDrawn = drawings();
     await tap(wall, 'start: Inject six shoulders');
-    expect(asked).toHaveLength(1);
     expect(hasInk(wall, 'start: Inject six shoulders')).toBe(true);
     // Both drawings of a ring are on the glass before it is tapped.
     expect(wasDrawn()).toEqual({});
+    // Nor has the disk been asked: its answers would come before the frame.
+    expect(asked).toEqual([]);
+    await vi.waitFor(() => expect(asked).toEqual(['start']));
+  });
+
+  it('is followed by taps in the order of the fingers, inked or not', async () => {
+    const { wall, asked } = await wallWithDisk();
+    await tap(wall, 'start: Inject six shoulders');
+    await tap(wall, 'help');
+    await tap(wall, 'finish: Square spare ribs');
+    await vi.waitFor(() => expect(asked).toEqual(['start', 'needHelp', 'finish']));
+  });
+
+  it('loses no tap where the page has no more frames', async () => {
+    const { wall, asked } = await wallWithDisk();
+    vi.spyOn(globalThis, 'requestAnimationFrame').mockReturnValue(0 as never);
+    await tap(wall, 'start: Inject six shoulders');
+    await vi.waitFor(() => expect(asked).toEqual(['start']));
+  });
+
+  it('loses no tap on a line that leaves the wall meanwhile', async () => {
+    const { wall, asked } = await wallWithDisk();
+    await tap(wall, 'start: Inject six shoulders');
+    for (const line of wall.shadowRoot?.querySelectorAll('now-line') ?? []) line.remove();
+    await vi.waitFor(() => expect(asked).toEqual(['start']));
+  });
+
+  it('is told once, however often the finger comes down before it is seen', async () => {
+    const { wall, asked } = await wallWithDisk();
+    await tap(wall, 'start: Inject six shoulders');
+    await tap(wall, 'start: Inject six shoulders');
+    await vi.waitFor(() => expect(asked).toEqual(['start']));
+    await frame();
+    expect(asked).toEqual(['start']);
   });
 
   it('is followed by the rest of the wall after the frame', async () => {
