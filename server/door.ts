@@ -8,7 +8,9 @@ import type { Closing } from './closing.ts';
 import type { AskWhatIf } from './forecast/index.ts';
 import {
   createApp,
+  type FirstWordsParts,
   faultsDoor,
+  firstWords,
   installDoors,
   notUnderstood,
   ourPages,
@@ -83,6 +85,7 @@ export async function openDoor(
     screens,
     standards,
     install,
+    firstWords: firstWords({ dist: BUILT_SCREENS, look: lookerAt(hub, who), names, report }),
     doors,
     report,
   });
@@ -117,6 +120,14 @@ export async function openDoor(
     ],
   };
 }
+
+/** What a page may show before its scripts say which screen it is. */
+const lookerAt =
+  (hub: Hub<DayState>, who: Who): FirstWordsParts['look'] =>
+  (face, key) => {
+    const screenId = who.screenOfPage(key);
+    return screenId && hub.look({ screenId, face });
+  };
 
 /** How the tablets of the kitchen come in. */
 function networkLines(tls: Transport['tls'], safely: readonly string[]): string[] {

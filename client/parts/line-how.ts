@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TaskView } from '../../shared/view/index.ts';
-import { type Say, ui } from '../../shared/words/index.ts';
-import { amountsOf, isOfMix } from './line-amounts.ts';
+import { amountsOf, isOfMix, type Say, ui } from '../../shared/words/index.ts';
 import './tally-strokes.ts';
 
 type Seen = {

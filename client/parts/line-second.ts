@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit';
 import type { Side, TaskView } from '../../shared/view/index.ts';
-import { handChange } from '../../shared/view/index.ts';
-import { type Say, sayBecause, textIn, ui } from '../../shared/words/index.ts';
+import { mindedOf, pressingOf, type Say } from '../../shared/words/index.ts';
 
 type Seen = {
   readonly say: Say;
@@ -66,23 +65,3 @@ export function secondLetters(task: TaskView, say: Say, side: Side | null): numb
 
 /** Between the two, in letters. */
 const GAP = 1;
-
-type Pressing = { readonly said: string; readonly how: 'asked' | 'mind' | 'plain' };
-
-function pressingOf(
-  task: TaskView,
-  { say, side, isNew }: Pick<Seen, 'say' | 'side' | 'isNew'>,
-): Pressing | null {
-  const words = ui[say.language];
-  if (task.helpAskedAt !== null) return { said: words.helpAsked, how: 'asked' };
-  const change = task.state === 'ready' || isNew ? handChange(task, side) : null;
-  if (change) return { said: words.handChange[change], how: 'mind' };
-  if (task.state !== 'waiting' || !task.because || task.because.kind === 'plan') return null;
-  return { said: sayBecause(task.because, say), how: 'plain' };
-}
-
-/** Where the probe goes is minded before; once it is in, what hand and eye are to find. */
-function mindedOf({ state, check, mind }: TaskView, say: Say): string {
-  const toMind = state === 'running' ? (check?.feel ?? mind) : (mind ?? check?.feel);
-  return toMind ? textIn(toMind, say) : '';
-}

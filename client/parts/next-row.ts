@@ -3,10 +3,9 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import type { Person, TaskView } from '../../shared/view/index.ts';
 import { pressesNow } from '../../shared/view/index.ts';
-import { sayBecause, textIn } from '../../shared/words/index.ts';
+import { amountOf, sayNextWhy, textIn } from '../../shared/words/index.ts';
 import { base } from '../theme/index.ts';
 import { isOtherMinute } from './clock-time.ts';
-import { amountOf } from './line-amounts.ts';
 import { Part } from './part.ts';
 
 /**
@@ -140,19 +139,8 @@ export class NextRow extends Part {
           >
           <span class="many">${many.filter(Boolean).join(' · ')}</span>
         </b>
-        <span class="why">${this.#why(task)}</span>
+        <span class="why">${sayNextWhy(task, this.people, say)}</span>
       </span>
     </button>`;
-  }
-
-  #why({ state, because, hand }: TaskView): string {
-    // A reason that names who it hangs on, or what nobody can help, needs no other name beside it.
-    const isWhole = because !== null && ['hand', 'out', 'down', 'shift'].includes(because.kind);
-    if (state === 'waiting' && isWhole) return sayBecause(because, this.say);
-    // The time of the plan is at the left already.
-    const isTold = state === 'waiting' && because !== null && because.kind !== 'plan';
-    const waitsFor = isTold ? sayBecause(because, this.say) : '';
-    const who = this.people.find(({ id }) => id === hand)?.name;
-    return [state === 'ready' ? this.words.ready : waitsFor, who].filter(Boolean).join(' · ');
   }
 }

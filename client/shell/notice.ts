@@ -1,9 +1,8 @@
 import { html } from 'lit';
 import type { CommandId, PersonId } from '../../shared/kernel/index.ts';
-import { instant } from '../../shared/kernel/index.ts';
 import type { CheckView, Intent, PendingTap, StationPage, View } from '../../shared/view/index.ts';
-import { checksDue, layChecked } from '../../shared/view/index.ts';
-import { clockAhead, clockTime, type Say, ui } from '../../shared/words/index.ts';
+import { layChecked } from '../../shared/view/index.ts';
+import { type Say, sayNothingToDo } from '../../shared/words/index.ts';
 import '../parts/check-band.ts';
 import '../parts/news-line.ts';
 import '../parts/wall-notice.ts';
@@ -83,17 +82,10 @@ export function toLookAt({ state: { view, pending } }: Sync): readonly CheckView
 const isFireCalled = ({ state: { view } }: Sync): boolean =>
   view?.face === 'smoker' && view.smokers.some(({ spell, unread }) => spell || unread);
 
-/** Said in the place of lines where there are none: not that all is done while something is not. */
-export function nothingToDo({ nextAt }: Pick<StationPage, 'nextAt'>, { sync, say }: Shown): string {
-  const words = ui[say.language];
-  const checks = toLookAt(sync);
-  const isLookedFor = isFireCalled(sync) || checksDue(checks, sync.hubNow()).length > 0;
-  if (nextAt !== null) {
-    const at = clockAhead(nextAt, sync.hubNow(), say);
-    return isLookedFor ? words.onlyLookUntil(at) : words.nothingUntil(at);
-  }
-  if (isLookedFor) return words.onlyLook;
-  if (checks.length === 0) return words.nothingLeft;
-  const next = instant(Math.min(...checks.map(({ dueAt }) => dueAt)));
-  return words.lookNext(clockTime(next, say));
-}
+/** Said in the place of lines where there are none. */
+export const nothingToDo = ({ nextAt }: Pick<StationPage, 'nextAt'>, { sync, say }: Shown) =>
+  sayNothingToDo(
+    { nextAt, checks: toLookAt(sync), isFireCalled: isFireCalled(sync) },
+    sync.hubNow(),
+    say,
+  );

@@ -1,7 +1,6 @@
 import type { Instant } from '../../shared/kernel/index.ts';
 import type { Side, SmokerDrawing, TaskView } from '../../shared/view/index.ts';
-import { type Say, textIn } from '../../shared/words/index.ts';
-import { isInTwoRows } from '../parts/line-amounts.ts';
+import { isInTwoRows, type Say, textIn } from '../../shared/words/index.ts';
 import { ROW_LETTER, secondLetters } from '../parts/line-second.ts';
 import { kindsOf } from '../parts/rack-kinds.ts';
 import type { SeenWall } from '../shell/seen-size.ts';

@@ -16,6 +16,8 @@ export type AppParts = {
   readonly standards: () => StandardsShown | null;
   /** Comes before everything else: the way to a trusted link, and who is shown no other. */
   readonly install: RequestHandler;
+  /** What stands in the page of a station's wall. */
+  readonly firstWords: RequestHandler;
   /** The doors under /api. */
   readonly doors: RequestHandler;
   readonly report: Report;
@@ -23,7 +25,7 @@ export type AppParts = {
 
 /** The pages of the screens, a word on how the hub is, and the doors for who may do what. */
 export function createApp(parts: AppParts): Express {
-  const { dist, health, screens, standards, install, doors, report } = parts;
+  const { dist, health, screens, standards, install, firstWords, doors, report } = parts;
   const app = express();
   app.disable('x-powered-by');
   app.use(safeHeaders);
@@ -42,6 +44,7 @@ export function createApp(parts: AppParts): Express {
     response.set('Cache-Control', 'no-store').json(standards());
   });
   app.use('/api', doors);
+  app.get('/station.html', firstWords);
   app.use(
     express.static(dist, {
       index: 'index.html',

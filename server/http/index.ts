@@ -1,5 +1,6 @@
 export { type AppParts, createApp } from './app.ts';
 export { faultsDoor } from './faults-door.ts';
+export { type FirstWordsParts, firstWords } from './first-words.ts';
 export { installDoors } from './install-doors.ts';
 export { notUnderstood } from './not-understood.ts';
 export { ourPages } from './our-pages.ts';

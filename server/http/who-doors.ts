@@ -2,10 +2,11 @@ import express, { type Router } from 'express';
 import type { z } from 'zod';
 import type { Refusal } from '../../shared/day/index.ts';
 import { filePath } from '../../shared/kernel/index.ts';
-import { whoSchemas } from '../../shared/protocol/index.ts';
+import { type PairWaited, whoSchemas } from '../../shared/protocol/index.ts';
 import type { Report } from '../report.ts';
 import { type Caller, createTries, type Who } from '../who/index.ts';
 import { addressOf, callerOf } from './caller.ts';
+import { keepPageKey } from './cookie.ts';
 
 export type WhoDoorParts = {
   readonly who: Who;
@@ -16,12 +17,18 @@ export type WhoDoorParts = {
 const CALLS = { burst: 60, everyS: 0.2 };
 const LONGEST = '4kb';
 
-type Answered = { readonly ok: boolean; readonly refusal?: Refusal };
+type Answered = {
+  readonly ok: boolean;
+  readonly refusal?: Refusal;
+  readonly token?: string;
+  readonly outcome?: PairWaited;
+};
 
 /**
- * The doors under /api. Each takes JSON with a token in its `Authorization` header and no cookie,
- * so that no page from elsewhere can make a browser ask in our name; what such a page sends all
- * the same is turned away by its origin. Nothing is changed by a GET, for there is none.
+ * The doors under /api. Each takes JSON with a token in its `Authorization` header and no cookie
+ * (one is only given, for the page that is asked for next), so that no page from elsewhere can make
+ * a browser ask in our name; what such a page sends all the same is turned away by its origin.
+ * Nothing is changed by a GET, for there is none.
  */
 export function whoDoors({ who, report }: WhoDoorParts): Router {
   const router = express.Router();
@@ -45,6 +52,8 @@ export function whoDoors({ who, report }: WhoDoorParts): Router {
       if (!parsed.success) return response.status(400).json(badMessage(path, parsed.error));
       const answer = await run(callerOf(request), parsed.data);
       const { refusal } = answer;
+      const token = tokenIn(answer);
+      if (token !== null) keepPageKey(request, response, who.pageKey(token));
       if (refusal) report({ level: 'note', what: `${path} refused`, rule: refusal.rule });
       return response.status(refusal?.rule === 'too-many-tries' ? 429 : 200).json(answer);
     });
@@ -65,6 +74,11 @@ export function whoDoors({ who, report }: WhoDoorParts): Router {
   door('/prove', schemas.prove, pins.prove);
   door('/leave', schemas.nothing, pins.leave);
   return router;
+}
+
+/** What a screen that is just let in is given. */
+function tokenIn({ token, outcome }: Answered): string | null {
+  return token ?? (outcome?.is === 'let-in' ? outcome.token : null);
 }
 
 const refusedBy = (refusal: Refusal) => ({ ok: false, refusal });

@@ -1,10 +1,11 @@
 import type { Instant } from '../../shared/kernel/index.ts';
 import type { OfDay, ScreenLink, ScreenLinkListener } from '../../shared/protocol/index.ts';
+import type { View } from '../../shared/view/index.ts';
 import { guarded, type Report } from '../report.ts';
 import { askOf, onlyOn } from './ask.ts';
 import type { Desk } from './desk.ts';
 import type { Guests } from './guests.ts';
-import type { DayRules } from './rules.ts';
+import type { Asker, DayRules } from './rules.ts';
 import type { Stage } from './stage.ts';
 import type { Walls } from './walls.ts';
 
@@ -59,4 +60,15 @@ export function acceptLink<State>(
       if (!refusal) walls.leave(link);
     },
   };
+}
+
+/** What a screen may see of its face, without being linked; null where it is nothing. */
+export function lookIn<State>(
+  asker: Asker,
+  state: State,
+  { rules, stage, now }: Pick<Reception<State>, 'rules' | 'stage' | 'now'>,
+): View | null {
+  if (rules.mayShow(state, asker)) return null;
+  const shown = stage.show(asker.face, now());
+  return shown.ok ? shown.view : null;
 }

@@ -6,16 +6,17 @@ import type {
   ScreenLink,
   ScreenLinkListener,
 } from '../../shared/protocol/index.ts';
+import type { View } from '../../shared/view/index.ts';
 import type { Clock } from '../clock.ts';
 import { guarded, type Report } from '../report.ts';
 import type { Broken, EventLog, Mark } from '../store/index.ts';
-import { acceptLink } from './accept.ts';
+import { acceptLink, lookIn } from './accept.ts';
 import { type Ask, askOf, askToKeep, type Brought } from './ask.ts';
 import { type Book, openBook, type Start } from './book.ts';
 import { createDesk } from './desk.ts';
 import { type Attending, createGuests } from './guests.ts';
 import { ofDays } from './of-day.ts';
-import type { DayRules, Kept, RunningDay } from './rules.ts';
+import type { Asker, DayRules, Kept, RunningDay } from './rules.ts';
 import { createStage } from './stage.ts';
 import { Walls } from './walls.ts';
 
@@ -33,6 +34,8 @@ export type Hub<State> = {
   readonly running: RunningDay<State>;
   /** Takes a screen in; it is shown its face at once. */
   accept(link: ScreenLink): ScreenLinkListener;
+  /** What a screen may see of its face just now, without being linked; null where it is nothing. */
+  look(asker: Asker): View | null;
   /** A command that came over no link. */
   command(command: CommandMessage): Promise<Answer>;
   bring(brought: Brought): Promise<Answer>;
@@ -129,6 +132,7 @@ export async function openHub<State>(parts: HubParts<State>): Promise<Hub<State>
       return running();
     },
     accept: (link) => acceptLink(link, reception),
+    look: (asker) => lookIn(asker, book.state, reception),
     command: (command) => desk.put(askOf(command, { rules, asker: null, running })),
     bring: (brought) => desk.put(askToKeep(brought)),
     heed: (listen) => void listeners.push(listen),

@@ -19,6 +19,7 @@ import { type Caller, createFront, type Done, type WhoParts } from './front.ts';
 import { type Guard, mayAsk } from './guard.ts';
 import { listWho, whoAmI } from './list-who.ts';
 import { createPins, type Pins } from './pins.ts';
+import { digest } from './secrets.ts';
 
 /** All that can be asked about who may do what; what carries it is none of its business. */
 export type Who = {
@@ -26,6 +27,10 @@ export type Who = {
   readonly pins: Pins;
   /** Which screen says this hello; null for one that was not let in. */
   screenOf(hello: Hello): ScreenId | null;
+  /** What its page says where no script can say the token yet: it shows, and opens nothing. */
+  pageKey(token: string): string;
+  /** Whose page says this; on an open hub it has no name yet. */
+  screenOfPage(key: string | null): ScreenId | null;
   /** A link of this screen was opened or closed. */
   saw(screen: ScreenId): void;
   me(caller: Caller): WhoAnswer<WhoAmI>;
@@ -78,6 +83,8 @@ export function createWho(parts: WhoParts): Who {
     entrance,
     pins: createPins(front, parts),
     screenOf: ({ screenId, token }) => (isOpen ? screenId : front.screenOf(token ?? null)),
+    pageKey: digest,
+    screenOfPage: (key) => (isOpen ? UNNAMED : key === null ? null : keys.screenOf(key)),
     saw: (screen) => {
       if (!isOpen) keys.sawScreen(screen, Date.now());
     },
@@ -112,6 +119,7 @@ export function createWho(parts: WhoParts): Who {
   };
 }
 
+const UNNAMED = 'a page' as ScreenId;
 const DESK = { kind: 'desk' } as const;
 const SMOKERS = { kind: 'smoker' } as const;
 

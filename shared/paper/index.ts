@@ -1,5 +1,6 @@
 export { dayRecordPage, type PrintedDay } from './day-record.ts';
 export { type LabelPrint, labelsPage } from './labels.ts';
+export { stationLikeness } from './likeness.ts';
 export { firstWanted } from './list-sheet.ts';
 export { lotRecordPage } from './lot-record.ts';
 export { paperPage } from './page.ts';

@@ -73,7 +73,7 @@ export type { DayEnd, DishEnd, PanEnd } from './day-end.ts';
 export type { LogLine } from './day-log.ts';
 export type { DeskView, LimitsHeld } from './desk-view.ts';
 export { drawnView } from './drawn.ts';
-export { type Face, stationsOf } from './face.ts';
+export { type Face, stationAt, stationsIn, stationsOf } from './face.ts';
 export { type HandChange, handChange } from './hand-change.ts';
 export type { HeldBy } from './held-by.ts';
 export { LagsAmong } from './lags-among.ts';

@@ -81,6 +81,8 @@ export { sayCookDoubts, sayCookFault, sayForecast } from './say-cook.ts';
 export { sayDay } from './say-day.ts';
 export { sayLogged } from './say-logged.ts';
 export { sayNews, sayNewsInShort } from './say-news.ts';
+export { sayNextWhy } from './say-next.ts';
+export { sayNothingToDo } from './say-nothing.ts';
 export { sayPaces } from './say-paces.ts';
 export { type ConflictNames, sayConflict, sayPlanRefusal } from './say-plan.ts';
 export { sayReadings } from './say-readings.ts';
@@ -91,6 +93,15 @@ export { sayBar, sayWhy } from './say-why.ts';
 export { scaleWeight } from './scale-weight.ts';
 export { handsTime, type StandardWords, standardWords } from './standard-words.ts';
 export { type StartGroup, startWords } from './start-words.ts';
+export {
+  amountBehind,
+  amountOf,
+  amountsOf,
+  isInTwoRows,
+  isOfMix,
+  unbroken,
+} from './task-amounts.ts';
+export { mindedOf, pressingOf } from './task-minded.ts';
 export { shownClock, typedClock } from './typed-clock.ts';
 export { sayTypedFault, type TypedFault, type Wanted } from './typed-fault.ts';
 export { ui } from './ui.ts';

@@ -45,12 +45,66 @@ test('a page says that it opens, before its scripts are there and not after', as
     await held;
     await route.continue();
   });
-  await page.goto(`${hub.address}/station.html?station=trim`, { waitUntil: 'commit' });
+  await page.goto(`${hub.address}/pass.html`, { waitUntil: 'commit' });
   await expect(opening).toBeVisible();
   letThrough();
-  await expect(page.locator('now-line').first()).toBeVisible({ timeout: 20_000 });
+  await expect(page.locator('pass-line').first()).toBeVisible({ timeout: 20_000 });
   await expect(opening).toBeHidden();
   await page.close();
+});
+
+for (const viewport of [...sizes, { width: 1080, height: 1920 }]) {
+  test(`a new device has its work before any script, ${viewport.width} wide`, async ({
+    browser,
+  }) => {
+    const context = await browser.newContext({ viewport, javaScriptEnabled: false });
+    const page = await context.newPage();
+    await page.goto(`${hub.address}/station.html?station=trim&language=es`);
+    await expect(page.getByText(/^Como estaba a/)).toBeVisible();
+    await expect(page.locator('.opening')).toBeHidden();
+    // Nothing is cut off: every text of a line lies within it, and what is to be done now on the
+    // glass; on a high glass what comes next may go on beyond its foot, as on a phone’s wall.
+    const cut = await page.locator('.likeness :is(p, h2)').evaluateAll((all) =>
+      all
+        .filter((each) => {
+          const box = each.getBoundingClientRect();
+          const line = (each.closest('li') ?? each).getBoundingClientRect();
+          const isOut = box.top < line.top - 1 || box.bottom > line.bottom + 1;
+          const isNow = each.closest('ul') === null || innerWidth > innerHeight;
+          return isOut || box.right > innerWidth || (isNow && box.bottom > innerHeight);
+        })
+        .map(({ textContent }) => textContent),
+    );
+    expect(cut).toEqual([]);
+    await context.close();
+  });
+}
+
+test('a wall that was set to the other language does not begin with this one', async ({
+  browser,
+}) => {
+  const context = await browser.newContext({ serviceWorkers: 'block' });
+  const page = await context.newPage();
+  await page.goto(`${hub.address}/station.html?station=trim`);
+  await page.evaluate(() => {
+    const kept = JSON.parse(localStorage.getItem('coalface screen') ?? '{}');
+    localStorage.setItem('coalface screen', JSON.stringify({ ...kept, language: 'es' }));
+  });
+  let letThrough = () => {};
+  const held = new Promise<void>((resolve) => {
+    letThrough = resolve;
+  });
+  await page.route('**/spanish-tongue*.js', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.reload({ waitUntil: 'commit' });
+  await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+  await expect(page.locator('.likeness')).toBeAttached();
+  await expect(page.locator('.likeness')).toBeHidden();
+  letThrough();
+  await expect(page.getByText(/empezar|terminar/).first()).toBeVisible({ timeout: 20_000 });
+  await context.close();
 });
 
 test('a wall that is loaded anew begins with what stood on it, until it is drawn', async ({

@@ -1,8 +1,9 @@
 // @vitest-environment happy-dom
 import { afterEach, describe, expect, it } from 'vitest';
 import { StationWall } from '../../../client/station/station-wall.ts';
-import { stationsIn } from '../../../client/station/stations-in.ts';
 import type { StationId } from '../../../shared/kernel/index.ts';
+import { stationsIn } from '../../../shared/view/index.ts';
+
 import { drawn, saidOn, tapsWrittenDown } from '../fingers.ts';
 import { stationView } from '../fixtures.ts';
 

@@ -28,6 +28,7 @@ beforeEach(async () => {
       screens,
       standards: () => null,
       install: express.Router(),
+      firstWords: express.Router(),
       doors: express.Router(),
       report: () => {},
     }),

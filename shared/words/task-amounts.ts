@@ -1,19 +1,13 @@
-import type { TaskView } from '../../shared/view/index.ts';
-import type { Say } from '../../shared/words/index.ts';
-import {
-  checkWords,
-  clockTime,
-  countPieces,
-  saySlots,
-  scaleWeight,
-  temperature,
-  textIn,
-  ui,
-  weight,
-} from '../../shared/words/index.ts';
+import type { TaskView } from '../view/index.ts';
+import { clockTime, countPieces, temperature, weight } from './amounts.ts';
+import { checkWords } from './check-band-words.ts';
+import { saySlots } from './reasons.ts';
+import { type Say, textIn } from './say.ts';
+import { scaleWeight } from './scale-weight.ts';
+import { ui } from './ui.ts';
 
 /** How many of what, or how heavy; nothing where it is the one thing that is named beside it. */
-export function countOf({ pieces, piece, thing, byWeight, weightKg }: TaskView, say: Say): string {
+function countOf({ pieces, piece, thing, byWeight, weightKg }: TaskView, say: Say): string {
   if (byWeight) return unbroken(weight(weightKg, say));
   return thing && pieces === 1 ? '' : countPieces(pieces, piece, say);
 }
