@@ -38,17 +38,17 @@ export function readFolder(folder: string): FolderRead {
   const fault = (file: string, problems: readonly FileFault[]) =>
     faults.push(...problems.map((problem) => ({ file, ...problem })));
 
-  function read<T>(file: string, parse: (json: unknown) => FileRead<T>): T | null {
-    const json = readJsonFile(join(folder, file));
-    const parsed = json.ok ? parse(json.value) : json;
+  function read<T>(file: string, parse: (text: string) => FileRead<T>): T | null {
+    const text = readText(join(folder, file));
+    const parsed = text.ok ? parse(text.value) : text;
     if (parsed.ok) return parsed.value;
     fault(file, parsed.problems);
     return null;
   }
 
-  const kitchen = read('kitchen.json', readKitchen);
-  const catalogue = read('catalogue.json', readCatalogue);
-  const limitChanges = existsSync(join(folder, LIMITS)) ? read(LIMITS, readLimits) : [];
+  const kitchen = read('kitchen.json', kitchenIn);
+  const catalogue = read('catalogue.json', catalogueIn);
+  const limitChanges = existsSync(join(folder, LIMITS)) ? read(LIMITS, inJson(readLimits)) : [];
   const against = kitchen && catalogue ? { kitchen, catalogue } : undefined;
   const across = kitchen && catalogue ? unknownInKitchen(kitchen, catalogue) : [];
   fault('kitchen.json', across);
@@ -59,7 +59,10 @@ export function readFolder(folder: string): FolderRead {
       fault(name, [{ path: NAME, found: shown(file), allowed: 'a day: "2026-11-25.json"' }]);
       return [];
     }
-    const plan = read(name, (json) => readCookPlan(json, against));
+    const plan = read(
+      name,
+      inJson((json) => readCookPlan(json, against)),
+    );
     if (plan === null || plan.day === day) return [{ day, plan }];
     fault(name, [{ path: 'day', found: shown(plan.day), allowed: `as the file: "${day}"` }]);
     return [{ day, plan: null }];
@@ -70,6 +73,28 @@ export function readFolder(folder: string): FolderRead {
 const NAME = '(its name)';
 /** Only a kitchen that changed its limits has one. */
 const LIMITS = 'limits.json';
+
+const inJson =
+  <T>(parse: (json: unknown) => FileRead<T>) =>
+  (text: string): FileRead<T> => {
+    const json = readJsonText(text);
+    return json.ok ? parse(json.value) : json;
+  };
+
+/**
+ * The desk looks into the folder at every change that is tried, and a catalogue takes longer to
+ * read than a plan to be changed: a file that says what it said the last time is not read anew.
+ */
+function unlessAsBefore<T>(parse: (text: string) => FileRead<T>): (text: string) => FileRead<T> {
+  let last: { readonly text: string; readonly read: FileRead<T> } | null = null;
+  return (text) => {
+    if (last?.text !== text) last = { text, read: parse(text) };
+    return last.read;
+  };
+}
+
+const kitchenIn = unlessAsBefore(inJson(readKitchen));
+const catalogueIn = unlessAsBefore(inJson(readCatalogue));
 
 function planFiles(folder: string): string[] {
   try {
@@ -84,8 +109,13 @@ function planFiles(folder: string): string[] {
 
 /** The value in a file, or why there is none. */
 export function readJsonFile(path: string): FileRead<unknown> {
+  const text = readText(path);
+  return text.ok ? readJsonText(text.value) : text;
+}
+
+function readText(path: string): FileRead<string> {
   try {
-    return readJsonText(readFileSync(path, 'utf8'));
+    return { ok: true, value: readFileSync(path, 'utf8') };
   } catch (fault) {
     const found = isMissing(fault) ? 'no such file' : (fault as Error).message;
     return { ok: false, problems: [{ path: '(the whole file)', found, allowed: 'a JSON file' }] };

@@ -44,22 +44,29 @@ export function allChosen(route: Route): Chosen[] {
  * nothing waits for it unless it says so.
  */
 export function chosenSteps(route: Route, chosen: Chosen): ChosenStep[] {
-  const byId = new Map(route.steps.map((step) => [step.id, step]));
+  const left = new Map(route.steps.map((step) => [step.id, isIn(step, chosen)]));
   const afterOf = listedAfter(route.steps);
   const ended = (id: StepId): StepId[] =>
-    isIn(must(byId.get(id), id), chosen) ? [id] : (afterOf.get(id) ?? []).flatMap(ended);
+    must(left.get(id), id) ? [id] : (afterOf.get(id) ?? []).flatMap(ended);
   const steps = route.steps
-    .filter((step) => isIn(step, chosen))
+    .filter(({ id }) => left.get(id))
     .map((step) => ({ step, after: [...new Set((afterOf.get(step.id) ?? []).flatMap(ended))] }));
   return withoutDetours(steps);
 }
 
 /** Leaves out of each step's list what one of the others there waited for already. */
 function withoutDetours(steps: readonly ChosenStep[]): ChosenStep[] {
-  const before = new Map<StepId, ReadonlySet<StepId>>();
+  const afterOf = new Map(steps.map(({ step, after }) => [step.id, after]));
+  const goBack = (id: StepId, passed: Set<StepId>): void => {
+    for (const before of afterOf.get(id) ?? []) {
+      if (!passed.has(before)) goBack(before, passed.add(before));
+    }
+  };
   return steps.map(({ step, after }) => {
-    const implied = new Set(after.flatMap((id) => [...(before.get(id) ?? [])]));
-    before.set(step.id, new Set([...implied, ...after]));
+    // Most wait for one alone. A route is read in hundreds of ways, so this is not looked into.
+    if (after.length < 2) return { step, after };
+    const implied = new Set<StepId>();
+    for (const id of after) goBack(id, implied);
     return { step, after: after.filter((id) => !implied.has(id)) };
   });
 }
@@ -83,7 +90,8 @@ export function chosenLimits(route: Route, chosen: Chosen): RouteLimit[] {
   );
 }
 
-function isIn({ when = {} }: Pick<Step, 'when'>, chosen: Chosen): boolean {
+function isIn({ when }: Pick<Step, 'when'>, chosen: Chosen): boolean {
+  if (when === undefined) return true;
   const conditions = Object.entries(when);
   return conditions.every(([choice, options]) => options.includes(chosen[choice] ?? ''));
 }

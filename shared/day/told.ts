@@ -1,7 +1,7 @@
 import type { Instant, TaskId } from '../kernel/index.ts';
 import { must, since } from '../kernel/index.ts';
-import type { Timeline, Update } from '../schedule/index.ts';
-import { createTimeline } from '../schedule/index.ts';
+import type { Timeline, Told, Update } from '../schedule/index.ts';
+import { timelineAfter } from '../schedule/index.ts';
 import { movesTo, rearranged } from './arrangement.ts';
 import { rawWorkOf } from './delivery.ts';
 import type { Event } from './event.ts';
@@ -17,22 +17,20 @@ import type { DayState } from './state.ts';
 export function timelineOf(state: DayState, now: Instant): Timeline | null {
   if (!state.plan) return null;
   const index = indexOf(state.plan);
-  const timeline = createTimeline(state.plan.built.problem, state.plan.schedule);
   const moves = movesTo(state, index, rearranged(state, index));
-  if (moves.length > 0) timeline.moved(moves);
-  for (const task of state.tasks.keys()) {
-    if (index.tasks.has(task)) tellLength(timeline, state, task, now);
-  }
-  for (const task of weighed(state)) tellLength(timeline, state, task, now);
-  tellPassages(timeline, new Map(), passagesOf(state), index);
-  for (const stage of burning(state)) tellLength(timeline, state, stage, now);
-  for (const stay of state.forecasts.keys()) tellForeseen(timeline, state, stay, now);
-  tellHolds(timeline, state, now);
-  timeline.notBefore(since(state.plan.built.origin, now));
-  // A plan of a day under way has happened in part: told fact by fact, times rise that the next
-  // fact lets fall, and some hold each other up. Seen all at once they are the least there are.
-  timeline.moved([]);
-  return timeline;
+  const { origin, problem } = state.plan.built;
+  const tell = (told: Told) => {
+    for (const task of state.tasks.keys()) {
+      if (index.tasks.has(task)) tellLength(told, state, task, now);
+    }
+    for (const task of weighed(state)) tellLength(told, state, task, now);
+    tellPassages(told, new Map(), passagesOf(state), index);
+    for (const stage of burning(state)) tellLength(told, state, stage, now);
+    for (const stay of state.forecasts.keys()) tellForeseen(told, state, stay, now);
+    tellHolds(told, state, now);
+    told.notBefore(since(origin, now));
+  };
+  return timelineAfter(problem, state.plan.schedule, { moves, tell });
 }
 
 /** What hands do to pieces that have been weighed as they came. */
@@ -45,26 +43,21 @@ export function weighed(state: DayState): TaskId[] {
 }
 
 /** Tells what is held, and till when, as far as anybody can say at `now`. */
-export function tellHolds(timeline: Timeline, state: DayState, now: Instant): Update {
+export function tellHolds(told: Told, state: DayState, now: Instant): Update {
   const { origin } = must(state.plan, 'a plan').built;
   const until = [...holdsOf(state)].map(
     ([task, { backAt }]) => [task, since(origin, heldUntil(backAt, now))] as const,
   );
-  return timeline.held(new Map(until));
+  return told.held(new Map(until));
 }
 
 /** Tells the stages of which something is foreseen, or was before, of a load. */
-export function tellForeseen(
-  timeline: Timeline,
-  state: DayState,
-  stay: TaskId,
-  now: Instant,
-): void {
+export function tellForeseen(told: Told, state: DayState, stay: TaskId, now: Instant): void {
   const { tasks } = indexOf(must(state.plan, 'a plan'));
   const made = state.forecasts.get(stay) ?? [];
   const stages = new Set(made.flatMap((each) => each.stages.map(({ stage }) => stage)));
   for (const stage of stages) {
-    if (tasks.has(stage)) tellLength(timeline, state, stage, now);
+    if (tasks.has(stage)) tellLength(told, state, stage, now);
   }
 }
 
@@ -81,7 +74,7 @@ export function burning(state: DayState): TaskId[] {
 
 /** A stage of a cook that has begun since, or whose air has been read, may take another time. */
 export function tellFires(
-  timeline: Timeline,
+  told: Told,
   before: DayState,
   state: DayState,
   { event, now }: { readonly event: Event; readonly now: Instant },
@@ -90,25 +83,20 @@ export function tellFires(
   const all = isAir || event.kind === 'slotsMoved' || event.kind.startsWith('smoker');
   for (const stage of burning(state)) {
     const isNew = passagesOf(before).get(stage)?.startedAt == null;
-    if (all || isNew) tellLength(timeline, state, stage, now);
+    if (all || isNew) tellLength(told, state, stage, now);
   }
 }
 
 /** Tells how long a task is now expected to take. */
-export function tellLength(
-  timeline: Timeline,
-  state: DayState,
-  task: TaskId,
-  now: Instant,
-): Update {
+export function tellLength(told: Told, state: DayState, task: TaskId, now: Instant): Update {
   const index = indexOf(must(state.plan, 'a plan'));
   const lengthS = expectedLengthS(state, index, task, now);
-  return timeline.lengthIs(task, lengthS);
+  return told.lengthIs(task, lengthS);
 }
 
 /** Tells what began and ended since, taking back what did not after all. */
 export function tellPassages(
-  timeline: Timeline,
+  told: Told,
   before: ReadonlyMap<TaskId, Passage>,
   now: ReadonlyMap<TaskId, Passage>,
   { plan }: PlanIndex,
@@ -117,13 +105,13 @@ export function tellPassages(
   for (const [task, is] of now) {
     const was = before.get(task);
     if (was?.startedAt === is.startedAt && was?.finishedAt === is.finishedAt) continue;
-    if (was?.finishedAt != null && is.finishedAt === null) timeline.takenBack(task);
-    if (was?.startedAt != null && is.startedAt === null) timeline.takenBack(task);
+    if (was?.finishedAt != null && is.finishedAt === null) told.takenBack(task);
+    if (was?.startedAt != null && is.startedAt === null) told.takenBack(task);
     if (is.startedAt !== null && is.startedAt !== was?.startedAt) {
-      timeline.started(task, since(origin, is.startedAt));
+      told.started(task, since(origin, is.startedAt));
     }
     if (is.finishedAt !== null && is.finishedAt !== was?.finishedAt) {
-      timeline.finished(task, since(origin, is.finishedAt));
+      told.finished(task, since(origin, is.finishedAt));
     }
   }
 }

@@ -1,4 +1,5 @@
 import { UNBOUND } from './live-net.ts';
+import { at } from './network.ts';
 
 /** Where an activity is in its life. */
 export const WAITING = 0;
@@ -28,6 +29,39 @@ export class Facts {
     this.minS = minS;
     this.maxS = maxS;
     this.nowS = nowS;
+  }
+
+  started(activity: number, atS: number): void {
+    this.startS[activity] = atS;
+    this.unseen[activity] = 0;
+    if (this.stage[activity] === DONE) {
+      this.endS[activity] = Math.max(atS, at(this.endS, activity));
+    } else this.stage[activity] = RUNNING;
+  }
+
+  /** `expectedS`: when it was expected to start; asked only where its start was never told. */
+  finished(activity: number, atS: number, expectedS: () => number): void {
+    if (this.stage[activity] === WAITING) {
+      this.startS[activity] = Math.min(expectedS(), atS);
+      this.unseen[activity] = 1;
+    }
+    this.endS[activity] = Math.max(at(this.startS, activity), atS);
+    this.stage[activity] = DONE;
+  }
+
+  takenBack(activity: number): void {
+    const wasRunning = this.stage[activity] === DONE && this.unseen[activity] === 0;
+    this.unseen[activity] = 0;
+    this.stage[activity] = wasRunning ? RUNNING : WAITING;
+  }
+
+  lengthIs(activity: number, totalS: number, isWork: boolean): void {
+    this.minS[activity] = totalS;
+    this.maxS[activity] = isWork ? totalS : Math.max(totalS, at(this.maxS, activity));
+  }
+
+  passedTo(nowS: number): void {
+    this.nowS = Math.max(this.nowS, nowS);
   }
 
   /** Holds these until then and nothing else; answers with what is held otherwise than before. */

@@ -15,6 +15,7 @@ export {
   troubleOf,
 } from './repair/index.ts';
 export { createTimeline } from './timeline.ts';
+export { timelineAfter } from './timeline-after.ts';
 export type * from './timeline-types.ts';
 export { validate } from './validate.ts';
 export type { Violation } from './violation.ts';

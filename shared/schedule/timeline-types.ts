@@ -54,6 +54,12 @@ export type Timeline = {
   fork(): Timeline;
 };
 
+/** The part of it that is told what happens. */
+export type Told = Pick<
+  Timeline,
+  'started' | 'finished' | 'takenBack' | 'lengthIs' | 'held' | 'notBefore'
+>;
+
 export type Move = Pick<Placement, 'activity' | 'mode' | 'uses'>;
 
 export type Stage = 'waiting' | 'running' | 'done';

@@ -3,7 +3,7 @@ import { assert, must, seconds } from '../kernel/index.ts';
 import { isOutOfHours } from './asking.ts';
 import { brokenIn } from './broken.ts';
 import { criticalChain } from './critical-chain.ts';
-import { DONE, RUNNING, WAITING } from './facts.ts';
+import { DONE, WAITING } from './facts.ts';
 import { Heap } from './heap.ts';
 import { lastFit } from './hours.ts';
 import { initialFacts } from './initial-facts.ts';
@@ -102,39 +102,26 @@ export class LiveTimeline implements Timeline {
 
   started(id: ActivityId, atS: Seconds): Update {
     const activity = this.#number(id);
-    const { facts } = this.#live;
-    facts.startS[activity] = atS;
-    facts.unseen[activity] = 0;
-    const stage = at(facts.stage, activity);
-    if (stage === DONE) facts.endS[activity] = Math.max(atS, at(facts.endS, activity));
-    return this.#restage(activity, Math.max(stage, RUNNING));
+    this.#live.facts.started(activity, atS);
+    return this.#restaged(activity);
   }
 
   finished(id: ActivityId, atS: Seconds): Update {
     const activity = this.#number(id);
-    const { facts } = this.#live;
-    if (facts.stage[activity] === WAITING) {
-      facts.startS[activity] = Math.min(this.#projected(activity).startS, atS);
-      facts.unseen[activity] = 1;
-    }
-    facts.endS[activity] = Math.max(at(facts.startS, activity), atS);
-    return this.#restage(activity, DONE);
+    this.#live.facts.finished(activity, atS, () => this.#projected(activity).startS);
+    return this.#restaged(activity);
   }
 
   takenBack(id: ActivityId): Update {
     const activity = this.#number(id);
-    const { facts } = this.#live;
-    const wasRunning = facts.stage[activity] === DONE && facts.unseen[activity] === 0;
-    facts.unseen[activity] = 0;
-    return this.#restage(activity, wasRunning ? RUNNING : WAITING);
+    this.#live.facts.takenBack(activity);
+    return this.#restaged(activity);
   }
 
   lengthIs(id: ActivityId, totalS: Seconds): Update {
     const activity = this.#number(id);
     const { facts, parts } = this.#live;
-    facts.minS[activity] = totalS;
-    const isWork = parts.net.isWork[activity] === 1;
-    facts.maxS[activity] = isWork ? totalS : Math.max(totalS, at(facts.maxS, activity));
+    facts.lengthIs(activity, totalS, parts.net.isWork[activity] === 1);
     this.#mark(activity);
     return this.#settle();
   }
@@ -147,7 +134,7 @@ export class LiveTimeline implements Timeline {
 
   notBefore(nowS: Seconds): Update {
     const { facts, earliest } = this.#live;
-    facts.nowS = Math.max(facts.nowS, nowS);
+    facts.passedTo(nowS);
     const due: number[] = [];
     while (this.#due.size > 0 && this.#due.least < nowS) due.push(this.#due.pop());
     for (const activity of due) earliest.mark(activity);
@@ -168,10 +155,9 @@ export class LiveTimeline implements Timeline {
     return new LiveTimeline(copyOf(this.#live));
   }
 
-  /** Makes a stage known, and all that changes with it. */
-  #restage(activity: number, stage: number): Update {
-    const { facts, turns, earliest, latest } = this.#live;
-    facts.stage[activity] = stage;
+  /** Makes known that a stage is another, and all that changes with it. */
+  #restaged(activity: number): Update {
+    const { turns, earliest, latest } = this.#live;
     turns.follow(activity, (arc) => {
       earliest.markArc(arc);
       latest.markArc(arc);

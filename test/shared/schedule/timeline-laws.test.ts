@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type ActivityId, seconds } from '../../../shared/kernel/index.ts';
-import type { Lag, Problem, Schedule, Timeline } from '../../../shared/schedule/index.ts';
-import { check, construct, createTimeline } from '../../../shared/schedule/index.ts';
+import type { Lag, Problem, Schedule, Timeline, Told } from '../../../shared/schedule/index.ts';
+import { check, construct, createTimeline, timelineAfter } from '../../../shared/schedule/index.ts';
 import { type News, someNews, tell } from './news.ts';
 import { randomProblem } from './random-problem.ts';
 
@@ -24,6 +24,23 @@ function law(holds: (day: Day) => void, numRuns = 150, seed?: number) {
     }),
     { numRuns, ...(seed !== undefined && { seed }) },
   );
+}
+
+/** A timeline, and all that it is told written down. */
+function heardBy(timeline: Timeline, told: ((to: Told) => void)[]): Timeline {
+  const hear = <Said>(say: (to: Told) => Said): Said => {
+    told.push(say);
+    return say(timeline);
+  };
+  const telling: Partial<Timeline> = {
+    times: (id) => timeline.times(id),
+    started: (id, atS) => hear((to) => to.started(id, atS)),
+    finished: (id, atS) => hear((to) => to.finished(id, atS)),
+    takenBack: (id) => hear((to) => to.takenBack(id)),
+    lengthIs: (id, totalS) => hear((to) => to.lengthIs(id, totalS)),
+    notBefore: (nowS) => hear((to) => to.notBefore(nowS)),
+  };
+  return telling as Timeline;
 }
 
 const isWaiting = (timeline: Timeline) => (id: ActivityId) =>
@@ -69,6 +86,26 @@ describe('a timeline', () => {
         tell(timeline, problem, each);
         expect(timeline.fork().moved([]).changed, JSON.stringify(each)).toEqual([]);
       }
+    }, 400);
+  });
+
+  it('told all at once is what it would be told one by one, and then worked out anew', () => {
+    law(({ timeline, problem, plan, news }) => {
+      const told: ((to: Told) => void)[] = [];
+      for (const each of news) {
+        // What it is told hangs on what it expects, so both are told the same.
+        tell(heardBy(timeline, told), problem, each);
+      }
+      const after = timelineAfter(problem, plan, {
+        moves: [],
+        tell: (to) => {
+          for (const again of told) again(to);
+        },
+      });
+      timeline.moved([]);
+      expect(after.schedule).toEqual(timeline.schedule);
+      expect(after.broken()).toEqual(timeline.broken());
+      for (const { id } of problem.activities) expect(after.times(id)).toEqual(timeline.times(id));
     }, 400);
   });
 
