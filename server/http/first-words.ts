@@ -29,7 +29,7 @@ export function firstWords({ dist, look, names, report }: FirstWordsParts): Requ
       const face = stationAt(address);
       const view = face && isUnderOurName(request, names) ? look(face, key) : null;
       if (view?.face !== 'station') return null;
-      return stationLikeness(view, view.at, sayIn(view, address));
+      return stationLikeness(view, { now: view.at, ...readerOf(view, address) });
     } catch (fault) {
       report({ level: 'fault', what: 'a page begins without its words', fault });
       return null;
@@ -54,13 +54,13 @@ function isUnderOurName(request: Request, names: readonly string[]): boolean {
   return isOurPage({ ...knock, origin }, names);
 }
 
-/** As its address says, or in the language of whose page it is: the device may have another. */
-function sayIn(
+/** Whose page it is; the language is the address's or theirs: the device may have another. */
+function readerOf(
   { zone, clock, temperature, weight, people }: StationView,
   address: URLSearchParams,
 ) {
   const owner = people.find(({ id }) => id === address.get('person'));
   const language = address.get('language') ?? owner?.language;
   const say: Say = { language: language === 'es' ? 'es' : 'en', zone, clock, temperature, weight };
-  return say;
+  return { say, own: owner?.id ?? null };
 }

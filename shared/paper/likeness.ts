@@ -1,4 +1,4 @@
-import type { Instant } from '../kernel/index.ts';
+import type { Instant, PersonId } from '../kernel/index.ts';
 import { type StationView, stationPage, type TaskView } from '../view/index.ts';
 import {
   amountOf,
@@ -23,11 +23,18 @@ const ROOM = { now: 3, next: 3, further: 0 };
  * A station's wall in plain words, nothing of it to be tapped: for its page until that has drawn
  * the wall itself. As markup, of the form that a wall leaves of itself.
  */
-export function stationLikeness(view: StationView, now: Instant, say: Say): string {
+export function stationLikeness(
+  view: StationView,
+  {
+    now,
+    say,
+    own = null,
+  }: { readonly now: Instant; readonly say: Say; readonly own?: PersonId | null },
+): string {
   const page = stationPage(view, now, { room: ROOM, held: new Set() });
   const lines = page.now.map(({ task }) => nowLine(task, { view, now, say }));
   const nothing = () => sayNothingToDo({ ...page, ...view, isFireCalled: false }, now, say);
-  const head = [said('h1', nameOf(view, say)), said('p', stoodAt(now, say))];
+  const head = [said('h1', nameOf(view, own, say)), said('p', stoodAt(now, say))];
   const parts = [
     within('header', ...head),
     within('ol', ...(lines.length > 0 ? lines : [said('li', nothing())])),
@@ -41,7 +48,9 @@ const within = (name: string, ...inside: readonly string[]) =>
 
 const said = (name: string, words: string) => within(name, escaped(words));
 
-const nameOf = ({ stations }: StationView, say: Say) =>
+/** Whose it is, if it is anybody's own; else where it hangs. */
+const nameOf = ({ people, stations }: StationView, own: PersonId | null, say: Say) =>
+  people.find(({ id }) => id === own)?.name ??
   stations.map(({ name }) => textIn(name, say)).join(' · ');
 
 const stoodAt = (now: Instant, say: Say) => ui[say.language].stoodAt(clockTime(now, say));

@@ -4,7 +4,7 @@ import { keepLikeness } from '../../../client/stand/keep-likeness.ts';
 import { StationWall } from '../../../client/station/station-wall.ts';
 import type { Stood } from '../../../client/worker/likeness.ts';
 import { openLive } from '../../../shared/day/index.ts';
-import { after, minutes, must } from '../../../shared/kernel/index.ts';
+import { after, minutes, must, type PersonId } from '../../../shared/kernel/index.ts';
 import { stationLikeness } from '../../../shared/paper/index.ts';
 import { type StationView, viewOf } from '../../../shared/view/index.ts';
 import type { Language } from '../../../shared/words/index.ts';
@@ -37,11 +37,15 @@ function viewAt(minute: number, number: number): StationView {
 }
 
 /** What the wall itself leaves of itself. */
-async function likenessOfWall(view: StationView, language: Language): Promise<string> {
+async function likenessOfWall(
+  view: StationView,
+  language: Language,
+  own: PersonId | null = null,
+): Promise<string> {
   document.documentElement.lang = language;
   const { sync } = tapsWrittenDown({ view, blank: null });
   Object.assign(sync, { hubNow: () => view.at });
-  const wall = Object.assign(new StationWall(), { sync, language });
+  const wall = Object.assign(new StationWall(), { sync, language, own });
   document.body.append(wall);
   await drawn();
   const heard: Stood[] = [];
@@ -79,8 +83,18 @@ describe.each(['en', 'es'] as const)('in %s, what the hub puts into a page', (la
     const view = viewAt(minute, number);
     const { zone, clock, temperature, weight } = view;
     const say = { language, zone, clock, temperature, weight };
-    const hubs = wordsIn(stationLikeness(view, view.at, say));
+    const hubs = wordsIn(stationLikeness(view, { now: view.at, say }));
     const walls = wordsIn(await likenessOfWall(view, language));
     expect(hubs).toEqual(walls);
+  });
+
+  it('is under the name of whose page it is', async () => {
+    const view = viewAt(360, 0);
+    const { zone, clock, temperature, weight } = view;
+    const say = { language, zone, clock, temperature, weight };
+    const own = must(view.people[0], 'somebody').id;
+    const hubs = wordsIn(stationLikeness(view, { now: view.at, say, own }));
+    expect(hubs).toEqual(wordsIn(await likenessOfWall(view, language, own)));
+    expect(hubs.head[0]).toBe(view.people[0]?.name);
   });
 });
