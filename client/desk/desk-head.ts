@@ -100,7 +100,6 @@ export class DeskHead extends Part {
           ? html`<service-standings
               .say=${say}
               .standings=${view.standings}
-              .services=${view.services}
               .now=${now}
             ></service-standings>`
           : nothing

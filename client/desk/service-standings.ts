@@ -2,7 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Instant } from '../../shared/kernel/index.ts';
 import { instant } from '../../shared/kernel/index.ts';
-import type { ServiceOutlook, ServiceStanding } from '../../shared/view/index.ts';
+import type { ServiceStanding } from '../../shared/view/index.ts';
 import { deskWords, sayHeldBy, sayStanding } from '../../shared/words/index.ts';
 import { isOtherMinute } from '../parts/clock-time.ts';
 import { Part } from '../parts/part.ts';
@@ -94,17 +94,15 @@ export class ServiceStandings extends Part {
   ];
 
   @property({ attribute: false }) standings: readonly ServiceStanding[] = [];
-  /** What those wait for that will be late. */
-  @property({ attribute: false }) services: readonly ServiceOutlook[] = [];
   @property({ type: Number, hasChanged: isOtherMinute }) now: Instant = instant(0);
 
   protected override draw() {
     const { say, now } = this;
     const lines = this.standings.flatMap((standing) => {
       const said = sayStanding(standing, now, say);
-      const held = this.services.find(({ id }) => id === standing.id)?.heldBy;
-      const why = held ? sayHeldBy(held, now, say)[0] : null;
-      return said ? [{ ...said, why, spread: standing.spread }] : [];
+      const { heldBy, spread } = standing;
+      const why = heldBy ? sayHeldBy(heldBy, now, say)[0] : null;
+      return said ? [{ ...said, why, spread }] : [];
     });
     if (lines.length === 0) return html`<p>${deskWords[say.language].allOver}</p>`;
     return html`<ul>

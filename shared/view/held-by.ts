@@ -11,6 +11,8 @@ export type HeldBy =
   | { readonly kind: 'runs'; readonly task: Text; readonly till: Instant | null }
   /** What cannot be begun: no rack is free, a fire or a hand is out. */
   | { readonly kind: 'waits'; readonly task: Text; readonly because: Because }
+  /** Nothing yet, but of many cooks one or another may take longer than usual. */
+  | { readonly kind: 'may run long' }
   /** What may be begun, and nobody has. */
   | { readonly kind: 'begin'; readonly task: Text };
 

@@ -1,5 +1,6 @@
-import type { Live, ServiceSpread } from '../day/index.ts';
+import { isLate, type Live, type ServiceSpread } from '../day/index.ts';
 import type { Instant, Seconds, ServiceId, Text } from '../kernel/index.ts';
+import { type HeldBy, heldBy } from './held-by.ts';
 
 /** How a service of the day stands, for whoever answers for it. */
 export type ServiceStanding = {
@@ -11,6 +12,8 @@ export type ServiceStanding = {
   readonly inHandS: Seconds | null;
   /** By how the cooks may come out; null where they leave no doubt. */
   readonly spread: SpreadView | null;
+  /** What holds it up, where it will be late, or likely will. */
+  readonly heldBy: HeldBy | null;
 };
 
 /** The spread of a service, with where it lies on a rule that is common to all of them. */
@@ -32,8 +35,21 @@ export function standingsOf(live: Live, spreads: readonly ServiceSpread[]): Serv
   const shown = spreadsShown(live, spreads);
   return live.index.plan.built.services.map(({ id, name, opensAt, closesAt }) => {
     const inHandS = live.outlookOf(id)?.inHandS ?? null;
-    return { id, name, opensAt, closesAt, inHandS, spread: shown.get(id) ?? null };
+    const spread = shown.get(id) ?? null;
+    const heldBy = whatHolds(live, id, spread);
+    return { id, name, opensAt, closesAt, inHandS, spread, heldBy };
   });
+}
+
+function whatHolds(live: Live, id: ServiceId, spread: SpreadView | null): HeldBy | null {
+  const { inHandS, hangsOn = null } = live.outlookOf(id) ?? {};
+  if (inHandS === undefined || hangsOn === null) return null;
+  if (isLate(inHandS)) return heldBy(live, hangsOn);
+  if (spread === null || (spread.likelyS !== null && !isLate(spread.likelyS))) return null;
+  const held = heldBy(live, hangsOn);
+  // By the plan there is time: work that goes as it should is not what makes it late.
+  const isOnTime = held.kind === 'begin' || (held.kind === 'runs' && held.till !== null);
+  return isOnTime ? { kind: 'may run long' } : held;
 }
 
 /** Spreads to be shown: of services that still wait, where the cooks leave a doubt of a minute. */

@@ -13,6 +13,7 @@ type HeldByWords = {
   overdue(task: string): string;
   waits(task: string, why: string): string;
   begin(task: string): string;
+  readonly mayRunLong: string;
 };
 
 const english: HeldByWords = {
@@ -21,6 +22,7 @@ const english: HeldByWords = {
   overdue: (task) => `not finished: ${task}`,
   waits: (task, why) => `${task}: ${why}`,
   begin: (task) => `not begun: ${task}`,
+  mayRunLong: 'its cooks may run long',
 };
 
 const spanish: HeldByWords = {
@@ -29,6 +31,7 @@ const spanish: HeldByWords = {
   overdue: (task) => `sin acabar: ${task}`,
   waits: (task, why) => `${task}: ${why}`,
   begin: (task) => `sin empezar: ${task}`,
+  mayRunLong: 'la carne puede tardar más',
 };
 
 const heldByWords: Readonly<Record<Language, HeldByWords>> = { en: english, es: spanish };
@@ -56,6 +59,8 @@ export function sayHeldBy(held: HeldBy, now: Instant, say: Say): readonly [strin
       return twice(words.waits(textIn(held.task, say), sayBecause(held.because, say)));
     case 'begin':
       return twice(words.begin(textIn(held.task, say)));
+    case 'may run long':
+      return twice(words.mayRunLong);
     default:
       return unreachable(held);
   }

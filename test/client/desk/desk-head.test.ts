@@ -46,8 +46,8 @@ describe('the head of the desk', () => {
 
   it('says of a service that will be late what holds it up', async () => {
     const heldBy = { kind: 'begin', task: { en: 'Load ribs' } } as const;
-    const services = late.services.map((each) => ({ ...each, heldBy }));
-    expect((await head({ ...late, services })).services).toContain('not begun: Load ribs');
+    const standings = late.standings.map((each) => ({ ...each, heldBy }));
+    expect((await head({ ...late, standings })).services).toContain('not begun: Load ribs');
     expect((await head(day)).services).not.toContain('not begun');
   });
 

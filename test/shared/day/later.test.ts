@@ -20,7 +20,7 @@ describe('when a service is late', () => {
   it('is from the first whole minute, which is when it is said to be', () => {
     for (const inHandS of [-200, -120, -119, -61, -60, -59, -1, 0, 90].map(seconds)) {
       expect(isLate(inHandS)).toBe(wholeMinutes(inHandS) < 0);
-      const at = { opensAt: 1 as never, closesAt: 2 as never, spread: null };
+      const at = { opensAt: 1 as never, closesAt: 2 as never, heldBy: null, spread: null };
       const standing = { id: 'd' as never, name: { en: 'Dinner' }, ...at, inHandS };
       expect(sayStanding(standing, 0 as never, english)?.isLate).toBe(isLate(inHandS));
     }

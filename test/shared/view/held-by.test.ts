@@ -2,7 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { demoLog } from '../../../server/demo/index.ts';
 import { factsOf, openLive } from '../../../shared/day/index.ts';
 import type { Instant, TaskId } from '../../../shared/kernel/index.ts';
-import { after, celsius, hours, instant, minutes, must } from '../../../shared/kernel/index.ts';
+import {
+  after,
+  celsius,
+  hours,
+  instant,
+  minutes,
+  must,
+  seconds,
+} from '../../../shared/kernel/index.ts';
 import { type HeldBy, viewOf } from '../../../shared/view/index.ts';
 import { type Say, sayHeldBy } from '../../../shared/words/index.ts';
 import { noon, plan, Telling } from '../day/demo.ts';
@@ -45,6 +53,22 @@ describe('what holds a late service up', () => {
     expect(said).toMatch(/^(?:Pulled shoulder|Sliced brisket) cooks till ≈\s\d+:\d\d [ap]m$/);
   });
 
+  it('is said at the desk also where only the cooks will likely make it late', () => {
+    const at = after(noon, hours(-8));
+    const live = openLive(workedTill(at).state, at);
+    const standingOf = (likelyS: number) => {
+      const spread = { lowS: seconds(-7_200), likelyS: seconds(likelyS), highS: seconds(7_200) };
+      const spreads = plan.built.services.map(({ id }) => ({ service: id, ...spread }));
+      const view = viewOf(live, { kind: 'desk' }, spreads);
+      if (view.face !== 'desk') throw new Error('no desk');
+      return must(view.standings[0], 'a service');
+    };
+    // By the plan's own times it holds.
+    expect(standingOf(0).inHandS).toBeGreaterThan(0);
+    expect(standingOf(-3_600).heldBy).toEqual({ kind: 'may run long' });
+    expect(standingOf(3_600).heldBy).toBeNull();
+  });
+
   it('is the work of hands that takes longer, by its name and till when', () => {
     const at = after(noon, minutes(-280));
     const { id, heldBy } = lateWork(workedTill(at), at);
@@ -68,6 +92,7 @@ describe('what holds a late service up', () => {
         'Load ribs: ',
         'Cargue las costillas: ',
       ],
+      [{ kind: 'may run long' }, 'its cooks may run long', 'la carne puede tardar más'],
       [{ kind: 'begin', task }, 'not begun: Load ribs', 'sin empezar: Cargue las costillas'],
       [
         { kind: 'runs', task, till: null },

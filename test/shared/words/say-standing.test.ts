@@ -17,6 +17,7 @@ const dinner: ServiceStanding = {
   opensAt,
   closesAt: after(opensAt, hours(3)),
   inHandS: minutes(18),
+  heldBy: null,
   spread: { lowS: minutes(-138), likelyS: minutes(-64), highS: minutes(11), mark },
 };
 
