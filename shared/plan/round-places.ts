@@ -36,13 +36,17 @@ export class FreeTime {
   }
 
   #nearest(modes: readonly Mode[], time: RoundTime, spareS: Seconds): RoundPlace | null {
-    const places = modes.flatMap((mode) =>
-      teamsOf(mode).flatMap((team) => this.#placeFor(mode, team, time, spareS) ?? []),
-    );
     const away = ({ startS }: RoundPlace) => Math.abs(startS - time.atS);
-    const [first, ...others] = places;
-    if (first === undefined) return null;
-    return others.reduce((best, place) => (away(place) < away(best) ? place : best), first);
+    let best: RoundPlace | null = null;
+    for (const mode of modes) {
+      for (const team of teamsOf(mode)) {
+        const place = this.#placeFor(mode, team, time, spareS);
+        if (place && (best === null || away(place) < away(best))) best = place;
+        // Nobody is free nearer to the wished time than at that time.
+        if (best?.startS === time.atS) return best;
+      }
+    }
+    return best;
   }
 
   #placeFor(
@@ -52,27 +56,29 @@ export class FreeTime {
     spareS: Seconds,
   ): RoundPlace | null {
     const lengthS = length.kind === 'work' ? length.typicalS : length.minS;
-    const busy = team.flatMap((resource) => this.#busy.get(resource) ?? []);
-    const open = team.flatMap((resource) => this.#open.get(resource) ?? []);
+    const open = team.map((resource) => must(this.#open.get(resource), resource));
+    // Much is busy, and little of it in the window: only that is held against each start.
+    const busy = team.flatMap((resource) => {
+      const its = this.#busy.get(resource) ?? [];
+      return its.filter(({ start, end }) => fromS < end && start < toS + lengthS + spareS);
+    });
+    const isFree = (startS: Seconds) => {
+      const endS = startS + lengthS;
+      return (
+        open.every((spans) => spans.some(({ start, end }) => start <= startS && endS <= end)) &&
+        busy.every(({ start, end }) => end <= startS || endS + spareS <= start)
+      );
+    };
     // The nearest is asked first: mostly it is free, and none of the others need be looked at.
     const startS = [atS, fromS, toS]
       .concat(busy.flatMap(({ start, end }) => [end, seconds(start - lengthS - spareS)]))
-      .concat(open.flatMap(({ start, end }) => [start, seconds(end - lengthS)]))
+      .concat(open.flat().flatMap(({ start, end }) => [start, seconds(end - lengthS)]))
       .filter((each) => fromS <= each && each <= toS)
       .sort((a, b) => Math.abs(a - atS) - Math.abs(b - atS) || a - b)
-      .find((each) => this.#isFree(team, each, seconds(each + lengthS), spareS));
+      .find(isFree);
     if (startS === undefined) return null;
     const uses = team.map((resource, need): Use => ({ need, resource }));
     return { mode: id, startS, endS: seconds(startS + lengthS), uses };
-  }
-
-  #isFree(team: readonly ResourceId[], startS: Seconds, endS: Seconds, spareS: Seconds): boolean {
-    return team.every((resource) => {
-      const open = must(this.#open.get(resource), resource);
-      const busy = this.#busy.get(resource) ?? [];
-      const isThere = open.some(({ start, end }) => start <= startS && endS <= end);
-      return isThere && busy.every(({ start, end }) => end <= startS || endS + spareS <= start);
-    });
   }
 
   #take({ startS, endS, uses }: RoundPlace): void {
