@@ -1,5 +1,6 @@
 import type { CutId } from '../../shared/kernel/index.ts';
 import { learnLanguage, type Say } from '../../shared/words/index.ts';
+import { readStandards } from './standards.ts';
 
 /** Which cut's standard is asked for, and how it is to be said. */
 export type StandardAsked = { readonly cut: CutId; readonly say: Say };
@@ -28,6 +29,6 @@ async function open({ cut, say }: StandardAsked): Promise<void> {
 }
 
 async function fetchAhead(): Promise<void> {
-  const { readStandards } = await import('./standard-sheet.ts');
+  await import('./standard-sheet.ts');
   await readStandards();
 }

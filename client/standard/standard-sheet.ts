@@ -8,8 +8,6 @@ import { base } from '../theme/index.ts';
 import './cut-standard.ts';
 import { readStandards } from './standards.ts';
 
-export { readStandards };
-
 /** A sheet that nobody touches goes by itself: the work lies under it. */
 const LEFT_MS = 180_000;
 
