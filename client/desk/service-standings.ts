@@ -64,12 +64,19 @@ export class ServiceStandings extends Part {
       .planned {
         display: none;
       }
+      /* Words beside what is as long as that would stand one under the other. */
+      .between + .beside {
+        grid-column: 2 / -1;
+      }
       @media (width >= 75rem) {
         ul {
           grid-template-columns: repeat(4, auto) 1fr;
         }
         spread-mark {
           display: block;
+        }
+        .between + .beside {
+          grid-column: auto;
         }
       }
       @media (width >= 112rem) {
@@ -118,7 +125,7 @@ export class ServiceStandings extends Part {
           ${between ? html`<span class="between">${between}</span>` : nothing}
           ${
             planned || (why && spread)
-              ? html`<span
+              ? html`<span class="beside"
                   >${why ? html`<span class="why">${why}</span>` : nothing}
                   ${planned ? html`<span class="planned">${planned}</span>` : nothing}</span
                 >`
