@@ -2,6 +2,9 @@ import type { WorkerScope } from './scope.ts';
 
 const LIKENESS = 'coalface likeness';
 
+/** A page that the device keeps; one that it had to ask for has the hub's own words already. */
+const UNSAID = /<body>(?!<div class="likeness")/;
+
 /** What stood longer ago than this is nobody's next thing any more. */
 const OLDEST_MS = 60 * 60_000;
 
@@ -39,7 +42,7 @@ export class Likenesses {
     if (stood === null) return page;
     const whole = await page;
     // By a function: a "$&" in somebody's name means nothing.
-    const body = (await whole.text()).replace('<body>', (tag) => tag + stood);
+    const body = (await whole.text()).replace(UNSAID, (tag) => tag + stood);
     return new Response(body, { headers: whole.headers, status: whole.status });
   }
 

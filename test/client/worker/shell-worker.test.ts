@@ -159,6 +159,13 @@ describe('a wall that is loaded anew', () => {
     expect(await one.ask(TRIM)).toContain('<body><div>Rub ribs</div></body>');
   });
 
+  it('begins with what stands, where the device has lost the page and the hub says it', async () => {
+    const one = await kept();
+    await caches.delete('coalface shell one');
+    hub?.set('/station.html', '<body><div class="likeness">Rub ribs</div></body>');
+    expect(await one.ask(TRIM)).toBe('<body><div class="likeness">Rub ribs</div></body>');
+  });
+
   it('begins with nothing that stood on another', async () => {
     const one = await kept();
     expect(await one.ask('/station.html?station=season')).toBe('<body></body>station one');
