@@ -159,7 +159,7 @@ describe('a wall that is loaded anew', () => {
     expect(await one.ask(TRIM)).toContain('<body><div>Rub ribs</div></body>');
   });
 
-  it('begins with what stands, where the device has lost the page and the hub says it', async () => {
+  it('begins with what the hub says where the device has lost the page', async () => {
     const one = await kept();
     await caches.delete('coalface shell one');
     hub?.set('/station.html', '<body><div class="likeness">Rub ribs</div></body>');
