@@ -161,7 +161,7 @@ const shellList: Plugin = {
 
 /** On these hangs all that the wall of a station is made of. */
 const WALL = [
-  ...['station/station-wall', 'station/stations-in', 'standard/standards'],
+  ...['station/station-wall', 'standard/standards'],
   ...['shell/open-sync', 'shell/open-wall', 'shell/stand-soon'],
 ].map((name) => at(`client/${name}.ts`));
 /** What the words of a language stand on, which would be a file of its own. */

@@ -41,7 +41,8 @@ export function firstWords({ dist, look, names, report }: FirstWordsParts): Requ
     if (words === null) return next();
     const page = await readFile(join(dist, 'station.html'), 'utf8');
     if (key !== null) keepPageKey(request, response, key);
-    response.set('Cache-Control', 'no-store').type('html');
+    // Kept whole by a browser for who goes back to it, a page is quicker than any words.
+    response.set('Cache-Control', 'private, no-cache').type('html');
     // By a function: a "$&" in somebody's name means nothing.
     return response.send(page.replace('<body>', (tag) => tag + words));
   };
