@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
-import { expect, test } from '@playwright/test';
+import { expect, type Page, test } from '@playwright/test';
 import { type HubProcess, startHub } from './hub-process.ts';
 
 let folder: string;
@@ -32,19 +32,25 @@ test('a built page draws itself anew when the clock moves on', async ({ page }) 
   await expect.poll(() => head.ariaSnapshot(), { timeout: 20_000 }).not.toBe(before);
 });
 
+/** Keeps these files from a page until it is called. */
+async function holdBack(page: Page, files: string): Promise<() => void> {
+  let letThrough = () => {};
+  const held = new Promise<void>((resolve) => {
+    letThrough = resolve;
+  });
+  await page.route(files, async (route) => {
+    await held;
+    await route.continue();
+  });
+  return letThrough;
+}
+
 test('a page says that it opens, before its scripts are there and not after', async ({
   browser,
 }) => {
   const page = await browser.newPage();
   const opening = page.getByText('Opening … Abriendo …', { exact: true });
-  let letThrough = () => {};
-  const held = new Promise<void>((resolve) => {
-    letThrough = resolve;
-  });
-  await page.route('**/*.js', async (route) => {
-    await held;
-    await route.continue();
-  });
+  const letThrough = await holdBack(page, '**/*.js');
   await page.goto(`${hub.address}/pass.html`, { waitUntil: 'commit' });
   await expect(opening).toBeVisible();
   letThrough();
@@ -90,14 +96,7 @@ test('a wall that was set to the other language does not begin with this one', a
     const kept = JSON.parse(localStorage.getItem('coalface screen') ?? '{}');
     localStorage.setItem('coalface screen', JSON.stringify({ ...kept, language: 'es' }));
   });
-  let letThrough = () => {};
-  const held = new Promise<void>((resolve) => {
-    letThrough = resolve;
-  });
-  await page.route('**/spanish-tongue*.js', async (route) => {
-    await held;
-    await route.continue();
-  });
+  const letThrough = await holdBack(page, '**/spanish-tongue*.js');
   await page.reload({ waitUntil: 'commit' });
   await expect(page.locator('html')).toHaveAttribute('lang', 'es');
   await expect(page.locator('.likeness')).toBeAttached();
